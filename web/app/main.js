@@ -2,6 +2,7 @@
 import { listenForTheDoor, turnedAway } from "./shell/pairing.js";
 import { drawMasthead } from "./shell/masthead.js";
 import { showCurrent, showUnlessTyping, startRouter } from "./shell/router.js";
+import { screens } from "./shell/screens.js";
 import { applyTheme, onSettings } from "./shell/settings.js";
 import { keepSyncing, sync } from "./sync/sync.js";
 import { startWorker } from "./shell/update.js";
@@ -24,7 +25,7 @@ document.addEventListener("rights", () => {
   if (turnedAway() === null && document.documentElement.dataset.screen !== "pair") showUnlessTyping();
 });
 listenForTheDoor();
-startRouter().finally(() => {
+startRouter(screens).finally(() => {
   keepSyncing();
   startWorker();
 });

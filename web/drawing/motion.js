@@ -7,6 +7,10 @@ import { closedPath } from "./rings.js";
 /** @typedef {Api.Frame} Frame */
 /** @typedef {Api.Motion} Motion */
 /** @typedef {Api.Near} Near */
+/**
+ * @typedef {{sheet: string, tools: string[], down: number, gauge: string, back: number}} Shown paths of what
+ *   moves; how far down the tools and how far back the gauge are [mm]
+ */
 
 /**
  * The moment at a share of the motion.
@@ -188,7 +192,7 @@ function placedAll(points, [x, y, turned]) {
  * @param {Api.Drawing} drawing
  * @param {Motion} motion
  * @param {Frame} moment
- * @returns {import("./pose.js").Shown}
+ * @returns {Shown}
  */
 export function shownAt(drawing, motion, moment) {
   const down = -moment.punch_y_mm;

@@ -2,7 +2,7 @@
 import { nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { length, words } from "../app/shell/units.js";
 
-/** @typedef {import("./motion.js").Near} Near */
+/** @typedef {Api.Near} Near */
 
 /**
  * @param {Near} near

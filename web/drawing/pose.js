@@ -7,11 +7,8 @@ import { nearMark, nearMiddle } from "./near.js";
 import { boundsOf, closedPath } from "./rings.js";
 
 /** @typedef {import("./rings.js").Ring} Ring */
-/**
- * @typedef {{sheet: string, tools: string[], down: number, gauge: string, back: number}} Shown paths of what
- *   moves; how far down the tools and how far back the gauge are [mm]
- */
-/** @typedef {import("./motion.js").Near} Near */
+/** @typedef {import("./motion.js").Shown} Shown */
+/** @typedef {Api.Near} Near */
 /** @typedef {{left: number, bottom: number, right: number, top: number}} Window millimetres, y up */
 
 /**

@@ -1,4 +1,4 @@
-"""The web app's files: the page for every path of the app, everything else by its name.
+"""The web app's files by their names; every path that names no file gets the app's page.
 
 A file is read, hashed and compressed once and kept until it changes. The browser asks
 again each time (no-cache) and mostly hears that nothing changed; only an address that
@@ -9,10 +9,9 @@ from __future__ import annotations
 
 import gzip
 import hashlib
-import re
 import threading
 from dataclasses import dataclass
-from pathlib import Path
+from pathlib import Path, PurePosixPath
 
 from flask import Flask, Response, request
 from werkzeug.exceptions import MethodNotAllowed, NotFound
@@ -36,10 +35,6 @@ _TYPES = {
     ".wasm": "application/wasm",
 }
 _COMPRESSED = {".html", ".js", ".css", ".json", ".map", ".webmanifest", ".svg", ".txt", ".wasm"}
-_PAGES = re.compile(
-    r"(?:bend|bench|part|scan|cards|labels|chart|copies|settings|shop(?:/[^/]+){0,2}|crew|pair"
-    r"|[cC]/[^/]+(?:/[^/]+){0,2})?/?"
-)
 _LEAST_COMPRESSED = 300
 _SOURCE_OF = {b"/made/app.css": b"/style/app.css", b"/made/app.js": b"/app/main.js"}
 
@@ -116,7 +111,7 @@ def register(app: Flask, config: Config) -> None:
     @app.before_request
     def _file() -> Response | None:
         # Before routing: a route for every path would hide the API's own 404 and 405.
-        if request.path.startswith("/api/"):
+        if request.path.startswith("/api/") or request.path == "/api":
             return None
         found = _found(files, request.path.removeprefix("/"))
         if request.method not in ("GET", "HEAD"):
@@ -129,7 +124,16 @@ def _found(files: Files, path: str) -> _Kept:
         return files.shell()
     if path == "join":  # a page by itself: it has to work before a device trusts the shop
         return files.find("join.html")
-    return files.page() if _PAGES.fullmatch(path) else files.find(path)
+    return files.find(path) if _names_a_file(path) else files.page()
+
+
+def _names_a_file(path: str) -> bool:
+    """Not the app's own path: which of those it knows, the app alone says.
+
+    A tool's code may have a point in it, so only the endings of files that are served count.
+    """
+    asked = PurePosixPath(path)
+    return asked.suffix in _TYPES or any(part.startswith(".") for part in asked.parts)
 
 
 def _sent(kept: _Kept) -> Response:

@@ -28,6 +28,10 @@ import { unnumbered, wishesFromPart, wishesRequest, wishesShifted } from "./orde
  * @property {import("./named_tools.js").NamedTools} [tools] for the whole part; left out: none
  * @property {import("./box_form.js").BoxForm|null} [box] a box or tray in place of the section
  */
+/**
+ * @typedef {(form: PartForm, how?: {focus?: string, undo?: string}) => void} Change focus: the field to go
+ *   to; undo: what to call the way back
+ */
 
 export const MOST_BENDS = 40;
 

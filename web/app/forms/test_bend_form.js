@@ -13,6 +13,18 @@ import { typedLength } from "../shell/units.js";
 /** @typedef {Omit<Api.Band, "origin">} Band */
 /** @typedef {Api.LearnedFigure} Taught */
 /** @typedef {Api.TestBendAnswer} Answer */
+/**
+ * @typedef {object} State
+ * @property {Stage} stage
+ * @property {BendForm} form
+ * @property {Measured} typed
+ * @property {Api.OneBend|null} bend the answer to the bend that was chosen
+ * @property {Answer|null} answer
+ * @property {string} id of the test bend, made here so that sending it twice does no harm
+ * @property {Record<string, string[]>} wrong
+ * @property {string} general
+ * @property {boolean} busy
+ */
 
 /** @type {Measured} */
 export const NOTHING_MEASURED = {

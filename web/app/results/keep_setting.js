@@ -1,14 +1,22 @@
 // Making a proven setting the card's own: written down here, then a new revision in the shop.
 import { changeHere } from "../sync/card_edits.js";
-import { measured } from "../../view/results/result_line.js";
 import { gaugeAfter } from "./next_gauge.js";
-import { newSetting } from "./measured_bend.js";
+import { measuredWords, newSetting } from "./measured_bend.js";
 import { sync } from "../sync/sync.js";
+
+/**
+ * @typedef {{trial: import("../sync/stored.js").Measured & {id: string}, correction: Api.Correction|null,
+ *   table: ReturnType<typeof import("./measured_bend.js").fromTable>, waits: boolean, late: string, gauge?:
+ *   import("./next_gauge.js").GaugeNext|null,
+ *   kept: "no"|"asking"|"kept", where?: string, words: string, question: string}} Result
+ * late: why the shop could not take it now;
+ * question: about a result that does not count, empty for any other
+ */
 
 /**
  * @param {import("../sync/card_edits.js").CardHere} card as it was when the bend was made
  * @param {Api.Step} step
- * @param {import("../../screens/card/result.js").Result} result told here how it went
+ * @param {Result} result told here how it went
  * @param {() => void} draw
  */
 export async function keepSetting(card, step, result, draw) {
@@ -26,7 +34,7 @@ export async function keepSetting(card, step, result, draw) {
           keptAs(step, setting, result.trial, gaugeKept(card, step, result)),
         ],
       },
-      { reason: `Step ${step.number} set from a piece that came out at ${measured(result.trial)}` },
+      { reason: `Step ${step.number} set from a piece that came out at ${measuredWords(result.trial)}` },
     );
     Object.assign(card, done.card);
     Object.assign(result, { kept: "kept", where: done.where, words: keptWords(done) });
@@ -49,7 +57,7 @@ function keptWords({ where, card }) {
 /**
  * @param {Api.Step} step
  * @param {import("./measured_bend.js").Setting} setting
- * @param {import("../../screens/card/result.js").Result["trial"]} trial
+ * @param {Result["trial"]} trial
  * @param {number|null} gauge where the gauge stands from now on, null where the plan says it
  */
 const keptAs = (step, setting, trial, gauge) => ({
@@ -58,14 +66,14 @@ const keptAs = (step, setting, trial, gauge) => ({
   punch_depth_mm: setting.punch_depth_mm,
   ...(gauge === null ? {} : { gauge_x_mm: gauge }),
   trial_id: trial.id,
-  reason: `Piece came out at ${measured(trial)}`,
+  reason: `Piece came out at ${measuredWords(trial)}`,
 });
 
 /**
  * What the flange led to, else what the card had of its own.
  * @param {Api.Card} card
  * @param {Api.Step} step
- * @param {import("../../screens/card/result.js").Result} result
+ * @param {Result} result
  * @returns {number|null}
  */
 const gaugeKept = (card, step, result) =>

@@ -1,6 +1,7 @@
 // A measured bend, read from what was typed, and what to set next when the shop cannot say.
 import { inReach } from "./setting_limits.js";
 import { readBetween } from "./saved_table.js";
+import { angle, length, words } from "../shell/units.js";
 
 /**
  * @typedef {{one: string, left: string, middle: string, right: string, places: "one"|"three", flange: string,
@@ -66,16 +67,18 @@ export function readMeasured(typed) {
  */
 export function fromTable(step, angles, used) {
   const measured = setBy(angles);
-  const [angle, depth] = ["set_angle_deg", "punch_depth_mm"].map((name) =>
+  const [setAngle, depth] = ["set_angle_deg", "punch_depth_mm"].map((name) =>
     readBetween(step.corrections ?? [], "measured_deg", measured, name),
   );
-  if (angle === null || depth === null || used.set_angle_deg === null || tooOpen(step, measured)) return null;
+  if (setAngle === null || depth === null || used.set_angle_deg === null || tooOpen(step, measured)) {
+    return null;
+  }
   // A step that has rows has a setting.
   const planned = /** @type {{set_angle_deg: number, punch_depth_mm: number}} */ (step);
   const next = {
     row: measured,
     ends: measured !== middleOf(angles),
-    set_angle_deg: angle + (used.set_angle_deg - planned.set_angle_deg),
+    set_angle_deg: setAngle + (used.set_angle_deg - planned.set_angle_deg),
     punch_depth_mm:
       used.punch_depth_mm === null ? null : depth + (used.punch_depth_mm - planned.punch_depth_mm),
   };
@@ -124,3 +127,23 @@ export function newSetting(result) {
   if (result?.correction?.set_angle_deg) return /** @type {Setting} */ (result.correction);
   return result?.table ?? null;
 }
+
+/**
+ * @param {import("../sync/stored.js").Measured} trial
+ * @returns {string}
+ */
+export function measuredWords(trial) {
+  const angles = [trial.left_deg, trial.middle_deg, trial.right_deg];
+  const all = angles.some((deg) => deg !== null && deg !== undefined);
+  const came = all
+    ? angles.map((deg) => words(angle(deg ?? null))).join(" / ")
+    : words(angle(trial.measured_deg));
+  return trial.flange_mm ? `${came}, flange ${flange(trial.flange_mm)}` : came;
+}
+
+/**
+ * A trial that still waits holds the flange as it was typed.
+ * @param {number|string} kept
+ * @returns {string}
+ */
+const flange = (kept) => (typeof kept === "string" ? kept : words(length(kept, { digits: 2 })));

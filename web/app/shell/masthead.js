@@ -1,7 +1,7 @@
 // The strip on top: where you are, where you can go, and whether the shop's server answers.
 import { html, nothing, render } from "/vendor/lit-html/lit-html.js";
 import { turnedAway } from "./pairing.js";
-import { mayOpen } from "./routes.js";
+import { mayOpen } from "./rights.js";
 import { whyHeld } from "../sync/sending.js";
 import { storageIsSilent } from "../sync/storage.js";
 import { syncStanding } from "../sync/sync.js";

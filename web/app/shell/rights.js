@@ -1,6 +1,7 @@
 // What this device may do, as the shop last said it. Kept on the device, so that its screens are the
 // same without the shop. Until the shop has said anything it is the shop's own computer, the owner's:
 // any other device is told when it is paired.
+import { match } from "./routes.js";
 
 /** @typedef {"bench"|"operator"|"owner"} Role */
 /**
@@ -35,6 +36,15 @@ export const ownRole = () => current.role;
  * @param {string} right by the shop's name for it
  */
 export const may = (right) => !Object.hasOwn(current.refused, right);
+
+/**
+ * Whether a screen is for this device.
+ * @param {string} address
+ */
+export function mayOpen(address) {
+  const needs = match(address.split("?")[0])?.route.needs;
+  return !needs || may(needs);
+}
 
 /**
  * Who may.

@@ -2,6 +2,7 @@
 import { html, render } from "/vendor/lit-html/lit-html.js";
 import { drawMasthead } from "./masthead.js";
 import { isShut } from "./pairing.js";
+import { plainCode } from "../scan/card_code.js";
 import { may } from "./rights.js";
 import { match, routeOf } from "./routes.js";
 import { whyHeld } from "../sync/sending.js";
@@ -15,6 +16,8 @@ const EMPTY_MS = 1000;
 let leaving = new AbortController();
 /** @type {(() => string | null) | null} */
 let holdBack = null;
+/** @type {Record<string, () => Promise<import("./routes.js").Screen>>} */
+let screens = {};
 
 /** The part of the page that screens draw in. */
 const page = () => /** @type {HTMLElement} */ (document.getElementById("main"));
@@ -84,11 +87,11 @@ export async function showCurrent(moveFocus = false) {
     return;
   }
   try {
-    const screen = await found.route.load();
+    const screen = await screens[found.route.name]();
     if (signal.aborted) return;
     scrollTo(0, 0);
     await screen.show({
-      params: found.params,
+      params: withPlainCode(found.params),
       query: new URLSearchParams(location.search),
       render: draw,
       title: (title) => (document.title = `${title} · Flangebook`),
@@ -106,6 +109,12 @@ export async function showCurrent(moveFocus = false) {
 }
 
 /**
+ * A code as it is kept, however it stands in the address.
+ * @param {Record<string, string>} params
+ */
+const withPlainCode = (params) => (params.code ? { ...params, code: plainCode(params.code) } : params);
+
+/**
  * A device that is not paired sees how to be, whatever it asked for.
  * @param {ReturnType<typeof match>} found
  */
@@ -113,7 +122,9 @@ function letIn(found) {
   return found && isShut(found.route.name) ? { route: routeOf("pair"), params: {} } : found;
 }
 
-export function startRouter() {
+/** @param {typeof screens} all the module of each screen, by its route's name */
+export function startRouter(all) {
+  screens = all;
   addEventListener("popstate", () => showCurrent());
   addEventListener("beforeunload", (event) => (whyHeld() || holdBack?.()) && event.preventDefault());
   document.addEventListener("click", (event) => {

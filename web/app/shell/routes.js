@@ -1,6 +1,4 @@
-// Every address of the app and the screen that shows it.
-import { plainCode } from "../scan/card_code.js";
-import { may } from "./rights.js";
+// Every address of the app. Which module shows it stands in screens.js.
 
 /**
  * @typedef {object} Visit one showing of a screen
@@ -14,86 +12,37 @@ import { may } from "./rights.js";
 
 /** @typedef {{show: (visit: Visit) => void | Promise<void>}} Screen */
 /**
- * @typedef {{name: string, path: string, floor?: boolean, needs?: string, load: () => Promise<Screen>}} Route
+ * @typedef {{name: string, path: string, floor?: boolean, needs?: string}} Route
  *   needs: the right without which there is nothing to do there
  */
 
 /** @type {Route[]} */
 export const routes = [
-  { name: "home", path: "/", load: () => import("../../screens/card/home.js") },
-  { name: "bend", path: "/bend", needs: "bends.bend", load: () => import("../../screens/plan/bend.js") },
-  { name: "bench", path: "/bench", floor: true, load: () => import("../../screens/card/press_screen.js") },
-  { name: "part", path: "/part", needs: "parts.plan", load: () => import("../../screens/plan/part.js") },
-  { name: "scan", path: "/scan", floor: true, load: () => import("../../screens/card/scan.js") },
-  { name: "card", path: "/c/:code", floor: true, load: () => import("../../screens/card/card.js") },
-  {
-    name: "step",
-    path: "/c/:code/step/:step",
-    floor: true,
-    load: () => import("../../screens/card/step.js"),
-  },
-  {
-    name: "trial",
-    path: "/c/:code/trial/:step",
-    floor: true,
-    needs: "trials.keep",
-    load: () => import("../../screens/card/result.js"),
-  },
-  { name: "history", path: "/c/:code/history", load: () => import("../../screens/card/history.js") },
-  {
-    name: "note",
-    path: "/c/:code/note",
-    floor: true,
-    needs: "cards.change",
-    load: () => import("../../screens/card/note.js"),
-  },
-  {
-    name: "settle",
-    path: "/c/:code/settle",
-    floor: true,
-    needs: "cards.revise",
-    load: () => import("../../screens/card/resolve.js"),
-  },
-  { name: "print", path: "/c/:code/print", load: () => import("../../screens/print/card_sheet.js") },
-  { name: "label", path: "/c/:code/label", load: () => import("../../screens/print/label.js") },
-  {
-    name: "labels",
-    path: "/labels",
-    needs: "labels.sheet_json",
-    load: () => import("../../screens/print/label_sheet.js"),
-  },
-  {
-    name: "chart",
-    path: "/chart",
-    needs: "bends.chart",
-    load: () => import("../../screens/print/wall_chart.js"),
-  },
-  { name: "shop", path: "/shop", load: () => import("../../screens/shop/shop.js") },
-  { name: "press", path: "/shop/press", load: () => import("../../screens/shop/press.js") },
-  {
-    name: "test-bend",
-    path: "/shop/test-bend",
-    floor: true,
-    needs: "evidence.keep",
-    load: () => import("../../screens/shop/test_bend.js"),
-  },
-  {
-    name: "learned",
-    path: "/shop/learned/:metal",
-    needs: "evidence.learned",
-    load: () => import("../../screens/shop/measured_springback.js"),
-  },
-  { name: "tools", path: "/shop/:kind", load: () => import("../../screens/shop/tool_list.js") },
-  { name: "tool", path: "/shop/:kind/:tool", load: () => import("../../screens/shop/tool.js") },
-  { name: "crew", path: "/crew", needs: "crew.listed", load: () => import("../../screens/device/crew.js") },
-  { name: "pair", path: "/pair", load: () => import("../../screens/device/pair.js") },
-  {
-    name: "copies",
-    path: "/copies",
-    needs: "copies.listed",
-    load: () => import("../../screens/device/backups.js"),
-  },
-  { name: "settings", path: "/settings", load: () => import("../../screens/device/settings.js") },
+  { name: "home", path: "/" },
+  { name: "bend", path: "/bend", needs: "bends.bend" },
+  { name: "bench", path: "/bench", floor: true },
+  { name: "part", path: "/part", needs: "parts.plan" },
+  { name: "scan", path: "/scan", floor: true },
+  { name: "card", path: "/c/:code", floor: true },
+  { name: "step", path: "/c/:code/step/:step", floor: true },
+  { name: "trial", path: "/c/:code/trial/:step", floor: true, needs: "trials.keep" },
+  { name: "history", path: "/c/:code/history" },
+  { name: "note", path: "/c/:code/note", floor: true, needs: "cards.change" },
+  { name: "settle", path: "/c/:code/settle", floor: true, needs: "cards.revise" },
+  { name: "print", path: "/c/:code/print" },
+  { name: "label", path: "/c/:code/label" },
+  { name: "labels", path: "/labels", needs: "labels.sheet_json" },
+  { name: "chart", path: "/chart", needs: "bends.chart" },
+  { name: "shop", path: "/shop" },
+  { name: "press", path: "/shop/press" },
+  { name: "test-bend", path: "/shop/test-bend", floor: true, needs: "evidence.keep" },
+  { name: "learned", path: "/shop/learned/:metal", needs: "evidence.learned" },
+  { name: "tools", path: "/shop/:kind" },
+  { name: "tool", path: "/shop/:kind/:tool" },
+  { name: "crew", path: "/crew", needs: "crew.listed" },
+  { name: "pair", path: "/pair" },
+  { name: "copies", path: "/copies", needs: "copies.listed" },
+  { name: "settings", path: "/settings" },
 ];
 
 /**
@@ -101,15 +50,6 @@ export const routes = [
  * @returns {Route}
  */
 export const routeOf = (name) => /** @type {Route} */ (routes.find((route) => route.name === name));
-
-/**
- * Whether a screen is for this device.
- * @param {string} pathname
- */
-export function mayOpen(pathname) {
-  const needs = match(pathname.split("?")[0])?.route.needs;
-  return !needs || may(needs);
-}
 
 /**
  * @param {string} pathname
@@ -145,6 +85,5 @@ function matchPath(pattern, parts) {
       return undefined; // a broken percent sign
     }
   }
-  if (params.code) params.code = plainCode(params.code);
   return params;
 }

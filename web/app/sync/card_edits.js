@@ -5,7 +5,7 @@ import { send } from "./sending.js";
 import { settings } from "../shell/settings.js";
 import { keptCard } from "./local_shop.js";
 
-/** @typedef {import("./outbox.js").Waiting} Waiting */
+/** @typedef {import("./stored.js").Waiting} Waiting */
 /**
  * @typedef {Api.Card & {after: string, here: Waiting[]}} CardHere as this device shows it; after: what the
  *   next edit is made on; here: the edits of it that wait

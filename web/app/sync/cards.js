@@ -45,7 +45,7 @@ async function fetchUnread(code, signal, unread) {
 
 /**
  * A line of each card: of this device, or where it cannot be kept or read there, of the shop.
- * @returns {Promise<{list: import("./local_shop.js").Summary[], where: "device"|"shop"}>}
+ * @returns {Promise<{list: import("./stored.js").Summary[], where: "device"|"shop"}>}
  */
 export async function cardLines() {
   try {

@@ -4,19 +4,8 @@ import { openDB } from "/vendor/idb/index.js";
 
 const FORM = 2;
 
-/** @typedef {import("./outbox.js").Waiting} Waiting */
-/**
- * What each store holds, by what.
- * @typedef {{
- *   cards: {key: string, value: Api.Card},
- *   list: {key: string, value: import("./local_shop.js").Summary, indexes: {settle: number}},
- *   meta: {key: string, value: unknown},
- *   outbox: {key: string, value: Waiting},
- *   sent: {key: string, value: Waiting},
- *   lost: {key: string, value: Api.Card},
- * }} Kept
- */
-
+/** @typedef {import("./stored.js").Kept} Kept */
+/** @typedef {import("./stored.js").Waiting} Waiting */
 /**
  * @typedef {import("/vendor/idb/index.js").IDBPTransaction<Kept, (keyof Kept)[], "versionchange">} Upgrade
  */
@@ -75,7 +64,7 @@ async function bringUpToDate(db, from, transaction) {
  */
 async function intoKinds(transaction) {
   const outbox = transaction.objectStore("outbox");
-  const kept = /** @type {(Waiting & {trial: import("./outbox.js").Measured})[]} */ (await outbox.getAll());
+  const kept = /** @type {(Waiting & {trial: import("./stored.js").Measured})[]} */ (await outbox.getAll());
   const old = kept.sort((a, b) => (a.queued_at < b.queued_at ? -1 : 1));
   let number = 0;
   for (const { trial, ...rest } of old) outbox.put({ ...rest, kind: "trial", body: trial, number: ++number });

@@ -5,11 +5,7 @@ import { read, write } from "./storage.js";
 /** A page of the feed is much to write: a slow device may take longer than for a card. */
 const A_PAGE_MS = 20_000;
 
-/**
- * @typedef {{code: string, title: string, note: string, metal: string, thickness_mm: number, bends: number,
- *   revision: number, updated_at: string, updated_by: string, worst: "ok"|"unknown"|"caution"|"stop",
- *   trials: number, archived: boolean, settle?: number}} Summary
- */
+/** @typedef {import("./stored.js").Summary} Summary */
 
 /**
  * @param {string} code
@@ -190,7 +186,7 @@ async function found(transaction, card) {
  * @param {string} code
  * @param {Api.Trial} trial
  * @param {number} number
- * @returns {import("./outbox.js").Waiting}
+ * @returns {import("./stored.js").Waiting}
  */
 export function trialAgain(code, { number: _, received_at, correction, device, ...body }, number) {
   return { id: body.id, kind: "trial", code, body, number, queued_at: received_at, again: true };

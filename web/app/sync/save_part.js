@@ -72,7 +72,7 @@ export async function saveRevision(form, base) {
  * Saving the same again is the same edit: its answer may have been lost.
  * @param {Base} base
  * @param {Record<string, unknown>} wanted
- * @returns {import("./outbox.js").Waiting}
+ * @returns {import("./stored.js").Waiting}
  */
 function edit(base, wanted) {
   const same = JSON.stringify(wanted);
@@ -83,7 +83,7 @@ function edit(base, wanted) {
     number: 0,
     kind: "edit",
     code,
-    body: /** @type {import("./outbox.js").Body} */ (wanted),
+    body: /** @type {import("./stored.js").Body} */ (wanted),
     queued_at: new Date().toISOString(),
     after: revision_id,
     etag,

@@ -12,7 +12,7 @@ const ASK_AGAIN_MS = 3000;
 /** Sending one thing from two tabs does no harm, so a tab that does not come to an end is not waited for. */
 const TURN_MS = 15_000;
 
-/** @typedef {import("./outbox.js").Waiting} Waiting */
+/** @typedef {import("./stored.js").Waiting} Waiting */
 /** @typedef {import("./database.js").NotKept} NotKept */
 /** @typedef {import("./api.js").Answer} Answer */
 /** @typedef {Api.Card|Api.TrialAnswer} Taken what the shop says of an edit, and of a result */

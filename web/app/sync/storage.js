@@ -4,7 +4,7 @@
 import { database, forgetConnection } from "./database.js";
 import { inTurn } from "./tab_lock.js";
 
-/** @typedef {import("./database.js").Kept} Kept */
+/** @typedef {import("./stored.js").Kept} Kept */
 /** @typedef {keyof Kept} Name */
 /**
  * @typedef {import("/vendor/idb/index.js").IDBPTransaction<Kept, Name[], "readonly"|"readwrite">} Transaction

@@ -10,7 +10,7 @@ import { inTurn } from "./tab_lock.js";
 /** Another tab that fetches a page for so long may have no network: this one tries. */
 const PAGE_MS = 3000;
 
-/** @typedef {import("./outbox.js").Waiting} Waiting */
+/** @typedef {import("./stored.js").Waiting} Waiting */
 /**
  * @typedef {{reached: boolean|null, waiting: number, words: string, late: string, refused: number,
  *   settle: string[], lost: number, at: string|null, unkept: boolean}} Standing

@@ -31,7 +31,7 @@ import { tidyLength } from "../../drawing/section.js";
 /** @typedef {import("../../app/sync/card_edits.js").CardHere} CardHere */
 /** @typedef {import("../../view/step/step_moments.js").Drawn} Drawn */
 /**
- * @typedef {{waiting: import("../../app/sync/outbox.js").Waiting[], fresh: Api.Freshness|null, metal:
+ * @typedef {{waiting: import("../../app/sync/stored.js").Waiting[], fresh: Api.Freshness|null, metal:
  *   string, busy:
  *   boolean, fault: string}} Around what the shop and this device know about the card
  */
@@ -260,7 +260,7 @@ function stepList(card) {
 /**
  * The newest trials, and before them those that still wait.
  * @param {Api.Card} card
- * @param {import("../../app/sync/outbox.js").Waiting[]} waiting
+ * @param {import("../../app/sync/stored.js").Waiting[]} waiting
  */
 function trials(card, waiting) {
   const newest = [...card.trials].reverse().slice(0, 3);

@@ -19,7 +19,7 @@ import { moment, whoSent } from "../../view/common/dates.js";
 /** @typedef {Api.Revision} Revision */
 /**
  * @typedef {{revisions: Revision[]|null, proposals: Api.SettledProposal[], silent: boolean,
- *   waiting: import("../../app/sync/outbox.js").Waiting[], open: number, snapshot: Api.Snapshot|null, busy:
+ *   waiting: import("../../app/sync/stored.js").Waiting[], open: number, snapshot: Api.Snapshot|null, busy:
  *   boolean}}
  *   State
  */

@@ -6,7 +6,7 @@ import { Problem } from "../../app/sync/api.js";
 import { changeHere } from "../../app/sync/card_edits.js";
 import { notice } from "../../app/shell/notices.js";
 import { askBeforeLeaving, go } from "../../app/shell/router.js";
-import { mayOpen } from "../../app/shell/routes.js";
+import { mayOpen } from "../../app/shell/rights.js";
 import { sync } from "../../app/sync/sync.js";
 import { badCode, noCard } from "../../view/card/no_card.js";
 import { offer } from "../../view/common/if_allowed.js";

@@ -24,19 +24,12 @@ import { keepSetting } from "../../app/results/keep_setting.js";
 /** @typedef {import("../../app/results/measured_bend.js").Typed} Typed */
 /** @typedef {import("../../app/results/measured_bend.js").Setting} Setting */
 /** @typedef {import("../../app/sync/card_edits.js").CardHere} CardHere */
-/** @typedef {import("../../app/sync/outbox.js").Measured} Measured */
+/** @typedef {import("../../app/sync/stored.js").Measured} Measured */
 /**
  * @typedef {Setting | {set_angle_deg: null, punch_depth_mm: string|null, gauge_x_mm?: number|null}} Used
  * a depth goes as typed
  */
-/**
- * @typedef {{trial: Measured & {id: string}, correction: Api.Correction|null, table: ReturnType<typeof
- *   fromTable>, waits: boolean, late: string, gauge?:
- *   import("../../app/results/next_gauge.js").GaugeNext|null,
- *   kept: "no"|"asking"|"kept", where?: string, words: string, question: string}} Result
- * late: why the shop could not take it now;
- * question: about a result that does not count, empty for any other
- */
+/** @typedef {import("../../app/results/keep_setting.js").Result} Result */
 /**
  * @typedef {{typed: Typed, used: Setting|null, wrong: Record<string, string[]>, general: string,
  *   sending: boolean, result: Result|null, byDepth: boolean}} State

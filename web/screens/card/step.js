@@ -5,7 +5,7 @@ import { readCode } from "../../app/scan/card_code.js";
 import { notice } from "../../app/shell/notices.js";
 import { onBench, onBenchMoves, resumeOnBench, stepShown } from "../../app/press_screen/shown_card.js";
 import { go, showCurrent } from "../../app/shell/router.js";
-import { mayOpen } from "../../app/shell/routes.js";
+import { mayOpen } from "../../app/shell/rights.js";
 import { onSettings } from "../../app/shell/settings.js";
 import { shownCard } from "../../app/sync/card_edits.js";
 import { badCode, noCard } from "../../view/card/no_card.js";

@@ -13,10 +13,10 @@ import { choice, field } from "../../view/common/field.js";
 import { keptHowLong } from "../../view/card/storage_duration.js";
 import { whereWords } from "../../view/card/saved_where.js";
 import { lostList } from "../../view/card/lost_cards.js";
-import { measured } from "../../view/results/result_line.js";
+import { measuredWords } from "../../app/results/measured_bend.js";
 import { moment } from "../../view/common/dates.js";
 
-/** @typedef {import("../../app/sync/outbox.js").Waiting} Waiting */
+/** @typedef {import("../../app/sync/stored.js").Waiting} Waiting */
 /** @typedef {{cards: number, total: number|null, entries: Waiting[], lost: Api.Card[]}} Here */
 
 /** @param {import("../../app/shell/routes.js").Visit} visit */
@@ -205,7 +205,7 @@ function waitingList(entries) {
  * @returns {string}
  */
 function what({ kind, body }) {
-  if (kind === "trial") return `${measured(body)}, step ${body.step}`;
+  if (kind === "trial") return `${measuredWords(body)}, step ${body.step}`;
   if (kind === "note") return "Note";
   const names = Object.keys(body)
     .filter((name) => name in EDITED)

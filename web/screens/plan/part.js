@@ -117,7 +117,7 @@ export async function show(visit) {
     },
   };
 
-  /** @type {import("../../view/part/section_rows.js").Change} */
+  /** @type {import("../../app/forms/part_form.js").Change} */
   function change(form, { focus, undo } = {}) {
     const before = state.form;
     state.form = form;

@@ -21,18 +21,7 @@ import {
 
 /** @typedef {import("../../app/forms/test_bend_form.js").Stage} Stage */
 /** @typedef {import("../../view/results/test_bend_stages.js").Answered} Answered */
-/**
- * @typedef {object} State
- * @property {Stage} stage
- * @property {import("../../app/forms/bend_form.js").BendForm} form
- * @property {import("../../app/forms/test_bend_form.js").Measured} typed
- * @property {Api.OneBend|null} bend the answer to the bend that was chosen
- * @property {import("../../app/forms/test_bend_form.js").Answer|null} answer
- * @property {string} id of the test bend, made here so that sending it twice does no harm
- * @property {Record<string, string[]>} wrong
- * @property {string} general
- * @property {boolean} busy
- */
+/** @typedef {import("../../app/forms/test_bend_form.js").State} State */
 
 /** @type {Record<string, string[]>} */
 const GAPS = {

@@ -14,7 +14,7 @@ export const nothingTyped = () => ({ code: "", asked: false });
 
 /**
  * @param {Typed} typed changed as somebody types
- * @param {import("../../app/sync/local_shop.js").Summary[]} list the cards on this device
+ * @param {import("../../app/sync/stored.js").Summary[]} list the cards on this device
  * @param {() => void} draw
  * @param {string} hint said while there is nothing to say of the code
  */
@@ -58,7 +58,7 @@ export function codeForm(typed, list, draw, hint) {
 
 /**
  * @param {import("../../app/scan/card_code.js").ReadCode} read
- * @param {import("../../app/sync/local_shop.js").Summary[]} list
+ * @param {import("../../app/sync/stored.js").Summary[]} list
  * @param {string} hint
  */
 function codeHint(read, list, hint) {

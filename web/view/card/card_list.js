@@ -6,7 +6,7 @@ import { lengthUnit } from "../../app/shell/units.js";
 import { flag } from "../common/finding.js";
 import { day } from "../common/dates.js";
 
-/** @typedef {import("../../app/sync/local_shop.js").Summary} Summary */
+/** @typedef {import("../../app/sync/stored.js").Summary} Summary */
 
 /**
  * @param {Summary[]} cards

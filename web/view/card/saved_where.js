@@ -4,7 +4,7 @@ import { may } from "../../app/shell/rights.js";
 import { flag } from "../common/finding.js";
 import { offer } from "../common/if_allowed.js";
 
-/** @typedef {import("../../app/sync/outbox.js").Waiting} Waiting */
+/** @typedef {import("../../app/sync/stored.js").Waiting} Waiting */
 
 /**
  * @param {Waiting} entry

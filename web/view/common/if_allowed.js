@@ -1,8 +1,7 @@
 // A screen offers what its device may do and leaves out the rest; where that would puzzle, a sentence
 // says who may.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { may, ownRole, whoMay } from "../../app/shell/rights.js";
-import { mayOpen } from "../../app/shell/routes.js";
+import { may, ownRole, whoMay, mayOpen } from "../../app/shell/rights.js";
 
 /**
  * @param {string} right

@@ -63,7 +63,7 @@ const WAYS = [
 /**
  * @param {PartForm & {box: BoxForm}} form
  * @param {Errors} all
- * @param {import("./section_rows.js").Change} change
+ * @param {import("../../app/forms/part_form.js").Change} change
  */
 export function boxFields(form, all, change) {
   const { box, unit } = form;

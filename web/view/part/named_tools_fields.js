@@ -46,7 +46,7 @@ export const vOf = (item) =>
  * @param {import("../../app/forms/part_form.js").PartForm} form
  * @param {{dies: Api.Die[], punches: Api.Punch[]}} crib
  * @param {Errors} errors
- * @param {import("./section_rows.js").Change} change
+ * @param {import("../../app/forms/part_form.js").Change} change
  */
 export function toolsFields(form, { dies, punches }, errors, change) {
   const codes = dies.flatMap(vOf).map(({ code }) => code);

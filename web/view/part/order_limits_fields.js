@@ -22,7 +22,7 @@ export const WISH_CALLED = {
 /**
  * @param {import("../../app/forms/part_form.js").PartForm} form
  * @param {import("../common/form_errors.js").Errors} errors
- * @param {import("./section_rows.js").Change} change
+ * @param {import("../../app/forms/part_form.js").Change} change
  */
 export function wishesFields(form, errors, change) {
   const wishes = form.wishes ?? noWishes();

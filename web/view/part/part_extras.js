@@ -7,7 +7,7 @@ import { field, pick } from "../common/field.js";
 import { wrongAt } from "../common/form_errors.js";
 
 /** @typedef {import("../../app/forms/part_form.js").PartForm} PartForm */
-/** @typedef {import("./section_rows.js").Change} Change */
+/** @typedef {import("../../app/forms/part_form.js").Change} Change */
 /** @typedef {import("../common/form_errors.js").Errors} Errors */
 
 /** @type {Record<PartForm["dimension"], {title: string, words: string, mark: unknown}>} */

@@ -17,7 +17,8 @@ import { wrongAt } from "../common/form_errors.js";
 /**
  * @param {PartForm} form
  * @param {{metals: Api.Metal[], crib: {dies: Api.Die[], punches: Api.Punch[]}, plan: Api.Plan|null, editing:
- *   boolean, errors: import("../common/form_errors.js").Errors, change: import("./section_rows.js").Change}}
+ *   boolean, errors: import("../common/form_errors.js").Errors, change:
+ *   import("../../app/forms/part_form.js").Change}}
  *   more
  */
 export function partFields(form, { metals, crib, plan, editing, errors, change }) {

@@ -17,10 +17,7 @@ import { wrongAt } from "../common/form_errors.js";
 
 /** @typedef {import("../../app/forms/part_form.js").PartForm} PartForm */
 /** @typedef {import("../common/form_errors.js").Errors} Errors */
-/**
- * @typedef {(form: PartForm, how?: {focus?: string, undo?: string}) => void} Change focus: the field to go
- *   to; undo: what to call the way back
- */
+/** @typedef {import("../../app/forms/part_form.js").Change} Change */
 
 /** @type {[string, string][]} */
 const TURNS = [

@@ -4,7 +4,7 @@ import { momentsOf, nearOf } from "../step/step_moments.js";
 import { isSmall, nearLabel, nearMiddle } from "../../drawing/near.js";
 import { boundsOf, closedPath, openPath } from "../../drawing/rings.js";
 
-/** @typedef {import("../../drawing/pose.js").Shown} Shown */
+/** @typedef {import("../../drawing/motion.js").Shown} Shown */
 
 /**
  * Two or three small pictures with a word under each. A step that does not say how it moves has no

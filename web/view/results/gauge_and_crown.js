@@ -5,7 +5,7 @@ import { angle, length, words } from "../../app/shell/units.js";
 import { flag, sentence } from "../common/finding.js";
 import { setFigure } from "../step/setting.js";
 
-/** @param {import("../../screens/card/result.js").Result} result */
+/** @param {import("../../app/results/keep_setting.js").Result} result */
 export function gaugeNext(result) {
   const gauge = gaugeAfter(result);
   if (!gauge) return nothing;

@@ -1,15 +1,14 @@
 // The answer to a trial: what to set next, where that comes from, and keeping it.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { crown, gaugeNext, thicknessWords } from "./gauge_and_crown.js";
-import { newSetting } from "../../app/results/measured_bend.js";
+import { measuredWords, newSetting } from "../../app/results/measured_bend.js";
 import { MM_PER_INCH, angle, fixed, length, lengthUnit, words } from "../../app/shell/units.js";
 import { flag } from "../common/finding.js";
 import { noSetting } from "../step/no_setting.js";
 import { offer } from "../common/if_allowed.js";
 import { setFigure } from "../step/setting.js";
-import { measured } from "./result_line.js";
 
-/** @typedef {import("../../screens/card/result.js").Result} Result */
+/** @typedef {import("../../app/results/keep_setting.js").Result} Result */
 
 /**
  * @param {Api.Card} card
@@ -25,7 +24,7 @@ export function trialResult(card, step, result, { again, keep }) {
     data-test="trial-result"
     data-waits=${result.waits ? "true" : "false"}>
     <div class="trial-main">
-      <h2>${measured(result.trial)} <small>wanted ${words(angle(step.included_angle_deg))}</small></h2>
+      <h2>${measuredWords(result.trial)} <small>wanted ${words(angle(step.included_angle_deg))}</small></h2>
       ${
         result.waits
           ? html`<p class="waits" data-test="waits">

@@ -1,25 +1,26 @@
 // One line for each trial: what was measured, what was set, what it led to.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { inReach } from "../../app/results/setting_limits.js";
-import { angle, length, words } from "../../app/shell/units.js";
+import { measuredWords } from "../../app/results/measured_bend.js";
+import { angle, words } from "../../app/shell/units.js";
 import { whereWords } from "../card/saved_where.js";
 import { madeAt, whoSent } from "../common/dates.js";
 
 /**
- * @typedef {import("../../app/sync/outbox.js").Measured & Partial<Pick<Api.Trial,
+ * @typedef {import("../../app/sync/stored.js").Measured & Partial<Pick<Api.Trial,
  *   "correction"|"device"|"received_at">>}
  *   Shown the shop adds to one what came of it
  */
 
 /**
  * @param {Shown} trial
- * @param {{waiting?: import("../../app/sync/outbox.js").Waiting, step?: Api.Step}} [how] step: of the card's
+ * @param {{waiting?: import("../../app/sync/stored.js").Waiting, step?: Api.Step}} [how] step: of the card's
  *   plan
  */
 export function trialLine(trial, { waiting, step } = {}) {
   return html`<li class="row trial" data-test=${waiting ? "waiting-trial" : "trial"} data-id=${trial.id}>
     <div>
-      <span class="lead">${measured(trial)}</span>
+      <span class="lead">${measuredWords(trial)}</span>
       <span class="code">Step ${trial.step}</span>
       <span class="more">
         ${waiting ? html`<b class="waits">${whereWords(waiting)}</b> · ` : nothing}
@@ -33,20 +34,7 @@ export function trialLine(trial, { waiting, step } = {}) {
   </li>`;
 }
 
-/**
- * @param {import("../../app/sync/outbox.js").Measured} trial
- * @returns {string}
- */
-export function measured(trial) {
-  const angles = [trial.left_deg, trial.middle_deg, trial.right_deg];
-  const all = angles.some((deg) => deg !== null && deg !== undefined);
-  const came = all
-    ? angles.map((deg) => words(angle(deg ?? null))).join(" / ")
-    : words(angle(trial.measured_deg));
-  return trial.flange_mm ? `${came}, flange ${flange(trial.flange_mm)}` : came;
-}
-
-/** @param {import("../../app/sync/outbox.js").Measured} trial */
+/** @param {import("../../app/sync/stored.js").Measured} trial */
 const settingWords = (trial) => (trial.set_angle_deg ? `set at ${words(angle(trial.set_angle_deg))}` : "");
 
 /**
@@ -58,10 +46,3 @@ const ledTo = (correction, step) =>
   correction?.set_angle_deg && step && inReach(step, correction)
     ? `new setting ${words(angle(correction.set_angle_deg))}`
     : "";
-
-/**
- * A trial that still waits holds the flange as it was typed.
- * @param {number|string} kept
- * @returns {string}
- */
-const flange = (kept) => (typeof kept === "string" ? kept : words(length(kept, { digits: 2 })));

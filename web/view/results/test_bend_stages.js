@@ -13,7 +13,7 @@ import { setFigure } from "../step/setting.js";
 import { wrongAt } from "../common/form_errors.js";
 
 /** @typedef {import("../../app/forms/test_bend_form.js").Stage} Stage */
-/** @typedef {import("../../screens/shop/test_bend.js").State} State */
+/** @typedef {import("../../app/forms/test_bend_form.js").State} State */
 /** @typedef {State & {bend: Api.OneBend}} Answered the shop has said how the strip is bent */
 /**
  * @typedef {{draw: () => void, go: (stage: Stage) => void, choose: () => void, send: () => void,

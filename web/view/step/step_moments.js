@@ -5,7 +5,7 @@ import { angle, length, words } from "../../app/shell/units.js";
 
 /** @typedef {import("../../drawing/motion.js").Frame} Frame */
 /** @typedef {import("../../drawing/motion.js").Near} Near */
-/** @typedef {import("../../drawing/pose.js").Shown} Shown */
+/** @typedef {import("../../drawing/motion.js").Shown} Shown */
 /** @typedef {Api.Step & {drawing: Api.Drawing}} Drawn a step that has its pictures */
 /** @typedef {Drawn & {motion: Api.Motion}} Moving */
 /**
