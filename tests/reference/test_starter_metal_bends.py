@@ -2,8 +2,8 @@
 
 Force: for ordinary steel at V = 8 t the expected force lies between 0.75 and 1.0 of the middle of
 three published relations (Groover 1.33; Lange 1 + 4 t/V; 575 t^2/V of the US charts), times
-R_m t^2/V. They are for choosing a press and lie on the safe side; the README of `bending/prediction` sets friction,
-strength and finite elements beside that.
+R_m t^2/V. They are for choosing a press and lie on the safe side; the README of
+`bending/prediction` sets friction, strength and finite elements beside that.
 
 Radius: The Fabricator (trade journal), "Forming aluminum on the press brake: Bending soft, not
 sharp": 1100-O of 13 000 psi, .125 in thick, die .984 in, punch tip 1 mm; a radius of about .170 in

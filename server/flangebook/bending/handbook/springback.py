@@ -14,8 +14,8 @@ Gardiner's formula knows neither hardening nor the springing of the legs, so it 
 witness for an air bend. Sheet that is hardened by bending springs as if its yield were nearer
 its tensile strength, which is why the high end uses that.
 
-:func:`between_witnesses` puts the bend model and common practice together: the README of ``prediction`` says why
-neither of the two is taken alone.
+:func:`between_witnesses` puts the bend model and common practice together: the README of
+``prediction`` says why neither of the two is taken alone.
 """
 
 from __future__ import annotations
