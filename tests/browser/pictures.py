@@ -20,6 +20,7 @@ from PIL import Image
 from PIL.PngImagePlugin import PngInfo
 from playwright.sync_api import Page, ViewportSize, sync_playwright
 
+DESK = {"width": 1280, "height": 860}
 FOLDER = Path(__file__).parents[2] / "demo_data/pictures"
 
 
@@ -30,20 +31,18 @@ class Screen:
     card: str
     address: str
     ready: str
-    size: ViewportSize
+    size: dict[str, int]
 
 
 SCREENS = {
     "step.png": Screen("Cable cover, hat section", "/c/{code}/step/2", "step", PHONE),
-    "plan.png": Screen(
-        "Tiered book display, six bends", "/part?from={code}", "part", {"width": 1280, "height": 860}
-    ),
+    "plan.png": Screen("Tiered book display, six bends", "/part?from={code}", "part", DESK),
 }
 
 
 def take(page: Page, shop: str, screen: Screen, code: str) -> bytes:
     """A picture of the screen as PNG; its text chunk "words" holds what can be read there."""
-    page.set_viewport_size(screen.size)
+    page.set_viewport_size(ViewportSize(**screen.size))
     show(page, shop + screen.address.format(code=code), screen.ready)
     page.evaluate("document.fonts.ready")
     words = PngInfo()

@@ -6,8 +6,8 @@ import io
 from pathlib import Path
 
 import pytest
-from PIL import Image
 from pictures import FOLDER, SCREENS, take, words_of
+from PIL import Image
 
 
 @pytest.mark.parametrize("name", SCREENS)

@@ -1,6 +1,6 @@
 """Published force, radius and springback figures against the shipped metals: how many are inside.
 
-``python tests/reference/published_figures.py`` prints the table that README.md has;
+``python tests/reference/published_figures.py`` prints the table in `tests/benchmarks/README.md`;
 ``test_published_figures.py`` holds it to what is printed there.
 
 Tuned on: figures that the bands' own doubt was set by (``test_modelled_bands``,

@@ -20,7 +20,7 @@ from published_figures import (
     table,
 )
 
-PAGE = (Path(__file__).parents[2] / "README.md").read_text("utf-8")
+PAGE = (Path(__file__).parents[1] / "benchmarks/README.md").read_text("utf-8")
 
 
 @pytest.fixture(scope="module")
