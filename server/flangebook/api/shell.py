@@ -30,7 +30,7 @@ def shell_script(web_root: Path, sources: bool = False) -> str:
     files = []
     for path in sorted(p for p in web_root.rglob("*") if p.is_file()):
         name = path.relative_to(web_root).as_posix()
-        if path.name.startswith(".") or path.name == "LICENSE" or path.suffix == ".map":
+        if path.name.startswith(".") or path.name == "LICENSE" or path.suffix in (".map", ".md"):
             continue
         if unused.fullmatch(name):
             continue
