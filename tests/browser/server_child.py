@@ -16,6 +16,7 @@ from multiprocessing.context import BaseContext
 from pathlib import Path
 from unittest.mock import patch
 
+from flangebook.api import plan_stream
 from flangebook.serving.command import main
 
 FORKED = "forkserver" in multiprocessing.get_all_start_methods()  # not on Windows
@@ -38,11 +39,11 @@ def loaded_context() -> BaseContext:
 class ServerChild:
     """A server that has begun to start. said_first: its first line, "" if it ended without one."""
 
-    def __init__(self, arguments: list[str], log: Path) -> None:
+    def __init__(self, arguments: list[str], log: Path, search_s: float | None = None) -> None:
         context = loaded_context()
         said, says = context.Pipe(duplex=False)
         self._said = said
-        self._process = context.Process(target=_serve, args=(arguments, says, log))
+        self._process = context.Process(target=_serve, args=(arguments, says, log, search_s))
         self._process.start()
         says.close()
         with os.fdopen(said.fileno(), closefd=False) as lines:
@@ -70,9 +71,11 @@ class ServerChild:
         self._said.close()
 
 
-def _serve(arguments: list[str], says: Connection, log: Path) -> None:
+def _serve(arguments: list[str], says: Connection, log: Path, search_s: float | None) -> None:
     """Be the program `flangebook` with these arguments."""
     assert not FORKED or LOADED in sys.modules
+    if search_s is not None:
+        plan_stream.DEADLINE_S = search_s
     os.dup2(says.fileno(), sys.stdout.fileno())
     with log.open("a") as file:
         os.dup2(file.fileno(), sys.stderr.fileno())

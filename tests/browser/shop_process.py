@@ -25,18 +25,22 @@ Crib = dict[str, Any]
 class ShopProcess:
     """The real server on a port of its own, keeping everything in ``data``."""
 
-    def __init__(self, data: Path, *more: str, port: int = 0) -> None:
+    def __init__(
+        self, data: Path, *more: str, port: int = 0, search_s: float | None = None
+    ) -> None:
+        """search_s: how long it searches for an order that a page waits for; None: as always."""
         self.data = data
         self.port = port or free_ports(3)  # with --lan the two after it are taken too
         self.url = ""
         self._more = more
+        self._search_s = search_s
         self._process: ServerChild | None = None
 
     def start(self) -> ShopProcess:
         """Start, and wait for the line that says it is ready. The port stays the same."""
         arguments = ["serve", "--port", str(self.port), "--data", str(self.data), "--one-process"]
         self._process = ServerChild(
-            [*arguments, *self._more], self.data.parent / f"{self.data.name}.log"
+            [*arguments, *self._more], self.data.parent / f"{self.data.name}.log", self._search_s
         )
         line = self._process.said_first
         found = re.search(r"http://[\w.]+:\d+", line)
