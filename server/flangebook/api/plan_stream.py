@@ -58,7 +58,8 @@ class _Work:
         threading.Thread(target=self._run, name="plan", daemon=True).start()
 
     def _run(self) -> None:
-        limits = Limits(DEADLINE_S, cancelled=cancelled_when(self.hung_up.is_set), progress=self._tell)
+        cancelled = cancelled_when(self.hung_up.is_set)
+        limits = Limits(DEADLINE_S, cancelled=cancelled, progress=self._tell)
         try:
             line = f'{{"plan":{json_text(self.make(limits))}}}'
         except NotWantedError:
