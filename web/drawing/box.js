@@ -95,7 +95,7 @@ function sideName(side, outline, marked) {
  * @param {Api.Folded} folded
  * @returns {string}
  */
-export function describeFolded({ length_mm: long, width_mm: wide, height_mm: tall, faces }) {
+function describeFolded({ length_mm: long, width_mm: wide, height_mm: tall, faces }) {
   const sides = faces.filter(({ flat }) => flat === 1).map(({ side }) => side);
   return (
     `Box ${boxSize({ length_mm: long, width_mm: wide, height_mm: tall })}, folded, seen from the ` +

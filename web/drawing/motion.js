@@ -124,7 +124,7 @@ function along(frames, measure, value) {
  * @param {Frame} moment
  * @returns {string}
  */
-export function sheetPath(
+function sheetPath(
   { thickness_mm: t, left, right },
   { left: toLeft, right: toRight, half_arc_mm: arc, inside_radius_mm: r },
 ) {

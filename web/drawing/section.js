@@ -94,7 +94,7 @@ export function shownWidth() {
  * @param {Part} part
  * @returns {string}
  */
-export function describe(part) {
+function describe(part) {
   const pieces = part.flats_mm.map((mm, i) => {
     const bend = part.bends[i];
     const then = bend ? `, bend ${i + 1}: ${bendWords(bend)} ${bend.direction}` : "";
@@ -107,7 +107,7 @@ export function describe(part) {
  * @param {Bend} bend
  * @returns {string}
  */
-export function bendWords(bend) {
+function bendWords(bend) {
   if (bend.kind === "closed_hem") return "hem";
   if (bend.kind === "open_hem") return "open hem";
   return words(angle(bend.included_angle_deg)).replace(".0°", "°");

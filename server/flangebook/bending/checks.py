@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from typing import Literal
 
 Level = Literal["ok", "unknown", "caution", "stop"]
-_SEVERITY: dict[Level, int] = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
+SEVERITY: Mapping[Level, int] = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
 
 _UNITS = {"_kn_per_m": " kN/m", "_mm_s": " mm/s", "_mm": " mm", "_kn": " kN", "_deg": "°",
           "_kg": " kg", "_mpa": " MPa", "_percent": " %"}  # fmt: skip
@@ -131,4 +131,4 @@ def shown_less(value_mm: float, limit_mm: float) -> bool:
 
 def worst(checks: Iterable[Check]) -> Level:
     """The most serious level among the checks; "ok" when there is none."""
-    return max((c.level for c in checks), key=_SEVERITY.__getitem__, default="ok")
+    return max((c.level for c in checks), key=SEVERITY.__getitem__, default="ok")

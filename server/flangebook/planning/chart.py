@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from flangebook.bending.checks import Level
+from flangebook.bending.checks import SEVERITY, Level
 from flangebook.bending.errors import InputError
 from flangebook.bending.part import sheet_gauge
 from flangebook.bending.part.metals import GaugeFamily, Metal
@@ -31,7 +31,6 @@ GAUGES: dict[GaugeFamily, tuple[int, ...]] = {
     "aluminium": (24, 22, 20, 18, 16, 14, 12, 11, 10),
 }
 SAME_THICKNESS = 0.02
-_SEVERITY: dict[Level, int] = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
 
 
 def chart(
@@ -183,7 +182,7 @@ def _unusable(die: Die, why: str) -> JsonDict:
 
 def _worst(rows: Sequence[Rating]) -> Rating | None:
     """The rating that limits: the most serious level, then the largest share."""
-    return max(rows, key=lambda r: (_SEVERITY[r.level], r.share_percent or 0.0), default=None)
+    return max(rows, key=lambda r: (SEVERITY[r.level], r.share_percent or 0.0), default=None)
 
 
 def _why(worst: Rating | None) -> str:

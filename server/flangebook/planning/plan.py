@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from flangebook import __version__
-from flangebook.bending.checks import Check, worst
+from flangebook.bending.checks import SEVERITY, Check, worst
 from flangebook.bending.errors import InputError, MissingToolError
 from flangebook.bending.motion import handling
 from flangebook.bending.part import section
@@ -220,7 +220,6 @@ def _gathered(checks: Sequence[Check]) -> list[JsonDict]:
 
     ``steps`` lists every step a finding was made in.
     """
-    severity = {"stop": 0, "caution": 1, "unknown": 2, "ok": 3}
     by_words: dict[tuple[str, str], tuple[Check, list[int]]] = {}
     for check in checks:
         key = (check.code, check.words)
@@ -228,5 +227,5 @@ def _gathered(checks: Sequence[Check]) -> list[JsonDict]:
         if check.step is not None:
             steps.append(check.step)
         by_words[key] = (first, steps)
-    ordered = sorted(by_words.values(), key=lambda pair: severity[pair[0].level])
+    ordered = sorted(by_words.values(), key=lambda pair: -SEVERITY[pair[0].level])
     return [{**check_json(check), "steps": steps} for check, steps in ordered]

@@ -11,11 +11,11 @@ from typing import Any
 
 import marshmallow as ma
 
+from flangebook.bending.checks import SEVERITY
 from flangebook.schemas import cards, part, shop
 from flangebook.schemas.fields import Choice, Many, Quantity, YesNo
 
 Field = ma.fields.Field[Any]
-LEVELS = ("ok", "unknown", "caution", "stop")
 
 
 class Answer(ma.Schema):
@@ -85,7 +85,7 @@ def one_of(*choices: str, allow_none: bool = False) -> Field:
 
 def level() -> Field:
     """How serious."""
-    return one_of(*LEVELS)
+    return one_of(*SEVERITY)
 
 
 def many(inner: type[ma.Schema] | Field) -> Field:

@@ -302,7 +302,7 @@ export function boxCalled(name) {
  * @param {Chain} chain
  * @returns {BoxForm}
  */
-export const withChain = (form, side, chain) => ({ ...form, sides: { ...form.sides, [side]: chain } });
+const withChain = (form, side, chain) => ({ ...form, sides: { ...form.sides, [side]: chain } });
 
 /**
  * @param {BoxForm} form

@@ -1,5 +1,5 @@
 // Editing one record of the shop: what is typed stays until it is saved, whatever the server says.
-import { Problem } from "../sync/api.js";
+import { messageOf, Problem } from "../sync/api.js";
 import { same } from "../sync/shop_lists.js";
 import { pointsToType, sortErrors } from "./entry_form.js";
 import { dxfReader } from "./outline_dxf.js";
@@ -104,9 +104,7 @@ export async function startEditing(job, signal) {
       );
       Object.assign(state, { wrong: byName, others });
     } else {
-      state.others = [
-        `Not saved: ${error instanceof Error ? error.message : error} What you typed is still here.`,
-      ];
+      state.others = [`Not saved: ${messageOf(error)} What you typed is still here.`];
     }
   }
 

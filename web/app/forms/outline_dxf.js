@@ -1,5 +1,5 @@
 // Reading a tool's outline out of a DXF file: the server reads it, the choices stay on the screen.
-import { Problem, upload } from "../sync/api.js";
+import { messageOf, Problem, upload } from "../sync/api.js";
 
 /** @typedef {"punch"|"die"|"holder"|"ram"|"bed"|"die_holder"} DxfKind */
 /**
@@ -75,7 +75,7 @@ export function dxfReader(kind, { took, show, signal }) {
       took(body);
     } catch (error) {
       if (mine !== asked || signal.aborted) return;
-      state.wrong = error instanceof Error ? error.message : String(error);
+      state.wrong = messageOf(error);
       if (error instanceof Problem && error.outline) {
         const { code, layers } = error.outline;
         Object.assign(state, { fault: error.outline, code, layers: layers.length ? layers : state.layers });

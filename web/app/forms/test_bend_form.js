@@ -1,6 +1,6 @@
 // A test bend: what is typed, what is asked of the server, what is sent.
 import { bendRequest } from "./bend_form.js";
-import { readMeasured } from "../results/measured_bend.js";
+import { NOTHING_TYPED, readMeasured } from "../results/measured_bend.js";
 import { settings } from "../shell/settings.js";
 import { typedLength } from "../shell/units.js";
 
@@ -28,17 +28,7 @@ import { typedLength } from "../shell/units.js";
 
 /** @type {Measured} */
 export const NOTHING_MEASURED = {
-  one: "",
-  left: "",
-  middle: "",
-  right: "",
-  places: "one",
-  flange: "",
-  note: "",
-  set: "",
-  lot: "",
-  radius: "",
-  thickness: "",
+  ...NOTHING_TYPED,
   depth: "",
   flat: "",
   leftFlange: "",

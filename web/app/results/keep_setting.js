@@ -1,4 +1,5 @@
 // Making a proven setting the card's own: written down here, then a new revision in the shop.
+import { messageOf } from "../sync/api.js";
 import { changeHere } from "../sync/card_edits.js";
 import { gaugeAfter } from "./next_gauge.js";
 import { measuredWords, newSetting } from "./measured_bend.js";
@@ -40,7 +41,7 @@ export async function keepSetting(card, step, result, draw) {
     Object.assign(result, { kept: "kept", where: done.where, words: keptWords(done) });
     sync();
   } catch (error) {
-    Object.assign(result, { kept: "no", words: error instanceof Error ? error.message : String(error) });
+    Object.assign(result, { kept: "no", words: messageOf(error) });
   }
   draw();
 }

@@ -7,6 +7,21 @@ import { angle, length, words } from "../shell/units.js";
  * @typedef {{one: string, left: string, middle: string, right: string, places: "one"|"three", flange: string,
  *   note: string, set: string, lot: string, radius: string, thickness: string}} Typed
  */
+/** @type {Typed} */
+export const NOTHING_TYPED = {
+  one: "",
+  left: "",
+  middle: "",
+  right: "",
+  places: "one",
+  flange: "",
+  note: "",
+  set: "",
+  lot: "",
+  radius: "",
+  thickness: "",
+};
+
 /** @typedef {{set_angle_deg: number, punch_depth_mm: number|null, gauge_x_mm?: number|null}} Setting */
 
 /**
@@ -113,7 +128,7 @@ const LEAST_CROWN_DEG = 0.3;
  * ends', where the middle is more open.
  * @param {Record<string, number>} angles
  */
-export function setBy(angles) {
+function setBy(angles) {
   const ends = (angles.left_deg + angles.right_deg) / 2;
   return angles.middle_deg - ends >= LEAST_CROWN_DEG ? ends : middleOf(angles);
 }

@@ -1,5 +1,5 @@
 // Who this device is to the shop. A shop that answers only its own machine asks nobody.
-import { call, Problem } from "../sync/api.js";
+import { call, messageOf } from "../sync/api.js";
 import { keepRights, ownRole } from "./rights.js";
 import { forgetShop } from "../sync/local_shop.js";
 import { changeSettings, settings } from "./settings.js";
@@ -59,7 +59,7 @@ export async function askWhoIAm(signal) {
  * sent stays until somebody pairs it again.
  * @param {string} why
  */
-export async function beTurnedAway(why) {
+async function beTurnedAway(why) {
   if (out === why) return;
   out = why;
   await Promise.all([askWhoIAm().catch(() => null), forgetShop().catch(() => null)]);
@@ -106,5 +106,4 @@ function askAgain() {
  * @param {unknown} error
  * @returns {string}
  */
-export const inWords = (error) =>
-  error instanceof Problem || error instanceof Error ? error.message : String(error);
+export const inWords = (error) => messageOf(error);

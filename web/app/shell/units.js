@@ -40,7 +40,7 @@ export function length(mm, how = {}) {
  * @param {number} inches
  * @returns {string}
  */
-export function sixtyFourths(inches) {
+function sixtyFourths(inches) {
   const all = Math.round(Math.abs(inches) * 64);
   let top = all % 64;
   let bottom = 64;

@@ -23,6 +23,12 @@ export class Unreachable extends Error {
   }
 }
 
+/**
+ * What to say of something that failed.
+ * @param {unknown} error
+ */
+export const messageOf = (error) => (error instanceof Error ? error.message : String(error));
+
 /** @typedef {import("../../view/part/part_waiting.js").Progress} Progress */
 /** @typedef {ReadableWritablePair<string, Uint8Array>} Decoding */
 /**

@@ -1,5 +1,5 @@
 // Bringing a shop's file in: the server looks it through first, and nothing changes until that is agreed to.
-import { Problem, upload } from "./api.js";
+import { messageOf, Problem, upload } from "./api.js";
 
 /** @typedef {Api.Holdings} Holdings */
 /** @typedef {Api.Imported} Told */
@@ -65,7 +65,7 @@ export function importFile({ show, done, signal }) {
  * @returns {string[]}
  */
 function said(error) {
-  if (!(error instanceof Problem)) return [error instanceof Error ? error.message : String(error)];
+  if (!(error instanceof Problem)) return [messageOf(error)];
   const places = Object.entries(error.errors)
     .slice(1)
     .map(([place, words]) => `${place}: ${words.join(" ")}`);

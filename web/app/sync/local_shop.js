@@ -188,7 +188,7 @@ async function found(transaction, card) {
  * @param {number} number
  * @returns {import("./stored.js").Waiting}
  */
-export function trialAgain(code, { number: _, received_at, correction, device, ...body }, number) {
+function trialAgain(code, { number: _, received_at, correction, device, ...body }, number) {
   return { id: body.id, kind: "trial", code, body, number, queued_at: received_at, again: true };
 }
 

@@ -11,7 +11,7 @@ import { go } from "../../app/shell/router.js";
 import { onSettings, settings } from "../../app/shell/settings.js";
 import { sync } from "../../app/sync/sync.js";
 import { angle, length, lengthUnit, words } from "../../app/shell/units.js";
-import { badCode, noCard } from "../../view/card/no_card.js";
+import { badCode, noCard, refuse } from "../../view/card/no_card.js";
 import { checkList } from "../../view/common/finding.js";
 import { everyTimeCautions } from "../../view/common/findings_in_order.js";
 import { freshness } from "../../view/card/freshness.js";
@@ -103,16 +103,6 @@ export async function show(visit) {
     () => null,
   );
   draw();
-}
-
-/**
- * @param {import("../../app/shell/routes.js").Visit} visit
- * @param {unknown} template
- */
-function refuse(visit, template) {
-  visit.title("No such card");
-  visit.render(template);
-  visit.ready();
 }
 
 /**

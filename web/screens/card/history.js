@@ -1,14 +1,14 @@
 // A card's history: who changed what, when and why, what was measured; older states can be looked
 // at and brought back.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { call, Problem, Unreachable } from "../../app/sync/api.js";
+import { call, messageOf, Problem, Unreachable } from "../../app/sync/api.js";
 import { changeCard, fetchCard, openCard } from "../../app/sync/cards.js";
 import { displayCode, readCode } from "../../app/scan/card_code.js";
 import { notice } from "../../app/shell/notices.js";
 import { newId, waitingFor } from "../../app/sync/outbox.js";
 import { onSettings, settings } from "../../app/shell/settings.js";
 import { sync } from "../../app/sync/sync.js";
-import { badCode, noCard } from "../../view/card/no_card.js";
+import { badCode, noCard, refuse } from "../../view/card/no_card.js";
 import { flag } from "../../view/common/finding.js";
 import { offer } from "../../view/common/if_allowed.js";
 import { proposalList } from "../../view/card/edit_conflicts.js";
@@ -65,7 +65,7 @@ export async function show(visit) {
       if (state.open === number) state.snapshot = /** @type {Api.Snapshot} */ (body);
     } catch (error) {
       state.open = 0;
-      notice(error instanceof Error ? error.message : String(error));
+      notice(messageOf(error));
     }
     draw();
   };
@@ -83,7 +83,7 @@ export async function show(visit) {
       notice(
         error instanceof Problem && error.status === 412
           ? "The card was changed meanwhile. Look at the history again."
-          : String(error instanceof Error ? error.message : error),
+          : messageOf(error),
       );
     }
     state.busy = false;
@@ -107,16 +107,6 @@ export async function show(visit) {
   } catch (error) {
     if (!visit.signal.aborted) refuse(visit, noCard(code, error));
   }
-}
-
-/**
- * @param {import("../../app/shell/routes.js").Visit} visit
- * @param {unknown} template
- */
-function refuse(visit, template) {
-  visit.title("No such card");
-  visit.render(template);
-  visit.ready();
 }
 
 /**

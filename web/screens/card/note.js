@@ -1,14 +1,13 @@
 // A card's note and title, and whether it is in use: changed with or without the shop.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { openCard } from "../../app/sync/cards.js";
 import { displayCode, readCode } from "../../app/scan/card_code.js";
-import { Problem } from "../../app/sync/api.js";
+import { messageOf, Problem } from "../../app/sync/api.js";
 import { changeHere } from "../../app/sync/card_edits.js";
 import { notice } from "../../app/shell/notices.js";
 import { askBeforeLeaving, go } from "../../app/shell/router.js";
 import { mayOpen } from "../../app/shell/rights.js";
 import { sync } from "../../app/sync/sync.js";
-import { badCode, noCard } from "../../view/card/no_card.js";
+import { badCode, openOrRefuse, refuse } from "../../view/card/no_card.js";
 import { offer } from "../../view/common/if_allowed.js";
 import { choice, field, focusFirstWrong, textArea } from "../../view/common/field.js";
 import { savedWords } from "../../view/card/saved_where.js";
@@ -39,31 +38,13 @@ export async function show(visit) {
     visit.render(noteScreen(seen, state, { draw, save: () => saveNote(seen, state, draw, visit.signal) }));
   };
   askBeforeLeaving(() => (state.typed ? "Leave without saving what you typed?" : null));
-  try {
-    await openCard(
-      code,
-      (card) => {
-        if (state.typed || state.sending) return; // what is being typed was begun on the card as it was shown
-        seen = card;
-        Object.assign(state, { title: card.title, note: card.note, archived: card.archived });
-        draw();
-        visit.ready();
-      },
-      visit.signal,
-    );
-  } catch (error) {
-    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
-  }
-}
-
-/**
- * @param {import("../../app/shell/routes.js").Visit} visit
- * @param {unknown} template
- */
-function refuse(visit, template) {
-  visit.title("No such card");
-  visit.render(template);
-  visit.ready();
+  await openOrRefuse(visit, (card) => {
+    if (state.typed || state.sending) return; // what is being typed was begun on the card as it was shown
+    seen = card;
+    Object.assign(state, { title: card.title, note: card.note, archived: card.archived });
+    draw();
+    visit.ready();
+  });
 }
 
 /**
@@ -93,7 +74,7 @@ async function saveNote(seen, state, draw, left) {
     );
   } catch (error) {
     state.wrong = error instanceof Problem ? error.errors : {};
-    state.general = error instanceof Error ? error.message : String(error);
+    state.general = messageOf(error);
     state.sending = false;
     draw();
     focusFirstWrong(state.wrong);

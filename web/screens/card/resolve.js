@@ -1,13 +1,13 @@
 // Two changes of one card met: field by field, what the shop has and what was typed, and one button.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { messageOf } from "../../app/sync/api.js";
 import { differing, merged } from "../../app/sync/card_fields.js";
-import { openCard } from "../../app/sync/cards.js";
 import { displayCode, readCode } from "../../app/scan/card_code.js";
 import { cardToSettle, changeHere } from "../../app/sync/card_edits.js";
 import { notice } from "../../app/shell/notices.js";
 import { wasSent } from "../../app/sync/outbox.js";
 import { sync } from "../../app/sync/sync.js";
-import { badCode, noCard } from "../../view/card/no_card.js";
+import { badCode, openOrRefuse, refuse } from "../../view/card/no_card.js";
 import { savedWords } from "../../view/card/saved_where.js";
 import { differences } from "../../view/card/conflict_fields.js";
 import { madeAt, moment } from "../../view/common/dates.js";
@@ -58,7 +58,7 @@ export async function show(visit) {
       await again();
       sync();
     } catch (error) {
-      Object.assign(state, { sending: false, fault: error instanceof Error ? error.message : String(error) });
+      Object.assign(state, { sending: false, fault: messageOf(error) });
       draw();
     }
   };
@@ -74,25 +74,9 @@ export async function show(visit) {
     },
   };
   document.addEventListener("sync", again, { signal: visit.signal });
-  try {
-    await openCard(
-      code,
-      async (opened) => take((await cardToSettle(code).catch(() => undefined)) ?? opened),
-      visit.signal,
-    );
-  } catch (error) {
-    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
-  }
-}
-
-/**
- * @param {import("../../app/shell/routes.js").Visit} visit
- * @param {unknown} template
- */
-function refuse(visit, template) {
-  visit.title("No such card");
-  visit.render(template);
-  visit.ready();
+  await openOrRefuse(visit, async (opened) =>
+    take((await cardToSettle(code).catch(() => undefined)) ?? opened),
+  );
 }
 
 /**

@@ -1,18 +1,25 @@
 // What came out: the measured bend is written down, and the answer is what to set next.
 import { html } from "/vendor/lit-html/lit-html.js";
-import { Problem } from "../../app/sync/api.js";
-import { openCard, settingOf } from "../../app/sync/cards.js";
+import { messageOf, Problem } from "../../app/sync/api.js";
+import { settingOf } from "../../app/sync/cards.js";
 import { readCode } from "../../app/scan/card_code.js";
 import { seenShop } from "../../app/sync/shop_lists.js";
 import { fromFlange, gaugeAfter } from "../../app/results/next_gauge.js";
-import { fromTable, middleOf, newSetting, readAngle, readMeasured } from "../../app/results/measured_bend.js";
+import {
+  fromTable,
+  middleOf,
+  newSetting,
+  NOTHING_TYPED,
+  readAngle,
+  readMeasured,
+} from "../../app/results/measured_bend.js";
 import { newId } from "../../app/sync/outbox.js";
 import { askBeforeLeaving } from "../../app/shell/router.js";
 import { send } from "../../app/sync/sending.js";
 import { settings } from "../../app/shell/settings.js";
 import { recount, sync } from "../../app/sync/sync.js";
 import { typedLength, typedMm } from "../../app/shell/units.js";
-import { badCode, noCard } from "../../view/card/no_card.js";
+import { badCode, openOrRefuse, refuse } from "../../view/card/no_card.js";
 import { sentence } from "../../view/common/finding.js";
 import { focusFirstWrong } from "../../view/common/field.js";
 import { stepTop } from "../../view/step/setting.js";
@@ -36,21 +43,6 @@ import { keepSetting } from "../../app/results/keep_setting.js";
  * byDepth: the press is set by a depth or a stop, not by an angle
  */
 
-/** @type {Typed} */
-const BLANK = {
-  one: "",
-  left: "",
-  middle: "",
-  right: "",
-  places: "one",
-  flange: "",
-  note: "",
-  set: "",
-  lot: "",
-  radius: "",
-  thickness: "",
-};
-
 /** @type {(string|null|undefined)[]} */
 const BY_DEPTH = ["depth", "stop"];
 
@@ -60,7 +52,7 @@ export async function show(visit) {
   if (!readCode(code).whole) return refuse(visit, badCode(code));
   /** @type {State} */
   const state = {
-    typed: { ...BLANK },
+    typed: { ...NOTHING_TYPED },
     used: null,
     wrong: {},
     general: "",
@@ -97,31 +89,13 @@ export async function show(visit) {
       ? "Leave without saving what you measured?"
       : null,
   );
-  try {
-    await openCard(
-      code,
-      (opened) => {
-        // the answer on the screen belongs to the card it was asked for
-        if (state.sending || state.result) return;
-        card = opened;
-        draw();
-        visit.ready();
-      },
-      visit.signal,
-    );
-  } catch (error) {
-    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
-  }
-}
-
-/**
- * @param {import("../../app/shell/routes.js").Visit} visit
- * @param {unknown} template
- */
-function refuse(visit, template) {
-  visit.title("No such card");
-  visit.render(template);
-  visit.ready();
+  await openOrRefuse(visit, (opened) => {
+    // the answer on the screen belongs to the card it was asked for
+    if (state.sending || state.result) return;
+    card = opened;
+    draw();
+    visit.ready();
+  });
 }
 
 /**
@@ -135,7 +109,12 @@ function trialScreen(card, step, state, draw) {
   const again = () => {
     const next = nextOf(state);
     Object.assign(state, {
-      typed: { ...BLANK, places: state.typed.places, lot: state.typed.lot, thickness: state.typed.thickness },
+      typed: {
+        ...NOTHING_TYPED,
+        places: state.typed.places,
+        lot: state.typed.lot,
+        thickness: state.typed.thickness,
+      },
       used: next ?? state.used,
       result: null,
     });
@@ -194,7 +173,7 @@ async function saveTrial(card, step, state, draw) {
     if (answer) sync();
   } catch (error) {
     state.wrong = error instanceof Problem ? error.errors : {};
-    state.general = error instanceof Error ? error.message : String(error);
+    state.general = messageOf(error);
   }
   state.sending = false;
   await recount();

@@ -8,7 +8,7 @@ import { go, showCurrent } from "../../app/shell/router.js";
 import { mayOpen } from "../../app/shell/rights.js";
 import { onSettings } from "../../app/shell/settings.js";
 import { shownCard } from "../../app/sync/card_edits.js";
-import { badCode, noCard } from "../../view/card/no_card.js";
+import { badCode, noCard, refuse } from "../../view/card/no_card.js";
 import { boxStep } from "../../view/step/box_step.js";
 import { checkList } from "../../view/common/finding.js";
 import { lie } from "../../view/plan/orientation.js";
@@ -87,16 +87,6 @@ async function tellNewer(card) {
   if (kept && kept.revision !== card.revision) {
     notice(`This card is at revision ${kept.revision} now.`, { label: "Show it", act: () => showCurrent() });
   }
-}
-
-/**
- * @param {import("../../app/shell/routes.js").Visit} visit
- * @param {unknown} template
- */
-function refuse(visit, template) {
-  visit.title("No such card");
-  visit.render(template);
-  visit.ready();
 }
 
 /**

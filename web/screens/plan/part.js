@@ -1,7 +1,7 @@
 // Enter a part by its section: the drawing grows as you type, the plan stands beside it, and a
 // button makes it a card.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { callInLines, download, Problem, Unreachable } from "../../app/sync/api.js";
+import { callInLines, download, messageOf, Problem, Unreachable } from "../../app/sync/api.js";
 import { fetchCard } from "../../app/sync/cards.js";
 import { displayCode, newCode } from "../../app/scan/card_code.js";
 import { readList } from "../../app/sync/shop_lists.js";
@@ -230,7 +230,7 @@ export async function show(visit) {
         `${state.form.title.trim() || "blank"}.${kind}`,
       );
     } catch (error) {
-      notice(error instanceof Error ? error.message : String(error));
+      notice(messageOf(error));
     }
   }
 

@@ -1,10 +1,9 @@
 // A card on one sheet, for people who trust paper. Works from the card kept on this device.
 import { html } from "/vendor/lit-html/lit-html.js";
-import { openCard } from "../../app/sync/cards.js";
 import { readCode } from "../../app/scan/card_code.js";
 import { nameOfMetal, seenShop } from "../../app/sync/shop_lists.js";
 import { onSettings } from "../../app/shell/settings.js";
-import { badCode, noCard } from "../../view/card/no_card.js";
+import { badCode, openOrRefuse, refuse } from "../../view/card/no_card.js";
 import { cardSheet } from "../../view/print/card_sheet.js";
 import { paperChoice, printButton, sheet } from "../../view/print/paper.js";
 
@@ -32,27 +31,9 @@ export async function show(visit) {
   onSettings(() => card && draw(), visit.signal);
   document.addEventListener("sync", look, { signal: visit.signal });
   await look();
-  try {
-    await openCard(
-      code,
-      (opened) => {
-        card = opened;
-        draw();
-        visit.ready();
-      },
-      visit.signal,
-    );
-  } catch (error) {
-    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
-  }
-}
-
-/**
- * @param {import("../../app/shell/routes.js").Visit} visit
- * @param {unknown} template
- */
-function refuse(visit, template) {
-  visit.title("No such card");
-  visit.render(template);
-  visit.ready();
+  await openOrRefuse(visit, (opened) => {
+    card = opened;
+    draw();
+    visit.ready();
+  });
 }

@@ -1,9 +1,8 @@
 // The card's label in both sizes: look, save, print at true size.
 import { html } from "/vendor/lit-html/lit-html.js";
-import { openCard } from "../../app/sync/cards.js";
 import { readCode } from "../../app/scan/card_code.js";
 import { settings } from "../../app/shell/settings.js";
-import { badCode, noCard } from "../../view/card/no_card.js";
+import { badCode, openOrRefuse, refuse } from "../../view/card/no_card.js";
 import { choice } from "../../view/common/field.js";
 import { way } from "../../view/common/if_allowed.js";
 
@@ -69,19 +68,11 @@ export async function show(visit) {
           hidden />`,
     );
   }
-  try {
-    await openCard(
-      code,
-      (opened) => {
-        card = opened;
-        draw();
-        visit.ready();
-      },
-      visit.signal,
-    );
-  } catch (error) {
-    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
-  }
+  await openOrRefuse(visit, (opened) => {
+    card = opened;
+    draw();
+    visit.ready();
+  });
 }
 
 /**
@@ -134,14 +125,4 @@ function one(card, { size, words, print: name }, units, print) {
       >
     </div>
   </section>`;
-}
-
-/**
- * @param {import("../../app/shell/routes.js").Visit} visit
- * @param {unknown} template
- */
-function refuse(visit, template) {
-  visit.title("No such card");
-  visit.render(template);
-  visit.ready();
 }

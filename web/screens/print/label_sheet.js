@@ -1,6 +1,6 @@
 // Labels on a sheet: which cards, which size, which paper, which places are used already.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { call } from "../../app/sync/api.js";
+import { call, messageOf } from "../../app/sync/api.js";
 import { onSettings, settings } from "../../app/shell/settings.js";
 import { keptList } from "../../app/sync/local_shop.js";
 import { choice, field } from "../../view/common/field.js";
@@ -61,7 +61,7 @@ export async function show(visit) {
         );
         sheets = { key, pages: Array.from({ length: body.pages }, (_, index) => index + 1), wrong: "" };
       } catch (error) {
-        sheets = { key, pages: [], wrong: error instanceof Error ? error.message : String(error) };
+        sheets = { key, pages: [], wrong: messageOf(error) };
       }
     }
     if (key === String(query(1))) draw();

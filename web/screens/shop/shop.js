@@ -1,5 +1,6 @@
 // What the shop has: the press, the crib drawn to scale, the metals, and what can be printed.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { messageOf } from "../../app/sync/api.js";
 import { benchList, benchWords, removeBench } from "../../app/press_screen/press_screens.js";
 import { KINDS, readList, readPress, WRITES } from "../../app/sync/shop_lists.js";
 import { force, length, words } from "../../app/shell/units.js";
@@ -35,7 +36,7 @@ export async function show(visit) {
     try {
       await removeBench(bench.name);
     } catch (error) {
-      floor.fault = error instanceof Error ? error.message : String(error);
+      floor.fault = messageOf(error);
     }
     // somebody else may have taken it out
     floor.benches = await benchList(visit.signal).catch(() => floor.benches);

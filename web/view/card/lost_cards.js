@@ -1,6 +1,7 @@
 // Cards that this device has and the shop does not: it was put back to an earlier day, or is another
 // shop. Somebody decides.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { messageOf } from "../../app/sync/api.js";
 import { displayCode } from "../../app/scan/card_code.js";
 import { notice } from "../../app/shell/notices.js";
 import { putBack } from "../../app/sync/recreate_lost_card.js";
@@ -51,7 +52,7 @@ async function act(card) {
     await putBack(card);
     await sync();
   } catch (error) {
-    notice(error instanceof Error ? error.message : String(error));
+    notice(messageOf(error));
   }
 }
 

@@ -1,6 +1,7 @@
 // What a card's screens say when there is no card to show.
 import { html } from "/vendor/lit-html/lit-html.js";
 import { Problem, Unreachable } from "../../app/sync/api.js";
+import { openCard } from "../../app/sync/cards.js";
 import { displayCode, readCode } from "../../app/scan/card_code.js";
 
 /**
@@ -34,6 +35,31 @@ export function noCard(code, error) {
     </div>`;
   }
   throw error;
+}
+
+/**
+ * Show the card of the address, or say why there is none.
+ * @param {import("../../app/shell/routes.js").Visit} visit
+ * @param {Parameters<typeof openCard>[1]} show
+ */
+export async function openOrRefuse(visit, show) {
+  const { code } = visit.params;
+  try {
+    await openCard(code, show, visit.signal);
+  } catch (error) {
+    if (!visit.signal.aborted) refuse(visit, noCard(code, error));
+  }
+}
+
+/**
+ * Show that in the card's place.
+ * @param {import("../../app/shell/routes.js").Visit} visit
+ * @param {unknown} template
+ */
+export function refuse(visit, template) {
+  visit.title("No such card");
+  visit.render(template);
+  visit.ready();
 }
 
 const wayBack = html`<span class="buttons"><a class="button" href="/">Find a card</a></span>`;

@@ -4,7 +4,7 @@ import { byName, inSentence } from "../../app/shell/units.js";
 
 /** @typedef {Api.Check & {steps?: number[], sign?: Sign}} Check */
 
-/** @type {Record<string, string>} */
+/** @type {Record<Sign, string>} */
 const WORD = {
   stop: "Stop",
   caution: "Caution",
@@ -12,8 +12,11 @@ const WORD = {
   note: "Note",
   ok: "OK",
 };
-/** @type {Record<string, number>} */
-const ORDER = { stop: 0, caution: 1, unknown: 2, note: 3, ok: 4 };
+/**
+ * The order of severity.
+ * @type {Sign[]}
+ */
+export const WORST_FIRST = ["stop", "caution", "unknown", "note", "ok"];
 
 const MARK = {
   stop: svg`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
@@ -87,7 +90,7 @@ function stepsOf({ step, steps = [] }) {
 export function checkList(checks, { quiet = false } = {}) {
   const shown = checks
     .filter((check) => !quiet || check.level !== "ok")
-    .sort((a, b) => ORDER[signOf(a)] - ORDER[signOf(b)]);
+    .sort((a, b) => WORST_FIRST.indexOf(signOf(a)) - WORST_FIRST.indexOf(signOf(b)));
   if (shown.length === 0) return nothing;
   return html`<ul class="checks" data-test="checks">
     ${shown.map(

@@ -7,7 +7,7 @@ import { smallPoses } from "../plan/small_poses.js";
 import { settingOf } from "../../app/sync/cards.js";
 import { angle, byName, inSentence, length, lengthUnit, mass, words } from "../../app/shell/units.js";
 import { forceWords } from "../common/force.js";
-import { flag, signOf } from "../common/finding.js";
+import { flag, signOf, WORST_FIRST } from "../common/finding.js";
 import { comesOutShort } from "../plan/first_hit.js";
 import { gaugedWords, moveSign } from "../plan/orientation.js";
 import { place, reliefWords, segments, turnedWords } from "../plan/plan_parts.js";
@@ -292,14 +292,14 @@ function hits({ hits: many }) {
     : nothing;
 }
 
+const PRINTED = WORST_FIRST.filter((level) => level !== "ok");
+
 /**
  * The marks of a step: each level once, with the letters of what it says below.
  * @param {Remark[]} remarks
  */
 function byLevel(remarks) {
-  /** @type {Sign[]} */
-  const levels = ["stop", "caution", "unknown"]; // a note names its steps below
-  return levels
+  return PRINTED.filter((level) => level !== "note") // it names its steps below
     .map((level) => ({
       level,
       letters: remarks.filter((remark) => remark.level === level).map(({ letter }) => letter),
@@ -307,14 +307,6 @@ function byLevel(remarks) {
     .filter(({ letters }) => letters.length)
     .map(({ level, letters }) => html`<div class="mark">${flag(level)} <b>${letters.join(" ")}</b></div>`);
 }
-
-/** @type {[Sign, string][]} */
-const GROUPS = [
-  ["stop", "Stop"],
-  ["caution", "Caution"],
-  ["unknown", "Unknown"],
-  ["note", "Note"],
-];
 
 /**
  * Every sentence once, worst first, with a letter and the steps it is said of.
@@ -324,7 +316,7 @@ const GROUPS = [
 function collect(checks) {
   /** @type {Map<string, Remark>} */
   const found = new Map();
-  for (const [level] of GROUPS) {
+  for (const level of PRINTED) {
     for (const check of checks.filter((one) => signOf(one) === level)) {
       const key = `${level} ${check.template} ${check.do_template ?? ""}`;
       const remark = found.get(key) ?? {
@@ -352,11 +344,11 @@ const letterOf = (index) =>
 /** @param {Remark[]} remarks */
 function remarkList(remarks) {
   return html`<div class="remarks" data-test="sheet-remarks">
-    ${GROUPS.map(([level, word]) => {
+    ${PRINTED.map((level) => {
       const own = remarks.filter((remark) => remark.level === level);
       if (!own.length) return nothing;
       return html`<section data-level=${level}>
-        <h3>${flag(level, word)}</h3>
+        <h3>${flag(level)}</h3>
         <ul>
           ${own.map(
             ({ letter, checks, steps }) =>

@@ -9,6 +9,26 @@ import { choice, field } from "../common/field.js";
 const AS_SHOWN = "Leave it if it was set as shown.";
 
 /**
+ * Whether the angle is measured at one place or at three along the bend.
+ * @param {Typed} typed
+ * @param {() => void} draw
+ */
+export const placesChoice = (typed, draw) =>
+  choice({
+    name: "places",
+    label: "Measured at",
+    value: typed.places,
+    options: [
+      ["one", "One place"],
+      ["three", "Left, middle, right"],
+    ],
+    change: (value) => {
+      Object.assign(typed, { places: value });
+      draw();
+    },
+  });
+
+/**
  * @param {Api.Card} card
  * @param {Api.Step} step
  * @param {{typed: Typed, used: import("../../app/results/measured_bend.js").Setting|null, wrong:
@@ -56,19 +76,7 @@ export function trialForm(card, step, state, { save, draw }) {
               ]
         }
       </div>
-      ${choice({
-        name: "places",
-        label: "Measured at",
-        value: typed.places,
-        options: [
-          ["one", "One place"],
-          ["three", "Left, middle, right"],
-        ],
-        change: (value) => {
-          Object.assign(typed, { places: value });
-          draw();
-        },
-      })}
+      ${placesChoice(typed, draw)}
       <div class="trial-more">
         ${
           state.byDepth

@@ -4,7 +4,8 @@ import { poseDrawing } from "../../drawing/pose.js";
 import { stripDrawing } from "../../drawing/strip.js";
 import { angle, length, lengthUnit, words } from "../../app/shell/units.js";
 import { forceFigure } from "../common/force.js";
-import { choice, field, pick } from "../common/field.js";
+import { field, pick } from "../common/field.js";
+import { placesChoice } from "./result_form.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "../common/findings_in_order.js";
 import { flag, sentence, sentences } from "../common/finding.js";
 import { firstHitLine } from "../plan/first_hit.js";
@@ -243,19 +244,7 @@ export function measureStage(state, { go, send, draw }) {
                 ]
           }
         </div>
-        ${choice({
-          name: "places",
-          label: "Measured at",
-          value: typed.places,
-          options: [
-            ["one", "One place"],
-            ["three", "Left, middle, right"],
-          ],
-          change: (value) => {
-            Object.assign(typed, { places: value });
-            draw();
-          },
-        })}
+        ${placesChoice(typed, draw)}
       </fieldset>
       <fieldset class="panel">
         <legend><span class="badge-word">2</span> Lengths</legend>

@@ -1,6 +1,6 @@
 // Three short strips along the bed: what they say of how far the press gives way in its middle.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { call, Problem } from "../../app/sync/api.js";
+import { call, messageOf, Problem } from "../../app/sync/api.js";
 import { readAngle } from "../../app/results/measured_bend.js";
 import { angle, length, lengthToType, lengthUnit, typedLength, words } from "../../app/shell/units.js";
 import { field, pick } from "../common/field.js";
@@ -114,7 +114,7 @@ async function ask(strips, draw) {
     strips.found = /** @type {Api.StripTest} */ (body);
   } catch (error) {
     strips.wrong = error instanceof Problem ? error.errors : {};
-    strips.general = error instanceof Error ? error.message : String(error);
+    strips.general = messageOf(error);
   }
   strips.busy = false;
   draw();

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from flangebook.bending.checks import degrees
+from flangebook.bending.checks import SEVERITY, degrees
 from flangebook.planning.answers.answer import JsonDict
 
 MOST_DIFFERENCES = 400
@@ -181,11 +181,10 @@ def _findings(
     plan: Mapping[str, Any],
 ) -> dict[tuple[str, int | None, int | None], Mapping[str, Any]]:
     """The plan's findings by code and place; of several alike the most serious."""
-    rank = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
     found: dict[tuple[str, int | None, int | None], Mapping[str, Any]] = {}
     for check in plan.get("checks") or []:
         key = (check.get("code", ""), check.get("step"), check.get("bend"))
         held = found.get(key)
-        if held is None or rank.get(check["level"], 0) > rank.get(held["level"], 0):
+        if held is None or SEVERITY.get(check["level"], 0) > SEVERITY.get(held["level"], 0):
             found[key] = check
     return found

@@ -20,15 +20,13 @@ from flangebook.bending.box.box import (
     flats_before,
     renamed,
 )
-from flangebook.bending.checks import Check
+from flangebook.bending.checks import SEVERITY, Check
 from flangebook.planning.answers.answer import JsonDict, check_json, maybe, number
 from flangebook.planning.box.plan import PlannedBox
 from flangebook.planning.box.walls import Pieces, WalledStep, steps_lines, walled_checks
 from flangebook.planning.order.search import HANDLING_WORDS
 
 PAIR_WORDS: dict[Pair, str] = {pair: words.capitalize() for pair, words in CALLED.items()}
-SEVERITY = {"stop": 0, "caution": 1, "unknown": 2, "ok": 3}
-LEVEL_ORDER = ("ok", "unknown", "caution", "stop")
 ALWAYS = ("general-", "air-bending-only")
 SAID_BETTER = ("lifting", "punch-too-short", "die-too-short")
 """Findings of a section's plan that the box makes for itself."""
@@ -311,7 +309,7 @@ def merged_checks(
         add(check, ())
     always = [c for c in gathered.values() if _is_always(c)]
     rest = [c for c in gathered.values() if not _is_always(c)]
-    return [*sorted(rest, key=lambda c: SEVERITY[c["level"]]), *always]
+    return [*sorted(rest, key=lambda c: -SEVERITY[c["level"]]), *always]
 
 
 def _of_sections(found: PlannedBox) -> Iterator[JsonDict]:
@@ -339,7 +337,7 @@ def _is_always(check: JsonDict) -> bool:
 def worst_of(checks: Iterable[JsonDict]) -> str:
     """The most serious level, what is always said apart."""
     levels = [c["level"] for c in checks if not _is_always(c)]
-    return max(levels, key=LEVEL_ORDER.index, default="ok")
+    return max(levels, key=SEVERITY.__getitem__, default="ok")
 
 
 def near_of(walled: WalledStep) -> list[JsonDict]:

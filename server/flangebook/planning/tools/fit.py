@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from flangebook.bending.checks import Check, Level, worst
+from flangebook.bending.checks import SEVERITY, Check, Level, worst
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.geometry.setback import Dimension
@@ -133,8 +133,7 @@ class Fit:
     @property
     def load_level(self) -> Level:
         """The most serious finding on its loads."""
-        order: tuple[Level, ...] = ("ok", "unknown", "caution", "stop")
-        return max((r.level for r in self.ratings), key=order.index, default="unknown")
+        return max((r.level for r in self.ratings), key=SEVERITY.__getitem__, default="unknown")
 
     @property
     def v_over_t(self) -> float:

@@ -12,7 +12,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from flangebook.bending.checks import Check, Level
+from flangebook.bending.checks import SEVERITY, Check
 from flangebook.bending.handbook.v_opening import PREFERRED_OVER_T
 from flangebook.bending.prediction.bend_checks import crease, large_tip
 from flangebook.bending.prediction.witnesses import CODE as HANDBOOK_DIFFERS
@@ -20,7 +20,6 @@ from flangebook.bending.tools.setting_limits import MARGIN_DEG
 from flangebook.bending.tools.tooling import Die, Punch
 from flangebook.planning.tools.fit import USUAL_V_OVER_T, Fit
 
-WEIGHT: dict[Level, int] = {"ok": 0, "unknown": 1, "caution": 2, "stop": 3}
 _LOAD_CODES = {
     "press-load", "press-per-metre-load", "punch-load", "die-load", "holder-load",
     "die-holder-load",
@@ -127,7 +126,7 @@ def _merit(
         doubtful=sum(doubtful(tool) for tool in (one.punch, one.die)),
         radius_miss=radius_miss,
         out_of_range=_out_of_range(over_t),
-        load=max((WEIGHT[r.level] for r in one.ratings), default=0),
+        load=max((SEVERITY[r.level] for r in one.ratings), default=0),
         cautions=cautions,
         unknowns=sum(c.level == "unknown" and c.code.endswith("-condition") for c in checks),
         from_8t=round(abs(math.log(over_t / PREFERRED_OVER_T)), 3),

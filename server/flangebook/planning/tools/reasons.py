@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from flangebook.bending.checks import Sentence, joined, tidy
+from flangebook.bending.checks import SEVERITY, Sentence, joined, tidy
 from flangebook.bending.handbook.v_opening import PREFERRED_OVER_T
 from flangebook.planning.tools.fit import Fit
-from flangebook.planning.tools.ranking import COUNTED_APART, SHARPER_CODES, WEIGHT, Merit, doubtful
+from flangebook.planning.tools.ranking import COUNTED_APART, SHARPER_CODES, Merit, doubtful
 
 BY_NAME = Sentence("Asked for by name.")
 LESS_USUAL = Sentence("As good, but the other punch or die is the more usual one.")
@@ -79,7 +79,7 @@ def _range(one: Fit) -> Sentence:
 
 
 def _load(one: Fit) -> Sentence:
-    return max(one.ratings, key=lambda r: WEIGHT[r.level]).check().said
+    return max(one.ratings, key=lambda r: SEVERITY[r.level]).check().said
 
 
 def _caution(one: Fit) -> Sentence:
