@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Any
 
 import pytest
-from browsing import PHONE, SILENCE, WIDE, by_test, call, losing, show, sideways, wait_ready
+from browsing import PHONE, SILENCE, WIDE, by_test, call, go_to, losing, show, sideways, wait_ready
 from playwright.sync_api import Page, expect
 from shared_devices import Devices
 
@@ -42,7 +42,7 @@ class Crew:
 
     def write(self, page: Page, note: str, title: str = "") -> None:
         """Type a note, and a title where one is given, and save."""
-        self.open(page, "/note", "note")
+        go_to(page, f"/c/{CARD}/note", "note")
         by_test(page, "note").fill(note)
         if title:
             by_test(page, "title").fill(title)

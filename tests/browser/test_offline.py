@@ -6,7 +6,7 @@ The server is killed, not the browser's network switched off: a dead server is w
 from __future__ import annotations
 
 import pytest
-from browsing import by_test, call, losing, plain_angle, show, wait_ready
+from browsing import by_test, call, go_to, losing, plain_angle, show, wait_ready
 from playwright.sync_api import Page, Request, expect
 
 
@@ -34,7 +34,7 @@ def test_the_whole_story(kept: Page, own_server):
         drawing = "folded" if card["part"].get("box") else "section"
         expect(by_test(kept, drawing)).to_be_visible()
         for step in card["plan"]["steps"]:
-            show(kept, f"{own_server.url}/c/{code}/step/{step['number']}", "step")
+            go_to(kept, f"/c/{code}/step/{step['number']}", "step")
             drawn = by_test(kept, "sheet").get_attribute("d")
             assert drawn.count("L") == len(step["drawing"]["before"]["sheet"]) - 1
 

@@ -13,7 +13,7 @@ from typing import Any
 import pytest
 import zxingcpp
 from addresses import CARD
-from browsing import SILENCE, by_test, call, show, wait_ready
+from browsing import SILENCE, Traffic, by_test, call, go_to, show, wait_ready
 from PIL import Image
 from playwright.sync_api import Page, expect
 from pypdf import PdfReader
@@ -82,9 +82,12 @@ def shown(value: float | None, digits: int) -> str:
 @pytest.mark.parametrize("paper", PAPERS)
 def test_a_card_on_one_sheet(paper: str, printer, shop_server, demo_codes):
     page = printer(paper)
+    traffic = Traffic(page)
+    show(page, shop_server.url, "home")
     for title, code in demo_codes.items():
         card = call(f"{shop_server.url}/api/v1/cards/{code}")
-        show(page, f"{shop_server.url}/c/{code}/print", "print")
+        go_to(page, f"/c/{code}/print", "print")
+        traffic.wait_quiet()
         pdf = printed(page)
         assert len(pdf.pages) == 1, title
         assert size_mm(pdf) == pytest.approx(PAPERS[paper], abs=0.5)

@@ -158,8 +158,9 @@ def test_a_tab_that_holds_the_storage_hides_no_card(
 def test_every_screen_fits_and_can_be_typed_into(webkit: WebKit, server: ShopProcess):
     """On phones and tablets: nothing runs off sideways, no field makes the phone zoom in."""
     wrong: list[object] = []
+    webkit.show(server.url, "home")
     for address, ready in ADDRESSES:
-        webkit.show(f"{server.url}{address}", ready)
+        webkit.go_to(address, ready)
         webkit.run("for (const more of document.querySelectorAll('details')) more.open = true;")
         for width in WIDTHS:
             webkit.size(width)

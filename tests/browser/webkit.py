@@ -25,6 +25,18 @@ NARROW = """
     }
 """
 
+# Another screen, waited for in the page: each question from outside takes longer than to draw it.
+GO_TO = """
+    const [path, ready, done] = arguments;
+    history.pushState(null, "", path);
+    dispatchEvent(new PopStateEvent("popstate"));
+    const look = () => {
+      if (document.documentElement.dataset.ready === ready) done();
+      else setTimeout(look, 10);
+    };
+    look();
+"""
+
 
 def browser() -> str | None:
     """The path of WebKit's own small browser, which Debian puts beside the library."""
@@ -75,6 +87,10 @@ class WebKit:
     def run(self, script: str, *arguments: Any) -> Any:
         """What a function's body gives in the page."""
         return self.driver.execute_script(script, *arguments)
+
+    def go_to(self, path: str, ready: str) -> None:
+        """Show another screen of the app that is open, as Back does: no page is loaded again."""
+        self.driver.execute_async_script(GO_TO, path, ready)
 
     def wait(self, expression: str) -> Any:
         """Wait until something holds in the page; what it comes to."""
