@@ -1,4 +1,4 @@
-// Keeps the app's files on the device. Cards and trials are in IndexedDB (app/sync/local_shop.js).
+// Keeps the app's files on the device. Cards and results are in IndexedDB (app/sync/local_shop.js).
 // /shell-files.js is written by the server from the files that are there: it sets SHELL to
 // { version, files }, so a changed file makes a new version.
 importScripts("/shell-files.js");

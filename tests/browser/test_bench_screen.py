@@ -83,21 +83,21 @@ def server(shop_server: ShopProcess) -> ShopProcess:
 def display(wide: Page, server: ShopProcess) -> Page:
     """The display at bench 1, with nothing on it."""
     put(server, "1", None, 0)
-    return at_bench(wide, server, "Bench 1")
+    return at_bench(wide, server, "Press screen 1")
 
 
 @pytest.fixture
 def own_display(wide: Page, own_server: ShopProcess) -> Page:
     """The same, in a shop that the test may kill."""
     put(own_server, "1", None, 0)
-    return at_bench(wide, own_server, "Bench 1")
+    return at_bench(wide, own_server, "Press screen 1")
 
 
 def chosen(phone: Page, server, step: int) -> Page:
     """The phone opens a step and shows it on bench 1."""
     show(phone, f"{server.url}/c/{CODE}/step/{step}", "step")
     by_test(phone, "put-on-bench").click()
-    expect(by_test(phone, "on-bench")).to_contain_text("On bench 1")
+    expect(by_test(phone, "on-bench")).to_contain_text("On press screen 1")
     return phone
 
 
@@ -126,7 +126,7 @@ def test_no_bench_no_choice_on_the_phone(phone: Page, server):
     expect(by_test(phone, "put-on-bench")).to_have_count(0)
     put(server, "1", None, 0)
     show(phone, f"{server.url}/c/{CODE}/step/1", "step")
-    expect(by_test(phone, "put-on-bench")).to_have_text("Show on bench 1")
+    expect(by_test(phone, "put-on-bench")).to_have_text("Show on press screen 1")
 
 
 def test_the_display_follows_the_phone_and_the_phone_the_foot_switch(
@@ -170,7 +170,7 @@ def test_the_numbers_are_the_card_s(display: Page, server):
 
 def test_the_numbers_can_be_read_from_two_metres(page: Page, server):
     put(server, "1", CODE, 3)
-    at_bench(page, server, "Bench 1")
+    at_bench(page, server, "Press screen 1")
     on_step(page, 3)
     height = page.viewport_size["height"]
     for name in NUMBERS:
@@ -358,13 +358,13 @@ def test_two_presses_do_not_know_of_each_other(
     comes_to_stand(server, "Big press", 2, "SHE7FA1")
     # What was chosen last is offered first.
     by_test(phone, "off-bench").click()
-    expect(by_test(phone, "put-on-bench")).to_have_text("Show on bench 1")
+    expect(by_test(phone, "put-on-bench")).to_have_text("Show on press screen 1")
 
 
 def test_two_screens_at_one_press_show_the_same(display: Page, devices, server, console):
     put(server, "1", CODE, 1)
     other = console.watch(devices.take(viewport={"width": 1280, "height": 800}))
-    at_bench(other, server, "Bench 1")
+    at_bench(other, server, "Press screen 1")
     on_step(display, 1)
     press(display, "Enter")
     on_step(other, 2)
@@ -413,12 +413,12 @@ def test_the_owner_takes_a_bench_out_and_its_screen_asks_which_it_is(
     expect(rows.filter(has_text="Big press")).to_contain_text("STE-P6BQ")
     asked: list[str] = []
     phone.once("dialog", lambda question: (asked.append(question.message), question.dismiss()))
-    by_test(rows.filter(has_text="Bench 1"), "take-bench-out").click()
+    by_test(rows.filter(has_text="Press screen 1"), "take-bench-out").click()
     expect(rows).to_have_count(2)
-    assert asked[0].startswith("Take bench 1 out of the shop?")
+    assert asked[0].startswith("Take press screen 1 out of the shop?")
     expect(by_test(display, "bench-idle")).to_be_visible()
     phone.once("dialog", lambda question: question.accept())
-    by_test(rows.filter(has_text="Bench 1"), "take-bench-out").click()
+    by_test(rows.filter(has_text="Press screen 1"), "take-bench-out").click()
     expect(rows).to_have_count(1)
     assert [one["name"] for one in call(f"{server.url}/api/v1/benches")["benches"]] == ["Big press"]
     expect(by_test(display, "bench-choose")).to_be_visible()

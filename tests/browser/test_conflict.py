@@ -97,11 +97,11 @@ def both_changed(crew: Crew) -> None:
 def test_two_devices_change_one_card(crew: Crew):
     both_changed(crew)
     ana, ben = crew.ana, crew.ben
-    expect(by_test(ana, "settle-count")).to_have_text("1 to settle")
+    expect(by_test(ana, "settle-count")).to_have_text("1 to resolve")
     expect(by_test(ana, "to-settle")).to_contain_text("Both are kept")
     expect(by_test(ana, "card-note")).to_have_text("Ben: new stop at 40")
     show(ana, crew.server.url, "home")
-    expect(ana.locator(f"[data-code='{CARD}']")).to_contain_text("1 to settle")
+    expect(ana.locator(f"[data-code='{CARD}']")).to_contain_text("1 to resolve")
 
     # It is not on Ana's device alone: Ben sees it too, and could settle it.
     crew.open(ben)

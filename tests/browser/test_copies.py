@@ -92,7 +92,7 @@ def test_a_file_that_is_not_whole_is_refused_in_plain_words(
 @pytest.mark.parametrize(
     ("told", "words"),
     [
-        ({"standing": "ok", "last_good_at": "2026-09-14T03:00:00Z"}, "There is a good copy"),
+        ({"standing": "ok", "last_good_at": "2026-09-14T03:00:00Z"}, "There is a good backup"),
         ({"standing": "late", "last_good_at": "2026-09-01T03:00:00Z"}, "over two days old"),
         (
             {
@@ -101,7 +101,7 @@ def test_a_file_that_is_not_whole_is_refused_in_plain_words(
             },
             "The disk is full.",
         ),
-        ({"standing": "none"}, "no copy yet"),
+        ({"standing": "none"}, "no backup yet"),
     ],
 )
 def test_how_the_copies_stand(page: Page, shop_server: Any, told: dict[str, Any], words: str):

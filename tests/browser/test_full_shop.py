@@ -25,7 +25,7 @@ def test_a_result_waits_on_the_phone_and_says_why(phone: Page, own_server: ShopP
     by_test(phone, "save").click()
     expect(by_test(phone, "trial-result")).to_contain_text("Saved here, not yet in the shop")
     expect(by_test(phone, "waits")).to_contain_text("disk of the shop’s server is full")
-    expect(by_test(phone, "standing")).to_contain_text("1 trial waits to be sent")
+    expect(by_test(phone, "standing")).to_contain_text("1 result waits to be sent")
     expect(by_test(phone, "standing")).to_contain_text("disk of the shop’s server is full")
     show(phone, f"{own_server.url}/settings", "settings")  # it outlives the page
     expect(by_test(phone, "waiting")).to_contain_text("disk of the shop’s server is full")

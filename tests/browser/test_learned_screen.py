@@ -164,7 +164,7 @@ def test_a_zero_set_anew_is_said_on_the_press_screen(page: Page, own_server, met
     expect(by_test(page, "zero")).to_be_visible()
     assert unfit(page) == []
     by_test(page, "depth-zero-set").click()
-    expect(by_test(page, "notice")).to_contain_text("learned anew")
+    expect(by_test(page, "notice")).to_contain_text("measured anew")
     show(page, f"{url}/shop/learned/{metal}", "learned")
     expect(by_test(page, "press-offset")).to_have_count(0)
     assert by_test(page, "factor").inner_text() == factor
@@ -178,5 +178,5 @@ def test_another_bed_length_is_another_press(page: Page, own_server, metal: str)
     show(page, f"{url}/shop/press", "press")
     by_test(page, "bed_length_mm").fill("2000")
     by_test(page, "save").click()
-    expect(by_test(page, "notice")).to_contain_text("learned anew")
+    expect(by_test(page, "notice")).to_contain_text("measured anew")
     assert call(f"{url}/api/v1/learned?metal={metal}")["press"]["results"] == 0

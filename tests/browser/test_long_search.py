@@ -128,8 +128,8 @@ def test_an_order_found_by_the_deadline_is_not_proven(wide: Page, hasty_server):
     good(wide)
     panel = by_test(wide, "order-panel")
     expect(panel).to_have_attribute("data-level", "caution")
-    expect(panel.locator(".flag").first).to_have_text("Not proven")
-    expect(by_test(wide, "order-words")).to_contain_text("not proven to be the best or clear")
+    expect(panel.locator(".flag").first).to_have_text("Not fully checked")
+    expect(by_test(wide, "order-words")).to_contain_text("is not clear on paper")
     expect(wide.locator("[data-code=order-not-proven]").first).to_be_visible()
     shown = panel.locator(".run").first.get_attribute("aria-label") or ""
     by_test(wide, "save").click()
@@ -138,4 +138,4 @@ def test_an_order_found_by_the_deadline_is_not_proven(wide: Page, hasty_server):
     order = card["plan"]["order"]
     assert order["proven"] is False
     assert shown == f"bends {', '.join(map(str, order['sequence']))}"  # the very plan seen
-    expect(by_test(wide, "order-panel").locator(".flag").first).to_have_text("Not proven")
+    expect(by_test(wide, "order-panel").locator(".flag").first).to_have_text("Not fully checked")

@@ -46,7 +46,7 @@ def test_the_whole_story(kept: Page, own_server):
     by_test(kept, "note").fill("typed in the dead spot")
     by_test(kept, "save").click()
     expect(by_test(kept, "waits")).to_contain_text("Waiting")
-    expect(by_test(kept, "standing")).to_contain_text("1 trial waits")
+    expect(by_test(kept, "standing")).to_contain_text("1 result waits")
     at = {row["measured_deg"]: row["set_angle_deg"] for row in planned["corrections"]}
     told = float(by_test(kept, "new-angle-value").inner_text().rstrip("°"))
     assert told == pytest.approx(at[91.0] + 0.6 * (at[91.5] - at[91.0]), abs=0.051)
@@ -54,12 +54,12 @@ def test_the_whole_story(kept: Page, own_server):
     expect(by_test(kept, "basis")).to_contain_text("on this device")
     by_test(kept, "keep").click()
     expect(by_test(kept, "kept")).to_contain_text("Saved here, not yet in the shop")
-    expect(by_test(kept, "standing")).to_contain_text("1 trial and 1 edit wait")
+    expect(by_test(kept, "standing")).to_contain_text("1 result and 1 edit wait")
 
     show(kept, f"{own_server.url}/c/SHE7FA1", "card")
     expect(by_test(kept, "waiting-trial")).to_contain_text("Saved here, not yet in the shop")
     show(kept, own_server.url, "home")
-    expect(kept.locator("[data-code='SHE7FA1']")).to_contain_text("1 trial and 1 edit wait")
+    expect(kept.locator("[data-code='SHE7FA1']")).to_contain_text("1 result and 1 edit wait")
 
     own_server.start()  # the same port, the same data
     show(kept, f"{own_server.url}/c/SHE7FA1", "card")

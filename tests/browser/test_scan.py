@@ -209,7 +209,7 @@ def test_two_labels_in_the_frame_open_neither(camera: Camera, shop_server, new_c
 def test_a_wrong_check_character_is_told_at_once(camera: Camera, shop_server):
     page = camera(held(square(card_address(shop_server.url, "SHE7FA2")), width=400))
     show(page, f"{shop_server.url}/scan", "scan")
-    expect(by_test(page, "says")).to_contain_text("SHE-7FA2 is no card’s code")
+    expect(by_test(page, "says")).to_contain_text("SHE-7FA2 is not a card code")
     expect(by_test(page, "says")).to_contain_text("check character")
     assert page.evaluate(LIVE) == 1
 

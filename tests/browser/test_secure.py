@@ -161,7 +161,7 @@ def test_who_is_turned_out_loses_the_cards_but_not_what_waits(
     wide.on("dialog", lambda dialog: dialog.accept())
     line = by_test(wide, "device").filter(has_text="Ben's phone")
     by_test(line, "revoke").click()
-    expect(line).to_contain_text("turned out")
+    expect(line).to_contain_text("removed")
     page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
     wait_ready(page, "pair")
     expect(by_test(page, "why")).to_contain_text("taken off the shop's list")

@@ -132,7 +132,7 @@ def test_what_waits_goes_when_it_is_told_to(wide: Page, own_server, console):
     mine = {**impossible(), "step": 1, "measured_deg": 90.4}
     queued(wide, "SHE7FA1", mine)
     by_test(wide, "check-now").click()
-    expect(by_test(wide, "waiting")).to_contain_text("It goes by itself")
+    expect(by_test(wide, "waiting")).to_contain_text("It is sent when")
     own_server.start()
     by_test(wide, "send-now").click()
     expect(by_test(wide, "nothing-waits")).to_be_visible()

@@ -140,7 +140,7 @@ def turn_out(owner: Page, shop: SecureShop, phone: Page) -> None:
     owner.once("dialog", lambda question: question.accept())
     line = by_test(owner, "device").filter(has_text="Ann's phone")
     by_test(line, "revoke").click()
-    expect(line).to_contain_text("turned out")
+    expect(line).to_contain_text("removed")
     phone.goto(f"{shop.https}/c/{CARD}")
     wait_ready(phone, "pair")
     expect(by_test(phone, "why")).to_contain_text("taken off the shop's list")

@@ -1,4 +1,4 @@
-"""Where the tools stand along the bed, and a punch that stands turned round: said wherever it is
+"""Where the tools stand along the bed, and a punch that stands reversed: said wherever it is
 set up by."""
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ is easier with a straight punch."""
 
 
 def card_of(url: str) -> Any:
-    """The rail as a card: two set-ups, the first with its punch turned round."""
+    """The rail as a card: two set-ups, the first with its punch reversed."""
     card = call(f"{url}/api/v1/cards", "POST", {"part": RAIL})
     first, second = card["plan"]["stations"]
     assert first["turned"] is True
@@ -52,13 +52,13 @@ def test_a_punch_turned_round_is_said(page: Page, shop_server):
     first, second = card["plan"]["stations"]
     show(page, f"{shop_server.url}/c/{card['code']}", "card")
     fetch = page.locator(f"[data-test=fetch] [data-code={first['punch']}]")
-    expect(fetch).to_contain_text("turned round")
+    expect(fetch).to_contain_text("reversed")
     expect(page.locator(f"[data-test=fetch] [data-code={second['punch']}]")).not_to_contain_text(
-        "turned round"
+        "reversed"
     )
     stands = by_test(page, "stations").locator("li")
-    expect(stands.nth(0)).to_contain_text(f"{first['punch']}, turned round, over {first['die']}")
-    expect(stands.nth(1)).not_to_contain_text("turned round")
+    expect(stands.nth(0)).to_contain_text(f"{first['punch']}, reversed, over {first['die']}")
+    expect(stands.nth(1)).not_to_contain_text("reversed")
     assert sideways(page) <= 0
     for step in card["plan"]["steps"]:
         show(page, f"{shop_server.url}/c/{card['code']}/step/{step['number']}", "step")
@@ -72,7 +72,7 @@ def test_a_punch_turned_round_is_said(page: Page, shop_server):
         assert sideways(page) <= 0
     show(page, f"{shop_server.url}/c/{card['code']}/print", "print")
     expect(by_test(page, "sheet-turned")).to_have_count(1)
-    expect(by_test(page, "sheet-station").first).to_contain_text(f"{first['punch']} turned round")
+    expect(by_test(page, "sheet-station").first).to_contain_text(f"{first['punch']} reversed")
     checks = {check["code"] for check in card["plan"]["checks"]}
     assert "tools-in-turn" in checks
     expect(by_test(page, "sheet-remarks")).to_contain_text("changed on the way")
@@ -91,7 +91,7 @@ def test_the_drawn_punch_is_turned_round(wide: Page, shop_server):
     assert min(drawn) == pytest.approx(-max(as_kept), abs=0.01)
     assert max(drawn) == pytest.approx(-min(as_kept), abs=0.01)
     show(wide, f"{shop_server.url}/c/{card['code']}/step/{turned['number']}", "step")
-    expect(by_test(wide, "punch-turned")).to_have_text("punch turned round")
+    expect(by_test(wide, "punch-turned")).to_have_text("punch reversed")
 
 
 def test_tools_side_by_side(page: Page, crib_server: ShopProcess):

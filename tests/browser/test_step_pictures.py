@@ -155,7 +155,7 @@ def test_a_hit_is_said_and_marked_as_one(page: Page, shop_server, demo_codes, ch
 
     changed(page, code, hit)
     show(page, f"{shop_server.url}/c/{code}/step/4", "step")
-    expect(by_test(page, "during")).to_have_text("Hit")
+    expect(by_test(page, "during")).to_have_text("Collision")
     expect(by_test(page, "moment")).to_contain_text("runs 3.2 mm into the holder")
     by_test(page, "during").click()
     expect(by_test(page, "near")).to_contain_text("3.2 mm")

@@ -164,7 +164,7 @@ def test_hits_are_said_not_to_be_looked_at_and_not_to_want_time() -> None:
     """The search ends at once; more time would not prove the hits."""
     answer = planned(ROUND)
     words = answer["order"]["words"]
-    assert "does not look at a radius made in hits: bend 1" in words
+    assert "does not look at a radius made in bumps: bend 1" in words
     assert "in the time" not in words
     assert answer["order"]["proven"] is False
     assert "bend 1" in finding(answer, "clearance-not-checked")["words"]
@@ -178,7 +178,7 @@ def test_no_order_with_hits_is_no_proof() -> None:
     answer = planned(tube, replace(CRIB, punches=CRIB.punches[:1]))
     assert "no-order" not in codes(answer)
     assert finding(answer, "order-not-found")["level"] == "caution"
-    assert "the hits of bend 1 taken as one bend. That is no proof." in answer["order"]["words"]
+    assert "the bumps of bend 1 taken as one bend. That is no proof." in answer["order"]["words"]
 
 
 def test_the_hits_are_gauged_a_pitch_apart_the_furthest_first() -> None:

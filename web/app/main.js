@@ -1,5 +1,5 @@
 // Wiring only.
-import { listenForTheDoor, turnedAway } from "./shell/pairing.js";
+import { listenForPairing, turnedAway } from "./shell/pairing.js";
 import { drawMasthead } from "./shell/masthead.js";
 import { showCurrent, showUnlessTyping, startRouter } from "./shell/router.js";
 import { screens } from "./shell/screens.js";
@@ -24,7 +24,7 @@ document.addEventListener("turned-away", () => {
 document.addEventListener("rights", () => {
   if (turnedAway() === null && document.documentElement.dataset.screen !== "pair") showUnlessTyping();
 });
-listenForTheDoor();
+listenForPairing();
 startRouter(screens).finally(() => {
   keepSyncing();
   startWorker();

@@ -1,4 +1,4 @@
-// A figure before and after trials: two bands on one line, the trials as points.
+// A figure before and after results: two bands on one line, the results as points.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { axis } from "./axes.js";
 

@@ -1,5 +1,5 @@
 // The stroke in two pictures, from the API's numbers: force over punch depth with what press and
-// tools bear, and angle over punch depth with the trials as points.
+// tools bear, and angle over punch depth with the results as points.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { angle, force, forceUnit, length, lengthUnit, MM_PER_INCH, words } from "../app/shell/units.js";
 import { axis, line } from "./axes.js";
@@ -82,7 +82,7 @@ export function angleOverStroke({ curve, set, trials }) {
   const setting = at
     ? `${words(angle(set.set_angle_deg))} under load at a depth of ${words(mm2(Number(set.punch_depth_mm)))}`
     : "Nothing to set";
-  const said = `Angle over punch depth. ${setting}. ${drawn.length} trials drawn.`;
+  const said = `Angle over punch depth. ${setting}. ${drawn.length} results drawn.`;
   return html`<svg
     class="drawing chart-picture"
     viewBox="0 0 ${WIDTH} ${HEIGHT}"
@@ -94,7 +94,7 @@ export function angleOverStroke({ curve, set, trials }) {
     <path class="curve let-go" d=${over("released_angle_deg")} />
     ${at ? svg`<circle class="set-point" cx=${at.x} cy=${at.y} r="5"/>` : nothing}
     ${drawn.map((trial) =>
-      trialPoint(across.at(Number(trial.punch_depth_mm)), up.at(trial.measured_deg), trial),
+      resultPoint(across.at(Number(trial.punch_depth_mm)), up.at(trial.measured_deg), trial),
     )}
   </svg>`;
 }
@@ -204,7 +204,7 @@ export function limitName({ what, name }) {
  * @param {number} y
  * @param {Trial} trial
  */
-function trialPoint(x, y, { id, outlier }) {
+function resultPoint(x, y, { id, outlier }) {
   return outlier
     ? svg`<path class="trial-odd" d="M${x - 6} ${y - 6}l12 12M${x + 6} ${y - 6}l-12 12"
         data-test="trial-point" data-id=${id} data-odd="true"/>`

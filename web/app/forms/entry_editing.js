@@ -17,7 +17,7 @@ import { focusFirstWrong } from "../../view/common/field.js";
  * @property {Draft} draft
  * @property {Record<string, string[]>} wrong what the server said, by box
  * @property {string[]} others what it said that fits no box
- * @property {import("../../view/common/save_conflict.js").Clash|null} clash
+ * @property {import("../../view/common/save_conflict.js").Conflict|null} clash
  * @property {boolean} busy
  */
 

@@ -2,7 +2,7 @@
 import { lengthToType, typedLength } from "../shell/units.js";
 
 /**
- * @typedef {object} WishesForm
+ * @typedef {object} OrderLimitsForm
  * @property {string} first number of a bend, or ""
  * @property {string} last
  * @property {boolean} no_turn_over
@@ -14,8 +14,8 @@ import { lengthToType, typedLength } from "../shell/units.js";
 
 export const USUAL_MARGIN_MM = 2; // the server's own when none is sent
 
-/** @returns {WishesForm} */
-export const noWishes = () => ({
+/** @returns {OrderLimitsForm} */
+export const noOrderLimits = () => ({
   first: "",
   last: "",
   no_turn_over: false,
@@ -28,10 +28,10 @@ export const noWishes = () => ({
 /**
  * A card's wishes in boxes; old cards have none.
  * @param {Api.GivenWishes|undefined} wishes
- * @returns {WishesForm}
+ * @returns {OrderLimitsForm}
  */
-export function wishesFromPart(wishes) {
-  if (!wishes) return noWishes();
+export function orderLimitsFromPart(wishes) {
+  if (!wishes) return noOrderLimits();
   const { first, last, margin_mm: margin } = wishes;
   return {
     first: first ? String(first) : "",
@@ -46,11 +46,11 @@ export function wishesFromPart(wishes) {
 
 /**
  * What POST /plan takes: only what is wished, nothing for nothing.
- * @param {WishesForm|undefined} form
+ * @param {OrderLimitsForm|undefined} form
  * @param {"mm"|"in"} unit
  * @returns {{wishes?: Record<string, unknown>}}
  */
-export function wishesRequest(form, unit) {
+export function orderLimitsRequest(form, unit) {
   const {
     first,
     last,
@@ -59,7 +59,7 @@ export function wishesRequest(form, unit) {
     one_set_up,
     critical_flats: flats,
     margin,
-  } = form ?? noWishes();
+  } = form ?? noOrderLimits();
   const wishes = {
     ...(first ? { first: Number(first) } : {}),
     ...(last ? { last: Number(last) } : {}),
@@ -74,12 +74,12 @@ export function wishesRequest(form, unit) {
 
 /**
  * Bends and flats keep their wishes when others come or go before them.
- * @param {WishesForm|undefined} form
+ * @param {OrderLimitsForm|undefined} form
  * @param {number} gone number of the bend that goes, with the flat after it; 0 for one that comes at the left
  *   end
- * @returns {{wishes?: WishesForm}}
+ * @returns {{wishes?: OrderLimitsForm}}
  */
-export function wishesShifted(form, gone) {
+export function orderLimitsShifted(form, gone) {
   if (!form) return {};
   const by = gone ? -1 : 1;
   const bend = (/** @type {string} */ typed) =>
@@ -92,17 +92,17 @@ export function wishesShifted(form, gone) {
 
 /**
  * What is left of it where bends and flats are numbered anew.
- * @param {WishesForm} form
- * @returns {WishesForm}
+ * @param {OrderLimitsForm} form
+ * @returns {OrderLimitsForm}
  */
 export const unnumbered = (form) => ({ ...form, first: "", last: "", critical_flats: [] });
 
 /**
  * In a few words, for the folded heading.
- * @param {WishesForm|undefined} form
+ * @param {OrderLimitsForm|undefined} form
  * @returns {string}
  */
-export function wishesWords(form) {
+export function orderLimitsWords(form) {
   const {
     first,
     last,
@@ -111,7 +111,7 @@ export function wishesWords(form) {
     one_set_up,
     critical_flats: flats,
     margin,
-  } = form ?? noWishes();
+  } = form ?? noOrderLimits();
   return [
     first && `bend ${first} first`,
     last && `bend ${last} last`,

@@ -4,7 +4,12 @@ import { bendNames, boxBoxes, boxFromPart, boxRequest, emptyBox } from "./box_fo
 import { typedNumber } from "./entry_form.js";
 import { toolsFromPart, toolsRequest } from "./named_tools.js";
 import { lengthToType, lengthUnit, typedLength } from "../shell/units.js";
-import { unnumbered, wishesFromPart, wishesRequest, wishesShifted } from "./order_limits_form.js";
+import {
+  unnumbered,
+  orderLimitsFromPart,
+  orderLimitsRequest,
+  orderLimitsShifted,
+} from "./order_limits_form.js";
 
 /** @typedef {import("./bend_row.js").Kind} Kind */
 /** @typedef {import("./bend_row.js").BendRow} BendRow */
@@ -24,7 +29,7 @@ import { unnumbered, wishesFromPart, wishesRequest, wishesShifted } from "./orde
  * @property {""|"with"|"across"} grain
  * @property {HoleRow[]} holes
  * @property {number[]|null} order null lets the planner choose
- * @property {import("./order_limits_form.js").WishesForm} [wishes] of the order; left out: none
+ * @property {import("./order_limits_form.js").OrderLimitsForm} [wishes] of the order; left out: none
  * @property {import("./named_tools.js").NamedTools} [tools] for the whole part; left out: none
  * @property {import("./box_form.js").BoxForm|null} [box] a box or tray in place of the section
  */
@@ -108,7 +113,7 @@ export function formFromPart(part, note) {
       thickness: lengthToType(part.thickness_mm),
       dimension: part.dimension ?? "din6935",
       order: part.order ?? null,
-      wishes: wishesFromPart(part.wishes),
+      wishes: orderLimitsFromPart(part.wishes),
       tools: toolsFromPart(part.tools),
       box: boxFromPart(part.box),
     };
@@ -125,7 +130,7 @@ export function formFromPart(part, note) {
     dimension: part.dimension ?? "din6935",
     grain: part.grain ?? "",
     order: part.order ?? null,
-    wishes: wishesFromPart(part.wishes),
+    wishes: orderLimitsFromPart(part.wishes),
     tools: toolsFromPart(part.tools),
     holes: (part.holes ?? []).map((hole) => ({
       flat: String(hole.flat),
@@ -150,7 +155,7 @@ export function partRequest(form) {
       dimension: form.dimension,
       box: boxRequest(form.box, form.unit),
       ...(form.order ? { order: form.order } : {}),
-      ...wishesRequest(form.wishes, form.unit),
+      ...orderLimitsRequest(form.wishes, form.unit),
       ...toolsRequest(form.tools),
     };
   }
@@ -164,7 +169,7 @@ export function partRequest(form) {
     dimension: form.dimension,
     ...(form.grain ? { grain: form.grain } : {}),
     ...(form.order ? { order: form.order } : {}),
-    ...wishesRequest(form.wishes, form.unit),
+    ...orderLimitsRequest(form.wishes, form.unit),
     ...toolsRequest(form.tools),
     ...(form.holes.length
       ? {
@@ -271,7 +276,7 @@ export function bendAdded(form, end) {
     flats: ["", ...form.flats],
     order: null,
     holes,
-    ...wishesShifted(form.wishes, 0),
+    ...orderLimitsShifted(form.wishes, 0),
   };
 }
 
@@ -292,7 +297,7 @@ export function bendRemoved(form, index) {
     flats: form.flats.toSpliced(index + 1, 1),
     order: null,
     holes,
-    ...wishesShifted(form.wishes, index + 1),
+    ...orderLimitsShifted(form.wishes, index + 1),
   };
 }
 

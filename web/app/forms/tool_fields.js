@@ -142,7 +142,7 @@ export const GROUPS = {
           type: "yes",
           options: [
             ["no", "as drawn"],
-            ["yes", "turned round"],
+            ["yes", "reversed"],
           ],
         },
       ],
@@ -190,7 +190,7 @@ export const GROUPS = {
           type: "yes",
           options: [
             ["no", "as drawn"],
-            ["yes", "turned round"],
+            ["yes", "reversed"],
           ],
         },
         {
@@ -345,7 +345,7 @@ export const GROUPS = {
       ],
     },
     {
-      title: "What it bears",
+      title: "Ratings",
       part: "rest",
       fields: [
         {
@@ -418,7 +418,7 @@ export const GROUPS = {
         { name: "finger_depth_mm", label: "Finger depth", type: "length" },
         {
           name: "gauge_repeatability_mm",
-          label: "Comes back to a place within ±",
+          label: "Repeats within ±",
           type: "length",
           broad: true,
           blank: "unknown",

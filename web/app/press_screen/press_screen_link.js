@@ -1,4 +1,4 @@
-// One bench, kept in step with the shop: asks every second, slower while nobody answers, and moves
+// One press screen, kept in step with the shop: asks every second, slower while nobody answers, and moves
 // it. What is sent and what is asked take turns, so that no answer is older than what was sent.
 import { call, Problem, Unreachable } from "../sync/api.js";
 import { settings } from "../shell/settings.js";
@@ -6,7 +6,7 @@ import { reached, sync } from "../sync/sync.js";
 
 /**
  * @typedef {{code: string|null, step: number}} Place step: one past the card's last when it is done, 0 for an
- *   empty bench
+ *   empty press screen
  */
 /** @typedef {Api.Bench} Bench */
 /**
@@ -34,7 +34,7 @@ const ANSWER_MS = 3000;
  * @param {AbortSignal} signal ends it
  * @returns {Link}
  */
-export function benchLink(name, known, hands, signal) {
+export function pressScreenLink(name, known, hands, signal) {
   const path = `/benches/${encodeURIComponent(name)}`;
   /** @type {Standing} */
   let standing = { answers: null, gone: false, waits: false, late: false, refused: "" };

@@ -1,4 +1,4 @@
-// The shop's benches by name, and which one this device is or last showed a card on.
+// The shop's press screens by name, and which one this device is or last showed a card on.
 import { call } from "../sync/api.js";
 
 /** @typedef {import("./press_screen_link.js").Bench} Bench */
@@ -14,7 +14,7 @@ const LAST = "flangebook.bench.last";
  * @param {AbortSignal} [signal]
  * @returns {Promise<Bench[]>}
  */
-export async function benchList(signal) {
+export async function pressScreenList(signal) {
   const { body } = /** @type {{body: Api.Benches}} */ (
     await call("GET", "/benches", { signal, timeout: 3000 })
   );
@@ -22,11 +22,11 @@ export async function benchList(signal) {
 }
 
 /**
- * Make an empty bench.
+ * Make an empty press screen.
  * @param {string} name
  * @returns {Promise<Bench>}
  */
-export async function makeBench(name) {
+export async function addPressScreen(name) {
   const { body } = /** @type {{body: Bench}} */ (
     await call("PUT", `/benches/${encodeURIComponent(name)}`, {
       body: { code: null, step: 0 },
@@ -36,30 +36,30 @@ export async function makeBench(name) {
 }
 
 /**
- * Take a bench out.
+ * Take a press screen out.
  * @param {string} name
  */
-export async function removeBench(name) {
+export async function removePressScreen(name) {
   await call("DELETE", `/benches/${encodeURIComponent(name)}`);
 }
 
 /**
- * How a bench is called in a sentence.
+ * How a press screen is called in a sentence.
  * @param {string} name
  */
-export const benchWords = (name) => (/^\d/.test(name) ? `bench ${name}` : name);
+export const pressScreenWords = (name) => (/^\d/.test(name) ? `press screen ${name}` : name);
 
 /**
  * The same as a heading.
  * @param {string} name
  */
-export const benchTitle = (name) => (/^\d/.test(name) ? `Bench ${name}` : name);
+export const pressScreenTitle = (name) => (/^\d/.test(name) ? `Press screen ${name}` : name);
 
 /**
- * Which bench this display stands at.
+ * Which press screen this display stands at.
  * @returns {Seen|null}
  */
-export function benchHere() {
+export function pressScreenHere() {
   const seen = /** @type {Partial<Seen>|null} */ (read(HERE));
   return typeof seen?.name === "string"
     ? /** @type {Seen} */ ({ code: null, step: 0, etag: null, ...seen })
@@ -67,16 +67,16 @@ export function benchHere() {
 }
 
 /** @param {Seen|null} seen */
-export const keepBenchHere = (seen) => write(HERE, seen);
+export const keepPressScreenHere = (seen) => write(HERE, seen);
 
 /**
  * Where this phone last showed a card.
  * @returns {string}
  */
-export const lastBench = () => String(read(LAST) ?? "");
+export const lastPressScreen = () => String(read(LAST) ?? "");
 
 /** @param {string} name */
-export const keepLastBench = (name) => write(LAST, name);
+export const keepLastPressScreen = (name) => write(LAST, name);
 
 /**
  * @param {string} key

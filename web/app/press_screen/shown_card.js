@@ -1,36 +1,37 @@
-// A phone that shows its card on a bench: each step it opens goes there, and where the bench's own
-// foot switch went, the phone follows. Lives from screen to screen, until stopped.
-import { benchLink } from "./press_screen_link.js";
-import { keepLastBench } from "./press_screens.js";
+// A phone that shows its card on a press screen: each step it opens goes there, and where the press
+// screen's own foot switch went, the phone follows. Lives from screen to screen, until stopped.
+import { pressScreenLink } from "./press_screen_link.js";
+import { keepLastPressScreen } from "./press_screens.js";
 
 /**
  * @typedef {{name: string, code: string, step: number, answers: boolean|null, late: boolean,
- *   refused: string}} OnBench step: where the bench stands as far as is known; late: a step of ours never got
+ *   refused: string}} CardOnPressScreen step: where the bench stands as far as is known; late: a step of
+ *   ours never got
  *   there
  */
 
 const KEY = "flangebook.on-bench";
 const KEEP_MS = 5000; // an older step would jump there long after it was meant
 
-/** @type {{at: OnBench, link: import("./press_screen_link.js").Link, end: AbortController}|null} */
+/** @type {{at: CardOnPressScreen, link: import("./press_screen_link.js").Link, end: AbortController}|null} */
 let on = null;
 
-/** @returns {OnBench|null} */
-export const onBench = () => (on ? { ...on.at } : null);
+/** @returns {CardOnPressScreen|null} */
+export const cardOnPressScreen = () => (on ? { ...on.at } : null);
 
 /**
- * Show a step on a bench, whatever was there.
+ * Show a step on a press screen, whatever was there.
  * @param {string} name
  * @param {string} code
  * @param {number} step
  */
-export function putOnBench(name, code, step) {
+export function putOnPressScreen(name, code, step) {
   connect(name, code, step);
-  keepLastBench(name);
+  keepLastPressScreen(name);
   on?.link.move({ code, step }, { whatever: true });
 }
 
-export function takeOffBench() {
+export function takeOffPressScreen() {
   on?.end.abort();
   on = null;
   remember();
@@ -38,7 +39,7 @@ export function takeOffBench() {
 }
 
 /**
- * A step of a card is on this phone's screen: the bench shows it too.
+ * A step of a card is on this phone's screen: the press screen shows it too.
  * @param {string} code
  * @param {number} step
  */
@@ -61,11 +62,11 @@ export function showAgain(step) {
 }
 
 /**
- * @param {(at: OnBench|null) => void} listener
+ * @param {(at: CardOnPressScreen|null) => void} listener
  * @param {AbortSignal} signal
  */
-export function onBenchMoves(listener, signal) {
-  document.addEventListener("bench", () => listener(onBench()), { signal });
+export function onPressScreenMoves(listener, signal) {
+  document.addEventListener("bench", () => listener(cardOnPressScreen()), { signal });
 }
 
 /**
@@ -77,21 +78,21 @@ export function onBenchMoves(listener, signal) {
 function connect(name, code, step, etag = null) {
   on?.end.abort();
   const end = new AbortController();
-  /** @type {OnBench} */
+  /** @type {CardOnPressScreen} */
   const at = { name, code, step, answers: null, late: false, refused: "" };
-  const link = benchLink(
+  const link = pressScreenLink(
     name,
     etag,
     {
       keepMs: KEEP_MS,
       heard: (bench) => {
-        if (bench.code !== at.code) return takeOffBench(); // somebody has put another card there
+        if (bench.code !== at.code) return takeOffPressScreen(); // somebody has put another card there
         at.step = bench.step;
         remember();
         tell();
       },
       changed: ({ gone, answers, late, refused }) => {
-        if (gone) return takeOffBench();
+        if (gone) return takeOffPressScreen();
         Object.assign(at, { answers, late, refused });
         tell();
       },
@@ -118,7 +119,7 @@ function remember() {
 }
 
 /** A page loaded afresh in the middle of a card goes on where it was. */
-export function resumeOnBench() {
+export function resumeOnPressScreen() {
   if (on) return;
   try {
     const { name, code, step } = JSON.parse(sessionStorage.getItem(KEY) ?? "{}");

@@ -1,4 +1,4 @@
-// Making a proven setting the card's own: written down here, then a new revision in the shop.
+// Making a setting that worked the card's own: written down here, then a new revision in the shop.
 import { messageOf } from "../sync/api.js";
 import { changeHere } from "../sync/card_edits.js";
 import { gaugeAfter } from "./next_gauge.js";
@@ -35,7 +35,7 @@ export async function keepSetting(card, step, result, draw) {
           keptAs(step, setting, result.trial, gaugeKept(card, step, result)),
         ],
       },
-      { reason: `Step ${step.number} set from a piece that came out at ${measuredWords(result.trial)}` },
+      { reason: `Step ${step.number} set from a piece measured at ${measuredWords(result.trial)}` },
     );
     Object.assign(card, done.card);
     Object.assign(result, { kept: "kept", where: done.where, words: keptWords(done) });
@@ -50,9 +50,9 @@ export async function keepSetting(card, step, result, draw) {
 function keptWords({ where, card }) {
   if (where === "shop") return `Revision ${card.revision} of the card has it. Steps show it from now on.`;
   if (where === "settle") {
-    return "The card was changed meanwhile. Both are kept: settle on the card which holds.";
+    return "The card was changed meanwhile. Both are kept: decide on the card which holds.";
   }
-  return "Steps show it on this device from now on; it goes to the shop by itself.";
+  return "Steps show it on this device from now on; it is sent to the shop automatically.";
 }
 
 /**
@@ -67,7 +67,7 @@ const keptAs = (step, setting, trial, gauge) => ({
   punch_depth_mm: setting.punch_depth_mm,
   ...(gauge === null ? {} : { gauge_x_mm: gauge }),
   trial_id: trial.id,
-  reason: `Piece came out at ${measuredWords(trial)}`,
+  reason: `Piece measured at ${measuredWords(trial)}`,
 });
 
 /**

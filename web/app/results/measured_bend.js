@@ -157,7 +157,7 @@ export function measuredWords(trial) {
 }
 
 /**
- * A trial that still waits holds the flange as it was typed.
+ * A result that still waits holds the flange as it was typed.
  * @param {number|string} kept
  * @returns {string}
  */

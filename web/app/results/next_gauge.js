@@ -25,12 +25,12 @@ export function fromFlange(step, measuredDeg, flangeMm, stoodMm) {
   if (expected === null) return null;
   const error = flangeMm - expected;
   if (Math.abs(error) > flange.most_error_mm) {
-    const words = "That flange is further off than a gauge is. No new X before it is checked.";
+    const words = "That flange is further off than a gauge error can be. Check it before you set a new X.";
     return { gauge_x_mm: null, error_mm: error, words, to_check: FLANGE_CHECKS };
   }
   const next = Math.abs(error) <= EVEN_MM ? stoodMm : stoodMm - error;
   const reached = next >= flange.x_low_mm && next <= flange.x_high_mm;
-  const words = reached ? "" : "The gauge does not reach far enough to mend the flange.";
+  const words = reached ? "" : "The gauge does not reach far enough to correct the flange.";
   return { gauge_x_mm: reached ? next : null, error_mm: error, words, to_check: [] };
 }
 

@@ -22,7 +22,7 @@ export function readScan(text) {
   const { code, whole, fault } = readCode(unescaped(held));
   if (whole) return { kind: "card", code, words: "" };
   const why = fault || `A card code has seven characters. This one has ${code.length}.`;
-  return { kind: "slip", code: "", words: `${short(displayCode(code))} is no card’s code. ${why}` };
+  return { kind: "slip", code: "", words: `${short(displayCode(code))} is not a card code. ${why}` };
 }
 
 /** @param {string} text */
@@ -48,7 +48,7 @@ function unescaped(piece) {
 function whatElse(text, address) {
   if (address) return `It leads to ${short(address.host)}, not to a card.`;
   return text.trim()
-    ? `It holds “${short(text.trim())}”, no card’s code.`
+    ? `It says “${short(text.trim())}”, which is not a card code.`
     : "It holds nothing that can be read.";
 }
 

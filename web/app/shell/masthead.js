@@ -60,7 +60,7 @@ function silentStorage() {
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
         open.</b
       >
-      It is saved by itself then.
+      Then it is saved automatically.
     </p>`;
   }
   if (!storageIsSilent()) return nothing;
@@ -82,7 +82,7 @@ function standingLine() {
     ${silent} ${waits} ${refused ? html`<a href="/settings">${refused} refused: look</a>` : nothing}
     ${
       settle.length
-        ? html`<a href="/c/${settle[0]}/settle" data-test="settle-count">${settle.length} to settle</a>`
+        ? html`<a href="/c/${settle[0]}/settle" data-test="settle-count">${settle.length} to resolve</a>`
         : nothing
     }
     ${

@@ -11,7 +11,7 @@ import { changeSettings, settings } from "./settings.js";
 /** @type {Record<Role, {word: string, does: string}>} */
 export const ROLES = {
   operator: { word: "Operator", does: "reads cards, steps through them, types results and notes" },
-  bench: { word: "Bench screen", does: "shows the step chosen on a phone" },
+  bench: { word: "Press screen", does: "shows the step chosen on a phone" },
   owner: { word: "Owner", does: "everything, this list too" },
 };
 
@@ -88,7 +88,7 @@ export async function leave() {
 }
 
 /** Hear when the shop turns this device away, or says that it may do more or less than it thought. */
-export function listenForTheDoor() {
+export function listenForPairing() {
   document.addEventListener("not-paired", (event) => {
     const { why, asked: when } = /** @type {CustomEvent<{why: string, asked: number}>} */ (event).detail;
     if (when > pairedAt) beTurnedAway(why);

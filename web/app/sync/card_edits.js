@@ -40,7 +40,7 @@ export async function asShown(card) {
  * @param {string} code
  * @returns {Promise<CardHere|undefined>}
  */
-export async function cardToSettle(code) {
+export async function cardToResolve(code) {
   const card = await keptCard(code);
   return (
     card &&

@@ -1,5 +1,5 @@
 // The fields of a card that may be changed without the shop: its title, its note, whether it is
-// put away, and the settings that came from trials, step by step.
+// put away, and the settings that came from results, step by step.
 
 /** @typedef {{title?: string, note?: string, archived?: boolean, settings?: Api.Setting[]}} Changes */
 /** @typedef {{name: string, label: string}} Field */

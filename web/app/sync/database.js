@@ -59,7 +59,7 @@ async function bringUpToDate(db, from, transaction) {
 }
 
 /**
- * The first form knew only trials. What waits stays, in its order; the feed is read anew.
+ * The first form knew only results. What waits stays, in its order; the feed is read anew.
  * @param {Upgrade} transaction
  */
 async function intoKinds(transaction) {

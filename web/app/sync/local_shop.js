@@ -98,7 +98,7 @@ function summary(card) {
  * Cards with changes to settle, and how many each.
  * @returns {Promise<Summary[]>}
  */
-export async function toSettle() {
+export async function toResolve() {
   return read("list", ({ store }) => store.index("settle").getAll(IDBKeyRange.lowerBound(1)));
 }
 
@@ -166,7 +166,7 @@ async function setAside(transaction) {
 }
 
 /**
- * A card set aside is there after all; trials of it that the shop lost go out again, whoever typed them.
+ * A card set aside is there after all; results of it that the shop lost go out again, whoever typed them.
  * @param {import("./storage.js").Within} transaction
  * @param {Api.Card} card as the shop has it
  */
@@ -177,29 +177,29 @@ async function found(transaction, card) {
   const queued = new Set(await transaction.objectStore("outbox").getAllKeys());
   const gone = aside.trials.filter((one) => !there.has(one.id) && !queued.has(one.id));
   gone.forEach((trial, place) =>
-    transaction.objectStore("outbox").put(trialAgain(card.code, trial, place - gone.length)),
+    transaction.objectStore("outbox").put(resultAgain(card.code, trial, place - gone.length)),
   );
 }
 
 /**
- * A trial as the shop gave it, to be sent once more.
+ * A result as the shop gave it, to be sent once more.
  * @param {string} code
  * @param {Api.Trial} trial
  * @param {number} number
  * @returns {import("./stored.js").Waiting}
  */
-function trialAgain(code, { number: _, received_at, correction, device, ...body }, number) {
+function resultAgain(code, { number: _, received_at, correction, device, ...body }, number) {
   return { id: body.id, kind: "trial", code, body, number, queued_at: received_at, again: true };
 }
 
 /**
- * The trials of a card that was made again; its revisions are not there any more.
+ * The results of a card that was made again; its revisions are not there any more.
  * @param {Api.Card} card as it was kept
  */
-export async function bringTrialsBack(card) {
+export async function bringResultsBack(card) {
   await write("outbox", ({ store }) => {
     card.trials.forEach((trial, place) => {
-      store.put({ ...trialAgain(card.code, trial, place - card.trials.length), missing: true });
+      store.put({ ...resultAgain(card.code, trial, place - card.trials.length), missing: true });
     });
   });
 }

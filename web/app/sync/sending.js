@@ -6,7 +6,7 @@ import { differing, sameAsBefore } from "./card_fields.js";
 import { arrived, follow, forget, mark, stillWaiting, tidy, waiting, wasSent, writeDown } from "./outbox.js";
 import { keepCard, keptCard } from "./local_shop.js";
 import { StorageSilent } from "./storage.js";
-import { inTurn } from "./tab_lock.js";
+import { withTabLock } from "./tab_lock.js";
 
 const ASK_AGAIN_MS = 3000;
 /** Sending one thing from two tabs does no harm, so a tab that does not come to an end is not waited for. */
@@ -117,7 +117,7 @@ async function straight(typed) {
  * @returns {Promise<{sent: number, left: number}>}
  */
 export async function flush() {
-  return inTurn("outbox", TURN_MS, flushAlone);
+  return withTabLock("outbox", TURN_MS, flushAlone);
 }
 
 async function flushAlone() {
@@ -258,7 +258,7 @@ const PART_MET = {
   title: "Changed meanwhile",
   status: 412,
   detail:
-    "The part was changed here, the shop was put back to an earlier day, and the card was changed " +
+    "The part was changed here, the shop was restored from an earlier backup, and the card was changed " +
     "again since. Open the card and make the change anew.",
 };
 

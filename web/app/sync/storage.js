@@ -2,7 +2,7 @@
 // or be busy with a long write. Nobody waits for it longer than a second, and nothing this page asks for
 // stays behind when the page is left.
 import { database, forgetConnection } from "./database.js";
-import { inTurn } from "./tab_lock.js";
+import { withTabLock } from "./tab_lock.js";
 
 /** @typedef {import("./stored.js").Kept} Kept */
 /** @typedef {keyof Kept} Name */
@@ -69,7 +69,9 @@ export function read(names, work) {
  */
 export function write(names, work, { patience = PATIENCE_MS, durability = "relaxed" } = {}) {
   return inTime(patience, (stillWanted) =>
-    inTurn("writer", patience / 2, () => transact(names, "readwrite", { durability }, work, stillWanted)),
+    withTabLock("writer", patience / 2, () =>
+      transact(names, "readwrite", { durability }, work, stillWanted),
+    ),
   );
 }
 

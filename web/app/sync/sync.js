@@ -4,8 +4,8 @@ import { call, Problem, Unreachable } from "./api.js";
 import { waiting } from "./outbox.js";
 import { flush } from "./sending.js";
 import { StorageSilent } from "./storage.js";
-import { keepPage, keptCursor, lostCards, toSettle } from "./local_shop.js";
-import { inTurn } from "./tab_lock.js";
+import { keepPage, keptCursor, lostCards, toResolve } from "./local_shop.js";
+import { withTabLock } from "./tab_lock.js";
 
 /** Another tab that fetches a page for so long may have no network: this one tries. */
 const PAGE_MS = 3000;
@@ -51,7 +51,7 @@ async function announce(change) {
     waiting: entries.length,
     words: kindsInWords(entries),
     late: entries.find((entry) => entry.late && !entry.refused)?.late ?? "",
-    settle: await unsettled(entries).catch(() => []),
+    settle: await unresolved(entries).catch(() => []),
     lost: lost.length,
     refused: entries.filter((entry) => entry.refused).length,
   };
@@ -63,16 +63,20 @@ async function announce(change) {
 
 /**
  * @param {Waiting[]} entries
- * @returns {string} "2 trials and 1 note"
+ * @returns {string} "2 results and 1 note"
  */
 export function kindsInWords(entries) {
-  const counted = ["trial", "note", "edit"].map((kind) => ({
-    kind,
+  const counted = [
+    ["trial", "result"],
+    ["note", "note"],
+    ["edit", "edit"],
+  ].map(([kind, word]) => ({
+    word,
     many: entries.filter((entry) => entry.kind === kind).length,
   }));
   const words = counted
     .filter(({ many }) => many)
-    .map(({ kind, many }) => `${many} ${kind}${many === 1 ? "" : "s"}`);
+    .map(({ word, many }) => `${many} ${word}${many === 1 ? "" : "s"}`);
   return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }
 
@@ -80,8 +84,8 @@ export function kindsInWords(entries) {
  * The card of each change to settle, without those that were settled here and wait to be sent.
  * @param {Waiting[]} entries
  */
-async function unsettled(entries) {
-  const codes = (await toSettle()).flatMap(({ code, settle }) => Array(settle).fill(code));
+async function unresolved(entries) {
+  const codes = (await toResolve()).flatMap(({ code, settle }) => Array(settle).fill(code));
   for (const entry of entries) {
     for (const _ of entry.body.settles ?? []) {
       if (codes.includes(entry.code)) codes.splice(codes.indexOf(entry.code), 1);
@@ -146,7 +150,7 @@ async function round() {
 
 /** Tabs take turns at it, a page each, so that none fetches what another has just kept. */
 async function fetchChanges() {
-  while (await inTurn("feed", PAGE_MS, fetchPage));
+  while (await withTabLock("feed", PAGE_MS, fetchPage));
 }
 
 /** @returns {Promise<boolean>} whether there are more */

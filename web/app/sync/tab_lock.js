@@ -9,7 +9,7 @@
  * @param {() => Promise<T>} work
  * @returns {Promise<T>}
  */
-export async function inTurn(what, patience, work) {
+export async function withTabLock(what, patience, work) {
   if (!navigator.locks) return work();
   let began = false;
   const begin = () => {

@@ -6,7 +6,7 @@ import { displayCode, readCode } from "../../app/scan/card_code.js";
 import { nameOfMetal, seenShop } from "../../app/sync/shop_lists.js";
 import { asShown, shownCard } from "../../app/sync/card_edits.js";
 import { newId, waitingFor } from "../../app/sync/outbox.js";
-import { onBenchMoves, resumeOnBench } from "../../app/press_screen/shown_card.js";
+import { onPressScreenMoves, resumeOnPressScreen } from "../../app/press_screen/shown_card.js";
 import { go } from "../../app/shell/router.js";
 import { onSettings, settings } from "../../app/shell/settings.js";
 import { sync } from "../../app/sync/sync.js";
@@ -20,10 +20,10 @@ import { moveSign } from "../../view/plan/orientation.js";
 import { offer, way } from "../../view/common/if_allowed.js";
 import { linkTo, orderPanel, saysOrder } from "../../view/plan/order_panel.js";
 import { blankFigures, stepName, toolsList } from "../../view/plan/plan_parts.js";
-import { askForBenches, showOnBench } from "../../view/press_screen/show_on_press_screen.js";
+import { askForPressScreens, showOnPressScreen } from "../../view/press_screen/show_on_press_screen.js";
 import { smallPoses } from "../../view/plan/small_poses.js";
 import { wayWords } from "../../view/step/step_moments.js";
-import { trialLine } from "../../view/results/result_line.js";
+import { resultLine } from "../../view/results/result_line.js";
 import { boxSize, isBox } from "../../drawing/box.js";
 import { finishedDrawing, flatDrawing } from "../../drawing/part.js";
 import { tidyLength } from "../../drawing/section.js";
@@ -83,7 +83,7 @@ export async function show(visit) {
     visit.ready();
   };
   onSettings(() => card && draw(), visit.signal);
-  onBenchMoves(() => card && draw(), visit.signal);
+  onPressScreenMoves(() => card && draw(), visit.signal);
   document.addEventListener(
     "sync",
     async () => card && showCard((await shownCard(code).catch(() => undefined)) ?? card),
@@ -95,8 +95,8 @@ export async function show(visit) {
     if (!visit.signal.aborted) refuse(visit, noCard(code, error));
     return;
   }
-  resumeOnBench();
-  askForBenches(visit.signal, draw);
+  resumeOnPressScreen();
+  askForPressScreens(visit.signal, draw);
   // Whether the plan would come out otherwise today is the shop's to say; offline nothing is said.
   around.fresh = await call("GET", `/cards/${code}/fresh`, { signal: visit.signal }).then(
     ({ body }) => /** @type {Api.Freshness} */ (body),
@@ -125,7 +125,7 @@ function cardScreen(card, around, take, draw) {
         ${card.note ? html`<p class="card-note" data-test="card-note">${card.note}</p>` : nothing}
         ${
           card.archived
-            ? html`<p class="card-note"><b>Put away.</b> This card is not in use any more.</p>`
+            ? html`<p class="card-note"><b>Archived.</b> This card is not in use any more.</p>`
             : nothing
         }
       </header>
@@ -139,7 +139,7 @@ function cardScreen(card, around, take, draw) {
       ${start(card, stops.length > 0)}
       ${
         plan.steps.length
-          ? showOnBench(card.code, 1, { draw, start: () => go(`/c/${card.code}/step/1`) })
+          ? showOnPressScreen(card.code, 1, { draw, start: () => go(`/c/${card.code}/step/1`) })
           : nothing
       }
       <section class="panel card-picture" aria-label="What it becomes">
@@ -176,7 +176,7 @@ function cardScreen(card, around, take, draw) {
       }
       ${everyTimeCautions(plan.checks)}
       <section class="panel card-trials">
-        <h2>What came out</h2>
+        <h2>Results</h2>
         ${trials(card, around.waiting)}
       </section>
     </div>
@@ -248,7 +248,7 @@ function stepList(card) {
 }
 
 /**
- * The newest trials, and before them those that still wait.
+ * The newest results, and before them those that still wait.
  * @param {Api.Card} card
  * @param {import("../../app/sync/stored.js").Waiting[]} waiting
  */
@@ -256,12 +256,12 @@ function trials(card, waiting) {
   const newest = [...card.trials].reverse().slice(0, 3);
   if (!newest.length && !waiting.length) {
     return html`<p data-test="no-trials">
-      Nothing measured yet.${offer("trials.keep", " After a bend, type what came out.")}
+      Nothing measured yet.${offer("trials.keep", " After a bend, type the result.")}
     </p>`;
   }
   return html`<ul class="rows trials" data-test="trials">
-    ${[...waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
-    ${newest.map((trial) => trialLine(trial, { step: card.plan.steps[trial.step - 1] }))}
+    ${[...waiting].reverse().map((entry) => resultLine(entry.body, { waiting: entry }))}
+    ${newest.map((trial) => resultLine(trial, { step: card.plan.steps[trial.step - 1] }))}
   </ul>`;
 }
 

@@ -13,7 +13,7 @@ import { flag } from "../../view/common/finding.js";
 import { offer } from "../../view/common/if_allowed.js";
 import { proposalList } from "../../view/card/edit_conflicts.js";
 import { revisionView } from "../../view/card/revision.js";
-import { trialLine } from "../../view/results/result_line.js";
+import { resultLine } from "../../view/results/result_line.js";
 import { moment, whoSent } from "../../view/common/dates.js";
 
 /** @typedef {Api.Revision} Revision */
@@ -142,7 +142,7 @@ function historyScreen(card, state, act) {
       </section>
       ${proposalList(state.proposals, card.code)}
       <section class="panel">
-        <h2>What came out</h2>
+        <h2>Results</h2>
         ${trials(card, state)}
       </section>
     </div>
@@ -227,10 +227,10 @@ function trials(card, state) {
     return html`<p data-test="no-trials">Nothing measured yet.</p>`;
   }
   return html`<ol class="rows trials" data-test="trials">
-      ${[...state.waiting].reverse().map((entry) => trialLine(entry.body, { waiting: entry }))}
+      ${[...state.waiting].reverse().map((entry) => resultLine(entry.body, { waiting: entry }))}
       ${[...card.trials]
         .reverse()
-        .map((trial) => trialLine(trial, { step: card.plan.steps[trial.step - 1] }))}
+        .map((trial) => resultLine(trial, { step: card.plan.steps[trial.step - 1] }))}
     </ol>
     ${
       card.trials_total > card.trials.length

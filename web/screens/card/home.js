@@ -150,7 +150,7 @@ function search({ list, metalName }, typed) {
 function countWords(found, { list, where }, typed) {
   const place = where === "device" ? "on this device" : "of the shop";
   if (typed.trim() === "") return found === 1 ? `1 card ${place}` : `${found} cards ${place}`;
-  return found === 0 ? `None of the ${list.length} cards has that.` : `${found} of ${list.length} cards`;
+  return found === 0 ? `None of the ${list.length} cards matches.` : `${found} of ${list.length} cards`;
 }
 
 function nothingHere() {

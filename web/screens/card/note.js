@@ -124,7 +124,7 @@ function noteScreen(card, state, { draw, save }) {
         value: state.archived ? "away" : "use",
         options: [
           ["use", "In use"],
-          ["away", "Put away"],
+          ["away", "Archived"],
         ],
         change: (value) => {
           type({ archived: value === "away" });
@@ -133,7 +133,7 @@ function noteScreen(card, state, { draw, save }) {
       }),
     ])}
     <p class="hint">
-      This works without the shop too: it is saved here and goes out by itself.
+      This works without the shop too: it is saved here and sent automatically.
       ${offer(
         "cards.revise",
         "To change the part itself, use Edit: that is planned by the shop, so the shop must answer.",

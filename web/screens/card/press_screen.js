@@ -1,22 +1,27 @@
-// The bench screen, /bench: the large display at the machine follows the card and step that a phone
+// The press screen, /bench: the large display at the machine follows the card and step that a phone
 // or its own foot switch chose. (The check of one bend is plan/bend.js.)
 import { Problem } from "../../app/sync/api.js";
 import { stayAwake } from "../../app/press_screen/stay_awake.js";
-import { benchHere, benchList, keepBenchHere, makeBench } from "../../app/press_screen/press_screens.js";
-import { benchLink } from "../../app/press_screen/press_screen_link.js";
+import {
+  pressScreenHere,
+  pressScreenList,
+  keepPressScreenHere,
+  addPressScreen,
+} from "../../app/press_screen/press_screens.js";
+import { pressScreenLink } from "../../app/press_screen/press_screen_link.js";
 import { openCard } from "../../app/sync/cards.js";
 import { displayCode } from "../../app/scan/card_code.js";
 import { listenToPedal } from "../../app/press_screen/foot_switch.js";
 import { onSettings } from "../../app/shell/settings.js";
 import { keptCard } from "../../app/sync/local_shop.js";
 import {
-  benchChooser,
-  benchIdle,
-  benchLines,
-  benchNoCard,
-  benchNoStep,
+  pressScreenChooser,
+  pressScreenIdle,
+  pressScreenLines,
+  pressScreenNoCard,
+  pressScreenNoStep,
 } from "../../view/press_screen/press_screen_states.js";
-import { benchDone, benchStep } from "../../view/press_screen/press_screen_step.js";
+import { pressScreenDone, pressScreenStep } from "../../view/press_screen/press_screen_step.js";
 import { firstLook } from "../../view/step/motion_player.js";
 import { loading } from "../../view/common/screen_states.js";
 import { picture } from "../../view/step/step_parts.js";
@@ -29,18 +34,18 @@ const ASK_MS = 3000;
 /** @param {Visit} visit */
 export function show(visit) {
   stayAwake(visit.signal);
-  const here = benchHere();
+  const here = pressScreenHere();
   if (here) follow(visit, here);
   else choose(visit, "");
 }
 
 /**
- * Ask which bench this display stands at; the list is asked for until somebody answers.
+ * Ask which press screen this display stands at; the list is asked for until somebody answers.
  * @param {Visit} visit
  * @param {string} here the bench it is now
  */
 function choose(visit, here) {
-  visit.title("Bench screen");
+  visit.title("Press screen");
   const done = new AbortController();
   /** @type {import("../../view/press_screen/press_screen_states.js").Choosing} */
   const state = { names: null, silent: false, typed: "", wrong: "", here };
@@ -48,18 +53,18 @@ function choose(visit, here) {
   let timer;
   visit.signal.addEventListener("abort", () => done.abort(), { signal: done.signal });
   done.signal.addEventListener("abort", () => clearTimeout(timer));
-  const draw = () => !done.signal.aborted && visit.render(benchChooser(state, acts));
+  const draw = () => !done.signal.aborted && visit.render(pressScreenChooser(state, acts));
   /** @param {string} name */
   const take = (name) => {
     done.abort();
-    const same = benchHere();
+    const same = pressScreenHere();
     follow(visit, same?.name === name ? same : { name, code: null, step: 0, etag: null });
   };
   const make = async () => {
     const name = state.typed.trim();
     if (state.names?.includes(name)) return take(name);
     try {
-      take((await makeBench(name || " ")).name);
+      take((await addPressScreen(name || " ")).name);
     } catch (error) {
       state.wrong =
         error instanceof Problem
@@ -71,7 +76,10 @@ function choose(visit, here) {
   const acts = { take, make, type: (/** @type {string} */ typed) => Object.assign(state, { typed }) };
   const ask = async () => {
     try {
-      Object.assign(state, { names: (await benchList(done.signal)).map(({ name }) => name), silent: false });
+      Object.assign(state, {
+        names: (await pressScreenList(done.signal)).map(({ name }) => name),
+        silent: false,
+      });
     } catch {
       state.silent = true;
     }
@@ -104,7 +112,7 @@ function follow(visit, seen) {
   let newer = 0;
   let look = firstLook();
 
-  const link = benchLink(
+  const link = pressScreenLink(
     name,
     seen.etag,
     {
@@ -123,18 +131,18 @@ function follow(visit, seen) {
   /** @param {Partial<typeof seen>} change */
   function keep(change) {
     seen = { ...seen, ...place, ...change };
-    keepBenchHere(seen);
+    keepPressScreenHere(seen);
   }
 
   /** @param {string} here */
   function leave(here) {
     leaving.abort();
-    if (!here) keepBenchHere(null);
+    if (!here) keepPressScreenHere(null);
     choose(visit, here);
   }
 
   /**
-   * Show a place of the bench.
+   * Show a place of the press screen.
    * @param {Place} to
    * @param {boolean} unsent it was chosen here
    */
@@ -189,7 +197,7 @@ function follow(visit, seen) {
 
   function draw() {
     if (signal.aborted) return;
-    const lines = benchLines(link.standing(), Boolean(card), newer, acts.newer);
+    const lines = pressScreenLines(link.standing(), Boolean(card), newer, acts.newer);
     visit.title(card ? `${card.title || card.code}, ${name}` : name);
     visit.render(what({ name, lines, acts }));
     if (card || fault || !place.code) visit.ready();
@@ -197,14 +205,18 @@ function follow(visit, seen) {
 
   /** @param {import("../../view/press_screen/press_screen_step.js").Frame} frame */
   function what(frame) {
-    if (!place.code) return benchIdle(frame);
+    if (!place.code) return pressScreenIdle(frame);
     if (!card) {
-      return fault ? benchNoCard(place.code, fault, frame) : loading(`Opening ${displayCode(place.code)}…`);
+      return fault
+        ? pressScreenNoCard(place.code, fault, frame)
+        : loading(`Opening ${displayCode(place.code)}…`);
     }
     const steps = card.plan.steps;
     const step = steps[place.step - 1];
-    if (step) return benchStep(card, step, frame, picture(card, step, look, draw, opening.signal));
-    return place.step === steps.length + 1 ? benchDone(card, frame) : benchNoStep(card, place.step, frame);
+    if (step) return pressScreenStep(card, step, frame, picture(card, step, look, draw, opening.signal));
+    return place.step === steps.length + 1
+      ? pressScreenDone(card, frame)
+      : pressScreenNoStep(card, place.step, frame);
   }
 
   listenToPedal(acts, signal);

@@ -3,7 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { messageOf } from "../../app/sync/api.js";
 import { differing, merged } from "../../app/sync/card_fields.js";
 import { displayCode, readCode } from "../../app/scan/card_code.js";
-import { cardToSettle, changeHere } from "../../app/sync/card_edits.js";
+import { cardToResolve, changeHere } from "../../app/sync/card_edits.js";
 import { notice } from "../../app/shell/notices.js";
 import { wasSent } from "../../app/sync/outbox.js";
 import { sync } from "../../app/sync/sync.js";
@@ -28,8 +28,8 @@ export async function show(visit) {
   /** @type {State} */
   const state = { proposal: null, rows: [], mine: false, chosen: {}, sending: false, fault: "" };
   const draw = () => {
-    visit.title(`${card.title || displayCode(code)}: to settle`);
-    visit.render(settleScreen(card, state, act));
+    visit.title(`${card.title || displayCode(code)}: to resolve`);
+    visit.render(resolveScreen(card, state, act));
   };
   /** @param {import("../../app/sync/card_edits.js").CardHere|undefined} opened */
   const take = async (opened) => {
@@ -44,14 +44,14 @@ export async function show(visit) {
     draw();
     visit.ready();
   };
-  const again = async () => take(await cardToSettle(code).catch(() => undefined));
+  const again = async () => take(await cardToResolve(code).catch(() => undefined));
   const keep = async () => {
     Object.assign(state, { sending: true, fault: "" });
     draw();
     try {
       const done = await changeHere(card, merged(state.rows, state.chosen, card), {
         settles: [/** @type {Open} */ (state).proposal.id],
-        reason: "Settled",
+        reason: "Resolved",
       });
       notice(savedWords(done.where));
       state.sending = false;
@@ -75,7 +75,7 @@ export async function show(visit) {
   };
   document.addEventListener("sync", again, { signal: visit.signal });
   await openOrRefuse(visit, async (opened) =>
-    take((await cardToSettle(code).catch(() => undefined)) ?? opened),
+    take((await cardToResolve(code).catch(() => undefined)) ?? opened),
   );
 }
 
@@ -88,17 +88,17 @@ export async function show(visit) {
  * @param {State} state
  * @param {Act} act
  */
-function settleScreen(card, state, act) {
+function resolveScreen(card, state, act) {
   return html`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
-      <h1>${state.proposal ? "Two changes met" : "Nothing to settle"} <small>${card.title}</small></h1>
+      <h1>${state.proposal ? "Two changes met" : "Nothing to resolve"} <small>${card.title}</small></h1>
     </header>
     ${
       state.proposal
         ? two(card, /** @type {Open} */ (state), act)
         : html`<p data-test="settled">
-            Every change of this card is settled. Both sides are in its
+            Every change of this card is resolved. Both sides are in its
             <a href="/c/${card.code}/history">history</a>.
           </p>`
     }
@@ -119,7 +119,7 @@ function two(card, { proposal, rows, mine, chosen, sending, fault }, act) {
       ${moment(card.updated_at)}${card.updated_by ? `, ${card.updated_by}` : ""}). Choose what holds. Both
       stay in the history.
     </p>
-    ${card.proposals.length > 1 ? html`<p><b>1 of ${card.proposals.length} to settle.</b></p>` : nothing}
+    ${card.proposals.length > 1 ? html`<p><b>1 of ${card.proposals.length} to resolve.</b></p>` : nothing}
     ${
       rows.length
         ? html`<div class="buttons">

@@ -23,8 +23,8 @@ import { badCode, openOrRefuse, refuse } from "../../view/card/no_card.js";
 import { sentence } from "../../view/common/finding.js";
 import { focusFirstWrong } from "../../view/common/field.js";
 import { stepTop } from "../../view/step/setting.js";
-import { trialForm } from "../../view/results/result_form.js";
-import { trialResult } from "../../view/results/next_setting.js";
+import { resultForm } from "../../view/results/result_form.js";
+import { nextSettingPanel } from "../../view/results/next_setting.js";
 import { finishedDrawing } from "../../drawing/part.js";
 import { keepSetting } from "../../app/results/keep_setting.js";
 
@@ -81,8 +81,8 @@ export async function show(visit) {
         </p>`,
       );
     }
-    visit.title(`${card.title || code}: what came out`);
-    visit.render(trialScreen(card, step, state, draw));
+    visit.title(`${card.title || code}: result`);
+    visit.render(resultScreen(card, step, state, draw));
   };
   askBeforeLeaving(() =>
     !state.result && state.typed.one + state.typed.left + state.typed.note
@@ -104,8 +104,8 @@ export async function show(visit) {
  * @param {State} state
  * @param {() => void} draw
  */
-function trialScreen(card, step, state, draw) {
-  const save = () => saveTrial(card, step, state, draw);
+function resultScreen(card, step, state, draw) {
+  const save = () => saveResult(card, step, state, draw);
   const again = () => {
     const next = nextOf(state);
     Object.assign(state, {
@@ -126,8 +126,8 @@ function trialScreen(card, step, state, draw) {
     <div class="trial-body">
       ${
         state.result
-          ? trialResult(card, step, state.result, { again, keep })
-          : trialForm(card, step, state, { save, draw })
+          ? nextSettingPanel(card, step, state.result, { again, keep })
+          : resultForm(card, step, state, { save, draw })
       }
       <aside class="trial-aside" aria-label="Which bend">
         ${finishedDrawing(card.plan, { mark: step.bend })}
@@ -142,7 +142,7 @@ function trialScreen(card, step, state, draw) {
  * @param {State} state
  * @param {() => void} draw
  */
-async function saveTrial(card, step, state, draw) {
+async function saveResult(card, step, state, draw) {
   if (state.sending) return;
   const { angles, wrong } = readMeasured(state.typed);
   const used = usedSetting(card, step, state);
@@ -152,7 +152,7 @@ async function saveTrial(card, step, state, draw) {
     draw();
     return focusFirstWrong(wrong);
   }
-  const trial = trialOf(card, step, angles, used, state.typed);
+  const trial = resultOf(card, step, angles, used, state.typed);
   state.sending = true;
   draw();
   try {
@@ -229,7 +229,7 @@ function usedSetting(card, step, state) {
  * @param {Used} used
  * @param {Typed} typed
  */
-function trialOf(card, step, angles, used, typed) {
+function resultOf(card, step, angles, used, typed) {
   /** @type {Measured & {id: string}} */
   const trial = {
     id: newId(),

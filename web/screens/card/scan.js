@@ -128,7 +128,7 @@ function reader(say, signal) {
 function whyNot({ kind, words }) {
   return {
     kind: "wrong",
-    title: kind === "slip" ? "Not a right code" : "Not a card’s label",
+    title: kind === "slip" ? "Not a valid code" : "Not a card’s label",
     words: `${words} Still looking.`,
   };
 }
@@ -151,8 +151,7 @@ async function openIfThere(code, say, signal) {
     say({
       kind: "wrong",
       title: `${shown} is not this shop’s`,
-      words:
-        "The code is a right one, but this shop has no such card: it is another shop’s label. Still looking.",
+      words: "The code is valid, but this shop has no such card: it is another shop’s label. Still looking.",
     });
   } else if (where === "silent") {
     say({

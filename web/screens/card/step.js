@@ -3,7 +3,12 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { openCard } from "../../app/sync/cards.js";
 import { readCode } from "../../app/scan/card_code.js";
 import { notice } from "../../app/shell/notices.js";
-import { onBench, onBenchMoves, resumeOnBench, stepShown } from "../../app/press_screen/shown_card.js";
+import {
+  cardOnPressScreen,
+  onPressScreenMoves,
+  resumeOnPressScreen,
+  stepShown,
+} from "../../app/press_screen/shown_card.js";
 import { go, showCurrent } from "../../app/shell/router.js";
 import { mayOpen } from "../../app/shell/rights.js";
 import { onSettings } from "../../app/shell/settings.js";
@@ -11,11 +16,11 @@ import { shownCard } from "../../app/sync/card_edits.js";
 import { badCode, noCard, refuse } from "../../view/card/no_card.js";
 import { boxStep } from "../../view/step/box_step.js";
 import { checkList } from "../../view/common/finding.js";
-import { lie } from "../../view/plan/orientation.js";
+import { orientation } from "../../view/plan/orientation.js";
 import { way } from "../../view/common/if_allowed.js";
 import { firstLook } from "../../view/step/motion_player.js";
 import { originWords } from "../../view/common/figure_origin.js";
-import { askForBenches, showOnBench } from "../../view/press_screen/show_on_press_screen.js";
+import { askForPressScreens, showOnPressScreen } from "../../view/press_screen/show_on_press_screen.js";
 import { stepTop } from "../../view/step/setting.js";
 import { wayWords } from "../../view/step/step_moments.js";
 import { findingsOf, numbers, picture, tools } from "../../view/step/step_parts.js";
@@ -36,17 +41,17 @@ export async function show(visit) {
         card,
         step,
         () => picture(card, step, look, draw, visit.signal),
-        showOnBench(card.code, step.number, { draw }),
+        showOnPressScreen(card.code, step.number, { draw }),
       ),
     );
   };
   onSettings(() => card && draw(), visit.signal);
-  onBenchMoves(() => card && followBench(card, Number(typed), draw), visit.signal);
+  onPressScreenMoves(() => card && followPressScreen(card, Number(typed), draw), visit.signal);
   document.addEventListener("sync", () => card && tellNewer(card), { signal: visit.signal });
   addEventListener("keydown", (event) => card && followKey(event, card, Number(typed)), {
     signal: visit.signal,
   });
-  resumeOnBench();
+  resumeOnPressScreen();
   try {
     await openCard(
       code,
@@ -62,7 +67,7 @@ export async function show(visit) {
     if (!visit.signal.aborted) refuse(visit, noCard(code, error));
     return;
   }
-  askForBenches(visit.signal, () => card && draw());
+  askForPressScreens(visit.signal, () => card && draw());
 }
 
 /**
@@ -71,8 +76,8 @@ export async function show(visit) {
  * @param {number} number on this screen
  * @param {() => void} draw
  */
-function followBench(card, number, draw) {
-  const at = onBench();
+function followPressScreen(card, number, draw) {
+  const at = cardOnPressScreen();
   const there = at?.code === card.code && at?.step !== number && card.plan.steps[(at?.step ?? 0) - 1];
   if (there) go(`/c/${card.code}/step/${there.number}`, { replace: true });
   else draw();
@@ -124,7 +129,7 @@ function nextOf(card, number) {
   if (last.set_angle_deg === null || !mayOpen(`/c/${card.code}/trial/${number}`)) {
     return { href: `/c/${card.code}`, label: "Done: the card", more: "" };
   }
-  return { href: `/c/${card.code}/trial/${number}`, label: "What came out?", more: "" };
+  return { href: `/c/${card.code}/trial/${number}`, label: "Type the result", more: "" };
 }
 
 /**
@@ -149,7 +154,7 @@ function stepScreen(card, step, drawn, bench) {
   return html`<article class="step" data-test="step">
     ${stepTop(card, step)} ${stops.length ? html`<div class="step-stop">${checkList(stops)}</div>` : nothing}
     <div class="step-body">
-      <div class="step-way">${lie(step, card.part.flats_mm.length)}${wayWords(step)}</div>
+      <div class="step-way">${orientation(step, card.part.flats_mm.length)}${wayWords(step)}</div>
       <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
       <section class="step-picture" aria-label="Drawing">${drawn()}</section>
       <div class="step-bench">${bench}</div>
@@ -173,7 +178,7 @@ function stepScreen(card, step, drawn, bench) {
           : way(
               `/c/${card.code}/trial/${step.number}`,
               html`<a class="button" href="/c/${card.code}/trial/${step.number}" data-test="came-out"
-                >What came out?</a
+                >Type the result</a
               >`,
             )
       }

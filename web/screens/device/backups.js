@@ -10,11 +10,11 @@ import { moment } from "../../view/common/dates.js";
 /** @typedef {Api.Copy} Copy */
 /** @typedef {Api.Copies} Copies */
 
-const KINDS = { night: "by itself", "by-hand": "by hand", replaced: "before it was replaced" };
+const KINDS = { night: "automatic", "by-hand": "by hand", replaced: "before it was replaced" };
 
 /** @param {import("../../app/shell/routes.js").Visit} visit */
 export async function show(visit) {
-  visit.title("Copies and export");
+  visit.title("Backups and export");
   const from = importFile({ show: draw, done: again, signal: visit.signal });
   /** @type {Copies} */
   let copies = await read();
@@ -30,9 +30,9 @@ export async function show(visit) {
   function draw() {
     visit.render(
       html`<p class="crumb"><a href="/shop">Shop</a></p>
-        <h1>Copies and export</h1>
+        <h1>Backups and export</h1>
         <div class="settings-grid">
-          ${copiesPanel(copies)}
+          ${backupsPanel(copies)}
           <div class="stack">${exportPanel()}${importPanel(from)}</div>
         </div>`,
     );
@@ -42,11 +42,11 @@ export async function show(visit) {
 }
 
 /** @param {Copies} copies */
-function copiesPanel({ standing, last_good_at: last, trouble, folder, copies }) {
+function backupsPanel({ standing, last_good_at: last, trouble, folder, copies }) {
   return html`<section class="panel" data-test="panel-copies">
-    <h2>Copies</h2>
+    <h2>Backups</h2>
     <p data-test="standing">${stands(standing)}</p>
-    ${last ? html`<p class="lead-line" data-test="last-good">Last good copy: ${moment(last)}</p>` : nothing}
+    ${last ? html`<p class="lead-line" data-test="last-good">Last good backup: ${moment(last)}</p>` : nothing}
     ${
       trouble
         ? html`<p class="wrong" data-test="trouble">${moment(trouble.at)}: ${trouble.words}</p>`
@@ -54,7 +54,7 @@ function copiesPanel({ standing, last_good_at: last, trouble, folder, copies }) 
     }
     <p>
       The server makes one each night, looks it through, and keeps seven days and four weeks. Put one on
-      another disk, too: a copy beside the shop burns with it.
+      another disk, too: a backup beside the shop burns with it.
     </p>
     ${
       copies.length
@@ -81,17 +81,17 @@ function copiesPanel({ standing, last_good_at: last, trouble, folder, copies }) 
     }
     <p class="hint path">
       They lie in ${folder}. On the shop's own computer, with the server stopped,
-      <code>flangebook restore FILE</code> puts one back.
+      <code>flangebook restore FILE</code> restores one.
     </p>
   </section>`;
 }
 
 /** @param {Copies["standing"]} standing */
 function stands(standing) {
-  if (standing === "ok") return flag("ok", "There is a good copy");
-  if (standing === "late") return flag("caution", "The last copy is over two days old");
-  if (standing === "trouble") return flag("stop", "The last copy could not be made");
-  return flag("unknown", "There is no copy yet");
+  if (standing === "ok") return flag("ok", "There is a good backup");
+  if (standing === "late") return flag("caution", "The last backup is over two days old");
+  if (standing === "trouble") return flag("stop", "The last backup could not be made");
+  return flag("unknown", "There is no backup yet");
 }
 
 /** @param {number} bytes */
@@ -101,8 +101,8 @@ function exportPanel() {
   return html`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
-      Press, tools, metals, cards with their history and trials, as open JSON. Bring it in again here, or read
-      it with any program.
+      Press, tools, metals, cards with their history and results, as open JSON. Bring it in again here, or
+      read it with any program.
     </p>
     <a class="button next wide" href="/api/v1/export" download="flangebook-shop.json" data-test="export"
       >Export the whole shop</a

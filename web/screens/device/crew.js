@@ -99,7 +99,7 @@ function actions(state, draw, signal) {
       tried(async () => {
         if (
           !confirm(
-            `Turn out ${device.name}? It can read nothing any more, and its cards go from it when it ` +
+            `Remove ${device.name}? It can read nothing any more, and its cards go from it when it ` +
               "next asks.",
           )
         ) {
@@ -140,7 +140,7 @@ function page(state, acts) {
         : noNetwork()
     }
     <section class="panel" data-test="devices">
-      <h2>Who is in</h2>
+      <h2>Devices in the shop</h2>
       ${deviceList(state, acts)}
     </section>
     <section class="panel">
@@ -195,7 +195,7 @@ function letIn(state, acts) {
           state.offer = null;
           acts.draw();
         }}>
-        Put it away
+        Hide the code
       </button>
     </section>`;
   }
@@ -265,16 +265,14 @@ function deviceList({ devices }, acts) {
           <div class="who">
             <b>${one.name}</b>${one.own ? html` <span class="soft">this device</span>` : nothing}
             <span class="soft"
-              >${
-                one.revoked_at ? `turned out ${moment(one.revoked_at)}` : `last seen ${moment(one.seen_at)}`
-              },
+              >${one.revoked_at ? `removed ${moment(one.revoked_at)}` : `last seen ${moment(one.seen_at)}`},
               paired ${moment(one.paired_at)} by
               ${one.paired_by}${one.way === "http" ? ", over plain http" : ""}</span
             >
           </div>
           ${
             one.revoked_at
-              ? html`<p>${flag("stop", "Out")}</p>`
+              ? html`<p>${flag("stop", "Removed")}</p>`
               : html`${pick({
                     name: `role-${one.id}`,
                     label: `Role of ${one.name}`,
@@ -283,7 +281,7 @@ function deviceList({ devices }, acts) {
                     change: (role) => acts.setRole(one, role),
                   })}
                   <button type="button" class="button" data-test="revoke" @click=${() => acts.revoke(one)}>
-                    Turn out…
+                    Remove…
                   </button>`
           }
         </li>`,

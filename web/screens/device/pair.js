@@ -71,7 +71,7 @@ function page(state, draw) {
     <h1>Ask for pairing</h1>
     ${
       WHY[turnedAway() ?? me.why]
-        ? html`<p data-test="why">${flag("caution", "Not let in")} ${WHY[turnedAway() ?? me.why]}</p>`
+        ? html`<p data-test="why">${flag("caution", "Not paired")} ${WHY[turnedAway() ?? me.why]}</p>`
         : html`<p class="lead" data-test="why">The shop does not know this device yet.</p>`
     }
     ${

@@ -157,7 +157,7 @@ function looks(draw) {
 function waitingList(entries) {
   if (!entries.length) {
     return html`<p data-test="nothing-waits">
-      Nothing. Every trial, note and edit typed here is saved in the shop.
+      Nothing. Every result, note and edit typed here is saved in the shop.
     </p>`;
   }
   return html`<ul class="waiting-list">
@@ -188,7 +188,7 @@ function waitingList(entries) {
                       </button>
                     </div>`
                 : html`<p class="soft">
-                    ${whereWords(entry)}. It goes by itself when the shop's server
+                    ${whereWords(entry)}. It is sent when the shop's server
                     ${entry.late ? "takes it" : "answers"}.
                   </p>`
             }
@@ -210,11 +210,11 @@ function what({ kind, body }) {
   const names = Object.keys(body)
     .filter((name) => name in EDITED)
     .map((name) => EDITED[name]);
-  return names.length ? `Edit: ${names.join(", ")}` : "Edit: what was settled";
+  return names.length ? `Edit: ${names.join(", ")}` : "Edit: what was resolved";
 }
 
 /** @type {Record<string, string>} */
-const EDITED = { title: "title", note: "note", archived: "in use or put away", settings: "settings" };
+const EDITED = { title: "title", note: "note", archived: "in use or archived", settings: "settings" };
 
 /** @param {Waiting} entry */
 async function again(entry) {

@@ -22,7 +22,7 @@ import { may } from "../../app/shell/rights.js";
 import { go } from "../../app/shell/router.js";
 import { plainCode } from "../../app/scan/card_code.js";
 import { offer } from "../../view/common/if_allowed.js";
-import { partClash } from "../../view/part/part_conflict.js";
+import { partConflict } from "../../view/part/part_conflict.js";
 import { calledOf, enterGoesOn, fieldNames, partFields } from "../../view/part/part_fields.js";
 import { pressTo } from "../../view/plan/order_panel.js";
 import { partPlan } from "../../view/plan/part_plan.js";
@@ -267,7 +267,7 @@ export async function show(visit) {
         }
         ${
           state.clash
-            ? partClash(state.clash, state.form, {
+            ? partConflict(state.clash, state.form, {
                 saveMine: () => {
                   state.base = baseOf(/** @type {Api.Card} */ (state.clash));
                   saveIt();

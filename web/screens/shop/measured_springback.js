@@ -1,4 +1,4 @@
-// What a metal taught: its figures before and after, and the trials behind them, any of which can
+// What a metal taught: its figures before and after, and the results behind them, any of which can
 // be forgotten and used again.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { call, Problem, Unreachable } from "../../app/sync/api.js";
@@ -8,7 +8,7 @@ import { onSettings, settings } from "../../app/shell/settings.js";
 import { sync } from "../../app/sync/sync.js";
 import { angle, fixed, length, words } from "../../app/shell/units.js";
 import { flag, sentence, sentences } from "../../view/common/finding.js";
-import { blankWords, taughtFigures } from "../../view/results/measured_figures.js";
+import { blankWords, measuredFigures } from "../../view/results/measured_figures.js";
 import { offer, way } from "../../view/common/if_allowed.js";
 import { pressLearned } from "../../view/shop/measured_press_error.js";
 import { empty } from "../../view/common/screen_states.js";
@@ -24,7 +24,7 @@ import { moment, whoSent } from "../../view/common/dates.js";
 export async function show(visit) {
   const { metal } = visit.params;
   const query = `metal=${encodeURIComponent(metal)}`;
-  visit.title("What the metal taught");
+  visit.title("Measured springback");
   const { items } = await readList("metals", visit.signal);
   const found = items.find(({ code }) => code === metal);
   if (!found) {
@@ -32,7 +32,7 @@ export async function show(visit) {
     visit.render(empty(`No metal ${metal} in the shop`, html`<a href="/shop/metals">Metals</a>`));
     return visit.ready();
   }
-  visit.title(`What ${found.name} taught`);
+  visit.title(`${found.name}: measured springback`);
   /** @type {{groups: Group[], press: import("../../view/shop/measured_press_error.js").PressLearned|null,
    *   evidence: Evidence[], busy: string}} */
   const state = { groups: [], press: null, evidence: [], busy: "" };
@@ -79,7 +79,7 @@ export async function show(visit) {
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(metal)}">${found.name}</a>
         </p>
         <div class="head-line">
-          <h1>What the metal taught <span class="soft">${found.name}</span></h1>
+          <h1>Measured springback <span class="soft">${found.name}</span></h1>
           ${way(
             "/shop/test-bend",
             html`<a class="button next" href="/shop/test-bend?${query}" data-test="to-test-bend"
@@ -94,7 +94,7 @@ export async function show(visit) {
                   ${pressLearned(state.press)} ${groups(state.groups)}
                 </section>
                 <section class="learned-evidence">
-                  <h2>Trials</h2>
+                  <h2>Results</h2>
                   <ul class="rows" data-test="evidence">
                     ${state.evidence.map((one) => evidenceRow(one, state.busy, turn))}
                   </ul>
@@ -132,7 +132,7 @@ function turnedWords(mark, cards) {
 function groups(all) {
   if (!all.length) {
     return html`<h2>Figures</h2>
-      <p data-test="no-groups">No trial is in use: the figures are the metal’s own.</p>`;
+      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`;
   }
   return all.map(
     ({ thickness_mm, v_opening_mm, lot, factor, deduction, figures, said: together }) =>
@@ -152,7 +152,7 @@ function groups(all) {
               </p>`
             : nothing
         }
-        ${deduction ? blankWords(deduction) : nothing} ${taughtFigures(figures)}
+        ${deduction ? blankWords(deduction) : nothing} ${measuredFigures(figures)}
       </section>`,
   );
 }

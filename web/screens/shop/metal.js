@@ -5,7 +5,7 @@ import { WRITES } from "../../app/sync/shop_lists.js";
 import { startEditing } from "../../app/forms/entry_editing.js";
 import { FIGURES, GAUGE_FAMILIES, NUMBERS, STANDINGS } from "../../app/forms/metal_fields.js";
 import { codeBox, onlyRead, saveButtons } from "../../view/shop/entry_parts.js";
-import { clashPanel } from "../../view/common/save_conflict.js";
+import { conflictPanel } from "../../view/common/save_conflict.js";
 import { flag } from "../../view/common/finding.js";
 import { field, pick, textArea } from "../../view/common/field.js";
 import { way } from "../../view/common/if_allowed.js";
@@ -24,7 +24,7 @@ const BOXES = [
   { name: "gauge_family", label: "Gauge numbers" },
   ...NUMBERS,
   ...FIGURES.flatMap(({ name, label }) =>
-    [...PARTS, ["source", "source"], ["standing", "standing"]].map(([part, word]) => ({
+    [...PARTS, ["source", "source"], ["standing", "reliability"]].map(([part, word]) => ({
       name: `${name}.${part}`,
       label: `${label}: ${word.toLowerCase()}`,
     })),
@@ -84,7 +84,7 @@ export async function showMetal(visit, job) {
                     class="button"
                     href="/shop/learned/${encodeURIComponent(job.code ?? "")}"
                     data-test="to-learned"
-                    >What the metal taught</a
+                    >Measured springback</a
                   >`,
                 )}
                 ${way(
@@ -100,7 +100,7 @@ export async function showMetal(visit, job) {
         }
         ${
           state.clash
-            ? clashPanel(state.clash, "metal", { saveMine: edit.save, takeTheirs: edit.takeTheirs })
+            ? conflictPanel(state.clash, "metal", { saveMine: edit.save, takeTheirs: edit.takeTheirs })
             : nothing
         }
         <form
@@ -181,7 +181,7 @@ function figureBox({ name, label, unit, needed }, { state, change }) {
       })}
       ${pick({
         name: `${name}.standing`,
-        label: "Standing",
+        label: "Reliability",
         value: value("standing"),
         options: STANDINGS.map((word) => [word, word]),
         change: set("standing"),

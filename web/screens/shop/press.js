@@ -7,7 +7,7 @@ import { notice } from "../../app/shell/notices.js";
 import { asKept, outlinePreview } from "../../app/forms/outline_preview.js";
 import { may } from "../../app/shell/rights.js";
 import { go } from "../../app/shell/router.js";
-import { clashPanel } from "../../view/common/save_conflict.js";
+import { conflictPanel } from "../../view/common/save_conflict.js";
 import { onlyRead } from "../../view/shop/entry_parts.js";
 import { askGauge, gaugePanel } from "../../view/shop/gauge_zero_panel.js";
 import { vOf } from "../../view/part/named_tools_fields.js";
@@ -75,7 +75,7 @@ export async function show(visit) {
         notice(
           zero.after === zero.before
             ? "The press is saved."
-            : "The press is saved. Its error is learned anew.",
+            : "The press is saved. Its error is measured anew.",
         );
         go("/shop");
       },
@@ -114,7 +114,7 @@ export async function show(visit) {
         }
         ${
           state.clash
-            ? clashPanel(state.clash, "press", { saveMine: save, takeTheirs: edit.takeTheirs })
+            ? conflictPanel(state.clash, "press", { saveMine: save, takeTheirs: edit.takeTheirs })
             : nothing
         }
         ${gaugePanel(gauge, () => zeroSet("gauge_zeroed_at"))}

@@ -1,10 +1,14 @@
 // What the shop has: the press, the crib drawn to scale, the metals, and what can be printed.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { messageOf } from "../../app/sync/api.js";
-import { benchList, benchWords, removeBench } from "../../app/press_screen/press_screens.js";
+import {
+  pressScreenList,
+  pressScreenWords,
+  removePressScreen,
+} from "../../app/press_screen/press_screens.js";
 import { KINDS, readList, readPress, WRITES } from "../../app/sync/shop_lists.js";
 import { force, length, words } from "../../app/shell/units.js";
-import { benchPanel } from "../../view/press_screen/press_screen_list.js";
+import { pressScreenPanel } from "../../view/press_screen/press_screen_list.js";
 import { flag } from "../../view/common/finding.js";
 import { offer, way } from "../../view/common/if_allowed.js";
 import { rack } from "../../view/shop/rack.js";
@@ -18,28 +22,28 @@ export async function show(visit) {
     readList("dies", visit.signal),
     readList("holders", visit.signal),
     readList("metals", visit.signal),
-    benchList(visit.signal).catch(() => null),
+    pressScreenList(visit.signal).catch(() => null),
   ]);
   const floor = { benches, fault: "" };
   /** @param {import("../../app/press_screen/press_screen_link.js").Bench} bench */
   async function takeOut(bench) {
-    const name = benchWords(bench.name);
+    const name = pressScreenWords(bench.name);
     if (
       !confirm(
-        `Take ${name} out of the shop? Its card stays as it is. A screen that stands there asks which ` +
-          "bench it is.",
+        `Take ${name} out of the shop? Its card stays as it is. A display that still shows it asks which ` +
+          "press screen it is.",
       )
     ) {
       return;
     }
     floor.fault = "";
     try {
-      await removeBench(bench.name);
+      await removePressScreen(bench.name);
     } catch (error) {
       floor.fault = messageOf(error);
     }
     // somebody else may have taken it out
-    floor.benches = await benchList(visit.signal).catch(() => floor.benches);
+    floor.benches = await pressScreenList(visit.signal).catch(() => floor.benches);
     draw();
   }
   const draw = () =>
@@ -66,7 +70,7 @@ export async function show(visit) {
               ${metals.items.map(metalLinks)}
             </ul>
           </section>
-          ${floor.benches ? benchPanel(floor.benches, { ...floor, takeOut }) : nothing} ${paperPanel()}
+          ${floor.benches ? pressScreenPanel(floor.benches, { ...floor, takeOut }) : nothing} ${paperPanel()}
           ${way(
             "/crew",
             html`<section class="panel" data-test="panel-crew">
@@ -88,7 +92,7 @@ const metalLinks = ({ code, name }) =>
     ${way(
       "/shop/learned/x",
       html`<a href="/shop/learned/${encodeURIComponent(code)}" data-test="learned-${code}"
-        >What the metal taught</a
+        >Measured springback</a
       >`,
     )}
   </li>`;
@@ -149,7 +153,7 @@ function toolsPanel(kind, tools) {
 function paperPanel() {
   const copies = way(
     "/copies",
-    html`<a class="button wide" href="/copies" data-test="to-copies">Copies and export</a>`,
+    html`<a class="button wide" href="/copies" data-test="to-copies">Backups and export</a>`,
   );
   return way(
     "/chart",
@@ -164,7 +168,7 @@ function paperPanel() {
         copies === nothing
           ? nothing
           : html`<p class="hint">
-              Whether there is a good copy of the shop; all of it in one open file, out and in.
+              Whether there is a good backup of the shop; all of it in one open file, out and in.
             </p>`
       }
     </section>`,

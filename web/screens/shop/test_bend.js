@@ -16,7 +16,7 @@ import {
   chooseStage,
   measureStage,
   stageList,
-  taughtStage,
+  changedStage,
 } from "../../view/results/test_bend_stages.js";
 
 /** @typedef {import("../../app/forms/test_bend_form.js").Stage} Stage */
@@ -80,7 +80,7 @@ export async function show(visit) {
     const act = { draw, go, choose, send, again };
     if (state.stage === "bend") return bendStage(/** @type {Answered} */ (state), act);
     if (state.stage === "measure") return measureStage(/** @type {Answered} */ (state), act);
-    if (state.stage === "taught") return taughtStage(state, metals, act);
+    if (state.stage === "taught") return changedStage(state, metals, act);
     return chooseStage(state, { metals, dies, punches }, act);
   }
 

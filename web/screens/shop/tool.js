@@ -6,7 +6,7 @@ import { startEditing } from "../../app/forms/entry_editing.js";
 import { listEntry, NEW } from "../../app/forms/list_entry.js";
 import { asKept, outlinePreview } from "../../app/forms/outline_preview.js";
 import { may } from "../../app/shell/rights.js";
-import { clashPanel } from "../../view/common/save_conflict.js";
+import { conflictPanel } from "../../view/common/save_conflict.js";
 import { codeBox, onlyRead, saveButtons } from "../../view/shop/entry_parts.js";
 import { notYours } from "../../view/common/if_allowed.js";
 import { empty } from "../../view/common/screen_states.js";
@@ -93,7 +93,7 @@ async function showTool(visit, kind) {
         </h1>
         ${
           state.clash
-            ? clashPanel(state.clash, words.one, { saveMine: edit.save, takeTheirs: edit.takeTheirs })
+            ? conflictPanel(state.clash, words.one, { saveMine: edit.save, takeTheirs: edit.takeTheirs })
             : nothing
         }
         <form

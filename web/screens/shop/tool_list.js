@@ -130,7 +130,7 @@ function metalRow(metal) {
     <a href="/shop/metals/${encodeURIComponent(metal.code)}">
       <span class="who"><span class="lead">${metal.name}</span> <span class="soft">${metal.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${tensile.low} to ${tensile.high} MPa</span>
-      <span class="fact"><span class="what">Standing</span>${tensile.standing}</span>
+      <span class="fact"><span class="what">Reliability</span>${tensile.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${metal.gauge_family ?? "none"}</span>
     </a>
   </li>`;

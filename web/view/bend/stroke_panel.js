@@ -55,8 +55,8 @@ function inside(stroke, error) {
       <div class="stroke-words">
         <ul class="keys" aria-label="What the lines are">
           <li>${lineKey("curve")} under load</li>
-          <li>${lineKey("curve let-go")} let go</li>
-          ${stroke.trials.length ? html`<li>${pointKey} trials, let go</li>` : nothing}
+          <li>${lineKey("curve let-go")} released</li>
+          ${stroke.trials.length ? html`<li>${pointKey} trials, released</li>` : nothing}
         </ul>
         <p data-test="stroke-set">${setWords(stroke)}</p>
         ${undrawn(stroke)}
@@ -103,14 +103,14 @@ function setWords({ set }) {
 }
 
 /**
- * Trials that have no place in the picture.
+ * Results that have no place in the picture.
  * @param {Stroke} stroke
  */
 function undrawn({ trials }) {
   const count = trials.filter((trial) => trial.punch_depth_mm === null).length;
   return count
     ? html`<p class="hint">
-        ${count === 1 ? "One trial has" : `${count} trials have`} no depth written down and can't be drawn.
+        ${count === 1 ? "One result has" : `${count} results have`} no depth written down and can't be drawn.
       </p>`
     : nothing;
 }

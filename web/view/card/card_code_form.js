@@ -69,7 +69,7 @@ function codeHint(read, list, hint) {
         >${displayCode(read.code)} is <b>${card.title || "untitled"}</b>.</span
       >`
     : html`<span data-test="code-unknown"
-        >A right code, but not on this device yet. Open asks the shop.</span
+        >A valid code, but not on this device yet. Open asks the shop.</span
       >`;
 }
 

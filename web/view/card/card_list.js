@@ -25,11 +25,11 @@ export function cardList(cards, { metalName, waiting }) {
               ${card.bends === 1 ? "1 bend" : `${card.bends} bends`} · changed
               ${day(card.updated_at)}${
                 card.updated_by ? ` by ${card.updated_by}` : ""
-              }${card.archived ? " · put away" : ""}
+              }${card.archived ? " · archived" : ""}
               ${waits(waiting.get(card.code) ?? "")}
               ${
                 card.settle
-                  ? html`<span data-test="settle">${flag("caution", `${card.settle} to settle`)}</span>`
+                  ? html`<span data-test="settle">${flag("caution", `${card.settle} to resolve`)}</span>`
                   : nothing
               }
               ${card.worst === "stop" ? flag("stop") : nothing}

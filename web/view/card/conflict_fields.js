@@ -49,7 +49,7 @@ function side(row, which, label, chosen, choose) {
  * @returns {string}
  */
 export function valueWords({ name }, value) {
-  if (name === "archived") return value ? "Put away" : "In use";
+  if (name === "archived") return value ? "Archived" : "In use";
   if (!name.startsWith("settings ")) return /** @type {string|undefined} */ (value) || "nothing";
   if (!value) return "as planned";
   const set = /** @type {Api.Setting} */ (value);

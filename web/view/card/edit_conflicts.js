@@ -29,8 +29,8 @@ function proposalLine(one, code) {
     <h3>
       ${
         one.settled_by
-          ? `Settled by revision ${one.settled_by}`
-          : way(`/c/${code}/settle`, html`<a href="/c/${code}/settle">To settle</a>`, "To settle")
+          ? `Resolved by revision ${one.settled_by}`
+          : way(`/c/${code}/settle`, html`<a href="/c/${code}/settle">To resolve</a>`, "To resolve")
       }
     </h3>
     <p class="more">${[madeAt(one), whoSent(one) ? `by ${whoSent(one)}` : ""].filter(Boolean).join(", ")}</p>

@@ -9,7 +9,7 @@ import { offer } from "../common/if_allowed.js";
 /**
  * @param {Api.Freshness|null} fresh null while nobody has said
  * @param {{busy: boolean, fault: string, take: () => void, settings: number}} how settings: how many steps
- *   have one from a trial
+ *   have one from a result
  */
 export function freshness(fresh, { busy, fault, take, settings }) {
   if (!fresh?.differs) return nothing;

@@ -4,7 +4,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { messageOf } from "../../app/sync/api.js";
 import { displayCode } from "../../app/scan/card_code.js";
 import { notice } from "../../app/shell/notices.js";
-import { putBack } from "../../app/sync/recreate_lost_card.js";
+import { recreateLostCard } from "../../app/sync/recreate_lost_card.js";
 import { forgetLost } from "../../app/sync/local_shop.js";
 import { recount, sync } from "../../app/sync/sync.js";
 import { offer } from "../common/if_allowed.js";
@@ -15,12 +15,12 @@ export function lostList(cards) {
   return html`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
-      The shop was put back to an earlier day and does not know these cards. This device still has
+      The shop was restored from an earlier backup and does not know these cards. This device still has
       them.${offer(
         "cards.create",
         nothing,
         html` <span data-test="owners"
-          >The owner can put them back from here, once this is an owner's device.</span
+          >The owner can restore them from here, once this is an owner's device.</span
         >`,
       )}
     </p>
@@ -33,7 +33,7 @@ export function lostList(cards) {
               ${offer(
                 "cards.create",
                 html`<button type="button" class="button" data-test="put-back" @click=${() => act(card)}>
-                  Put it back
+                  Restore it
                 </button>`,
               )}
               <button type="button" class="button" data-test="let-go" @click=${() => letGo(card)}>
@@ -49,7 +49,7 @@ export function lostList(cards) {
 /** @param {Api.Card} card */
 async function act(card) {
   try {
-    await putBack(card);
+    await recreateLostCard(card);
     await sync();
   } catch (error) {
     notice(messageOf(error));

@@ -31,7 +31,7 @@ export function noCard(code, error) {
   if (error instanceof Problem && error.status === 404) {
     return html`<div class="state" data-test="unknown-code">
       <h1>There is no card ${displayCode(code)}</h1>
-      The code is a right one, but this shop has no card of that number. Look at the label again. ${wayBack}
+      The code is valid, but this shop has no card of that number. Look at the label again. ${wayBack}
     </div>`;
   }
   throw error;

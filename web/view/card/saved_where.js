@@ -1,4 +1,4 @@
-// Where something typed is: saved here and not yet in the shop, saved in the shop, or to settle.
+// Where something typed is: saved here and not yet in the shop, saved in the shop, or to resolve.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { may } from "../../app/shell/rights.js";
 import { flag } from "../common/finding.js";
@@ -12,15 +12,17 @@ import { offer } from "../common/if_allowed.js";
  */
 export function whereWords(entry) {
   if (entry.refused) {
-    return entry.missing ? "The shop was put back and does not know its card" : `Refused: ${entry.refused}`;
+    return entry.missing
+      ? "The shop was restored from a backup and does not know its card"
+      : `Refused: ${entry.refused}`;
   }
-  if (entry.parked) return "Saved here. The card was changed meanwhile: to settle";
+  if (entry.parked) return "Saved here. The card was changed meanwhile: to resolve";
   if (entry.late) return `Saved here, not yet in the shop. ${entry.late}`;
   return "Saved here, not yet in the shop. Waiting to be sent";
 }
 
 /**
- * What a card's screen says of changes that are on this device only, and of those to settle.
+ * What a card's screen says of changes that are on this device only, and of those to resolve.
  * @param {import("../../app/sync/card_edits.js").CardHere} card with what waits
  */
 export function changesAside(card) {
@@ -32,13 +34,15 @@ export function changesAside(card) {
     ${
       open.length
         ? html`<div class="to-settle" data-test="to-settle">
-            <p>${flag("caution", "To settle")} This card was changed in two places at once. Both are kept.</p>
+            <p>
+              ${flag("caution", "To resolve")} This card was changed in two places at once. Both are kept.
+            </p>
             ${offer(
               "cards.revise",
               html`<a class="button next" href="/c/${card.code}/settle" data-test="settle"
-                >Settle ${open.length === 1 ? "it" : `${open.length} changes`}</a
+                >Resolve ${open.length === 1 ? "it" : `${open.length} changes`}</a
               >`,
-              html`<p data-test="owners">The owner settles which holds.</p>`,
+              html`<p data-test="owners">The owner decides which holds.</p>`,
             )}
           </div>`
         : nothing
@@ -57,12 +61,12 @@ export function changesAside(card) {
 
 /**
  * @param {number} many changes of one card
- * @param {boolean} toSettle whether another change has to be settled first
+ * @param {boolean} toResolve whether another change has to be settled first
  */
-function waitWords(many, toSettle) {
+function waitWords(many, toResolve) {
   const waits = many === 1 ? "One change of this card waits" : `${many} changes of this card wait`;
-  if (toSettle) return `${waits} until the other one is settled.`;
-  return `${waits} and ${many === 1 ? "goes out by itself" : "go out by themselves"}.`;
+  if (toResolve) return `${waits} until the other one is resolved.`;
+  return `${waits} and ${many === 1 ? "is sent automatically" : "are sent automatically"}.`;
 }
 
 /**
@@ -71,10 +75,10 @@ function waitWords(many, toSettle) {
  */
 export function savedWords(where) {
   if (where === "shop") return "Saved in the shop.";
-  if (where === "here") return "Saved here, not yet in the shop. It goes out by itself.";
+  if (where === "here") return "Saved here, not yet in the shop. It is sent automatically.";
   if (where === "settle") {
     return `The card was changed meanwhile. Both are kept: ${
-      may("cards.revise") ? "settle which holds." : "the owner settles which holds."
+      may("cards.revise") ? "decide which holds." : "the owner decides which holds."
     }`;
   }
   return "Nothing was changed.";

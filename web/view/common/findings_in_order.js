@@ -47,7 +47,7 @@ export function otherFindings(checks) {
   ${
     fine.length
       ? html`<details class="fine" data-test="fine">
-          <summary>Also checked and well: ${fine.length}</summary>
+          <summary>Passed checks: ${fine.length}</summary>
           ${checkList(fine)}
         </details>`
       : nothing

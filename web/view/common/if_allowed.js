@@ -23,7 +23,7 @@ export const way = (address, link, otherwise = nothing) => (mayOpen(address) ? l
  * @param {string} right that it needs
  */
 export function notYours(right) {
-  const whose = ownRole() === "bench" ? "This device is a bench screen" : "This device is an operator's";
+  const whose = ownRole() === "bench" ? "This device is a press screen" : "This device is an operator's";
   const owners = whoMay(right) === "owner";
   return html`<div class="state" data-test="not-yours">
     <h1>This is for the ${owners ? "owner" : "crew's phones"}</h1>

@@ -3,14 +3,14 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { flag } from "./finding.js";
 
 /** @typedef {{label: string, theirs: string, mine: string}} Difference */
-/** @typedef {{how: "others changed"|"this changed"|"taken out", differences: Difference[]}} Clash */
+/** @typedef {{how: "others changed"|"this changed"|"taken out", differences: Difference[]}} Conflict */
 
 /**
- * @param {Clash} clash
+ * @param {Conflict} clash
  * @param {string} one what is edited, "punch"
  * @param {{saveMine: () => void, takeTheirs: () => void}} act
  */
-export function clashPanel({ how, differences }, one, { saveMine, takeTheirs }) {
+export function conflictPanel({ how, differences }, one, { saveMine, takeTheirs }) {
   return html`<section class="panel clash" data-test="clash" role="alert">
     <h2>${flag("caution")} Somebody else saved meanwhile</h2>
     <p>

@@ -3,16 +3,21 @@ import { html } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
 import { bendNames, flatNames } from "../../app/forms/box_form.js";
 import { lengthToType } from "../../app/shell/units.js";
-import { noWishes, USUAL_MARGIN_MM, wishesWords } from "../../app/forms/order_limits_form.js";
+import { noOrderLimits, USUAL_MARGIN_MM, orderLimitsWords } from "../../app/forms/order_limits_form.js";
 import { field, pick } from "../common/field.js";
 import { wrongAt } from "../common/form_errors.js";
 
-/** @typedef {import("../../app/forms/order_limits_form.js").WishesForm} WishesForm */
+/** @typedef {import("../../app/forms/order_limits_form.js").OrderLimitsForm} OrderLimitsForm */
 
-export const WISH_FIELDS = ["wishes.first", "wishes.last", "wishes.critical_flats", "wishes.margin_mm"];
+export const ORDER_LIMIT_FIELDS = [
+  "wishes.first",
+  "wishes.last",
+  "wishes.critical_flats",
+  "wishes.margin_mm",
+];
 
 /** @type {Record<string, string>} */
-export const WISH_CALLED = {
+export const ORDER_LIMIT_NAMES = {
   first: "Bend first",
   last: "Bend last",
   critical_flats: "Flats to gauge directly",
@@ -24,9 +29,9 @@ export const WISH_CALLED = {
  * @param {import("../common/form_errors.js").Errors} errors
  * @param {import("../../app/forms/part_form.js").Change} change
  */
-export function wishesFields(form, errors, change) {
-  const wishes = form.wishes ?? noWishes();
-  /** @param {Partial<WishesForm>} part */
+export function orderLimitsFields(form, errors, change) {
+  const wishes = form.wishes ?? noOrderLimits();
+  /** @param {Partial<OrderLimitsForm>} part */
   const wish = (part) => change({ ...form, wishes: { ...wishes, ...part } });
   /** @type {[string, string][]} */
   const bends = form.box
@@ -35,10 +40,10 @@ export function wishesFields(form, errors, change) {
   const flats = form.box
     ? flatNames(form.box).map((name) => name[0].toUpperCase() + name.slice(1))
     : form.flats.map((_, i) => `Flat ${i + 1}`);
-  const said = wishesWords(wishes);
+  const said = orderLimitsWords(wishes);
   return html`<details class="wishes" data-test="wishes">
     <summary>
-      <span>Order, what it must keep to: <b>${said || "nothing special"}</b></span>
+      <span>Limits on the order: <b>${said || "none"}</b></span>
     </summary>
     <div class="fields">
       ${pick({

@@ -4,7 +4,7 @@ import { finishedDrawing } from "../../drawing/part.js";
 import { boxBoxes } from "../../app/forms/box_form.js";
 import { formFromPart } from "../../app/forms/part_form.js";
 import { toolsWords } from "../../app/forms/named_tools.js";
-import { wishesWords } from "../../app/forms/order_limits_form.js";
+import { orderLimitsWords } from "../../app/forms/order_limits_form.js";
 import { flag } from "../common/finding.js";
 import { differencesBetween } from "../common/save_conflict.js";
 
@@ -15,7 +15,7 @@ import { differencesBetween } from "../common/save_conflict.js";
  * @param {PartForm} mine
  * @param {{saveMine: () => void, takeTheirs: () => void, saveAsNew: () => void}} act
  */
-export function partClash(theirs, mine, { saveMine, takeTheirs, saveAsNew }) {
+export function partConflict(theirs, mine, { saveMine, takeTheirs, saveAsNew }) {
   const their = formFromPart(theirs.part, theirs.note);
   const boxes = [...new Set([...boxesOf(mine), ...boxesOf(their)].map((box) => box.label))].map((label) => ({
     name: label,
@@ -51,8 +51,8 @@ export function partClash(theirs, mine, { saveMine, takeTheirs, saveAsNew }) {
                   )
                 : html`<tr>
                     <td colspan="3">
-                      The part is the same. Something else of the card changed: its trials, settings or
-                      whether it is put away.
+                      The part is the same. Something else of the card changed: its results, its settings or
+                      whether it is archived.
                     </td>
                   </tr>`
             }
@@ -93,7 +93,7 @@ function boxesOf(form) {
     { label: "Measured", value: form.dimension },
     { label: "Grain", value: form.grain },
     { label: "Order", value: form.order?.join(", ") ?? "" },
-    { label: "Order keeps to", value: wishesWords(form.wishes) },
+    { label: "Limits on the order", value: orderLimitsWords(form.wishes) },
     { label: "Tools", value: toolsWords(form.tools) },
     ...(form.box
       ? [

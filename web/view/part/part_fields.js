@@ -9,7 +9,7 @@ import { choice, field, pick } from "../common/field.js";
 import { conventionField, grainField, holesField, orderField } from "./part_extras.js";
 import { TOOL_FIELDS, toolsFields } from "./named_tools_fields.js";
 import { sectionRows } from "./section_rows.js";
-import { WISH_CALLED, WISH_FIELDS, wishesFields } from "./order_limits_fields.js";
+import { ORDER_LIMIT_NAMES, ORDER_LIMIT_FIELDS, orderLimitsFields } from "./order_limits_fields.js";
 import { wrongAt } from "../common/form_errors.js";
 
 /** @typedef {import("../../app/forms/part_form.js").PartForm} PartForm */
@@ -100,7 +100,7 @@ export function partFields(form, { metals, crib, plan, editing, errors, change }
             ${grainField(form, errors, change)} ${holesField(form, errors, change)}
             ${orderField(form, plan?.order?.sequence, errors, change)}`
     }
-    ${wishesFields(form, errors, change)} ${toolsFields(form, crib, errors, change)}
+    ${orderLimitsFields(form, errors, change)} ${toolsFields(form, crib, errors, change)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -154,7 +154,7 @@ export function fieldNames(form) {
       "box.relief_mm",
       "box.gap_mm",
       "order",
-      ...WISH_FIELDS,
+      ...ORDER_LIMIT_FIELDS,
       ...TOOL_FIELDS,
       "note",
       "reason",
@@ -176,7 +176,7 @@ export function fieldNames(form) {
     ...form.holes.flatMap((_, i) => [`holes.${i}.flat`, `holes.${i}.position_mm`, `holes.${i}.diameter_mm`]),
     "grain",
     "order",
-    ...WISH_FIELDS,
+    ...ORDER_LIMIT_FIELDS,
     ...TOOL_FIELDS,
     "note",
     "reason",
@@ -211,7 +211,7 @@ export function calledOf(name) {
   if (name.startsWith("box")) return boxCalled(name);
   const [list, index, leaf] = name.split(".");
   if (list === "tools") return index === "die" ? "Die" : "Punch";
-  if (list === "wishes") return WISH_CALLED[index] ?? "Order";
+  if (list === "wishes") return ORDER_LIMIT_NAMES[index] ?? "Limits on the order";
   if (index === undefined) return CALLED[list] ?? list;
   const thing = { flats_mm: "Flat", bends: "Bend", holes: "Hole" }[list] ?? list;
   return `${thing} ${Number(index) + 1}${leaf ? `, ${CALLED[leaf] ?? leaf}` : ""}`;

@@ -35,6 +35,7 @@ export const drawnAngle = (step, { set_angle_deg, firstHit }) =>
 export function firstHitLine(first, more = "") {
   if (!first) return nothing;
   return html`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${comesOutWords(first)}. Open is hit again. <span class="drawn">${more}</span>
+    <b>First hit:</b> ${comesOutWords(first)}. If it is too open, make a second hit.
+    <span class="drawn">${more}</span>
   </p>`;
 }

@@ -10,7 +10,7 @@ export function sizes({ dimensions: list = [] }) {
   const known = list.filter(({ error_mm: error }) => error !== null);
   if (!known.length) return nothing;
   const { basis, basis_said: said } = known[0];
-  return html`<h3>How close the flats come out</h3>
+  return html`<h3>Expected tolerance of each flange</h3>
     <ul class="order-list sizes" data-test="sizes">
       ${known.map(one)}
     </ul>

@@ -53,13 +53,13 @@ export function orderPanel(plan, ways) {
  */
 function standing({ order, checks }) {
   const found = (/** @type {string} */ code) => checks.some((check) => check.code === code);
-  if (order.proven) return ["ok", "Proven"];
+  if (order.proven) return ["ok", "Clear on paper"];
   if (found("no-order")) return ["stop", "No order"];
   if (checks.some(({ level, code }) => level === "stop" && code.startsWith("box-"))) {
     return ["stop", "In the way"];
   }
   if (found("order-not-found")) return ["caution", "None found"];
-  return found("clearance-not-checked") ? ["caution", "Not checked"] : ["caution", "Not proven"];
+  return found("clearance-not-checked") ? ["caution", "Not checked"] : ["caution", "Not fully checked"];
 }
 
 /**
@@ -93,7 +93,7 @@ function remedies(list) {
 /** @param {{wish: string, words: string}[]} list */
 function costs(list) {
   if (!list.length) return nothing;
-  return html`<h3>What each wish costs</h3>
+  return html`<h3>What each limit costs</h3>
     <ul class="order-list" data-test="wish-costs">
       ${list.map(({ wish, words: cost }) => html`<li data-wish=${wish}>${cost}</li>`)}
     </ul>`;

@@ -59,7 +59,7 @@ export function moveSign(step) {
  * @param {Api.Step} step
  * @param {number} flats how many flats the part has
  */
-export function lie(step, flats) {
+export function orientation(step, flats) {
   const move = moveOf(step);
   return html`<div class="lie ${move}" data-test="lie" data-move=${move}>
     <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${SHEET}${SIGN[move]}</svg>

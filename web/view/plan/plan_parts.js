@@ -80,7 +80,7 @@ export function turnedWords({ kind, code }, steps) {
   const used = steps.filter((step) => kind === "punch" && step.punch === code);
   const turned = used.filter((step) => step.punch_turned);
   if (!turned.length) return "";
-  return `turned round${
+  return `reversed${
     turned.length < used.length
       ? ` for ${stepsWords(
           turned.map(({ number }) => number),
@@ -241,7 +241,7 @@ function hits({ hits: many }) {
   if (!many) return nothing;
   const places = many.gauge_x_mm.map((mm) => tidyLength(mm)).join(", ");
   return html` <span data-test="hits"
-    >${many.count} hits, ${words(length(many.pitch_mm, { digits: 2 }))} apart, gauge X ${places}.</span
+    >${many.count} bumps, ${words(length(many.pitch_mm, { digits: 2 }))} apart, gauge X ${places}.</span
   >`;
 }
 
@@ -342,7 +342,7 @@ export function stepsTable(plan, { link } = {}) {
               </td>
               <td role="cell" data-head="Tools">
                 ${[step.punch, step.die].filter(Boolean).join(" / ") || "none"}${
-                  step.punch_turned ? html` <span class="punch-turned">punch turned round</span>` : nothing
+                  step.punch_turned ? html` <span class="punch-turned">punch reversed</span>` : nothing
                 }
               </td>
               <td role="cell" data-head="Sheet" class="long">${handling(step, flats)}</td>

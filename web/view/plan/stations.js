@@ -16,9 +16,8 @@ export function stationList({ stations: list = [] }) {
       ${list.map(
         (one) =>
           html`<li>
-            <b>Station ${one.number}</b> ${one.punch}${one.turned ? ", turned round," : nothing} over
-            ${one.die}: ${standsAt(one.centre_mm)}; step${one.steps.length > 1 ? "s" : ""}
-            ${one.steps.join(", ")}.
+            <b>Station ${one.number}</b> ${one.punch}${one.turned ? ", reversed," : nothing} over ${one.die}:
+            ${standsAt(one.centre_mm)}; step${one.steps.length > 1 ? "s" : ""} ${one.steps.join(", ")}.
             ${
               one.off_centre_level === "ok"
                 ? nothing

@@ -1,6 +1,6 @@
-// The shop's benches and what stands at each; the owner takes one out.
+// The shop's press screens and what stands at each; the owner takes one out.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { benchTitle } from "../../app/press_screen/press_screens.js";
+import { pressScreenTitle } from "../../app/press_screen/press_screens.js";
 import { displayCode } from "../../app/scan/card_code.js";
 import { offer } from "../common/if_allowed.js";
 
@@ -10,9 +10,9 @@ import { offer } from "../common/if_allowed.js";
  * @param {Bench[]} benches
  * @param {{fault: string, takeOut: (bench: Bench) => void}} how
  */
-export function benchPanel(benches, { fault, takeOut }) {
+export function pressScreenPanel(benches, { fault, takeOut }) {
   return html`<section class="panel" data-test="panel-benches">
-    <h2>Benches <span class="soft">${benches.length}</span></h2>
+    <h2>Press screens <span class="soft">${benches.length}</span></h2>
     ${fault ? html`<p class="wrong" role="alert" data-test="bench-fault">${fault}</p>` : nothing}
     ${
       benches.length
@@ -20,14 +20,14 @@ export function benchPanel(benches, { fault, takeOut }) {
             ${benches.map(
               (bench) =>
                 html`<li data-test="bench-row" data-name=${bench.name}>
-                  <span><b>${benchTitle(bench.name)}</b> ${standsAt(bench)}</span>
+                  <span><b>${pressScreenTitle(bench.name)}</b> ${standsAt(bench)}</span>
                   ${offer(
                     "benches.remove",
                     html`<button
                       type="button"
                       class="button"
                       data-test="take-bench-out"
-                      aria-label="Take it out… ${benchTitle(bench.name)}"
+                      aria-label="Take it out… ${pressScreenTitle(bench.name)}"
                       @click=${() => takeOut(bench)}>
                       Take it out…
                     </button>`,
@@ -38,7 +38,7 @@ export function benchPanel(benches, { fault, takeOut }) {
         : html`<p>None yet.</p>`
     }
     <p class="hint">
-      A large screen at a press becomes one when it opens the shop's address with
+      Make a large screen at a press one of them: open the shop's address there with
       <a href="/bench">/bench</a> behind it.
     </p>
   </section>`;

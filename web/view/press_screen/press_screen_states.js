@@ -1,10 +1,10 @@
-// The bench screen without a step: which bench it is, nothing on it yet, no such card or step.
+// The press screen without a step: which press screen it is, nothing on it yet, no such card or step.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { Problem } from "../../app/sync/api.js";
 import { mayGoDark } from "../../app/press_screen/stay_awake.js";
-import { benchTitle, benchWords } from "../../app/press_screen/press_screens.js";
+import { pressScreenTitle, pressScreenWords } from "../../app/press_screen/press_screens.js";
 import { displayCode } from "../../app/scan/card_code.js";
-import { benchName } from "./press_screen_step.js";
+import { pressScreenName } from "./press_screen_step.js";
 import { field } from "../common/field.js";
 
 /** @typedef {import("./press_screen_step.js").Frame} Frame */
@@ -17,13 +17,13 @@ import { field } from "../common/field.js";
  * @param {Choosing} state
  * @param {{take: (name: string) => void, type: (name: string) => void, make: () => void}} acts
  */
-export function benchChooser({ names, silent, typed, wrong, here }, acts) {
+export function pressScreenChooser({ names, silent, typed, wrong, here }, acts) {
   return html`<div class="bench-choose" data-test="bench-choose">
-    <h1>Which bench is this display?</h1>
+    <h1>Which press screen is this display?</h1>
     ${
       silent
         ? html`<p class="bench-line" data-test="silent">
-            The shop does not answer. It is asked again by itself.
+            The shop does not answer. It is asked again automatically.
           </p>`
         : nothing
     }
@@ -37,7 +37,7 @@ export function benchChooser({ names, silent, typed, wrong, here }, acts) {
                   class="button next"
                   data-test="take-bench"
                   @click=${() => acts.take(name)}>
-                  ${benchTitle(name)}
+                  ${pressScreenTitle(name)}
                 </button>`,
             )}
           </div>`
@@ -60,14 +60,14 @@ export function benchChooser({ names, silent, typed, wrong, here }, acts) {
               change: acts.type,
               hint: "Like 1, or Big press. It is kept on this display.",
             })}
-            <button class="button" data-test="make-bench">Make it</button>
+            <button class="button" data-test="make-bench">Add it</button>
           </form>`
         : nothing
     }
     ${
       here
         ? html`<button type="button" class="button" data-test="stay" @click=${() => acts.take(here)}>
-            Stay at ${benchWords(here)}
+            Stay at ${pressScreenWords(here)}
           </button>`
         : nothing
     }
@@ -76,12 +76,12 @@ export function benchChooser({ names, silent, typed, wrong, here }, acts) {
 }
 
 /** @param {Frame} frame */
-export const benchIdle = (frame) =>
+export const pressScreenIdle = (frame) =>
   says(
     frame,
     "bench-idle",
-    benchTitle(frame.name),
-    html`<p>Open a card on a phone and choose this bench.</p>
+    pressScreenTitle(frame.name),
+    html`<p>Open a card on a phone and choose this press screen.</p>
       ${mayGoDark()}`,
   );
 
@@ -91,7 +91,7 @@ export const benchIdle = (frame) =>
  * @param {unknown} error
  * @param {Frame} frame
  */
-export const benchNoCard = (code, error, frame) =>
+export const pressScreenNoCard = (code, error, frame) =>
   says(
     frame,
     "bench-no-card",
@@ -99,8 +99,7 @@ export const benchNoCard = (code, error, frame) =>
     error instanceof Problem
       ? html`<p>${error.message}</p>`
       : html`<p>
-          This card was never on this display, and the shop does not answer. It comes by itself when the shop
-          is back.
+          This card was never on this display, and the shop does not answer. It comes when the shop is back.
         </p>`,
   );
 
@@ -110,7 +109,7 @@ export const benchNoCard = (code, error, frame) =>
  * @param {number} step
  * @param {Frame} frame
  */
-export const benchNoStep = (card, step, frame) =>
+export const pressScreenNoStep = (card, step, frame) =>
   says(
     frame,
     "bench-no-step",
@@ -128,7 +127,7 @@ export const benchNoStep = (card, step, frame) =>
  */
 const says = ({ name, lines, acts }, test, title, more) =>
   html`<article class="step bench-step" data-test=${test}>
-    <header class="step-top">${benchName(name, acts)}</header>
+    <header class="step-top">${pressScreenName(name, acts)}</header>
     ${lines}
     <div class="bench-says">
       <h1>${title}</h1>
@@ -143,14 +142,14 @@ const says = ({ name, lines, acts }, test, title, more) =>
  * @param {number} newer a newer revision of it, or 0
  * @param {() => void} show it
  */
-export function benchLines({ answers, refused }, stepping, newer, show) {
+export function pressScreenLines({ answers, refused }, stepping, newer, show) {
   return html`${
     answers === false
       ? html`<p class="bench-line" role="status" data-test="alone">
           ${
             stepping
               ? html`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`
-              : html`<b>The shop does not answer.</b> It is asked again by itself.`
+              : html`<b>The shop does not answer.</b> It is asked again automatically.`
           }
         </p>`
       : nothing

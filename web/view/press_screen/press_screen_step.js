@@ -1,9 +1,9 @@
-// The bench screen with a card on it: one step, read from two metres, or the card done.
+// The press screen with a card on it: one step, read from two metres, or the card done.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { benchTitle } from "../../app/press_screen/press_screens.js";
+import { pressScreenTitle } from "../../app/press_screen/press_screens.js";
 import { boxStep } from "../step/box_step.js";
 import { checkList, signOf } from "../common/finding.js";
-import { lie } from "../plan/orientation.js";
+import { orientation } from "../plan/orientation.js";
 import { toolsList } from "../plan/plan_parts.js";
 import { stepHead } from "../step/setting.js";
 import { wayWords } from "../step/step_moments.js";
@@ -24,7 +24,7 @@ const MOST_LARGE = 3;
  * @param {Frame} frame
  * @param {unknown} drawn
  */
-export function benchStep(card, step, { name, lines, acts }, drawn) {
+export function pressScreenStep(card, step, { name, lines, acts }, drawn) {
   const { stops, watch: all } = findingsOf(card, step);
   // Nobody scrolls here: where there is much to watch, what is no warning stays on the phone.
   const warnings = all.filter((check) => signOf(check) !== "note");
@@ -38,13 +38,13 @@ export function benchStep(card, step, { name, lines, acts }, drawn) {
     data-step=${step.number}
     data-revision=${card.revision}>
     <header class="step-top">
-      ${benchName(name, acts)}
+      ${pressScreenName(name, acts)}
       <p class="bench-card" data-test="bench-card">${card.title || card.display_code}</p>
       ${stepHead(card, step)}
     </header>
     ${lines} ${stops.length ? html`<div class="step-stop">${checkList(stops)}</div>` : nothing}
     <div class="step-body">
-      <div class="step-way">${lie(step, card.part.flats_mm.length)}${wayWords(step)}</div>
+      <div class="step-way">${orientation(step, card.part.flats_mm.length)}${wayWords(step)}</div>
       <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
       <section class="step-picture" aria-label="Drawing">${drawn}</section>
       <section class="step-watch ${many ? "many" : ""}" aria-label="What to watch">
@@ -71,7 +71,7 @@ const toolsOf = (card, step) =>
  * @param {Api.Card} card
  * @param {Frame} frame
  */
-export function benchDone(card, { name, lines, acts }) {
+export function pressScreenDone(card, { name, lines, acts }) {
   const steps = card.plan.steps.length;
   return html`<article
     class="step bench-step"
@@ -79,15 +79,15 @@ export function benchDone(card, { name, lines, acts }) {
     data-code=${card.code}
     data-step=${steps + 1}>
     <header class="step-top">
-      ${benchName(name, acts)}
+      ${pressScreenName(name, acts)}
       <p class="bench-card" data-test="bench-card">${card.title || card.display_code}</p>
     </header>
     ${lines}
     <div class="bench-says">
       <h1>Done</h1>
       <p>
-        ${steps === 1 ? "The one step is bent." : `All ${steps} steps are bent.`} Measure it, and type what
-        came out on the phone.
+        ${steps === 1 ? "The one step is bent." : `All ${steps} steps are bent.`} Measure it, and type the
+        result on the phone.
       </p>
       <button type="button" class="button" data-test="clear-bench" @click=${acts.clear}>
         Take this card off
@@ -115,12 +115,12 @@ function turnButtons({ back, label, more }, acts) {
  * @param {string} name
  * @param {Acts} acts
  */
-export const benchName = (name, acts) =>
+export const pressScreenName = (name, acts) =>
   html`<button
     type="button"
     class="button bench-name"
     data-test="bench-name"
-    aria-label="${benchTitle(name)}, this display. Choose another"
+    aria-label="${pressScreenTitle(name)}, this display. Choose another"
     @click=${acts.choose}>
-    ${benchTitle(name)}
+    ${pressScreenTitle(name)}
   </button>`;

@@ -1,7 +1,12 @@
-// The phone's choice "Show on bench", there once the shop has a bench.
+// The phone's choice "Show on press screen", there once the shop has a press screen.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { benchList, benchWords, lastBench } from "../../app/press_screen/press_screens.js";
-import { onBench, putOnBench, showAgain, takeOffBench } from "../../app/press_screen/shown_card.js";
+import { pressScreenList, pressScreenWords, lastPressScreen } from "../../app/press_screen/press_screens.js";
+import {
+  cardOnPressScreen,
+  putOnPressScreen,
+  showAgain,
+  takeOffPressScreen,
+} from "../../app/press_screen/shown_card.js";
 import { pick } from "../common/field.js";
 
 /** @type {string[]} */
@@ -9,13 +14,13 @@ let names = [];
 let picked = "";
 
 /**
- * Ask which benches there are; silent without the shop: then there is nothing to choose.
+ * Ask which press screens there are; silent without the shop: then there is nothing to choose.
  * @param {AbortSignal} signal
  * @param {() => void} draw
  */
-export async function askForBenches(signal, draw) {
+export async function askForPressScreens(signal, draw) {
   try {
-    names = (await benchList(signal)).map(({ name }) => name);
+    names = (await pressScreenList(signal)).map(({ name }) => name);
     if (!signal.aborted) draw();
   } catch {
     // The last list stands.
@@ -27,17 +32,17 @@ export async function askForBenches(signal, draw) {
  * @param {number} step on this phone
  * @param {{draw: () => void, start?: () => void}} acts start: after a bench was chosen
  */
-export function showOnBench(code, step, { draw, start }) {
-  const at = onBench();
+export function showOnPressScreen(code, step, { draw, start }) {
+  const at = cardOnPressScreen();
   if (at?.code === code) return shownThere(at, step);
   if (!names.length) return nothing;
-  const name = [picked, lastBench()].find((one) => names.includes(one)) ?? names[0];
-  return html`<section class="show-on-bench" aria-label="Bench screen" data-test="show-on-bench">
+  const name = [picked, lastPressScreen()].find((one) => names.includes(one)) ?? names[0];
+  return html`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
     ${
       names.length > 1
         ? pick({
             name: "bench",
-            label: "Bench",
+            label: "Press screen",
             value: name,
             options: names.map((one) => [one, one]),
             change: (one) => {
@@ -52,24 +57,24 @@ export function showOnBench(code, step, { draw, start }) {
       class="button"
       data-test="put-on-bench"
       @click=${() => {
-        putOnBench(name, code, step);
+        putOnPressScreen(name, code, step);
         draw();
         start?.();
       }}>
-      Show on ${benchWords(name)}
+      Show on ${pressScreenWords(name)}
     </button>
   </section>`;
 }
 
 /**
- * @param {import("../../app/press_screen/shown_card.js").OnBench} at
+ * @param {import("../../app/press_screen/shown_card.js").CardOnPressScreen} at
  * @param {number} step
  */
 function shownThere(at, step) {
-  const where = benchWords(at.name);
+  const where = pressScreenWords(at.name);
   return html`<section
     class="show-on-bench on"
-    aria-label="Bench screen"
+    aria-label="Press screen"
     data-test="on-bench"
     data-bench-step=${at.step}>
     <p role="status">${saysWhere(at, where)}</p>
@@ -80,12 +85,12 @@ function shownThere(at, step) {
           </button>`
         : nothing
     }
-    <button type="button" class="button" data-test="off-bench" @click=${takeOffBench}>Stop</button>
+    <button type="button" class="button" data-test="off-bench" @click=${takeOffPressScreen}>Stop</button>
   </section>`;
 }
 
 /**
- * @param {import("../../app/press_screen/shown_card.js").OnBench} at
+ * @param {import("../../app/press_screen/shown_card.js").CardOnPressScreen} at
  * @param {string} where
  */
 function saysWhere({ answers, late, refused }, where) {

@@ -137,7 +137,7 @@ function fetchTable(plan) {
         <th scope="col">Fetch</th>
         <th scope="col">Name</th>
         <th scope="col">From</th>
-        <th scope="col">Lay together</th>
+        <th scope="col">Pieces</th>
         <th scope="col">Steps</th>
       </tr>
     </thead>
@@ -171,7 +171,7 @@ function stepTable(card, remarks) {
         <th scope="col">Set</th>
         <th scope="col">Sheet</th>
         <th scope="col">Watch</th>
-        <th scope="col">Came out</th>
+        <th scope="col">Result</th>
       </tr>
     </thead>
     <tbody>
@@ -256,7 +256,7 @@ function where(plan, step) {
   const station = stationOf(plan, step);
   return station
     ? html`<div class="pieces" data-test="sheet-station">
-        ${station}: ${step.punch}${step.punch_turned ? " turned round" : ""} over ${step.die}
+        ${station}: ${step.punch}${step.punch_turned ? " reversed" : ""} over ${step.die}
       </div>`
     : nothing;
 }
@@ -287,7 +287,7 @@ function ownPieces({ segments_mm: own, punch, die }, tools) {
 function hits({ hits: many }) {
   return many
     ? html`<br /><span class="small"
-          >${many.count} hits, ${length(many.pitch_mm, { digits: 2 }).text} apart</span
+          >${many.count} bumps, ${length(many.pitch_mm, { digits: 2 }).text} apart</span
         >`
     : nothing;
 }

@@ -17,7 +17,7 @@ export function chartSheet(chart) {
         ${chart.press?.name ?? "No press entered"}${
           chart.press ? html`, ${words(force(chart.press.force_kn))}` : nothing
         }.
-        Held against ratings at a bend length of ${words(length(chart.bend_length_mm, { digits: 0 }))}.
+        Checked against ratings at a bend length of ${words(length(chart.bend_length_mm, { digits: 0 }))}.
       </p>
       <p class="printed">Printed ${day(new Date().toISOString())}</p>
     </header>

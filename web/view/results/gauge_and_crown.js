@@ -1,7 +1,7 @@
 // What a result says beside the angle: where the gauge goes for the next piece, and how open the middle is.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { EVEN_MM, gaugeAfter } from "../../app/results/next_gauge.js";
-import { angle, length, words } from "../../app/shell/units.js";
+import { angle, inSentence, length } from "../../app/shell/units.js";
 import { flag, sentence } from "../common/finding.js";
 import { setFigure } from "../step/setting.js";
 
@@ -31,7 +31,7 @@ function noGauge({ error_mm: error, words: why, said, to_check: checks }) {
 function flangeWords(error) {
   if (error === null) return "";
   if (Math.abs(error) <= EVEN_MM) return "Flange as wanted: leave the gauge.";
-  return `Flange ${words(length(Math.abs(error), { digits: 2 }))} too ${error > 0 ? "long" : "short"}.`;
+  return `Flange ${inSentence(length(Math.abs(error), { digits: 2 }))} too ${error > 0 ? "long" : "short"}.`;
 }
 
 /** @param {Api.Correction|null} correction */
@@ -47,8 +47,8 @@ export function crown(correction) {
 /** @param {Api.Crown} found */
 function crownWords({ middle_open_deg: open, shim, words: said }) {
   if (!shim) return said;
-  return html`<b>The middle is ${words(angle(open))} more open than the ends.</b> First crown the middle by
-    ${words(length(shim.middle_mm, { digits: 2 }))}, or shim the die:`;
+  return html`<b>The middle is ${inSentence(angle(open))} more open than the ends.</b> First crown the middle
+    by ${inSentence(length(shim.middle_mm, { digits: 2 }))}, or shim the die:`;
 }
 
 /** @param {{strip_mm: number, lengths_mm: number[]}} shim */
@@ -56,12 +56,12 @@ function shimList({ strip_mm: thick, lengths_mm: strips }) {
   const long = strips.map((mm) => length(mm, { digits: 0 }).text).join(", ");
   const unit = length(strips[0], { digits: 0 }).unit;
   return html`<p data-test="shim">
-    ${strips.length === 1 ? "1 strip" : `${strips.length} strips`} of ${words(length(thick, { digits: 2 }))}
-    under the middle of the die, one on the other, ${long} ${unit} long. Nothing at the ends. Then set what
-    stands above, which is for the ends; bend again and measure.
+    ${strips.length === 1 ? "1 strip" : `${strips.length} strips`} of
+    ${inSentence(length(thick, { digits: 2 }))} under the middle of the die, one on the other, ${long} ${unit}
+    long. Nothing at the ends. Then set what stands above, which is for the ends; bend again and measure.
   </p>`;
 }
 
 /** @param {Api.Correction} correction */
 export const thicknessWords = ({ thickness_mm: sheet }) =>
-  sheet ? ` Reckoned for the ${words(length(sheet, { digits: 2 }))} that the sheet measures.` : "";
+  sheet ? ` Calculated for the ${inSentence(length(sheet, { digits: 2 }))} that the sheet measures.` : "";

@@ -1,4 +1,4 @@
-// Figures before and after trials, each with its picture.
+// Figures before and after results, each with its picture.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { bandPicture } from "../../drawing/band.js";
 import { angle, fixed, length, lengthUnit, MM_PER_INCH, words } from "../../app/shell/units.js";
@@ -32,26 +32,26 @@ export function blankWords({ before_mm: before, after_mm: after, flanges, strips
 const counted = (count, what) => (count ? `${count} ${what}${count > 1 ? "s" : ""}` : "");
 
 /** @param {Taught[]} figures */
-export function taughtFigures(figures) {
+export function measuredFigures(figures) {
   if (!figures.length) return html`<p data-test="no-figures">No figure changed.</p>`;
   const points = figures.flatMap((figure) => figure.points ?? []);
-  const key = ["Thin: before. Thick: now. Rings: trials"];
+  const key = ["Thin: before. Thick: now. Rings: results"];
   if (points.some((point) => (point.weight ?? 1) < 0.25)) {
     key.push("small ones, of other sheet or tools, count little");
   }
   if (points.some((point) => point.outlier)) key.push("crosses: the odd ones out");
-  return html`<div class="taught-figures" data-test="figures">${figures.map(taughtFigure)}</div>
+  return html`<div class="taught-figures" data-test="figures">${figures.map(measuredFigure)}</div>
     ${points.length ? html`<p class="hint">${key.join("; ")}.</p>` : nothing}`;
 }
 
 /** @param {Taught} taught */
-function taughtFigure(taught) {
+function measuredFigure(taught) {
   const { what, before, after, trials, points = [] } = taught;
   const show = (/** @type {number} */ value) => shownAs(taught.unit, value);
   const title = `${what[0].toUpperCase()}${what.slice(1)}`;
   return html`<section class="taught-figure" data-test="taught" data-what=${what}>
     <h3>
-      ${title} <small>${trials === 0 ? "no trials" : trials === 1 ? "1 trial" : `${trials} trials`}</small>
+      ${title} <small>${trials === 0 ? "no results" : trials === 1 ? "1 result" : `${trials} results`}</small>
     </h3>
     <dl class="was-now">
       <div class="was">
@@ -70,7 +70,7 @@ function taughtFigure(taught) {
       size: taught.unit === "mm" && lengthUnit() === "in" ? MM_PER_INCH : 1,
       words:
         `${title}: before ${range(before, show)}, now ${range(after, show)}, ` +
-        `${points.length} trials drawn.`,
+        `${points.length} results drawn.`,
     })}
   </section>`;
 }

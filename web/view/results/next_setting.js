@@ -1,4 +1,4 @@
-// The answer to a trial: what to set next, where that comes from, and keeping it.
+// The answer to a result: what to set next, where that comes from, and keeping it.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { crown, gaugeNext, thicknessWords } from "./gauge_and_crown.js";
 import { measuredWords, newSetting } from "../../app/results/measured_bend.js";
@@ -16,7 +16,7 @@ import { setFigure } from "../step/setting.js";
  * @param {Result} result
  * @param {{again: () => void, keep: () => void}} act
  */
-export function trialResult(card, step, result, { again, keep }) {
+export function nextSettingPanel(card, step, result, { again, keep }) {
   const setting = newSetting(result);
   const last = step.number === card.plan.steps.length;
   return html`<div
@@ -29,7 +29,7 @@ export function trialResult(card, step, result, { again, keep }) {
         result.waits
           ? html`<p class="waits" data-test="waits">
               <b>Saved here, not yet in the shop. Waiting:</b> ${result.late || "the shop does not answer"}.
-              It goes out by itself.
+              It is sent automatically.
             </p>`
           : html`<p data-test="sent">Saved in the shop, on the card.</p>`
       }
@@ -47,7 +47,7 @@ export function trialResult(card, step, result, { again, keep }) {
           : nothing
       }
     </div>
-    <nav class="step-nav" aria-label="Trial">
+    <nav class="step-nav" aria-label="Result">
       <button class="button" data-test="again" @click=${again}>Measure again</button>
       <a class="button" href="/c/${card.code}/step/${step.number}" data-test="back">Step ${step.number}</a>
       ${
@@ -97,7 +97,7 @@ function basis({ correction, table }) {
 
 /** @param {Api.Correction} correction */
 const endsFirst = ({ crown: found }) =>
-  found?.setting_for === "ends" ? " This is for the ends; first mend the open middle, see below." : "";
+  found?.setting_for === "ends" ? " This is for the ends; first correct the open middle, see below." : "";
 
 /** @param {Api.Correction|null} correction */
 function tilt(correction) {

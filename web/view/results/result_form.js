@@ -36,7 +36,7 @@ export const placesChoice = (typed, draw) =>
  *   general: string, sending: boolean, byDepth: boolean}} state
  * @param {{save: () => void, draw: () => void}} act
  */
-export function trialForm(card, step, state, { save, draw }) {
+export function resultForm(card, step, state, { save, draw }) {
   const { typed, wrong } = state;
   /**
    * @param {keyof Typed} key
@@ -63,7 +63,7 @@ export function trialForm(card, step, state, { save, draw }) {
       save();
     }}>
     <div class="trial-main">
-      <h2>What came out? <small>Wanted ${words(angle(step.included_angle_deg))}</small></h2>
+      <h2>Result <small>Wanted ${words(angle(step.included_angle_deg))}</small></h2>
       ${state.general ? html`<p class="wrong" role="alert" data-test="wrong">${state.general}</p>` : nothing}
       <div class="trial-angles ${typed.places}">
         ${
@@ -108,7 +108,7 @@ export function trialForm(card, step, state, { save, draw }) {
         </div>
       </details>
     </div>
-    <div class="step-nav" role="group" aria-label="Trial">
+    <div class="step-nav" role="group" aria-label="Result">
       <a class="button" href="/c/${card.code}/step/${step.number}" data-test="back">Back</a>
       <button class="button next" data-test="save" ?disabled=${state.sending}>
         ${state.sending ? "Sending…" : "Save"}

@@ -1,4 +1,4 @@
-// One line for each trial: what was measured, what was set, what it led to.
+// One line for each result: what was measured, what was set, what it led to.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { inReach } from "../../app/results/setting_limits.js";
 import { measuredWords } from "../../app/results/measured_bend.js";
@@ -17,7 +17,7 @@ import { madeAt, whoSent } from "../common/dates.js";
  * @param {{waiting?: import("../../app/sync/stored.js").Waiting, step?: Api.Step}} [how] step: of the card's
  *   plan
  */
-export function trialLine(trial, { waiting, step } = {}) {
+export function resultLine(trial, { waiting, step } = {}) {
   return html`<li class="row trial" data-test=${waiting ? "waiting-trial" : "trial"} data-id=${trial.id}>
     <div>
       <span class="lead">${measuredWords(trial)}</span>

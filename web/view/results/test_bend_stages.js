@@ -9,7 +9,7 @@ import { placesChoice } from "./result_form.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "../common/findings_in_order.js";
 import { flag, sentence, sentences } from "../common/finding.js";
 import { firstHitLine } from "../plan/first_hit.js";
-import { taughtFigures } from "./measured_figures.js";
+import { measuredFigures } from "./measured_figures.js";
 import { setFigure } from "../step/setting.js";
 import { wrongAt } from "../common/form_errors.js";
 
@@ -26,7 +26,7 @@ const STAGES = [
   ["choose", "Choose"],
   ["bend", "Bend"],
   ["measure", "Measure"],
-  ["taught", "Learned"],
+  ["taught", "Result"],
 ];
 const STRIP_MM = 300; // long enough to hold well away from the punch
 const HANDS_MM = 102; // the least distance of hands from the point of operation that US guidance names, 4 in
@@ -88,7 +88,7 @@ export function chooseStage(state, { metals, dies, punches }, { choose, draw }) 
       },
     });
   return html`<form novalidate data-test="choose-form" @submit=${submitting(choose)}>
-    <p>One strip, bent and measured, makes the book’s figures those of your metal and your tools.</p>
+    <p>One strip, bent and measured, turns the handbook’s figures into those of your metal and your tools.</p>
     ${fault(state)}
     <div class="test-fields">
       ${list(
@@ -228,7 +228,7 @@ export function measureStage(state, { go, send, draw }) {
     ${fault(state)}
     <p>
       <b>Out of the tools, lying free.</b> Wanted: ${words(angle(bend.included_angle_deg))}. The angle is
-      needed; the rest teaches more.
+      needed; the lengths and the radius improve the figures.
     </p>
     <div class="measures">
       <fieldset class="panel">
@@ -265,7 +265,7 @@ export function measureStage(state, { go, send, draw }) {
     <details
       class="more-measured"
       ?open=${["set_angle_deg", "punch_depth_mm", "note"].some((name) => wrongAt(wrong, name).length)}>
-      <summary>Set otherwise, depth shown, note</summary>
+      <summary>Another setting, depth shown, note</summary>
       <div class="test-fields">
         ${box("set", "set_angle_deg", "Angle that was set", {
           ...degrees,
@@ -290,11 +290,11 @@ export function measureStage(state, { go, send, draw }) {
  * @param {Api.Metal[]} metals
  * @param {Act} act
  */
-export function taughtStage({ answer, form, busy }, metals, { again }) {
+export function changedStage({ answer, form, busy }, metals, { again }) {
   if (!answer) return nothing;
   const metal = metals.find(({ code }) => code === form.metal)?.name ?? form.metal;
   const { teaches, asks, said: why } = answer.test_bend;
-  return html`<h2>What it taught <small>${metal}</small></h2>
+  return html`<h2>What it changed <small>${metal}</small></h2>
     <div class=${answer.figures.length ? "unseen" : "panel"} role="status" data-test="taught-words">
       ${answer.said.map((said) => html`<p>${sentence(said)}</p>`)}
     </div>
@@ -326,7 +326,7 @@ export function taughtStage({ answer, form, busy }, metals, { again }) {
           </section>`
         : nothing
     }
-    ${taughtFigures(answer.figures)}
+    ${measuredFigures(answer.figures)}
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${
@@ -342,7 +342,7 @@ export function taughtStage({ answer, form, busy }, metals, { again }) {
         Bend another
       </button>
       <a class="button next" href="/shop/learned/${encodeURIComponent(form.metal)}" data-test="to-learned"
-        >All it taught</a
+        >Measured springback</a
       >
     </div>`;
 }

@@ -53,7 +53,7 @@ export function stripPanel(strips, { metals, dies, punches }, { draw, take }) {
     <summary>Find how far it gives way, with three strips</summary>
     <p>
       Cut three strips alike, thick ones. Bend them at one setting: one at the left of the bed, one in the
-      middle, one at the right. The more open the middle one comes out, the more bed and ram give way.
+      middle, one at the right. The more open the middle one is, the more bed and ram give way.
     </p>
     <form
       novalidate
@@ -86,7 +86,7 @@ function answer(found, take) {
   return html`<div data-test="strips-found" role="status">
     <p>
       <b>About ${mm(found.deflection_mm)}</b> in the middle at full force over the whole bed, between
-      ${mm(found.deflection_mm_low)} and ${mm(found.deflection_mm_high)}: the middle came out
+      ${mm(found.deflection_mm_low)} and ${mm(found.deflection_mm_high)}: the middle strip is
       ${words(angle(found.middle_open_deg))} more open.
     </p>
     <div class="buttons">

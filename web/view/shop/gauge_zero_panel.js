@@ -31,7 +31,7 @@ export function gaugePanel(found, done) {
         ${words(length(Math.abs(found.zero_mm), { digits: 2 }))} too far ${where}.</b
       >
       Set its zero by as much at the press. Nothing here changes until you say that it is set; flanges
-      measured before then count no more.
+      measured before that no longer count.
     </p>
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${done}>The zero is set</button>

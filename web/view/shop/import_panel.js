@@ -13,7 +13,7 @@ const ROWS = [
   ["metals", "Metals"],
   ["cards", "Cards"],
   ["revisions", "Revisions"],
-  ["trials", "Trials"],
+  ["trials", "Results"],
   ["test_bends", "Test bends"],
 ];
 const MOST_FAULTS = 8;
@@ -101,7 +101,7 @@ function preview(name, told, take) {
               Bring it in
             </button>`
         : html`<p>
-              ${flag("caution", "Everything in the shop is replaced")} A copy of what is there now is kept
+              ${flag("caution", "Everything in the shop is replaced")} A backup of what is there now is made
               first.
             </p>
             <button
@@ -121,14 +121,14 @@ const shown = (value) => (value === "" ? "none" : value);
 /** @param {Told} told */
 const agreed = ({ here, holds }) =>
   confirm(
-    `Replace the shop? Its ${here.cards} cards and ${here.trials} trials go, the file's ` +
-      `${holds.cards} cards and ${holds.trials} trials come. A copy is kept first.`,
+    `Replace the shop? Its ${here.cards} cards and ${here.trials} results go, the file's ` +
+      `${holds.cards} cards and ${holds.trials} results come. A backup is made first.`,
   );
 
 /** @param {Told} told */
 const finished = ({ holds, kept_as: kept }) =>
   html`<div data-test="import-done">
-    <p>${flag("ok", "Brought in")} ${holds.cards} cards, ${holds.trials} trials.</p>
+    <p>${flag("ok", "Brought in")} ${holds.cards} cards, ${holds.trials} results.</p>
     ${kept ? html`<p>The shop that was there is kept as ${kept}.</p>` : nothing}
     <p>Phones fetch everything anew when they next reach the server.</p>
   </div>`;

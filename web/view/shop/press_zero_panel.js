@@ -10,8 +10,8 @@ export function zeroPanel(depthSet, another) {
   return html`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
-      What results taught of this press’s error no longer holds then. It is learned again from the next piece
-      on, each bend leads with a first hit until then, and what the metals were taught stays.
+      What results taught of this press’s error no longer holds then. It is measured again from the next piece
+      on; until then each bend begins with a first hit, and the measured springback of the metals stays.
     </p>
     <div class="buttons">
       <button type="button" class="button" data-test="depth-zero-set" @click=${depthSet}>

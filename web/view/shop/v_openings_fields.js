@@ -126,7 +126,7 @@ function opening(row, index, { rows, said, up, set, raise, drop }) {
       })}
       ${cell("centre_mm", "Off the middle", lengthUnit(), "0")}
       ${cell("rating_kn_per_m", "Rating", ratingUnit().unit, "as the block")}
-      ${cell("code", "Code", "", "by itself")}
+      ${cell("code", "Code", "", "automatic")}
     </div>
     ${others.map((words) => html`<p class="wrong">${words}</p>`)}
   </fieldset>`;

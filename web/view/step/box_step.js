@@ -3,7 +3,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { foldedDrawing, isBox } from "../../drawing/box.js";
 import { tidyLength } from "../../drawing/section.js";
-import { angle, length, words } from "../../app/shell/units.js";
+import { angle, inSentence, length, words } from "../../app/shell/units.js";
 
 /**
  * @param {Api.Plan} plan
@@ -19,13 +19,13 @@ export function boxStep(plan, step) {
       pixels: Math.min(innerWidth - 32, 460),
     })}
     <ul>
-      <li>Bend line <b data-test="bend-length">${words(length(step.bend_length_mm))}</b> long.</li>
+      <li>Bend line <b data-test="bend-length">${inSentence(length(step.bend_length_mm))}</b> long.</li>
       ${together("Punch", step.segments_mm?.punch)} ${together("Die", step.segments_mm?.die)}
       ${
         step.clear_between_mm === null || step.clear_between_mm === undefined
           ? nothing
           : html`<li data-test="clear-between">
-              Clear between the finished sides: <b>${words(length(step.clear_between_mm))}</b>. Punch no
+              Clear between the finished sides: <b>${inSentence(length(step.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`
       }
@@ -50,7 +50,7 @@ function nearest(list) {
   if (!list.length) return nothing;
   const [one] = [...list].sort((a, b) => a.distance_mm - b.distance_mm);
   const at = words(angle(one.included_angle_deg));
-  const size = words(length(Math.abs(one.distance_mm)));
+  const size = inSentence(length(Math.abs(one.distance_mm)));
   return html`<li data-test="sides-near">
     ${
       one.distance_mm < 0

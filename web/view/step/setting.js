@@ -27,7 +27,7 @@ export const stepHead = (card, step) =>
       >${stepName(step)}
       ${step.direction}${
         step.punch_turned
-          ? html`, <b class="punch-turned" data-test="punch-turned">punch turned round</b>`
+          ? html`, <b class="punch-turned" data-test="punch-turned">punch reversed</b>`
           : nothing
       }</small
     >

@@ -1,7 +1,7 @@
 // What a step's pictures show: before, the closest approach, after; and the words that go with them.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { momentAt, momentOf, shownAt, turningPoints } from "../../drawing/motion.js";
-import { angle, length, words } from "../../app/shell/units.js";
+import { angle, inSentence, length, words } from "../../app/shell/units.js";
 
 /** @typedef {import("../../drawing/motion.js").Frame} Frame */
 /** @typedef {import("../../drawing/motion.js").Near} Near */
@@ -44,7 +44,7 @@ export function momentsOf(step) {
     shown: shownAt(drawing, motion, moment),
     near,
     hit,
-    name: hit ? (near && near.distance_mm > 0 ? "Too near" : "Hit") : near ? "Closest" : "Half way",
+    name: hit ? (near && near.distance_mm > 0 ? "Too near" : "Collision") : near ? "Closest" : "Half way",
   };
 }
 
@@ -57,10 +57,10 @@ export function nearWords(step) {
   const { clearance } = step;
   if (!clearance) return "Clearance was not checked at this step.";
   const near = nearOf(step);
-  if (!near) return `Nothing comes within ${words(length(FAR_MM, { digits: 0 }))} of the part.`;
-  const size = words(length(Math.abs(near.distance_mm)));
+  if (!near) return `Nothing comes within ${inSentence(length(FAR_MM, { digits: 0 }))} of the part.`;
+  const size = inSentence(length(Math.abs(near.distance_mm)));
   const wanted =
-    typeof clearance.needed_mm === "number" ? `, ${words(length(clearance.needed_mm))} wanted` : "";
+    typeof clearance.needed_mm === "number" ? `, ${inSentence(length(clearance.needed_mm))} wanted` : "";
   const flat = near.flat_name
     ? `${near.flat_name[0].toUpperCase()}${near.flat_name.slice(1)}`
     : near.flat
@@ -103,7 +103,7 @@ export function momentWords({ motion }, moment) {
   if (moment.phase === "bend") {
     return motion.frames[0].phase === "bend" ? `Hem closing, ${included}` : `Bending, ${included}`;
   }
-  if (moment.phase === "release") return `Letting go, ${included}`;
+  if (moment.phase === "release") return `Releasing, ${included}`;
   if (moment.phase === "taking out") return `Taking it out${tilted(motion, moment)}`;
   if (moment.phase === "putting in") return `Putting it in${tilted(motion, moment)}`;
   const above = words(length(Math.max(0, moment.punch_y_mm), { digits: 0 }));

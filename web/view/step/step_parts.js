@@ -1,4 +1,4 @@
-// The parts of one step, for the phone's step and the bench screen: what to set, with which tools,
+// The parts of one step, for the phone's step and the press screen: what to set, with which tools,
 // what to watch, what it looks like.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { settingOf } from "../../app/sync/cards.js";
@@ -76,7 +76,7 @@ export function numbers(card, step) {
       ${setFigure("Angle to set", angle(setting.set_angle_deg), "set-angle")}
       ${setFigure("Depth", length(setting.punch_depth_mm, { digits: 2 }), "punch-depth")}
     </div>
-    ${firstHitLine(setting.firstHit, step.drawing ? "The drawing shows the last hit." : "")}
+    ${firstHitLine(setting.firstHit, step.drawing ? "The drawing shows the finished bend." : "")}
     ${setting.set_angle_deg === null ? whyNotSet(step, setting.fromTrial) : nothing} ${pressForce(step)}
     ${
       setting.fromTrial && setting.set_angle_deg !== null
@@ -89,8 +89,8 @@ export function numbers(card, step) {
     ${
       step.gauge_draw_back_mm
         ? html`<p class="draw-back" data-test="draw-back">
-            <b>Draw the gauge back ${words(length(step.gauge_draw_back_mm, { digits: 0 }))}</b>
-            before the stroke: the rising flange would hit it.
+            <b>Retract the gauge ${words(length(step.gauge_draw_back_mm, { digits: 0 }))}</b>
+            before the stroke: the rising flange would run into it.
           </p>`
         : nothing
     }
@@ -115,7 +115,7 @@ function pressForce(step) {
 function hits({ hits: many }) {
   if (!many) return nothing;
   return html`<div class="hits" data-test="hits">
-    <b>${many.count} hits</b>, ${words(angle(many.angle_each_deg))} each. Move the gauge
+    <b>${many.count} bumps</b>, ${words(angle(many.angle_each_deg))} each. Move the gauge
     ${words(length(many.pitch_mm, { digits: 2 }))} each time:
     ${many.gauge_x_mm.map((/** @type {number} */ x) => length(x).text).join(" · ")}
   </div>`;
@@ -133,9 +133,7 @@ export function tools(plan, step) {
         <dd>
           <b>${step.punch}</b>
           ${step.punch_name}${
-            step.punch_turned
-              ? html` <b class="punch-turned" data-test="tool-turned">turned round</b>`
-              : nothing
+            step.punch_turned ? html` <b class="punch-turned" data-test="tool-turned">reversed</b>` : nothing
           }
         </dd>
       </div>

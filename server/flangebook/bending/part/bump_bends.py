@@ -66,7 +66,7 @@ def hits_of(
         InputError: fewer than two hits.
     """
     if count < LEAST_BUMPS:
-        raise InputError(f"{count} hits make no steps.", "hits", "Give two or more.")
+        raise InputError(f"{count} bumps make no radius.", "hits", "Give two or more.")
     pitch = allowance_mm / count
     each = bend_angle_deg / count
     error = chord_error_mm(inside_radius_mm + thickness_mm, each)

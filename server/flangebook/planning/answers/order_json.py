@@ -24,7 +24,7 @@ REFUSALS = {
     "short flange": "the flange is too short for the die",
     "trapped": "the punch can neither be lifted away nor the part slid out or unhooked",
     "wrong tool": "no pair of tools can make it",
-    "wish": "a wish or the given order forbids it",
+    "wish": "a limit on the order or the given order forbids it",
     "closer look": "drawn up with its tools it does not clear",
 }
 
@@ -218,17 +218,20 @@ def _found_words(searched: Searched) -> str:
     handling = ", ".join(said) if said else "no turning, no change of tools"
     if hits := _hits_unproven(searched):
         return (
-            f"The least handling that the search knows of ({handling}). It does not look at a "
-            f"radius made in hits: bend {_and(hits)}. The other strokes clear."
+            f"The best order that the search knows of ({handling}). It does not look at a "
+            f"radius made in bumps: bend {_and(hits)}. The other strokes clear."
         )
     if not searched.order.proven:
-        return f"The best order found in the time ({handling}); not proven to be the best or clear."
+        return (
+            f"The best order found in the time ({handling}). It may not be the best one and is not "
+            "clear on paper."
+        )
     flattens = any(step.flattens for step in searched.attempt.steps)
     clear = "Clear of the tools through every stroke"
     clear += "; the flattening of hems is for you to watch." if flattens else "."
     if searched.order.rule == "given":
         return f"The order given, with the best ends and tools ({handling}). {clear}"
-    return f"Least handling with {_dies(searched)}, proven ({handling}). {clear}"
+    return f"Best order on paper with {_dies(searched)} ({handling}). {clear}"
 
 
 def stepped_bends(searched: Searched) -> tuple[int, ...]:
@@ -257,7 +260,7 @@ def _none_words(searched: Searched) -> str:
     if hits := _hits_unproven(searched):
         found = "was not found to clear" if given else "was found to clear"
         return (
-            f"{start} {found}, the hits of bend {_and(hits)} taken as one bend. That is no proof."
+            f"{start} {found}, the bumps of bend {_and(hits)} taken as one bend. That is no proof."
         )
     if not searched.every_way:
         return (
@@ -316,9 +319,9 @@ def _hits_not_checked(bends: Sequence[int]) -> Check:
     return Check(
         "caution",
         "clearance-not-checked",
-        f"Clearance is not checked for the hits of bend {_and(bends)}: the search does not look at "
-        "a radius made in hits.",
-        "Walk through these hits with a scrap piece, slowly.",
+        f"Clearance is not checked for the bumps of bend {_and(bends)}: the search does not look "
+        "at a radius made in bumps.",
+        "Walk through these bumps with a scrap piece, slowly.",
     )
 
 

@@ -119,7 +119,7 @@ def _wishes(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
         advice = Advice(name, f"Without {words} it can be made.")
         yield _Try(advice, _with_part(trials, other), wishes, whole=True)
     for name, words, changed in wishes_dropped(wishes):
-        advice = Advice(name, f"Without the wish “{words}” it can be made.")
+        advice = Advice(name, f"Without the limit “{words}” it can be made.")
         yield _Try(advice, trials, changed, whole=True)
 
 

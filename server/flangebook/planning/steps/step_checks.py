@@ -201,7 +201,7 @@ def _gauging(step: PlannedStep, equipment: Equipment) -> Iterator[Check]:
             "caution",
             "gauge-too-near",
             "The last hit needs the gauge at {x_mm}, nearer than its {least_mm}.",
-            "Make the last hits to a scribed line.",
+            "Make the last bumps to a scribed line.",
             {"x_mm": lowest, "least_mm": equipment.press.gauge_x_min_mm},
         )
     if step.gauge.rounded:
