@@ -58,6 +58,11 @@ def show(page: Page, address: str, ready: str) -> Page:
     return wait_ready(page, ready)
 
 
+def unfold(page: Page | Locator) -> None:
+    """Open what a phone folds away."""
+    page.locator("details.fold").evaluate_all("all => all.forEach(one => { one.open = true; })")
+
+
 def go_to(page: Page, path: str, ready: str) -> Page:
     """Show another screen of the app that is open, as Back does: no page is loaded again."""
     page.evaluate(

@@ -7,7 +7,7 @@ from math import ceil
 from typing import Any
 
 import pytest
-from browsing import by_test, call, show, sideways
+from browsing import by_test, call, show, sideways, unfold
 from playwright.sync_api import Page, Route, expect
 
 ASKED = {
@@ -65,8 +65,29 @@ def test_one_bend_with_all_its_figures(page: Page, shop_server):
     expect(by_test(page, "chosen-die")).to_contain_text(right["die"])
     expect(by_test(page, "chosen-punch")).to_contain_text(right["punch"])
     expect(by_test(page, "chosen")).to_contain_text(re.compile(r"Tray \w+, slot \w+"))
+    unfold(page)
     expect(by_test(page, "pose")).to_be_visible()
     assert sideways(page) <= 0
+
+
+MOST_HIGH = {"phone": 1700, "wide": 5000}  # px
+
+
+@pytest.mark.parametrize(("thickness", "metal"), [("2", "mild-steel-cr"), ("1.2", "stainless-304")])
+def test_what_to_set_is_seen_at_once(page: Page, shop_server, request, thickness, metal):
+    """Tools with their trays, setting, force, rating, flange, deduction: without scrolling."""
+    show(page, f"{shop_server.url}/bend", "bend")
+    fill(page, **{**ASKED, "thickness_mm": thickness, "metal": metal})
+    page.evaluate("scrollTo(0, 0)")
+    first = by_test(page, "first")
+    for name in (
+        "chosen-die", "chosen-punch", "set_angle_deg", "punch_depth_mm", "force_kn",
+        "min_flange_mm", "bend_deduction_mm", "weakest",
+    ):  # fmt: skip
+        figure = by_test(first, name)
+        expect(figure).to_be_in_viewport(ratio=1)
+    size = "phone" if "phone" in request.node.callspec.id else "wide"
+    assert page.evaluate("document.documentElement.scrollHeight") <= MOST_HIGH[size]
 
 
 def test_every_rating_in_words_and_numbers(page: Page, shop_server):
@@ -102,6 +123,7 @@ def test_every_die_stands_with_its_reason_and_a_tap_uses_it(page: Page, shop_ser
     for i, option in enumerate(sorted(options, key=lambda o: o["rank"])):
         expect(rows.nth(i)).to_have_attribute("data-die", option["die"])
         expect(rows.nth(i)).to_contain_text(option["reason"])
+    unfold(page)
     other = next(o["die"] for o in options if not o["chosen"] and o["level"] == "ok")
     page.locator(f"[data-die={other}] button").click()
     expect(by_test(page, "chosen-die")).to_contain_text(other)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-from browsing import by_test, call, show, sideways, wait_ready
+from browsing import by_test, call, show, sideways, wait_ready, unfold
 from playwright.sync_api import Page, expect
 from test_order_panel import ZED, no_findings
 from test_part import box, enter, good
@@ -77,6 +77,7 @@ def test_an_inch_reader_reads_no_millimetre_in_a_reason(phone: Page, shop_server
     asked = "metal=mild-steel-cr&thickness=1.5+mm&length=1400+mm&angle=90"
     show(phone, f"{shop_server.url}/bend?{asked}", "bend")
     options = by_test(phone, "options").locator("[data-die] .more")
+    unfold(phone)
     expect(options.first).to_be_visible()
     said += options.all_text_contents()
     assert not [words for words in said if re.search(r"\d\s?(mm|kN)\b", words)]

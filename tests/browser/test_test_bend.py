@@ -242,7 +242,7 @@ def test_the_handbook_stands_beside_the_model(wide: Page, shop_server):
     right = call(f"{shop_server.url}/api/v1/bend", "POST", ASKED)
     show(wide, f"{shop_server.url}{BEND}", "bend")
     assert right["sources"]["force_kn"].startswith("model")
-    expect(by_test(by_test(wide, "force_kn"), "origin")).to_have_text("model")
+    expect(by_test(by_test(wide, "force_expected"), "origin")).to_have_text("model")
     says = f"handbook says {right['handbook']['force_kn']:.0f} kN"
     expect(by_test(wide, "handbook-force_kn")).to_have_text(says)
     expect(by_test(by_test(wide, "k_factor"), "origin")).to_have_text("handbook")

@@ -102,7 +102,7 @@ export async function show(visit) {
   function draw() {
     const errors = state.error instanceof Problem ? state.error.errors : {};
     visit.render(
-      html`<h1>Check a bend</h1>
+      html`<h1 class="bend-title">Check a bend</h1>
         <div
           class="desk"
           aria-busy=${state.busy ? "true" : "false"}
@@ -225,13 +225,16 @@ function formFields(form, { metals, dies, punches, openTools, answer }, errors, 
       ...(gone ? [/** @type {[string, string]} */ ([form.metal, `${form.metal} (not in the shop)`])] : []),
       ...named(metals),
     ])}
-    ${box("thickness_mm", "Thickness", {
-      unit: lengthUnit(),
-      hint: (answer && understood(answer, form.thickness_mm)) || "3, 1/8 in, 16 ga",
-    })}
-    <div class="fields">
-      ${box("bend_length_mm", "Bend length", { unit: lengthUnit() })}
-      ${box("included_angle_deg", "Included angle", { unit: "°, 90 is square", keys: "decimal" })}
+    <div class="fields three">
+      ${box("thickness_mm", "Thickness", {
+        unit: lengthUnit(),
+        hint: answer ? understood(answer, form.thickness_mm) : "3, 1/8 in, 16 ga",
+      })}
+      ${box("bend_length_mm", "Length", { unit: lengthUnit() })}
+      ${box("included_angle_deg", "Angle", {
+        keys: "decimal",
+        hint: answer ? "" : "°, 90 is square",
+      })}
     </div>
     <details class="choose-tools" ?open=${openTools}>
       <summary>Choose tools yourself</summary>

@@ -1,4 +1,4 @@
-// What one bend takes: findings, tools, what to set, the loads, what comes out, second opinions.
+// What one bend takes. In one look the tools, what to set, the force; then findings; the rest is folded.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { poseDrawing } from "../../drawing/pose.js";
 import { placeWords } from "../../app/sync/shop_lists.js";
@@ -7,11 +7,12 @@ import { forceFigure } from "../common/force.js";
 import { dieOptions } from "./die_options.js";
 import { figure } from "../common/figure.js";
 import { firstHitLine } from "../plan/first_hit.js";
-import { everyTimeCautions, otherFindings, urgentFindings } from "../common/findings_in_order.js";
+import { cautions, everyTimeCautions, otherFindings, stops } from "../common/findings_in_order.js";
+import { fold } from "../common/fold.js";
 import { choice } from "../common/field.js";
 import { toolsReason } from "../part/named_tools_fields.js";
 import { originOf } from "../common/figure_origin.js";
-import { ratingBars } from "../common/rating_bar.js";
+import { ratingBars, ratingName } from "../common/rating_bar.js";
 import { strokePanel } from "./stroke_panel.js";
 
 /** @typedef {import("../../app/shell/units.js").Shown} Shown */
@@ -72,15 +73,16 @@ function handbookSays({ handbook, sources, ...answer }, name, show) {
  * @param {Hands} hands
  */
 export function bendAnswer(answer, crib, hands) {
-  return html`${urgentFindings(answer.checks)}
+  return html`${stops(answer.checks)}
+    <section class="bend-first" aria-label="What to set" data-test="first">
+      ${tools(answer, crib)} ${toSet(answer)}
+    </section>
+    ${cautions(answer.checks)} ${otherFindings(answer.checks)}
     <div class="columns bend-columns">
-      <div>
-        ${tools(answer, crib)} ${toSet(answer)} ${loads(answer)} ${comesOut(answer)}
-        ${otherFindings(answer.checks)} ${opinions(answer)}
-      </div>
+      <div>${ratings(answer)} ${comesOut(answer)}</div>
       <div>${drawing(answer, hands)} ${strokePanel(hands.stroke)} ${diesOfCrib(answer, hands)}</div>
     </div>
-    ${everyTimeCautions(answer.checks)}`;
+    ${opinions(answer)} ${everyTimeCautions(answer.checks)}`;
 }
 
 /**
@@ -103,7 +105,9 @@ function tools(answer, { punches, dies }) {
         ({ kind, code, tool }) =>
           html`<li class="tool-row" data-kind=${kind}>
             <span class="kind">${kind}</span
-            ><span class="name" data-test="chosen-${kind}"><b>${code ?? "none"}</b> ${tool?.name ?? ""}</span>
+            ><span class="name" data-test="chosen-${kind}"
+              ><b>${code ?? "none"}</b> <span>${tool?.name ?? ""}</span></span
+            >
             <span class="where">${tool ? placeWords(tool) : ""}</span>
             ${
               tool && tool.condition !== "good"
@@ -121,20 +125,36 @@ function tools(answer, { punches, dies }) {
 
 /** @param {Api.OneBend} answer */
 function toSet(answer) {
-  return html`<section>
-    <h2>Set</h2>
-    <div class="figures">
-      ${answer.first_hit ? firstHit(answer) : setting(answer)}
-      ${predicted(answer, "springback_deg", "Springback", angle)}
+  return html`<div class="figures">${answer.first_hit ? firstHit(answer) : setting(answer)}</div>
+    <div class="figures three">
+      ${forceFigure("Allow for", answer, "force_kn")}
+      ${figure("Flange from", length(answer.min_flange_mm), { test: "min_flange_mm" })}
+      ${predicted(answer, "bend_deduction_mm", "Deduction", mm2)}
     </div>
-    ${firstHitLine(answer.first_hit)}
-  </section>`;
+    ${weakest(answer)} ${firstHitLine(answer.first_hit)}`;
+}
+
+/**
+ * The rating that the load comes nearest to; one that is not known is said first.
+ * @param {Api.OneBend} answer
+ */
+function weakest({ ratings: all }) {
+  const unknown = all?.find(({ share_percent: share }) => share === null);
+  const most = (all ?? []).reduce(
+    (/** @type {Api.Rating|null} */ worst, one) =>
+      (one.share_percent ?? 0) > (worst?.share_percent ?? 0) ? one : worst,
+    null,
+  );
+  return html`<p class="weakest" data-test="weakest">
+    ${unknown ? html`<b>${ratingName(unknown)}: rating unknown.</b>` : nothing}
+    ${most ? html`${ratingName(most)}: ${fixed(most.share_percent ?? 0, 0)} % of the rating.` : nothing}
+  </p>`;
 }
 
 /** @param {Api.OneBend} answer */
 const setting = (answer) => html`
-  ${predicted(answer, "set_angle_deg", "Set angle, loaded", angle)}
-  ${predicted(answer, "punch_depth_mm", "Punch depth", mm2)}
+  ${predicted(answer, "set_angle_deg", "Set angle", angle)}
+  ${predicted(answer, "punch_depth_mm", "Depth", mm2)}
 `;
 
 /**
@@ -145,37 +165,38 @@ const firstHit = (answer) => html`
   ${predicted(
     answer,
     "set_angle_deg",
-    "First hit: set angle, loaded",
+    "First hit: set angle",
     angle,
     `then about ${words(angle(answer.expected_set_angle_deg))}`,
   )}
   ${predicted(
     answer,
     "punch_depth_mm",
-    "First hit: punch depth",
+    "First hit: depth",
     mm2,
     `then about ${words(mm2(answer.expected_punch_depth_mm))}`,
   )}
 `;
 
 /** @param {Api.OneBend} answer */
-function loads(answer) {
-  return html`<section>
-    <h2>Force</h2>
-    <div class="figures">
-      ${forceFigure("Allow for", answer, "force_kn", {
-        note: handbookForce(answer),
-        origin: originOf(answer.sources?.force_kn),
-      })}
-      ${forceFigure("Per length, allow for", answer, "force_kn_per_m")}
-    </div>
-    ${
-      answer.ratings?.length
-        ? html`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
-            ${ratingBars(answer.ratings)}`
-        : nothing
-    }
-  </section>`;
+function ratings(answer) {
+  return fold(
+    "Force against the ratings",
+    html`<div class="figures">
+        ${forceFigure("Per length, allow for", answer, "force_kn_per_m")}
+        ${figure("Expected", force(answer.force_kn), {
+          note: handbookForce(answer),
+          origin: originOf(answer.sources?.force_kn),
+          test: "force_expected",
+        })}
+      </div>
+      ${
+        answer.ratings?.length
+          ? html`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
+              ${ratingBars(answer.ratings)}`
+          : nothing
+      }`,
+  );
 }
 
 /**
@@ -185,26 +206,22 @@ function loads(answer) {
 function handbookForce(answer) {
   const least = answer.force_kn_low;
   const said = handbookSays(answer, "force_kn", force);
-  return html`${typeof least === "number" ? `, at least ${words(force(least))}` : nothing}${
+  return html`${typeof least === "number" ? `at least ${words(force(least))}` : nothing}${
     said === nothing ? nothing : html` <br />${said}`
   }`;
 }
 
 /** @param {Api.OneBend} answer */
 function comesOut(answer) {
-  return html`<section>
-    <h2>Comes out</h2>
-    <div class="figures">
+  return fold(
+    "What comes out",
+    html`<div class="figures">
       ${predicted(answer, "inside_radius_mm", "Inside radius", mm2)}
-      ${figure("Smallest flange", length(answer.min_flange_mm), { test: "min_flange_mm" })}
-    </div>
-    <h2>For the blank</h2>
-    <div class="figures">
+      ${predicted(answer, "springback_deg", "Springback", angle)}
       ${predicted(answer, "bend_allowance_mm", "Bend allowance", mm2)}
-      ${predicted(answer, "bend_deduction_mm", "Bend deduction", mm2)}
       ${predicted(answer, "k_factor", "K-factor", plain)}
-    </div>
-  </section>`;
+    </div>`,
+  );
 }
 
 /**
@@ -221,26 +238,30 @@ function drawing(answer, { pose, show }) {
   if (!answer.drawing) return nothing;
   const set = words(angle(answer.set_angle_deg));
   const when = pose === "before" ? "before the bend" : `at the bottom of the stroke, ${set}`;
-  return html`<section class="bend-drawing" aria-label="The bend in its tools">
-    ${choice({
-      name: "pose-shown",
-      label: "Drawn to scale",
-      value: pose,
-      options: [
-        ["before", "Before"],
-        ["after", "Bent"],
-      ],
-      change: (value) => show(value === "before" ? "before" : "after"),
-    })}
-    ${poseDrawing(answer.drawing, {
-      pose,
-      close: true,
-      opening: answer.v_opening_mm,
-      gauge: "",
-      angle: answer.set_angle_deg,
-      words: `The sheet in die and punch, ${when}`,
-    })}
-  </section>`;
+  return fold(
+    "Drawn to scale",
+    html`<section class="bend-drawing" aria-label="The bend in its tools">
+      ${choice({
+        name: "pose-shown",
+        label: "Shown",
+        value: pose,
+        options: [
+          ["before", "Before"],
+          ["after", "Bent"],
+        ],
+        change: (value) => show(value === "before" ? "before" : "after"),
+      })}
+      ${poseDrawing(answer.drawing, {
+        pose,
+        close: true,
+        opening: answer.v_opening_mm,
+        gauge: "",
+        angle: answer.set_angle_deg,
+        words: `The sheet in die and punch, ${when}`,
+      })}
+    </section>`,
+    { test: "drawing" },
+  );
 }
 
 /**
@@ -249,49 +270,53 @@ function drawing(answer, { pose, show }) {
  */
 function diesOfCrib(answer, { use }) {
   if (!answer.options?.length) return nothing;
-  return html`<section>
-    <h2>Dies of the crib</h2>
-    <p class="hint">Tap one to use it. Every one shown with the reason for its rank.</p>
-    ${dieOptions(answer.options, use)}
-  </section>`;
+  return fold(
+    `Dies of the crib: ${answer.options.length}`,
+    html`<p class="hint">Tap one to use it. Each with the reason for its rank.</p>
+      ${dieOptions(answer.options, use)}`,
+    { test: "dies" },
+  );
 }
 
 /** @param {Api.OneBend} answer */
 function opinions({ opinions: said, sources }) {
   if (!said) return nothing;
-  return html`<section class="opinions">
-    <h2>Second opinions</h2>
-    ${
-      said.force?.length
-        ? opinionTable("Force by published relations", said.force, [
-            ["force_kn", "Force", force],
-            ["force_kn_per_m", "Per length", forcePerLength],
-          ])
-        : nothing
-    }
-    ${
-      said.allowance?.length
-        ? opinionTable("Bend allowance by published relations", said.allowance, [
-            ["bend_allowance_mm", "Allowance", mm2],
-            ["k_factor", "K", plain],
-          ])
-        : nothing
-    }
-    ${
-      sources
-        ? html`<details>
-            <summary>Where each figure comes from</summary>
-            <dl class="sources">
-              ${Object.entries(sources).map(
-                ([name, source]) =>
-                  html`<dt>${NAMES[name] ?? name}</dt>
-                    <dd>${source}</dd>`,
-              )}
-            </dl>
-          </details>`
-        : nothing
-    }
-  </section>`;
+  return fold(
+    "Second opinions",
+    html`<div class="opinions">
+      ${
+        said.force?.length
+          ? opinionTable("Force by published relations", said.force, [
+              ["force_kn", "Force", force],
+              ["force_kn_per_m", "Per length", forcePerLength],
+            ])
+          : nothing
+      }
+      ${
+        said.allowance?.length
+          ? opinionTable("Bend allowance by published relations", said.allowance, [
+              ["bend_allowance_mm", "Allowance", mm2],
+              ["k_factor", "K", plain],
+            ])
+          : nothing
+      }
+      ${
+        sources
+          ? html`<details>
+              <summary>Where each figure comes from</summary>
+              <dl class="sources">
+                ${Object.entries(sources).map(
+                  ([name, source]) =>
+                    html`<dt>${NAMES[name] ?? name}</dt>
+                      <dd>${source}</dd>`,
+                )}
+              </dl>
+            </details>`
+          : nothing
+      }
+    </div>`,
+    { open: false },
+  );
 }
 
 /** @type {Record<string, string>} */

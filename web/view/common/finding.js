@@ -109,3 +109,48 @@ export function checkList(checks, { quiet = false } = {}) {
     )}
   </ul>`;
 }
+
+/**
+ * Worst first, a line for each kind; a tap says what to do, and at which other steps it is the same.
+ * What stops is open.
+ * @param {Check[]} checks
+ */
+export function findingLines(checks) {
+  /** @type {Map<string, Check[]>} */
+  const kinds = new Map();
+  for (const check of checks) {
+    const kind = `${signOf(check)} ${check.code}`;
+    kinds.set(kind, [...(kinds.get(kind) ?? []), check]);
+  }
+  const worst = [...kinds.values()].sort(
+    ([a], [b]) => WORST_FIRST.indexOf(signOf(a)) - WORST_FIRST.indexOf(signOf(b)),
+  );
+  return html`<ul class="checks lines" data-test="checks">
+    ${worst.map(
+      (kind) =>
+        html`<li class="check" data-level=${kind[0].level} data-code=${kind[0].code}>
+          ${findingLine(kind)}
+        </li>`,
+    )}
+  </ul>`;
+}
+
+/** @param {Check[]} kind findings of one level and code */
+function findingLine([check, ...others]) {
+  const said = html`${flag(signOf(check))}
+    <div class="say">${stepsOf(check)}${fill(check.template, check.numbers)} ${also(others)}</div>`;
+  if (!check.do && others.length === 0) return said;
+  return html`<details ?open=${check.level === "stop"}>
+    <summary>${said}</summary>
+    ${others.map((one) => html`<p class="say">${stepsOf(one)}${fill(one.template, one.numbers)}</p>`)}
+    ${check.do ? html`<p class="do">${fill(check.do_template ?? check.do, check.numbers)}</p>` : nothing}
+  </details>`;
+}
+
+/** @param {Check[]} others */
+function also(others) {
+  const steps = others.flatMap(({ step, steps: more = [] }) => (more.length ? more : (step ?? [])));
+  if (others.length === 0) return nothing;
+  if (steps.length === 0) return html`<b>And ${others.length} more.</b>`;
+  return html`<b>Also step${steps.length > 1 ? "s" : ""} ${steps.join(", ")}.</b>`;
+}

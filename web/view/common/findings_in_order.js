@@ -1,7 +1,8 @@
 // Findings in their order on the desk: what stops or warns first, what is not known, and what is
 // well folded away. The cautions of every bend stand by themselves, so that they hide nothing.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { checkList, fill, flag, signOf } from "./finding.js";
+import { checkList, fill, findingLines, flag, signOf } from "./finding.js";
+import { fold } from "./fold.js";
 
 /** @typedef {import("./finding.js").Check} Check */
 
@@ -10,16 +11,31 @@ const everyTime = (check) => check.code.startsWith("general-");
 
 /** @param {Check[]} checks */
 export function urgentFindings(checks) {
-  const urgent = checks.filter(
-    (check) => !everyTime(check) && (check.level === "stop" || check.level === "caution"),
-  );
-  if (urgent.length === 0) return nothing;
-  const stop = urgent.some((check) => check.level === "stop");
+  return urgent(checks, (check) => check.level === "stop" || check.level === "caution");
+}
+
+/**
+ * What stops, before any figure.
+ * @param {Check[]} checks
+ */
+export const stops = (checks) => urgent(checks, (check) => check.level === "stop");
+
+/** @param {Check[]} checks */
+export const cautions = (checks) => urgent(checks, (check) => check.level === "caution");
+
+/**
+ * @param {Check[]} checks
+ * @param {(check: Check) => boolean} which
+ */
+function urgent(checks, which) {
+  const shown = checks.filter((check) => !everyTime(check) && which(check));
+  if (shown.length === 0) return nothing;
+  const stop = shown.some((check) => check.level === "stop");
   return html`<section
     class="panel urgent ${stop ? "has-stop" : ""}"
     aria-label="Findings"
     data-test="urgent">
-    ${checkList(urgent)}
+    ${findingLines(shown)}
   </section>`;
 }
 
@@ -32,7 +48,7 @@ export function otherFindings(checks) {
     unknown.length
       ? html`<section>
           <h2>Not known</h2>
-          ${checkList(unknown)}
+          ${findingLines(unknown)}
         </section>`
       : nothing
   }
@@ -40,16 +56,13 @@ export function otherFindings(checks) {
     notes.length
       ? html`<section data-test="notes">
           <h2>How to do it</h2>
-          ${checkList(notes)}
+          ${findingLines(notes)}
         </section>`
       : nothing
   }
   ${
     fine.length
-      ? html`<details class="fine" data-test="fine">
-          <summary>Passed checks: ${fine.length}</summary>
-          ${checkList(fine)}
-        </details>`
+      ? fold(`Passed checks: ${fine.length}`, checkList(fine), { test: "fine", open: false })
       : nothing
   }`;
 }
@@ -61,16 +74,16 @@ export function otherFindings(checks) {
 export function everyTimeCautions(checks) {
   const general = checks.filter(everyTime);
   if (general.length === 0) return nothing;
-  return html`<section class="every-time" data-test="every-time">
-    <h2>${flag("caution")} At the press, every time</h2>
-    <ul>
-      ${general.map(
-        (check) =>
-          html`<li>
-            <b>${fill(check.template, check.numbers)}</b>
-            ${fill(check.do_template ?? check.do, check.numbers)}
-          </li>`,
-      )}
-    </ul>
+  const rules = html`<ul>
+    ${general.map(
+      (check) =>
+        html`<li>
+          <b>${fill(check.template, check.numbers)}</b>
+          ${fill(check.do_template ?? check.do, check.numbers)}
+        </li>`,
+    )}
+  </ul>`;
+  return html`<section class="every-time">
+    ${fold(html`${flag("caution")} At the press, every time`, rules, { test: "every-time" })}
   </section>`;
 }

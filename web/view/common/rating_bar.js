@@ -16,11 +16,9 @@ export function ratingBars(ratings) {
 
 /** @param {Rating} rating */
 function ratingBar(rating) {
-  const { what, name, share_percent: share, level } = rating;
+  const { what, share_percent: share, level } = rating;
   return html`<li class="rating" data-level=${level} data-what=${what}>
-    <span class="rating-of"
-      ><b>${TITLES[what] ?? what}</b>${what.startsWith("press") || !name ? nothing : ` ${name}`}</span
-    >
+    <span class="rating-of"><b>${TITLES[what] ?? what}</b>${nameOf(rating)}</span>
     ${flag(level, share === null ? "Unknown" : `${fixed(share, 0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${share === null ? "open" : ""}" d="M0 9H250" />
@@ -29,6 +27,12 @@ function ratingBar(rating) {
     <span class="rating-words">${saying(rating)}</span>
   </li>`;
 }
+
+/** @param {Rating} rating */
+const nameOf = ({ what, name }) => (what.startsWith("press") || !name ? "" : ` ${name}`);
+
+/** @param {Rating} rating */
+export const ratingName = (rating) => `${TITLES[rating.what] ?? rating.what}${nameOf(rating)}`;
 
 /** @type {Record<string, string>} */
 const TITLES = {
