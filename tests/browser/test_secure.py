@@ -75,7 +75,7 @@ def test_the_owners_screen_shows_a_code_that_a_camera_reads(
 ):
     console.expect("401")
     show(wide, f"{secure_shop.url}/crew", "crew")
-    wide.locator("[data-test=role] label", has_text="Bench screen").click()
+    wide.locator("[data-test=role] label", has_text="Press screen").click()
     by_test(wide, "device-name").fill("Screen at the press")
     by_test(wide, "show-code").click()
     picture = Image.open(io.BytesIO(by_test(wide, "offer-qr").screenshot()))

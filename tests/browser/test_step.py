@@ -131,7 +131,7 @@ def test_next_back_and_the_arrow_keys(page: Page, shop_server, demo_codes):
     expect(by_test(page, "step-number")).to_have_text("Step 1 of 2")
     page.keyboard.press("ArrowRight")
     expect(by_test(page, "step-number")).to_have_text("Step 2 of 2")
-    expect(by_test(page, "next")).to_contain_text("What came out?")
+    expect(by_test(page, "next")).to_contain_text("Type the result")
     page.keyboard.press("ArrowRight")
     wait_ready(page, "trial")
     by_test(page, "back").click()

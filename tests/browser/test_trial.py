@@ -1,4 +1,4 @@
-"""What came out: a trial on the card, and the next setting."""
+"""A result on the card, and the next setting."""
 
 from __future__ import annotations
 
