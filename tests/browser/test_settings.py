@@ -50,21 +50,21 @@ def test_units_theme_paper_and_name_are_kept(page: Page, shop_server):
 
 
 def test_the_theme_follows_the_system_until_it_is_chosen(phone: Page, shop_server):
-    themed = "document.documentElement.dataset.theme"
+    root = phone.locator("html")
     show(phone, f"{shop_server.url}/settings", "settings")
-    assert phone.evaluate(themed) == "day"
+    expect(root).to_have_attribute("data-theme", "day")
     phone.emulate_media(color_scheme="dark")
-    assert phone.evaluate(themed) == "shop"
+    expect(root).to_have_attribute("data-theme", "shop")
     show(phone, shop_server.url, "home")
-    assert phone.evaluate(themed) == "shop"
+    expect(root).to_have_attribute("data-theme", "shop")
     show(phone, f"{shop_server.url}/settings", "settings")
     by_test(phone, "theme").get_by_label("Day").check()
-    assert phone.evaluate(themed) == "day"
+    expect(root).to_have_attribute("data-theme", "day")
     phone.emulate_media(color_scheme="light")
     by_test(phone, "theme").get_by_label("Shop").check()
-    assert phone.evaluate(themed) == "shop"
+    expect(root).to_have_attribute("data-theme", "shop")
     by_test(phone, "theme").get_by_label("As the device").check()
-    assert phone.evaluate(themed) == "day"
+    expect(root).to_have_attribute("data-theme", "day")
 
 
 def test_the_name_goes_with_a_change(wide: Page, own_server):

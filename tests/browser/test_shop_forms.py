@@ -265,6 +265,19 @@ def test_a_metal_with_its_sources(page: Page, crib_server, console):
     assert metal["min_radius_over_t_across"] is None
 
 
+def test_the_box_found_wrong_has_the_focus_before_somebody_types_on(
+    phone: Page, crib_server, console
+):
+    """A busy phone draws its next picture late: by then another box may be typed into."""
+    console.expect("422")
+    show(phone, f"{crib_server.url}/shop/metals/mild-steel-cr", "tool")
+    phone.evaluate("() => { requestAnimationFrame = (draw) => setTimeout(draw, 2000); }")
+    by_test(phone, "tensile_mpa.high").fill("300")
+    by_test(phone, "save").click()
+    expect(by_test(phone, "wrong-tensile_mpa.nominal")).to_contain_text("rising")
+    assert phone.evaluate("document.activeElement.id") == "tensile_mpa.nominal"
+
+
 def test_a_new_metal_needs_its_figures(wide: Page, crib_server, console):
     console.expect("422")
     show(wide, f"{crib_server.url}/shop/metals/+", "tool")

@@ -955,8 +955,8 @@ length?"has-wrong":""}">
             <span>${r}</span>
           </label>`)}
     </div>
-  </div>`}function at(e){Object.keys(e).length!==0&&requestAnimationFrame(()=>document.querySelector('[aria-in\
-valid="true"]')?.focus())}var J=g(()=>{y();Kt();E()});function Ba(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function rl(e){
+  </div>`}function at(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var J=g(
+()=>{y();Kt();E()});function Ba(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function rl(e){
 let t=Ba(e);return Object.keys(t).length?{tools:t}:{}}function Wn(e){let{die:t,punch:n}=Ba(e);return[t&&`die ${t}`,
 n&&`punch ${n}`].filter(Boolean).join(", ")}var wo,$s=g(()=>{wo=e=>({die:e?.die??"",punch:e?.punch??""})});function I(e,t){return Object.entries(e).filter(([n])=>il(n,t)).flatMap(([,n])=>n)}function tp(e,t){return Object.
 entries(e).filter(([n])=>!t.some(s=>il(n,s))).flatMap(([,n])=>n)}function np(e,t,n){let s=Object.entries(e);return s.

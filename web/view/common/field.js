@@ -152,12 +152,11 @@ export function choice({ name, label, value, options, change }) {
 }
 
 /**
- * Put the focus where the server found fault, after the screen is drawn.
+ * Put the focus where the server found fault. Called when the screen is drawn, and at once: a moment
+ * later it could take the focus from the box in which somebody types by then.
  * @param {Record<string, string[]>} errors
  */
 export function focusFirstWrong(errors) {
   if (Object.keys(errors).length === 0) return;
-  requestAnimationFrame(() =>
-    /** @type {HTMLElement|null} */ (document.querySelector('[aria-invalid="true"]'))?.focus(),
-  );
+  /** @type {HTMLElement|null} */ (document.querySelector('[aria-invalid="true"]'))?.focus();
 }
