@@ -8,6 +8,7 @@ import urllib.request
 from collections.abc import Callable
 from contextlib import suppress
 from typing import Any
+from urllib.parse import urlsplit
 
 from playwright.sync_api import Error, Locator, Page, Request, Route
 
@@ -61,6 +62,14 @@ def show(page: Page, address: str, ready: str) -> Page:
 def unfold(page: Page | Locator) -> None:
     """Open what a phone folds away."""
     page.locator("details.fold").evaluate_all("all => all.forEach(one => { one.open = true; })")
+
+
+def visit(page: Page, address: str, ready: str) -> Page:
+    """Open an address in the app that the page has open already, if it has one of that shop's."""
+    to, here = urlsplit(address), urlsplit(page.url)
+    if to.netloc != here.netloc:
+        return show(page, address, ready)
+    return go_to(page, f"{to.path}?{to.query}" if to.query else to.path, ready)
 
 
 def go_to(page: Page, path: str, ready: str) -> Page:

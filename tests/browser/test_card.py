@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from browsing import by_test, call, plain_angle, show, sideways, wait_ready
+from browsing import by_test, call, plain_angle, show, sideways, visit, wait_ready
 from playwright.sync_api import Locator, Page, expect
 
 MARKUP = "<img src=x onerror=\"document.title='broken in'\"><script>alert(1)</script> & co"
@@ -66,7 +66,7 @@ def test_markup_in_a_title_and_note_is_only_words(page: Page, shop_server):
         ("/trial/1", "trial", "to-card"),
         ("/history", "history", "history-screen"),
     ):
-        show(page, f"{shop_server.url}/c/{made['code']}{address}", ready)
+        visit(page, f"{shop_server.url}/c/{made['code']}{address}", ready)
         expect(by_test(page, name)).to_contain_text(MARKUP)
         assert page.locator("main img").count() == 0
         assert "broken in" not in (page.title().split(" · ")[-1])
@@ -87,7 +87,7 @@ def test_a_wrong_check_character_is_told_without_asking(phone: Page, shop_server
     asked: list[str] = []
     phone.on("request", lambda request: asked.append(request.url))
     for rest, ready in (("", "card"), ("/step/1", "step"), ("/trial/1", "trial")):
-        show(phone, f"{shop_server.url}/c/SHE7FA2{rest}", ready)
+        visit(phone, f"{shop_server.url}/c/SHE7FA2{rest}", ready)
         expect(by_test(phone, "bad-code")).to_contain_text("check character")
     assert not any("/cards/" in url for url in asked)
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import random
 
-from browsing import by_test, call, show, sideways, wait_ready
+from browsing import by_test, call, show, sideways, visit, wait_ready
 from playwright.sync_api import Page, expect
 
 from flangebook.labels import codes
@@ -20,7 +20,7 @@ def test_a_long_title_without_a_gap_widens_no_screen(page: Page, shop_server, ne
         (f"/c/{code}/trial/1", "trial"), (f"/c/{code}/history", "history"),
         (f"/part?from={code}", "part"),
     ):  # fmt: skip
-        show(page, f"{shop_server.url}{address}", ready)
+        visit(page, f"{shop_server.url}{address}", ready)
         assert sideways(page) <= 0, address
 
 

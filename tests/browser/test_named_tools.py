@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-from browsing import by_test, call, show, sideways, wait_ready, unfold
+from browsing import by_test, call, show, sideways, unfold, wait_ready
 from playwright.sync_api import Page, expect
 from test_order_panel import ZED, no_findings
 from test_part import box, enter, good

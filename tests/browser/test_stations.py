@@ -7,7 +7,7 @@ import urllib.request
 from typing import Any
 
 import pytest
-from browsing import by_test, call, show, sideways
+from browsing import by_test, call, show, sideways, visit
 from playwright.sync_api import Page, expect
 from shop_process import ShopProcess
 
@@ -61,7 +61,7 @@ def test_a_punch_turned_round_is_said(page: Page, shop_server):
     expect(stands.nth(1)).not_to_contain_text("reversed")
     assert sideways(page) <= 0
     for step in card["plan"]["steps"]:
-        show(page, f"{shop_server.url}/c/{card['code']}/step/{step['number']}", "step")
+        visit(page, f"{shop_server.url}/c/{card['code']}/step/{step['number']}", "step")
         count = int(step["punch_turned"])
         expect(by_test(page, "punch-turned")).to_have_count(count)
         expect(by_test(page, "tool-turned")).to_have_count(count)
@@ -113,7 +113,7 @@ def test_tools_side_by_side(page: Page, crib_server: ShopProcess):
     assert sideways(page) <= 0
     for station in stations:
         for number in station["steps"]:
-            show(page, f"{crib_server.url}/c/{card['code']}/step/{number}", "step")
+            visit(page, f"{crib_server.url}/c/{card['code']}/step/{number}", "step")
             expect(by_test(page, "step-station")).to_have_text(
                 f"Station {station['number']}, {words[station['number']]}"
             )

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 import pytest
-from browsing import by_test, call, show, sideways, wait_ready
+from browsing import by_test, call, show, sideways, visit, wait_ready
 from playwright.sync_api import Page, expect
 
 NUMBERS = ["gauge-x-value", "gauge-r-value", "set-angle-value", "punch-depth-value"]
@@ -30,7 +30,7 @@ def test_the_numbers_are_the_plan_s(page: Page, shop_server, demo_codes):
     code = demo_codes["Cable cover, hat section"]
     steps = call(f"{shop_server.url}/api/v1/cards/{code}")["plan"]["steps"]
     for step in steps:
-        show(page, f"{shop_server.url}/c/{code}/step/{step['number']}", "step")
+        visit(page, f"{shop_server.url}/c/{code}/step/{step['number']}", "step")
         assert shown(page, "gauge-x-value") == pytest.approx(step["gauge_x_mm"], abs=0.0501)
         assert shown(page, "gauge-r-value") == pytest.approx(step["gauge_r_mm"], abs=0.0501)
         assert shown(page, "set-angle-value") == pytest.approx(step["set_angle_deg"], abs=0.0501)
@@ -102,7 +102,7 @@ def test_the_drawing_is_the_step_s_own_outline(wide: Page, shop_server, demo_cod
     code = demo_codes["Cable cover, hat section"]
     for number in (1, 3):
         drawing = step_of(shop_server, code, number)["drawing"]
-        show(wide, f"{shop_server.url}/c/{code}/step/{number}", "step")
+        visit(wide, f"{shop_server.url}/c/{code}/step/{number}", "step")
         for pose in ("before", "after"):
             by_test(wide, pose).click()
             drawn = by_test(wide, "sheet").get_attribute("d")

@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterator
 from typing import Any
 
 import pytest
-from browsing import by_test, call, show, sideways
+from browsing import by_test, call, show, sideways, visit
 from playwright.sync_api import Page, Route, expect
 
 LEAST_TARGET_PX = 64
@@ -136,7 +136,7 @@ def test_the_point_on_the_sheet_lies_on_the_sheet_as_drawn(wide: Page, shop_serv
             near = (step.get("clearance") or {}).get("nearest")
             if not near or near["distance_mm"] > 100:
                 continue
-            show(wide, f"{shop_server.url}/c/{code}/step/{step['number']}", "step")
+            visit(wide, f"{shop_server.url}/c/{code}/step/{step['number']}", "step")
             by_test(wide, "during").click()
             x, y = near["on_sheet"]
             apart = by_test(wide, "sheet").evaluate(
