@@ -17,7 +17,7 @@ from looks import RULES
 from playwright.sync_api import Page, Request, expect
 from shop_process import ShopProcess
 from test_order_panel import no_findings
-from test_part import ANGLE, box, enter, good
+from test_part import ANGLE, IN_PAGE, box, enter, good
 
 TO_ITS_END_MS = 120_000
 MANY = 24
@@ -32,25 +32,15 @@ FINDINGS_OF_PANEL = """async rules => {
 
 # Bends after the first, at the right end; the section is whole after each one's flat. In the page:
 # a call for each box takes longer than the search.
-PLEAT = """async (many) => {
-  const there = async (find) => {
-    while (!find()) await new Promise((drawn) => setTimeout(drawn));
-    return find();
-  };
-  const type = (box, text) => {
-    box.value = text;
-    box.dispatchEvent(new InputEvent("input", { bubbles: true }));
-    box.dispatchEvent(new Event("change", { bubbles: true }));
-  };
-  for (let bend = 1; bend < many; bend++) {
-    document.querySelector('[data-test="add-right"]').click();
-    const named = (name) => () => document.getElementById(name);
-    type(await there(named(`bends.${bend}.included_angle_deg`)), "135");
-    const way = ["up", "down", "down", "up"][bend % 4];
-    document.querySelector(`[data-test="bends.${bend}.direction"] input[value=${way}]`).click();
-    type(await there(named(`flats_mm.${bend + 1}`)), "30");
-  }
-}"""
+PLEAT = f"""async (many) => {{
+  {IN_PAGE}
+  for (let bend = 1; bend < many; bend++) {{
+    add();
+    await type(`bends.${{bend}}.included_angle_deg`, "135");
+    turn(bend, ["up", "down", "down", "up"][bend % 4]);
+    await type(`flats_mm.${{bend + 1}}`, "30");
+  }}
+}}"""
 
 
 @pytest.fixture

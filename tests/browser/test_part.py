@@ -18,6 +18,34 @@ HAT = {
     "flats": ["20", "25", "60", "25", "20"],
     "bends": [("90", "up"), ("90", "down"), ("90", "down"), ("90", "up")],
 }
+# What a page's script types with: in a box as soon as it is there, at the bend of that number.
+IN_PAGE = """
+  const there = async (name) => {
+    while (!document.getElementById(name)) await new Promise((drawn) => setTimeout(drawn));
+    return document.getElementById(name);
+  };
+  const type = async (name, text) => {
+    const box = await there(name);
+    box.value = text;
+    for (const kind of ["input", "change"]) box.dispatchEvent(new Event(kind, { bubbles: true }));
+  };
+  const turn = (bend, way) =>
+    document.querySelector(`[data-test="bends.${bend}.direction"] input[value=${way}]`).click();
+  const add = () => document.querySelector('[data-test="add-right"]').click();
+"""
+ENTER = f"""async (part) => {{
+  {IN_PAGE}
+  const plain = ["title", "metal", "thickness_mm", "bend_length_mm"];
+  for (const name of plain) await type(name, part[name]);
+  for (const [i, flat] of part.flats.entries()) {{
+    if (i >= 2) add();
+    await type(`flats_mm.${{i}}`, flat);
+  }}
+  for (const [i, [angle, way]] of part.bends.entries()) {{
+    turn(i, way);
+    await type(`bends.${{i}}.included_angle_deg`, angle);
+  }}
+}}"""
 ANGLE = {**HAT, "title": "Angle", "flats": ["40", "60"], "bends": [("90", "up")]}
 
 
@@ -37,7 +65,7 @@ def box(page: Page, name: str) -> Any:
     return page.locator(f'[id="{name}"]')
 
 
-def enter(page: Page, part: dict[str, Any]) -> None:
+def typed(page: Page, part: dict[str, Any]) -> None:
     """Type a part as a person does, adding bends at the right end."""
     box(page, "title").fill(part["title"])
     box(page, "metal").select_option(part["metal"])
@@ -50,6 +78,11 @@ def enter(page: Page, part: dict[str, Any]) -> None:
     for i, (angle, direction) in enumerate(part["bends"]):
         turn(page, i, direction)
         box(page, f"bends.{i}.included_angle_deg").fill(angle)
+
+
+def enter(page: Page, part: dict[str, Any]) -> None:
+    """The same, typed in the page: a call for each box takes longer than what it brings about."""
+    page.evaluate(ENTER, part)
 
 
 def turn(page: Page, bend: int, direction: str) -> None:
@@ -73,7 +106,7 @@ def kept(page: Page) -> list[str]:
 def test_from_nothing_to_a_card(page: Page, shop_server):
     show(page, f"{shop_server.url}/part", "part")
     expect(by_test(page, "picture-words")).to_contain_text("Still to type: thickness, length")
-    enter(page, HAT)
+    typed(page, HAT)
     good(page)
     plan = planned(shop_server.url, HAT)
     blank = plan["blank"]
