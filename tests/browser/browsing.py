@@ -22,6 +22,11 @@ SILENCE = (
     "|CONTENT_LENGTH_MISMATCH|INCOMPLETE_CHUNKED_ENCODING)"
 )
 QUIET_S = 0.5
+# Another screen of the app that is open, as Back shows it.
+GO = """path => {
+  history.pushState(null, "", path);
+  dispatchEvent(new PopStateEvent("popstate"));
+}"""
 
 
 def plain_angle(title: str) -> dict[str, Any]:
@@ -74,13 +79,7 @@ def visit(page: Page, address: str, ready: str) -> Page:
 
 def go_to(page: Page, path: str, ready: str) -> Page:
     """Show another screen of the app that is open, as Back does: no page is loaded again."""
-    page.evaluate(
-        """path => {
-          history.pushState(null, "", path);
-          dispatchEvent(new PopStateEvent("popstate"));
-        }""",
-        path,
-    )
+    page.evaluate(GO, path)
     return wait_ready(page, ready)
 
 

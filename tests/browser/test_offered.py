@@ -6,11 +6,9 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from browsing import SILENCE, WIDE, by_test, call, show, wait_ready
+from browsing import GO, SILENCE, WIDE, by_test, call, show, wait_ready
 from playwright.sync_api import Page, Response, expect
 from secure import SecureShop, pair
-
-REACHES_INTO_THE_APP = True  # conftest.options
 
 CARD = "STEP6BQ"
 # Every control that ends in something only the owner may ask, by the name screens give it.
@@ -31,8 +29,6 @@ SCREENS = """async () => {
   }
   return found;
 }"""
-
-GO = "async address => { (await import('/app/shell/router.js')).go(address); }"
 
 
 @pytest.fixture
