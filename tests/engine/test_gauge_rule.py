@@ -25,8 +25,8 @@ from wing_by_hand import Slack, Wing, faces, polygons
 from flangebook.bending.clearance.problem import LEFT, NO_GAUGE, RIGHT, Problem
 from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE, ROUNDED, gauge_place
 from flangebook.bending.ordering.tool_edges import edges_of
+from flangebook.bending.samples import smallest_problem
 from flangebook.bending.tools.outline import tool_stack
-from flangebook.planning.warm_up import smallest_problem
 
 FAR = 5000.0
 PITCH = 2.0

@@ -13,7 +13,13 @@ from shape.imports import tree
 MANY = 8
 _CONTAINERS = {"tuple", "list", "Sequence", "Mapping", "Iterable", "Iterator", "dict", "str", "int"}
 _NUMBERS = {"float", "Estimate"}
-_UNIT = re.compile(r"\[[^\]\s]{1,12}\]")
+UNITS = (
+    "mm", "mm2", "cm", "kg", "kg/m3", "N", "N/mm", "MPa", "deg", "rad", "1/mm", "mm/mm", "mm/m",
+    "mm/rad", "deg/mm", "-",
+)  # fmt: skip
+_ONE = "|".join(map(re.escape, UNITS))
+_UNIT = re.compile(rf"\[(?:{_ONE})(?:, (?:{_ONE}))*\]")
+"""One unit or several in brackets, as in [N, mm, deg]."""
 _SOURCE = re.compile(r"^Source: \S", re.MULTILINE)
 _EXAMPLE = re.compile(r"^\s*>>> ", re.MULTILINE)
 

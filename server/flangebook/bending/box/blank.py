@@ -281,7 +281,15 @@ def _chords(start: Point, finish: Point, bulge: float) -> list[Point]:
 
 
 def area_mm2(cut: Cut) -> float:
-    """Area inside a cut line, its arcs true [mm2]."""
+    """Area inside a cut line, its arcs true [mm2].
+
+    Source: Gauss's area formula, and segments of circles (from memory).
+
+    >>> area_mm2(((0.0, 0.0, 0.0), (4.0, 0.0, 0.0), (4.0, 2.0, 0.0), (0.0, 2.0, 0.0)))
+    8.0
+    >>> round(area_mm2(((-1.0, 0.0, 1.0), (1.0, 0.0, 1.0))), 6)  # two half circles
+    3.141593
+    """
     more = area(ring_of(cut))
     for (x, y, bulge), (x2, y2, _) in zip(cut, (*cut[1:], cut[0]), strict=True):
         if bulge:

@@ -88,7 +88,14 @@ def standing(shape: BoxShape) -> tuple[Standing, ...]:
 
 def inside_reach_mm(shape: BoxShape, side: SideName, direction: Direction) -> float | None:
     """How far a side that is bent first reaches inwards from the tangent line of its bend [mm],
-    on the punch's side of the base when bending that way; None where nothing stands there."""
+    on the punch's side of the base when bending that way; None where nothing stands there.
+
+    Source: plane geometry.
+
+    >>> from flangebook.bending.samples import tray_shape
+    >>> inside_reach_mm(tray_shape(), "left", "up") < 0.0  # a plain wall reaches over nothing
+    True
+    """
     pair = shape.box.first_pair
     section = shape.sections.get(pair)
     if section is None or shape.box.side(side) is None:
@@ -116,6 +123,12 @@ def clear_length_mm(shape: BoxShape, direction: Direction) -> float | None:
 
     The inside radii at their feet count, since no tool may press on them. None where the two do
     not both stand there.
+
+    Source: plane geometry.
+
+    >>> from flangebook.bending.samples import tray_shape
+    >>> round(clear_length_mm(tray_shape(), "up"), 1)
+    292.0
     """
     pair = shape.box.first_pair
     reaches = [inside_reach_mm(shape, side, direction) for side in ENDS_OF[pair]]

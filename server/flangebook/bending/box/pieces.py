@@ -99,6 +99,15 @@ def reach(piece: Ring, piece_from_mm: float, other: Ring) -> float | None:
     piece_from_mm: where along the other's first coordinate the piece, drawn out, begins. The
     two stay apart when the other begins at least here along the piece's first coordinate.
     None where they can never meet.
+
+    Source: plane geometry.
+
+    >>> lip = ((0.0, 10.0), (8.0, 10.0), (8.0, 12.0), (0.0, 12.0))
+    >>> wall = ((0.0, 0.0), (2.0, 0.0), (2.0, 30.0), (0.0, 30.0))
+    >>> reach(lip, 1.0, wall)
+    8.0
+    >>> reach(lip, 5.0, wall) is None
+    True
     """
     met = clipped(other, 0, piece_from_mm + LEAST_OVERLAP_MM, None)
     if not met:

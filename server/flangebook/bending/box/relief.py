@@ -67,8 +67,9 @@ def relief_rule(thickness_mm: float, *, square: bool) -> str:
 
 
 def corner_gap_mm(thickness_mm: float) -> float:
-    """Gap [mm] between the walls of a closed corner: a tenth of the thickness, at least 0.2 mm
-    (common practice, no source).
+    """Gap [mm] between the walls of a closed corner: a tenth of the thickness, at least 0.2 mm.
+
+    Source: common practice, no source.
 
     >>> corner_gap_mm(3.0)
     0.3

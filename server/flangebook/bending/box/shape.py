@@ -119,7 +119,14 @@ def other_pair(side: SideName) -> Pair:
 
 
 def base_from_mm(strip: Strip, base: int) -> float:
-    """Where the straight of flat ``base`` (index) begins on a strip [mm]."""
+    """Where the straight of flat ``base`` (index) begins on a strip [mm].
+
+    Source: definition.
+
+    >>> from flangebook.bending.samples import Z_STRIP
+    >>> base_from_mm(Z_STRIP, 1)  # the bend line at 18, half an allowance of 4 behind it
+    20.0
+    """
     if base == 0:
         return 0.0
     fold = strip.folds[base - 1]
@@ -186,7 +193,14 @@ def _relief_mm(box: Box, sections: Mapping[Pair, Section]) -> float:
 
 
 def wall_radius_mm(sections: Mapping[Pair, Section]) -> float:
-    """The largest inside radius of the bends at the base [mm]."""
+    """The largest inside radius of the bends at the base [mm].
+
+    Source: definition.
+
+    >>> from flangebook.bending.samples import tray_shape
+    >>> wall_radius_mm(tray_shape().sections)
+    2.0
+    """
     return max(
         section.folded[i].inside_radius_mm
         for section in sections.values()

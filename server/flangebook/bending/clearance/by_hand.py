@@ -33,11 +33,18 @@ def slack_at(
     line: Floats, wanted: Floats, most: float, edges: Floats, of: Ints,
     x: float, y: float, tilt: float, worth: float, moved: Floats,
 ) -> float:  # fmt: skip
-    """By how much the part keeps further away than it must, at one place; ``worth`` if by more.
+    """How much further away than it must the part keeps at one place [mm]; ``worth`` if more.
 
     line: its middle line, (m, 2). wanted: distance of each stretch from each kind of tool,
     (m - 1, tools); most: the largest of them. edges, of: the tools' outlines and kinds. x, y:
     shift; tilt: about (0, 0), before the shift. moved: room to work in, (m, 2).
+
+    Source: plane geometry.
+
+    >>> line, edges = np.array([[0.0, 0.0], [10.0, 0.0]]), np.array([[0.0, 5.0, 10.0, 5.0]])
+    >>> wanted, kinds, room = np.array([[2.0]]), np.array([0]), line.copy()
+    >>> slack_at(line, wanted, 2.0, edges, kinds, 0.0, 0.0, 0.0, 99.0, room)
+    3.0
     """
     _put_at(line, x, y, tilt, moved)
     left, bottom, right, top = np.inf, np.inf, -np.inf, -np.inf

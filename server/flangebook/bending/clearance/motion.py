@@ -55,20 +55,43 @@ def motion_of(problem: Problem, bend: int, pair: int) -> Motion:
 
 @kernel
 def released(problem: Problem, motion: Motion, bend: int) -> float:
-    """Theta when the bend has sprung back [rad]; a step that ends sharper later stays as it is."""
+    """Theta when the bend has sprung back [rad]; a step that ends sharper later stays as it is.
+
+    Source: definition.
+
+    >>> from flangebook.bending.samples import smallest_problem
+    >>> problem = smallest_problem()
+    >>> math.degrees(released(problem, motion_of(problem, 0, 0), 0))  # half of a bend of 90
+    45.0
+    """
     return float(min(0.5 * abs(problem.angle[bend]), motion.theta_max))
 
 
 @kernel
 def depth_at(motion: Motion, theta: float) -> float:
-    """How deep the punch is at theta, from first touch [mm]."""
+    """How deep the punch is at theta, from first touch [mm].
+
+    Source: own derivation, as ``air_bend_geometry.punch_depth_mm``.
+
+    >>> fold = Motion(math.pi / 4.0, 0.0, 0.0, 0.0, shoulder_x=8.0, reach=0.0, scale=1.0)
+    >>> round(depth_at(fold, math.pi / 4.0), 6)  # a sharp fold to 90 degrees: V/2
+    8.0
+    """
     across = motion.shoulder_x * math.tan(theta)
     return motion.scale * (across - motion.reach * (1.0 / math.cos(theta) - 1.0))
 
 
 @kernel
 def placed(motion: Motion, theta: float, rise: float, in_press: bool) -> tuple[float, float, float]:
-    """Shift x, shift y after the turn by theta, and draw-in before it [mm]."""
+    """Shift x, shift y after the turn by theta, and draw-in before it [mm].
+
+    Source: own derivation, as at the top of the module.
+
+    >>> fold = Motion(math.pi / 4.0, 0.0, 0.0, 0.0, shoulder_x=8.0, reach=0.0, scale=1.0)
+    >>> x, y, drawn_in = placed(fold, math.pi / 4.0, 0.0, True)
+    >>> round(x, 6), round(y, 6), drawn_in
+    (0.0, -8.0, 0.0)
+    """
     drawn_in = 0.5 * motion.allowance * theta / motion.theta_max
     x = motion.radius * math.sin(theta)
     y = -0.5 * motion.thickness + motion.radius * (1.0 - math.cos(theta)) - rise
@@ -79,7 +102,14 @@ def placed(motion: Motion, theta: float, rise: float, in_press: bool) -> tuple[f
 
 @kernel
 def speed_bound(motion: Motion, furthest: float, in_press: bool) -> float:
-    """No point within ``furthest`` of the bend line goes faster than this [mm per rad of theta]."""
+    """No point within ``furthest`` of the bend line goes faster than this [mm/rad], by theta.
+
+    Source: own derivation, as at the top of the module.
+
+    >>> fold = Motion(math.pi / 4.0, 0.0, 0.0, 0.0, shoulder_x=8.0, reach=0.0, scale=1.0)
+    >>> round(speed_bound(fold, 100.0, True), 6)  # the turn's 100, the punch's 8/cos² of 45 degrees
+    116.0
+    """
     drawn_in = 0.5 * motion.allowance / motion.theta_max
     speed = furthest + abs(motion.radius - drawn_in)
     if in_press:

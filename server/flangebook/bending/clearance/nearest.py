@@ -34,6 +34,13 @@ def nearest(
     Left out are the straight sheet beside the line against punch and die, which it lies on, and
     a first flange that stands up against the die, which it may rest on. The distance is within
     GOOD_ENOUGH_MM; 0 where they run into one another.
+
+    Source: own method: halving the stroke, with a bound on speed.
+
+    >>> from flangebook.bending.samples import smallest_problem
+    >>> distance, theta, piece = nearest(smallest_problem(), 0, 1, True, 0, 1, PUNCH)
+    >>> round(distance, 1), piece
+    (19.2, 1)
     """
     motion = motion_of(problem, bend, pair)
     in_press = tool in (DIE, BED, FLOOR)

@@ -84,7 +84,14 @@ def wing_line(
 
 @kernel
 def punch_travel(problem: Problem, bend: int, pair: int, theta: float) -> float:
-    """How deep the punch is at theta, from first touch [mm]."""
+    """How deep the punch is at theta, from first touch [mm].
+
+    Source: own derivation, as ``air_bend_geometry.punch_depth_mm``.
+
+    >>> from flangebook.bending.samples import smallest_problem
+    >>> round(punch_travel(smallest_problem(), 0, 0, math.pi / 4.0), 3)  # the stroke's own depth
+    5.0
+    """
     return depth_at(motion_of(problem, bend, pair), theta)
 
 

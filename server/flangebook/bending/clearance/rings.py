@@ -16,7 +16,16 @@ Corners = NDArray[np.float64]
 
 @kernel
 def apart(one: Corners, two: Corners) -> float:
-    """Distance between two outlines [mm]; negative by how deep a corner lies in the other."""
+    """Distance between two outlines [mm]; negative by how deep a corner lies in the other.
+
+    Source: plane geometry.
+
+    >>> square = np.array([[0.0, 0.0], [1.0, 0.0], [1.0, 1.0], [0.0, 1.0]])
+    >>> apart(square, square + np.array([4.0, 0.0]))
+    3.0
+    >>> round(apart(square, square + np.array([0.9, 0.9])), 6)
+    -0.1
+    """
     deep = max(_deepest(one, two), _deepest(two, one))
     if deep > 0.0:
         return -deep

@@ -36,6 +36,8 @@ def shoulder_centre_x_mm(
     Raises:
         InputError: a size is unusable.
 
+    Source: own derivation from plane geometry, as at the top of the module.
+
     >>> shoulder_centre_x_mm(16, 86, 0)
     8.0
     """
@@ -68,6 +70,8 @@ def punch_depth_mm(
     Raises:
         InputError: a size is unusable or the angle is no bend.
         RangeError: the bend's radius fills the V before the angle is reached.
+
+    Source: own derivation from plane geometry, as at the top of the module.
 
     >>> round(punch_depth_mm(90, 0, 1e-9, 16, 86, 0), 6)  # a sharp fold: V/2
     8.0
@@ -111,6 +115,8 @@ def angle_at_depth(
         InputError: a size is unusable.
         RangeError: deeper than the sheet can follow in this V.
 
+    Source: own derivation: the closed form of the module solved for the angle.
+
     >>> round(angle_at_depth(8, 0, 1e-9, 16, 86, 0), 6)
     90.0
     """
@@ -147,6 +153,8 @@ def contact_point(
     Raises:
         InputError: a size is unusable or the angle is no bend.
 
+    Source: own derivation from plane geometry, as at the top of the module.
+
     >>> contact_point(90, 16, 86, 0)
     (8.0, 0.0)
     """
@@ -179,6 +187,8 @@ def smallest_flange_mm(
 
     Raises:
         InputError: a size is unusable or the angle is no bend.
+
+    Source: own derivation from plane geometry, as at the top of the module.
 
     >>> round(smallest_flange_mm(90, 16, 86, 0) / 16, 3)
     0.707
@@ -215,6 +225,8 @@ def edge_rate_mm_per_mm(
 
     Raises:
         RangeError: the bend's radius fills the V at this angle.
+
+    Source: own derivation: the slope of :func:`punch_depth_mm`.
 
     >>> round(edge_rate_mm_per_mm(180, 100, 0, 1e-9, 16, 86, 0), 6)  # 100 / (V/2)
     12.5

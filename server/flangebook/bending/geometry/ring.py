@@ -37,13 +37,25 @@ def box(left: float, bottom: float, right: float, top: float) -> Ring:
 
 
 def bounds(ring: Ring) -> tuple[float, float, float, float]:
-    """Smallest x, smallest y, largest x, largest y of the points [mm]."""
+    """Smallest x, smallest y, largest x, largest y of the points [mm].
+
+    Source: definition.
+
+    >>> bounds(((0.0, 0.0), (4.0, 0.0), (4.0, 2.0)))
+    (0.0, 0.0, 4.0, 2.0)
+    """
     xs, ys = [p[0] for p in ring], [p[1] for p in ring]
     return (min(xs), min(ys), max(xs), max(ys))
 
 
 def area(ring: Ring) -> float:
-    """Area inside the ring [mm2], negative when it runs clockwise."""
+    """Area inside the ring [mm2], negative when it runs clockwise.
+
+    Source: Gauss's area formula (from memory).
+
+    >>> area(((0.0, 0.0), (4.0, 0.0), (4.0, 2.0)))
+    4.0
+    """
     pairs = zip(ring, (*ring[1:], ring[0]), strict=True)
     return sum(ax * by - bx * ay for (ax, ay), (bx, by) in pairs) / 2.0
 
@@ -97,9 +109,11 @@ def tidy(points: Iterable[Point]) -> Ring:
 
 
 def furthest_x(ring: Ring, low_mm: float, high_mm: float) -> tuple[float, float, float] | None:
-    """The largest x of the ring at heights from low to high, its lowest and highest place.
+    """The largest x of the ring at heights from low to high, its lowest and highest place [mm].
 
     None when the ring has nothing there.
+
+    Source: plane geometry.
 
     >>> furthest_x(box(0.0, 0.0, 5.0, 2.0), 1.0, 9.0)
     (5.0, 1.0, 2.0)

@@ -207,6 +207,8 @@ def deduction(
     Raises:
         InputError, RangeError: as ``setback_mm``.
 
+    Source: definition of the bend deduction.
+
     >>> round(deduction(90, 1, 1, 2.081), 3)
     1.919
     """

@@ -166,6 +166,13 @@ def force_band(
 
     Raises:
         InputError: a size is not above zero or the angle is no bend.
+
+    Source: :func:`force_textbook`, :func:`force_lange`, :func:`force_us_chart`.
+
+    >>> from flangebook.bending.samples import STEEL
+    >>> force = force_band(STEEL, 2.0, 1000.0, 16.0, 90.0)
+    >>> round(force.low), round(force.nominal), round(force.high)
+    (93100, 127500, 163715)
     """
     need_positive(
         thickness_mm=thickness_mm, bend_length_mm=bend_length_mm, v_opening_mm=v_opening_mm

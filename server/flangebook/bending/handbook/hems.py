@@ -86,8 +86,11 @@ def hem(bend: Bend, thickness_mm: float) -> Hem:
 
 
 def gap_doubt_mm(thickness_mm: float) -> float:
-    """How far the gap of a flattened hem may be off [mm]: a fifth of the thickness (common
-    practice, no source), so a closed hem may stay that much open.
+    """How far the gap of a flattened hem may be off [mm]: a fifth of the thickness.
+
+    A closed hem may stay that much open.
+
+    Source: common practice, no source.
 
     >>> gap_doubt_mm(2.0)
     0.4
@@ -118,7 +121,9 @@ def pre_bend_included_deg(
 ) -> float:
     """Included angle of the acute bend before flattening, released [deg].
 
-    30 degrees (common practice, no source), or what the blunter of the two tools allows.
+    30 degrees, or what the blunter of the two tools allows.
+
+    Source: common practice, no source.
 
     >>> pre_bend_included_deg(28.0, 30.0, 2.0)
     32.0

@@ -96,6 +96,13 @@ def k_factor_band(
 
     Raises:
         InputError: a size is unusable.
+
+    Source: DIN 6935, Groover, Machinery's Handbook and the US Navy's manual, as in the functions
+    for each.
+
+    >>> k = k_factor_band(2.0, 2.0)
+    >>> round(k.low, 3), round(k.nominal, 3), round(k.high, 3)
+    (0.325, 0.325, 0.452)
     """
     groover = k_factor_groover(inside_radius_mm, thickness_mm)
     try:

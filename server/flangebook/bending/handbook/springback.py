@@ -111,6 +111,13 @@ def usual_springback(
 
     Raises:
         InputError: a size is not above zero or the angle is no bend.
+
+    Source: common practice, no source; the metal's own record says where its figure comes from.
+
+    >>> from flangebook.bending.samples import STEEL
+    >>> usual = usual_springback(STEEL, 2.0, 16.0, 135.0)
+    >>> usual.low, usual.nominal, usual.high
+    (0.25, 0.6, 0.85)
     """
     need_positive(thickness_mm=thickness_mm, v_opening_mm=v_opening_mm)
     need_bend(included_angle_deg)
@@ -141,6 +148,13 @@ def springback(
     Raises:
         InputError: a size is not above zero or the angle is no bend.
         RangeError: the radius is so large that the sheet may spring back flat.
+
+    Source: common practice, no source, beside F. J. Gardiner, Trans. ASME 79 (1957), pp. 1-9.
+
+    >>> from flangebook.bending.samples import STEEL
+    >>> spring = springback(STEEL, 2.0, 16.0, 2.56, 90.0)
+    >>> round(spring.low, 2), round(spring.nominal, 2), round(spring.high, 2)
+    (0.3, 1.2, 1.7)
     """
     need_positive(thickness_mm=thickness_mm, v_opening_mm=v_opening_mm)
     need_bend(included_angle_deg)

@@ -64,6 +64,9 @@ def nearest_nominal_v_mm(thickness_mm: float) -> float:
     Raises:
         InputError: the thickness is not above zero.
 
+    Source: the openings are those in the heads of published metric force charts; 8 t is common
+    practice, no source.
+
     >>> nearest_nominal_v_mm(1.5)
     12.0
     """

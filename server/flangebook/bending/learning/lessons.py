@@ -111,12 +111,18 @@ class Lesson:
 
 
 def half_band(band: Estimate) -> float:
-    """Half a band; where a side is wider than the other it counts for both."""
+    """Half a band, in its figure's unit [mm, deg, -]; the wider side counts for both.
+
+    Source: definition.
+
+    >>> half_band(Estimate(1.0, 2.0, 2.5))
+    1.0
+    """
     return max(band.high - band.nominal, band.nominal - band.low)
 
 
 def spread_of(figure: FigureName, bend: AirBend, set_up: SetUp) -> float:
-    """Standard deviation of the metal's own departure in a set-up, from the expected band.
+    """Standard deviation of the metal's own departure in a set-up, from the expected band [deg, -].
 
     Of springback the band reaches far down and little up, and half its width counts.
 
@@ -124,6 +130,14 @@ def spread_of(figure: FigureName, bend: AirBend, set_up: SetUp) -> float:
         figure: which figure; the punch depth has none, it is the press's.
         bend: as expected.
         set_up: of that bend.
+
+    Source: own method, as at the top of the module; common practice, no source, for its figures.
+
+    >>> from flangebook.bending.samples import SET_UP, STEEL, V16
+    >>> from flangebook.bending.prediction.air_bend import air_bend
+    >>> bend = air_bend(STEEL, 2.0, 1000.0, 90.0, V16, 1.0)
+    >>> round(spread_of("springback", bend, SET_UP), 2)
+    0.46
     """
     if figure == "springback":
         return 0.5 * (bend.springback_deg.high - bend.springback_deg.low) / NINE_IN_TEN
@@ -142,6 +156,14 @@ def degrees_per_mm(bend: AirBend, set_up: SetUp) -> float:
 
     Raises:
         RangeError: the sheet fills the V there.
+
+    Source: own derivation: the slope of ``air_bend_geometry.punch_depth_mm``.
+
+    >>> from flangebook.bending.samples import SET_UP, STEEL, V16
+    >>> from flangebook.bending.prediction.air_bend import air_bend
+    >>> bend = air_bend(STEEL, 2.0, 1000.0, 90.0, V16, 1.0)
+    >>> round(degrees_per_mm(bend, SET_UP), 1)
+    12.9
     """
     return 1.0 / depth_per_deg_mm(
         bend.set_angle_deg.nominal, bend.inside_radius_mm.nominal, set_up.thickness_mm, set_up.die
@@ -158,6 +180,15 @@ def depth_beside_mm(bend: AirBend, set_up: SetUp, loaded_angle_deg: float) -> fl
 
     Raises:
         RangeError: the sheet fills the V before that angle.
+
+    Source: own derivation, as ``air_bend_geometry.punch_depth_mm``.
+
+    >>> from flangebook.bending.samples import SET_UP, STEEL, V16
+    >>> from flangebook.bending.prediction.air_bend import air_bend
+    >>> bend = air_bend(STEEL, 2.0, 1000.0, 90.0, V16, 1.0)
+    >>> deeper = depth_beside_mm(bend, SET_UP, bend.set_angle_deg.nominal - 1.0)
+    >>> round(deeper - bend.punch_depth_mm.nominal, 3)
+    0.078
     """
     return depth_at_mm(bend, loaded_angle_deg, set_up.thickness_mm, set_up.die)
 
@@ -268,6 +299,8 @@ def beyond_metal(lesson: Lesson) -> Check:
 
 def deduction_unit_mm(set_up: SetUp) -> float:
     """Change of the deduction [mm] for a K-factor higher by one: less by b t.
+
+    Source: own derivation: the slope of ``allowance.deduction`` by K.
 
     >>> from flangebook.bending.tools.tooling import Die
     >>> die = Die("V16", "V16", 16, 86, 2, 80, 60, None, ())

@@ -47,6 +47,8 @@ def nearness(
     Raises:
         InputError: a ratio is not above zero.
 
+    Source: common practice, no source.
+
     >>> nearness(1.4, 1.0, 0.0), nearness(1.0, 1.0, 0.0, same_lot=False)
     (0.5, 0.25)
     """
@@ -69,6 +71,15 @@ def nearness_of(there: SetUp, here: SetUp) -> float:
 
     Raises:
         InputError: a size is not above zero.
+
+    Source: common practice, no source.
+
+    >>> from flangebook.bending.samples import SET_UP
+    >>> from dataclasses import replace
+    >>> nearness_of(SET_UP, SET_UP)
+    1.0
+    >>> nearness_of(replace(SET_UP, included_angle_deg=135.0), SET_UP)
+    0.5
     """
     if there.metal != here.metal:
         return 0.0

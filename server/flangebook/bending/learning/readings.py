@@ -32,6 +32,8 @@ def springback_measured(released_deg: float, loaded_deg: float) -> float:
     Raises:
         InputError: an angle is no bend.
 
+    Source: definition.
+
     >>> springback_measured(91.5, 89.0)
     2.5
     """
@@ -113,6 +115,8 @@ def deduction_from_k(
 
     Raises:
         InputError: a size is unusable or the angle is no bend.
+
+    Source: definition of the K-factor.
 
     >>> round(deduction_from_k(0.5, 90, 2, 2), 3)
     3.288

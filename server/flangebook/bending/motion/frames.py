@@ -26,6 +26,14 @@ def reach_behind_mm(pressing: Pressing) -> float:
 
     Looked at every degree of half the bend angle: between two looks a point 500 mm from the bend
     moves less than 0.02 mm past the further of them.
+
+    Source: plane geometry.
+
+    >>> from flangebook.bending.samples import V16, Z_STRIP
+    >>> from flangebook.bending.motion.lying import Stroke
+    >>> pressing = Pressing(Z_STRIP, 1, Stroke(88.0, 2.0, 4.1, 6.4), V16)
+    >>> round(reach_behind_mm(pressing), 1)
+    34.3
     """
     return max(x for theta in _moments(pressing) for x, _ in pressed_outline(pressing, theta))
 

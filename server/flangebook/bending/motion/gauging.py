@@ -142,6 +142,15 @@ def draw_back_mm(
     """How far the finger must draw back before the wing or the punch comes to it [mm].
 
     The whole stroke is looked at, and a clearance added. 0 where nothing comes to it.
+
+    Source: own method; the clearance is common practice, no source.
+
+    >>> from flangebook.bending.samples import BRAKE, V16, Z_STRIP
+    >>> gauges = gauge_options(Z_STRIP, 1, "up", BRAKE, V16)
+    >>> at_flange = next(one for one in gauges if one.against == "finished flange")
+    >>> how = {"stroke": Stroke(88.0, 2.0, 4.1, 6.4), "press": BRAKE, "die": V16}
+    >>> round(draw_back_mm(at_flange, Z_STRIP, 1, "up", **how), 1)
+    8.3
     """
     faced, n = facing(strip, number, direction, gauge.end)
     theta = math.radians(180.0 - stroke.included_angle_deg) / 2.0

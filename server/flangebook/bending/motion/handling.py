@@ -48,6 +48,8 @@ def blank_mass_kg(
     Raises:
         InputError: a size is not above zero.
 
+    Source: definition of density.
+
     >>> round(blank_mass_kg(1000, 500, 2, 7850), 3)
     7.85
     """

@@ -36,6 +36,9 @@ def horizontal_multiplier(horizontal_cm: float) -> float:
         InputError: H is not above zero.
         RangeError: H over 63 cm, where the method allows no load.
 
+    Source: Waters, Putz-Anderson, Garg, DHHS (NIOSH) Publication 94-110, as at the top of the
+    module.
+
     >>> horizontal_multiplier(50)
     0.5
     """
@@ -58,6 +61,9 @@ def vertical_multiplier(vertical_cm: float) -> float:
     Raises:
         RangeError: V outside 0 to 175 cm.
 
+    Source: Waters, Putz-Anderson, Garg, DHHS (NIOSH) Publication 94-110, as at the top of the
+    module.
+
     >>> vertical_multiplier(75)
     1.0
     """
@@ -79,6 +85,9 @@ def distance_multiplier(distance_cm: float) -> float:
     Raises:
         RangeError: D outside 0 to 175 cm.
 
+    Source: Waters, Putz-Anderson, Garg, DHHS (NIOSH) Publication 94-110, as at the top of the
+    module.
+
     >>> distance_multiplier(25)
     1.0
     """
@@ -99,6 +108,9 @@ def asymmetric_multiplier(asymmetry_deg: float) -> float:
 
     Raises:
         RangeError: A outside 0 to 135 degrees.
+
+    Source: Waters, Putz-Anderson, Garg, DHHS (NIOSH) Publication 94-110, as at the top of the
+    module.
 
     >>> asymmetric_multiplier(90)
     0.712
@@ -133,6 +145,9 @@ def recommended_weight_kg(
     Raises:
         InputError, RangeError: as the multipliers.
 
+    Source: Waters, Putz-Anderson, Garg, DHHS (NIOSH) Publication 94-110, as at the top of the
+    module.
+
     >>> round(recommended_weight_kg(40, 75, 25), 1)
     14.4
     """
@@ -154,6 +169,9 @@ def recommended_weight_kg(
 
 def horizontal_of_width_cm(width_cm: float) -> float:
     """H [cm] of a load as wide as this, away from the body: 20 + W/2, hands at 25 cm or higher.
+
+    Source: Waters, Putz-Anderson, Garg, DHHS (NIOSH) Publication 94-110, as at the top of the
+    module.
 
     >>> horizontal_of_width_cm(40)
     40.0

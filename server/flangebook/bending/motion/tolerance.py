@@ -35,12 +35,21 @@ def repeatability_mm(press: Press) -> tuple[float, bool]:
 
 
 def gauge_variance_mm2(press: Press) -> float:
-    """Variance of the place where the back gauge stops [mm2]."""
+    """Variance of the place where the back gauge stops [mm2].
+
+    Source: definition of variance; what is usual is common practice, no source.
+
+    >>> from flangebook.bending.samples import BRAKE
+    >>> round(gauge_variance_mm2(BRAKE), 6)  # 0.1 mm are two standard deviations
+    0.0025
+    """
     return (repeatability_mm(press)[0] / SIGMAS) ** 2
 
 
 def root_sum_square(sensitivities: Floats, variances: Floats) -> float:
-    """Standard deviation of what depends on several independent figures, to first order.
+    """Standard deviation [mm] of a length that depends on several figures, to first order.
+
+    The figures are independent of one another.
 
     u = sqrt(sum c_i^2 u_i^2), c_i how much the result changes with figure i, u_i^2 its variance.
 
@@ -58,6 +67,15 @@ def expected_errors_mm(problem: Problem, moves: Sequence[Move]) -> tuple[float, 
     SIGMAS standard deviations each. moves: the order, first step first. problem: with its gauge's
     and bends' variances. None where a step cannot be gauged, or at a place that is lost when
     anything is the least bit off.
+
+    Source: own derivation of the chain; JCGM 100:2008 (GUM) for the sum, as
+    :func:`root_sum_square`.
+
+    >>> from flangebook.bending.samples import smallest_problem
+    >>> from flangebook.bending.clearance.problem import LEFT
+    >>> order = [Move(0, LEFT, 0), Move(1, LEFT, 0)]
+    >>> [round(error, 2) for error in expected_errors_mm(smallest_problem(), order)]
+    [0.22, 0.22, 0.32]
     """
     bends = len(problem.at)
     lines: Floats = np.zeros((bends, 2 * bends))  # each bend line, by gauge and bend errors

@@ -30,6 +30,12 @@ def reach_through_bend(
 
     At heights from bottom to top above the die, from first touch to the end of the stroke; -inf
     when nothing comes there. made: as for ``gauge_places``.
+
+    Source: own method: halving the stroke, with a bound on speed.
+
+    >>> from flangebook.bending.samples import smallest_problem
+    >>> round(reach_through_bend(smallest_problem(), 0, 1, 0, 0, -5.0, 50.0), 1)
+    80.0
     """
     motion = motion_of(problem, bend, pair)
     depth = problem.strokes[bend, pair, 3]

@@ -58,6 +58,13 @@ def gauge_place(
 
     side: the end at the gauge. made: the finished folds of that wing, bit i for the i-th
     outwards. The bits are NO_GAUGE when there is no place; the rest means nothing then.
+
+    Source: common practice, no source.
+
+    >>> from flangebook.bending.samples import smallest_problem
+    >>> why, against, x, r, between, bottom = gauge_place(smallest_problem(), 0, 1, 0, 0)
+    >>> round(x, 2), round(r, 2), between
+    (80.0, 1.0, 0)
     """
     count = wing_count(bend, side, len(problem.at))
     places = np.empty((2 * count + 2, COLUMNS))

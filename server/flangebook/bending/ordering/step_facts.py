@@ -119,6 +119,13 @@ def reach_mm(problem: Problem, wings: Wings, row: int, bend: int, side: int) -> 
 
     Along the middle line, a finished bend an arc of its radius and allowance about its line;
     an arc that goes past upright is furthest out where it stands upright.
+
+    Source: plane geometry.
+
+    >>> from flangebook.bending.samples import smallest_problem
+    >>> problem = smallest_problem()
+    >>> reach_mm(problem, new_wings(2, 1), 0, 0, 1)  # unbent, to the edge 80 away
+    80.0
     """
     if wings.reach[row] >= 0.0:
         return float(wings.reach[row])

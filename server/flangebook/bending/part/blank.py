@@ -115,6 +115,12 @@ def measured_flats_mm(
     """Each flat's dimension as a gauge would measure it on the folded strip [mm].
 
     To where its face meets the next flat's face, or to the outermost point of the bend.
+
+    Source: outside dimensions as in DIN 6935.
+
+    >>> from flangebook.bending.samples import Z, Z_STRIP
+    >>> [round(flat, 6) for flat in measured_flats_mm(Z_STRIP, Z.bends, Z.dimension)]
+    [20.0, 30.0, 20.0]
     """
     straights, arcs = trace(strip)
     measured = []

@@ -108,6 +108,12 @@ def hit_gauge_x_mm(hits: Hits, line_gauge_x_mm: float, gauged_end: End) -> tuple
 
     line_gauge_x_mm: gauge X with the bend line itself on the tools' centre line, the radius
     not begun yet [mm].
+
+    Source: plane geometry.
+
+    >>> hits = hits_of(3, 90.0, 50.0, 2.0, 80.0)
+    >>> [round(x, 2) for x in hit_gauge_x_mm(hits, 100.0, "right")]
+    [126.67, 100.0, 73.33]
     """
     sign = 1.0 if gauged_end == "right" else -1.0
     return tuple(

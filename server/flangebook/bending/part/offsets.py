@@ -52,6 +52,8 @@ def straight_for_height_mm(
 
     Negative when the arcs alone are higher than that.
 
+    Source: plane geometry.
+
     >>> round(straight_for_height_mm(9.0, 90.0, 2.0, 1.0), 6)
     4.0
     """

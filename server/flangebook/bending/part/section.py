@@ -73,6 +73,8 @@ def setback_mm(
 ) -> float:
     """From the tangent of a bend's arc to where its flats' dimension ends [mm].
 
+    Source: outside dimensions as in DIN 6935; for a hem, common practice, no source.
+
     >>> setback_mm(Bend(90.0, "up"), 3.0, 2.0, "din6935")
     5.0
     >>> setback_mm(Bend(0.0, "up", kind="closed_hem"), 0.0, 2.0, "inside")
@@ -86,7 +88,14 @@ def setback_mm(
 
 
 def setbacks_mm(part: Part, bends: Sequence[FoldedBend]) -> tuple[float, ...]:
-    """The setback of each bend [mm]; it counts once on either side."""
+    """The setback of each bend [mm]; it counts once on either side.
+
+    Source: as :func:`setback_mm`.
+
+    >>> from flangebook.bending.samples import FOLDED, Z
+    >>> setbacks_mm(Z, FOLDED)
+    (4.0, 4.0)
+    """
     return tuple(
         setback_mm(bend, folded.inside_radius_mm, part.thickness_mm, part.dimension)
         for bend, folded in zip(part.bends, bends, strict=True)
@@ -94,18 +103,39 @@ def setbacks_mm(part: Part, bends: Sequence[FoldedBend]) -> tuple[float, ...]:
 
 
 def straight_lengths_mm(part: Part, bends: Sequence[FoldedBend]) -> tuple[float, ...]:
-    """The straight stretch of each flat between its arcs [mm]; negative when too short."""
+    """The straight stretch of each flat between its arcs [mm]; negative when too short.
+
+    Source: definition.
+
+    >>> from flangebook.bending.samples import FOLDED, Z
+    >>> straight_lengths_mm(Z, FOLDED)  # flats of 20, 30, 20 less setbacks of 4
+    (16.0, 22.0, 16.0)
+    """
     setbacks = (0.0, *setbacks_mm(part, bends), 0.0)
     return tuple(flat - setbacks[i] - setbacks[i + 1] for i, flat in enumerate(part.flats_mm))
 
 
 def developed_length_mm(part: Part, bends: Sequence[FoldedBend]) -> float:
-    """Length of the blank: straights plus allowances [mm]."""
+    """Length of the blank: straights plus allowances [mm].
+
+    Source: definition.
+
+    >>> from flangebook.bending.samples import FOLDED, Z
+    >>> developed_length_mm(Z, FOLDED)  # 16 + 4 + 22 + 4 + 16
+    62.0
+    """
     return sum(straight_lengths_mm(part, bends)) + sum(b.allowance_mm for b in bends)
 
 
 def bend_lines_mm(part: Part, bends: Sequence[FoldedBend]) -> tuple[float, ...]:
-    """Middle of each allowance arc, from the left end of the blank [mm]."""
+    """Middle of each allowance arc, from the left end of the blank [mm].
+
+    Source: definition.
+
+    >>> from flangebook.bending.samples import FOLDED, Z
+    >>> bend_lines_mm(Z, FOLDED)
+    (18.0, 44.0)
+    """
     lines: list[float] = []
     reached = 0.0
     for straight, folded in zip(straight_lengths_mm(part, bends), bends, strict=False):
@@ -143,6 +173,15 @@ def allowance_at(
 
     The neutral fibre lies as deep in the sheet as the finished bend's allowance says. Used
     for the bend under load and for the acute bend of a hem.
+
+    Source: definition of the neutral fibre.
+
+    >>> from flangebook.bending.samples import FOLDED
+    >>> bend = Bend(90.0, "up")
+    >>> round(allowance_at(90.0, 2.0, bend, FOLDED[0], 2.0), 6)
+    4.0
+    >>> round(allowance_at(88.0, 2.0, bend, FOLDED[0], 2.0), 3)
+    4.089
     """
     finished = math.radians(180.0 - bend.included_angle_deg)
     depth = folded.allowance_mm / finished - folded.inside_radius_mm

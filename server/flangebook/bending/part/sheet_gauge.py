@@ -63,6 +63,9 @@ def thickness_of_gauge_mm(number: int, family: GaugeFamily) -> float:
     Raises:
         RangeError: the table has no such number.
 
+    Source: Manufacturers' Standard Gauge for steel, ASTM B258 for aluminium, traditional tables for
+    galvanised and stainless, as at the top of the module.
+
     >>> round(thickness_of_gauge_mm(16, "steel"), 3)
     1.519
     >>> round(thickness_of_gauge_mm(16, "aluminium"), 3)
@@ -93,6 +96,8 @@ def nearest_gauge(thickness_mm: float, family: GaugeFamily) -> int | None:
 
 def other_series_mm(number: int, family: GaugeFamily) -> float | None:
     """What the second series in use [mm] makes of the number, or None where there is none.
+
+    Source: traditional tables, as at the top of the module.
 
     >>> round(other_series_mm(16, "stainless"), 3)
     1.524

@@ -63,7 +63,7 @@ def air_bend(
     punch_radius_mm: float,
     dimension: Dimension = "din6935",
 ) -> AirBend:
-    """Predict one air bend in one die.
+    """Predict one air bend in one die [N, mm, deg].
 
     Args:
         metal: the sheet's metal.
@@ -78,6 +78,13 @@ def air_bend(
         InputError: a size is unusable or the angle is no bend.
         RangeError: the sheet cannot be air bent to that angle in this die with this punch;
             the words say why and what would do.
+
+    Source: the bend model (``sheet_model``) and the relations of ``handbook``, each with its own.
+
+    >>> from flangebook.bending.samples import STEEL, V16
+    >>> bend = air_bend(STEEL, 2.0, 1000.0, 90.0, V16, 1.0)
+    >>> round(bend.force_n.nominal / 1000.0), round(bend.springback_deg.nominal, 1)
+    (111, 1.4)
     """
     need_positive(thickness_mm=thickness_mm, bend_length_mm=bend_length_mm)
     need_bend(included_angle_deg)

@@ -232,6 +232,12 @@ def depth_per_deg_mm(
 
     Raises:
         InputError, RangeError: as ``air_bend_geometry.punch_depth_mm``.
+
+    Source: own derivation: the slope of ``air_bend_geometry.punch_depth_mm``.
+
+    >>> from flangebook.bending.samples import V16
+    >>> round(depth_per_deg_mm(88.0, 2.5, 2.0, V16), 3)
+    0.076
     """
     tool = (inside_radius_mm, thickness_mm, die.v_opening_mm, die.angle_deg, die.shoulder_radius_mm)
     half = 0.05
@@ -252,6 +258,8 @@ def tilt_mm_per_m(
 
     Raises:
         InputError: the length is not above zero.
+
+    Source: plane geometry.
 
     >>> tilt_mm_per_m(90.0, 91.0, 1000.0, 0.08)
     0.08

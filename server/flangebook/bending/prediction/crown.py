@@ -40,6 +40,8 @@ class Shim:
 def middle_open_deg(left_deg: float, middle_deg: float, right_deg: float) -> float:
     """How much more open the middle is than the mean of the ends [deg]; negative: more closed.
 
+    Source: definition.
+
     >>> middle_open_deg(90.0, 91.5, 91.0)
     1.0
     """

@@ -40,7 +40,7 @@ def handbook_bend(
     punch_radius_mm: float,
     dimension: Dimension = "din6935",
 ) -> AirBend:
-    """Predict one air bend in one die from handbook relations.
+    """Predict one air bend in one die from handbook relations [N, mm, deg].
 
     Args:
         metal: the sheet's metal.
@@ -55,6 +55,13 @@ def handbook_bend(
         InputError: a size is unusable or the angle is no bend.
         RangeError: the sheet cannot be air bent to that angle in this die with this punch;
             the words say why and what would do.
+
+    Source: the relations of ``handbook``, each with its own.
+
+    >>> from flangebook.bending.samples import STEEL, V16
+    >>> bend = handbook_bend(STEEL, 2.0, 1000.0, 90.0, V16, 1.0)
+    >>> round(bend.force_n.nominal), bend.inside_radius_mm.nominal, bend.springback_deg.nominal
+    (127500, 2.56, 1.2)
     """
     need_positive(thickness_mm=thickness_mm, bend_length_mm=bend_length_mm)
     need_bend(included_angle_deg)

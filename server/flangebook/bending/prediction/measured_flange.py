@@ -44,6 +44,8 @@ def flange_at_angle_mm(
     Raises:
         InputError: a size is unusable or an angle is no bend.
 
+    Source: own derivation, as at the top of the module.
+
     >>> flange_at_angle_mm(30.0, 90.0, 90.0, 2.0, 2.0, 0.4)
     30.0
     >>> round(flange_at_angle_mm(30.0, 90.0, 92.0, 2.0, 2.0, 0.4), 3)
@@ -66,6 +68,8 @@ def most_error_mm(thickness_mm: float) -> float:
 
     Raises:
         InputError: the thickness is not above zero.
+
+    Source: common practice, no source.
 
     >>> most_error_mm(1.0), most_error_mm(2.0), most_error_mm(6.0)
     (0.75, 1.5, 2.0)

@@ -117,7 +117,7 @@ class Beside(NamedTuple):
 
 
 def modelled_bend(key: BendKey) -> ModelledBend | str:
-    """The model's solution, or why the model does not hold for this bend.
+    """The model's solution [N/mm, mm, deg], or why the model does not hold for this bend.
 
     Args:
         key: metal, thickness, die, punch tip and wanted angle.
@@ -125,6 +125,14 @@ def modelled_bend(key: BendKey) -> ModelledBend | str:
     Raises:
         InputError: punch or shoulders do not fit the opening.
         RangeError: the sheet fills the opening before it is bent so far.
+
+    Source: the bend model (``sheet_model``) with its own.
+
+    >>> from flangebook.bending.samples import STEEL
+    >>> key = BendKey(STEEL.figures, 2.0, 16.0, 86.0, 2.0, 1.0, 90.0)
+    >>> found = modelled_bend(key)
+    >>> round(found.force_n_per_mm.nominal), round(found.springback_deg.nominal, 1)
+    (111, 1.8)
     """
     found = _solved(key)
     if isinstance(found, InputError):
@@ -241,7 +249,15 @@ def whole_stroke(found: ModelledBend) -> Stroke:
 @lru_cache(maxsize=KEPT_CURVES)
 def energy_gap(found: ModelledBend) -> float:
     """By what share [-] the punch's work misses the sheet's energy at the set angle when the
-    shoulders do not rub: a measure of the solution, which should be nought."""
+    shoulders do not rub: a measure of the solution, which should be nought.
+
+    Source: balance of energy.
+
+    >>> from flangebook.bending.samples import STEEL
+    >>> key = BendKey(STEEL.figures, 2.0, 16.0, 86.0, 2.0, 1.0, 90.0)
+    >>> energy_gap(modelled_bend(key)) < 0.01
+    True
+    """
     law, die_and_punch = _sheet_and_tools(found)
     smooth = stroke(law, replace(die_and_punch, friction=0.0))
     at = -found.nominal.set_angle_deg

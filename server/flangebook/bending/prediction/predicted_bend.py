@@ -63,6 +63,12 @@ def set_angle(included_angle_deg: float, spring: Estimate) -> Estimate:
 
     Raises:
         RangeError: the bend would have to be pressed shut.
+
+    Source: definition of springback.
+
+    >>> loaded = set_angle(90.0, Estimate(0.5, 1.25, 2.0))
+    >>> loaded.low, loaded.nominal, loaded.high
+    (88.0, 88.75, 89.5)
     """
     if included_angle_deg - spring.high - FIRST_BEND_DOUBT_DEG <= 0.0:
         raise RangeError(
@@ -93,6 +99,13 @@ def depth_at_mm(bend: AirBend, loaded_angle_deg: float, thickness_mm: float, die
         RangeError: the sheet fills the V before that angle.
 
     Source: ``air_bend_geometry.punch_depth_mm``.
+
+    >>> from flangebook.bending.samples import STEEL, V16
+    >>> from flangebook.bending.prediction.air_bend import air_bend
+    >>> bend = air_bend(STEEL, 2.0, 1000.0, 90.0, V16, 1.0)
+    >>> sharper = bend.set_angle_deg.nominal - 1.0
+    >>> round(depth_at_mm(bend, sharper, 2.0, V16) - bend.punch_depth_mm.nominal, 3)
+    0.078
     """
     tool = (
         bend.inside_radius_mm.nominal, thickness_mm, die.v_opening_mm, die.angle_deg,
@@ -109,7 +122,15 @@ def flat(
     k_factor: Estimate,
     dimension: Dimension,
 ) -> tuple[Estimate, Estimate]:
-    """Bend allowance and bend deduction [mm], the deduction in the part's own dimension."""
+    """Bend allowance and bend deduction [mm], the deduction in the part's own dimension.
+
+    Source: definition of allowance and deduction.
+
+    >>> radius, k = Estimate.exact(2.0), Estimate.exact(0.4)
+    >>> taken, deducted = flat(90.0, radius, 2.0, k, "din6935")
+    >>> round(taken.nominal, 3), round(deducted.nominal, 3)  # together twice the setback of 4
+    (4.398, 3.602)
+    """
     # Both are monotone in K and in r, so the extremes are at the corners of the two bands.
     taken, deducted = [], []
     for r in (radius.nominal, radius.low, radius.high):
@@ -133,7 +154,14 @@ def shortest_flange_mm(
     die: Die,
     dimension: Dimension,
 ) -> float:
-    """Shortest flange [mm] in the part's own dimension, at the sharpest loaded angle."""
+    """Shortest flange [mm] in the part's own dimension, at the sharpest loaded angle.
+
+    Source: own derivation, as ``air_bend_geometry.smallest_flange_mm``.
+
+    >>> from flangebook.bending.samples import V16
+    >>> round(shortest_flange_mm(90.0, 88.0, 2.5, 5.2, 2.0, V16, "din6935"), 2)
+    10.77
+    """
     bend = (included_angle_deg, radius_mm, thickness_mm)
     to_mould_line = setback_mm(*bend, "mould_line")
     least = smallest_flange_mm(

@@ -92,7 +92,7 @@ def banded_bend(
     thickness_tolerance_mm: float | None = None,
     uniform_elongation: float | None = None,
 ) -> BandedBend:
-    """Model one bend with its bands.
+    """Model one bend with its bands [N/mm, mm, deg].
 
     Args:
         metal: the sheet's metal, with the ends of its figures.
@@ -105,6 +105,13 @@ def banded_bend(
     Raises:
         InputError: a figure is unusable.
         RangeError: the tools do not allow the angle; the words say what would.
+
+    Source: own method, as at the top of the module; the bend model with its own.
+
+    >>> from flangebook.bending.samples import STEEL
+    >>> found = banded_bend(STEEL, 2.0, Tools(16.0, 86.0, 2.0, 1.0, 0.1), 90.0)
+    >>> round(found.springback_deg.nominal, 1)
+    1.8
     """
     off = THICKNESS_DOUBT_SHARE * thickness_mm if thickness_tolerance_mm is None else (
         thickness_tolerance_mm

@@ -58,6 +58,8 @@ def n_from_uniform_elongation(uniform_elongation: float) -> float:
     Raises:
         InputError: not between 0 and 1.
 
+    Source: Considère 1885, as at the top of the module.
+
     >>> round(n_from_uniform_elongation(0.25), 3)
     0.223
     """
@@ -80,6 +82,8 @@ def k_from_tensile(tensile_mpa: float, n: float) -> float:
     Raises:
         InputError: a figure is unusable.
 
+    Source: Considère 1885, as at the top of the module.
+
     >>> round(k_from_tensile(300, 0.25))  # annealed low-carbon steel, R_m 300, n 0.25
     545
     """
@@ -98,6 +102,8 @@ def n_from_strengths(yield_mpa: float, tensile_mpa: float, youngs_modulus_mpa: f
 
     Raises:
         InputError: a figure is unusable, or R_m is under Y.
+
+    Source: Considère 1885, as at the top of the module.
 
     >>> round(n_from_strengths(175, 300, 209_000), 3)
     0.173

@@ -198,10 +198,18 @@ def _start_of_curve(
 
 @kernel
 def hardened(sheet: Sheet, strain: float) -> float:
-    """Find u = e0 + c p at a strain: the root of (E'/c) u + c K u^n = E' (eps + e0/c).
+    """Find u = e0 + c p [-] at a strain: the root of (E'/c) u + c K u^n = E' (eps + e0/c).
 
     In log(u) the left side is convex and never flatter than n, so Newton's rule runs straight in
     from the far side, where it starts by leaving the growth of the elastic strain out.
+
+    Source: H. W. Swift, J. Mech. Phys. Solids 1 (1952), for the law; Newton's rule.
+
+    >>> sheet = sheet_of(sheet_rows(sheet_law(207_000, 200, 530, 0.22, 2.0), 1), 0)
+    >>> hardened(sheet, 0.0) == sheet.prestrain
+    True
+    >>> round(hardened(sheet, 0.1), 4)
+    0.1254
     """
     if strain <= sheet.yield_strain:
         return sheet.prestrain
@@ -223,14 +231,30 @@ def hardened(sheet: Sheet, strain: float) -> float:
 
 @kernel
 def strain_at(sheet: Sheet, u: float) -> tuple[float, float]:
-    """Strain [-] at u, what ``hardened`` is asked with, and its growth with log(u) [-]."""
+    """Strain [-] at u, what ``hardened`` is asked with, and its growth with log(u) [-].
+
+    Source: H. W. Swift, J. Mech. Phys. Solids 1 (1952), for the law.
+
+    >>> sheet = sheet_of(sheet_rows(sheet_law(207_000, 200, 530, 0.22, 2.0), 1), 0)
+    >>> round(strain_at(sheet, hardened(sheet, 0.1))[0], 6)
+    0.1
+    """
     elastic = PLANE_STRAIN * sheet.k * u**sheet.n / sheet.e_mod
     return (u - sheet.prestrain) / PLANE_STRAIN + elastic, u / PLANE_STRAIN + sheet.n * elastic
 
 
 @kernel
 def bent_at(sheet: Sheet, curvature: float, u: float) -> tuple[float, float, float, float]:
-    """The figures of :class:`Bent` at a curvature [1/mm] where u of the surface is known."""
+    """The figures of :class:`Bent` [N, N/mm] at a curvature [1/mm] where u of the surface is known.
+
+    Source: R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, ch. XI; H. W. Swift 1952,
+    as at the top of the module.
+
+    >>> sheet = sheet_of(sheet_rows(sheet_law(207_000, 200, 530, 0.22, 2.0), 1), 0)
+    >>> moment, _, energy, complementary = bent_at(sheet, 1e-4, sheet.prestrain)
+    >>> round(moment, 2), round(energy / complementary, 6)  # elastic: E' t³/12 times the curvature
+    (15.16, 1.0)
+    """
     t, e_mod, n, k, e0, start = (
         sheet.thickness, sheet.e_mod, sheet.n, sheet.k, sheet.prestrain, sheet.begin,
     )  # fmt: skip
@@ -311,6 +335,8 @@ def moment(law: SheetLaw, curvature: Array) -> Array:
 def plastic_moment(law: SheetLaw) -> float:
     """Moment per width [N] of a sheet that yields at Y throughout: 2/sqrt(3) Y t^2 / 4.
 
+    Source: R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, ch. XI.
+
     >>> round(plastic_moment(sheet_law(207_000, 200, 200, 0.0, 2.0)), 2)
     230.94
     """
@@ -333,6 +359,12 @@ def ratio_released(law: SheetLaw, middle_radius_mm: float) -> float:
 
     Raises:
         InputError: the radius is not above zero.
+
+    Source: elastic unloading; H. W. Swift 1952 and R. Hill 1950, as at the top of the module.
+
+    >>> law = sheet_law(207_000, 200, 530, 0.22, 2.0)
+    >>> round(ratio_released(law, 10.0), 3)
+    0.977
     """
     need_positive(middle_radius_mm=middle_radius_mm)
     curvature = np.array([1.0 / min(middle_radius_mm, inf)])

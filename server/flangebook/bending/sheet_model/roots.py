@@ -84,7 +84,13 @@ def roots(
 
 @kernel
 def next_share(a: float, b: float, c: float, fa: float, fb: float, fc: float) -> float:
-    """Where between a (0) and b (1) to try next."""
+    """Where between a (0) and b (1) to try next [-].
+
+    Source: T. R. Chandrupatla, Advances in Engineering Software 28 (1997), pp. 145-149.
+
+    >>> next_share(0.0, 1.0, 2.0, -1.0, 1.0, 3.0)  # a straight line: its root lies half-way
+    0.5
+    """
     xi, phi = (a - b) / (c - b), (fa - fb) / (fc - fb)
     if not (phi * phi < xi and (1.0 - phi) * (1.0 - phi) < 1.0 - xi):
         return 0.5

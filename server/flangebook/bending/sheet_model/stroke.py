@@ -246,7 +246,13 @@ def _pinned(law: SheetLaw, tool: Tools, fan: Pressed, guess: float, wanted: floa
 
 
 def parabola(x: Array, y: Array, at: float) -> float:
-    """Value at ``at`` of the parabola through three points."""
+    """Value at ``at`` of the parabola through three points [-]: in the unit of ``y``.
+
+    Source: Lagrange's formula (from memory).
+
+    >>> parabola(np.array([0.0, 1.0, 2.0]), np.array([0.0, 1.0, 4.0]), 3.0)
+    9.0
+    """
     a, b, c = x
     return float(
         y[0] * (at - b) * (at - c) / ((a - b) * (a - c))

@@ -117,6 +117,12 @@ def steepest_half_angle(thickness_mm: float, die_and_punch: Tools) -> float:
 
     The leg lies on the die's flank, or the sheet round the punch tip fills the opening; a
     thousandth of an angle before that.
+
+    Source: plane geometry.
+
+    >>> degrees = 180.0 / pi
+    >>> round(steepest_half_angle(2.0, tools(16.0, 86.0, 2.0, 1.0)) * degrees, 6)  # the die's flank
+    47.0
     """
     flank = pi / 2.0 - radians(die_and_punch.die_angle_deg) / 2.0
     radii = die_and_punch.punch_radius_mm + thickness_mm + die_and_punch.shoulder_radius_mm

@@ -12,12 +12,14 @@ MOST_LENGTH_MM = 20_000.0
 def segments_for(
     lengths_owned_mm: Sequence[float], wanted_mm: float, most_mm: float | None = None
 ) -> tuple[float, ...] | None:
-    """Pieces that add up to the bend length, or the least over it, longest first.
+    """Pieces [mm] that add up to the bend length, or the least over it, longest first.
 
     lengths_owned_mm: one entry a piece [mm]. wanted_mm: the bend length [mm].
     most_mm: no longer than this, such as the clear inside length of a box [mm].
     Every sum is looked at, to 0.01 mm; long pieces are preferred. None when no set of pieces
     is long enough without being too long.
+
+    Source: common practice, no source: exact sum first, then the least over.
 
     >>> segments_for([100.0, 50.0, 20.0, 20.0, 10.0], 175.0)
     (100.0, 50.0, 20.0, 10.0)
@@ -34,7 +36,9 @@ def segments_for(
 
 
 def longest_within(lengths_owned_mm: Sequence[float], most_mm: float) -> tuple[float, ...]:
-    """The pieces of the largest sum that is no longer than this, longest first; () for none.
+    """The pieces [mm] of the largest sum that is no longer than this, longest first; () for none.
+
+    Source: common practice, no source.
 
     >>> longest_within([100.0, 50.0, 20.0], 140.0)
     (100.0, 20.0)

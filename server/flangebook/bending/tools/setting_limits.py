@@ -165,6 +165,12 @@ def daylight_mm(
         punch: its height counts.
         thickness_mm: sheet thickness [mm].
         holder: its height counts; None counts as none.
+
+    Source: definition: the heights are added up.
+
+    >>> from flangebook.bending.samples import BRAKE, STRAIGHT, V16
+    >>> daylight_mm(BRAKE, V16, STRAIGHT, 2.0)  # 400 - 110 - 80 - 2
+    208.0
     """
     held = holder.height_mm if holder is not None else 0.0
     stack = punch.height_mm + die.height_mm + held + press.die_holder_height_mm
@@ -190,6 +196,12 @@ def press_depth_mm(
         punch: its height counts.
         thickness_mm: sheet thickness [mm].
         holder: its height counts; None counts as none.
+
+    Source: definition: the stroke less the way to the sheet.
+
+    >>> from flangebook.bending.samples import BRAKE, STRAIGHT, V16
+    >>> press_depth_mm(BRAKE, V16, STRAIGHT, 2.0)  # 250 of stroke, 208 to the sheet
+    42.0
     """
     if press is None:
         return inf
