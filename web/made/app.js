@@ -1260,7 +1260,7 @@ wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=e.metal&&!t.some(({code:u})=>u===
     <div class="fields three">
       ${c("thickness_mm","Thickness",{unit:C(),hint:a?X_(a,e.thickness_mm):"3, 1/8 in, 16 ga"})}
       ${c("bend_length_mm","Length",{unit:C()})}
-      ${c("included_angle_deg","Angle",{keys:"decimal",hint:a?"":"°, 90 is square"})}
+      ${c("included_angle_deg","Angle",{unit:"°",keys:"decimal",hint:a?"":"90 is square"})}
     </div>
     <details class="choose-tools" ?open=${o}>
       <summary>Choose tools yourself</summary>

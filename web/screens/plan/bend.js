@@ -232,8 +232,9 @@ function formFields(form, { metals, dies, punches, openTools, answer }, errors, 
       })}
       ${box("bend_length_mm", "Length", { unit: lengthUnit() })}
       ${box("included_angle_deg", "Angle", {
+        unit: "°",
         keys: "decimal",
-        hint: answer ? "" : "°, 90 is square",
+        hint: answer ? "" : "90 is square",
       })}
     </div>
     <details class="choose-tools" ?open=${openTools}>
