@@ -69,14 +69,6 @@ def browser_type_launch_args(browser_type_launch_args: dict[str, Any]) -> dict[s
     }
 
 
-@pytest.fixture(scope="module")
-def options(request: pytest.FixtureRequest) -> list[str]:
-    """What a file's servers are told besides. A file whose tests import the app's own modules
-    says REACHES_INTO_THE_APP = True: they would find no other than the page's only there.
-    """
-    return ["--sources"] if getattr(request.module, "REACHES_INTO_THE_APP", False) else []
-
-
 @pytest.fixture(scope="session")
 def ports() -> Callable[[str], int]:
     """Where the servers of one kind answer, one after the other, whichever file they are for: a
@@ -86,16 +78,15 @@ def ports() -> Callable[[str], int]:
 
 @pytest.fixture(scope="module")
 def shop_server(
-    demo_data: Path, tmp_path_factory: pytest.TempPathFactory, options: list[str],
-    ports: Callable[[str], int],
-) -> Iterator[ShopProcess]:  # fmt: skip
+    demo_data: Path, tmp_path_factory: pytest.TempPathFactory, ports: Callable[[str], int]
+) -> Iterator[ShopProcess]:
     """A server with the demo shop for a file's tests that leave it running.
 
     Another for each file: what one file's trials teach the shop changes what others plan.
     """
     data = tmp_path_factory.mktemp("shared") / "shop"
     shutil.copytree(demo_data, data)
-    server = ShopProcess(data, *options, port=ports(f"shared {options}")).start()
+    server = ShopProcess(data, port=ports("shared")).start()
     yield server
     server.stop()
 
@@ -115,12 +106,12 @@ def crib_server(shop_server: ShopProcess, first_crib: Crib) -> ShopProcess:
 
 @pytest.fixture
 def own_server(
-    demo_data: Path, tmp_path: Path, ports: Callable[[str], int], options: list[str]
+    demo_data: Path, tmp_path: Path, ports: Callable[[str], int]
 ) -> Iterator[ShopProcess]:
     """A server with the demo shop that the test may kill."""
     data = tmp_path / "shop"
     shutil.copytree(demo_data, data)
-    server = ShopProcess(data, *options, port=ports(f"own {options}")).start()
+    server = ShopProcess(data, port=ports("own")).start()
     yield server
     server.stop()
 
@@ -225,13 +216,11 @@ def context_of(browser: Browser) -> Iterator[Callable[..., BrowserContext]]:
 
 
 @pytest.fixture(scope="module")
-def secure_shop(
-    demo_data: Path, tmp_path_factory: pytest.TempPathFactory, options: list[str]
-) -> Iterator[SecureShop]:
+def secure_shop(demo_data: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[SecureShop]:
     """A server on the shop's network, for a file's tests."""
     data = tmp_path_factory.mktemp("secure") / "shop"
     shutil.copytree(demo_data, data)
-    shop = SecureShop(data, *options)
+    shop = SecureShop(data)
     shop.start()
     yield shop
     shop.stop()
