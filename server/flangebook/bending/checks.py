@@ -14,12 +14,70 @@ _UNITS = {"_kn_per_m": " kN/m", "_mm_s": " mm/s", "_mm": " mm", "_kn": " kN", "_
 
 
 @dataclass(frozen=True, slots=True)
+class Names:
+    """What the flats of a section are called in the part that the reader knows, and which numbers
+    its bends and steps have there.
+
+    flats, bends: by number in the section; what is not listed is called as in the section.
+    steps_before: steps of the part that come before those of the section.
+    """
+
+    flats: Mapping[int, str] = field(default_factory=dict)
+    bends: Mapping[int, int] = field(default_factory=dict)
+    steps_before: int = 0
+
+    def flat(self, number: int) -> str:
+        """What a flat is called."""
+        return self.flats.get(number, f"flat {number}")
+
+    def bend(self, number: int) -> int:
+        """The number of a bend in the part."""
+        return self.bends.get(number, number)
+
+    def step(self, number: int) -> int:
+        """The number of a step in the part."""
+        return number + self.steps_before
+
+    def subject(self, name: str, number: float) -> str | None:
+        """What a sentence speaks of by this number, None where it is a plain figure."""
+        match name.rpartition("_")[2]:
+            case "flat":
+                return self.flat(int(number))
+            case "bend":
+                return str(self.bend(int(number)))
+            case "step":
+                return str(self.step(int(number)))
+        return None
+
+
+PLAIN = Names()
+
+
+@dataclass(frozen=True, slots=True)
 class Sentence:
     """Words with numbers in them, each by its name, so that a screen may show them in the
-    reader's own units; as :class:`Check` has them."""
+    reader's own units; as :class:`Check` has them.
+
+    A name that ends in ``flat``, ``bend`` or ``step`` has the number of one, which ``called``
+    puts into the words; ``{Flat}`` begins a sentence with it.
+
+    >>> said = Sentence("{Flat} of bend {bend} is {flat_mm}.", {"flat": 2, "bend": 1, "flat_mm": 8})
+    >>> said.called(Names({2: "the base"}, {1: 4})).template
+    'The base of bend 4 is {flat_mm}.'
+    """
 
     template: str
     numbers: Mapping[str, float] = field(default_factory=dict)
+
+    @property
+    def capital(self) -> Sentence:
+        """The same, begun with a capital."""
+        return replace(self, template=_capital(self.template))
+
+    def called(self, names: Names) -> Sentence:
+        """The same with flats, bends and steps in words, by these names."""
+        words = with_names(self.template, self.numbers, names)
+        return Sentence(words, figures(self.numbers))
 
     @property
     def words(self) -> str:
@@ -37,14 +95,22 @@ def joined(*parts: Sentence | str) -> Sentence:
     """
     template, numbers = "", dict[str, float]()
     for i, part in enumerate(parts):
-        one = Sentence(part) if isinstance(part, str) else part
-        words = one.template
-        for name, value in one.numbers.items():
-            own = name if numbers.get(name, value) == value else f"n{i}_{name}"
-            numbers[own] = value
-            words = words.replace(f"{{{name}}}", f"{{{own}}}")
-        template += words
+        one = apart(Sentence(part) if isinstance(part, str) else part, numbers, f"n{i}_")
+        numbers |= one.numbers
+        template += one.template
     return Sentence(template, numbers)
+
+
+def apart(said: Sentence, others: Mapping[str, float], prefix: str) -> Sentence:
+    """The same, to stand beside others: a number gets the prefix to its name where they have
+    another of that name."""
+    words, numbers = said.template, dict[str, float]()
+    for name, value in said.numbers.items():
+        own = name if others.get(name, value) == value else prefix + name
+        numbers[own] = value
+        words = words.replace(f"{{{name}}}", f"{{{own}}}")
+        words = words.replace(f"{{{_capital(name)}}}", f"{{{_capital(own)}}}")
+    return Sentence(words, numbers)
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,6 +149,17 @@ class Check:
         """What it says and what to do about it."""
         return Sentence(f"{self.template} {self.do}".strip(), self.numbers)
 
+    def called(self, names: Names) -> Check:
+        """The same with flats, bends and steps in words, by these names; as part of their part."""
+        return replace(
+            self,
+            template=with_names(self.template, self.numbers, names),
+            do=with_names(self.do, self.numbers, names),
+            numbers=figures(self.numbers),
+            step=None if self.step is None else names.step(self.step),
+            bend=None if self.bend is None else names.bend(self.bend),
+        )
+
     def at(self, *, step: int | None = None, bend: int | None = None) -> Check:
         """The same finding, tied to a step or a bend."""
         return replace(self, step=step if step is not None else self.step,
@@ -91,12 +168,36 @@ class Check:
 
 def fill(template: str, numbers: Mapping[str, float]) -> str:
     """Put the numbers into the words, each with the unit its name ends in."""
-    words = template
-    for name, value in numbers.items():
+    words = with_names(template, numbers, PLAIN)
+    for name, value in figures(numbers).items():
         unit = next((u for end, u in _UNITS.items() if name.endswith(end)), "")
         written = degrees(value) if unit == "°" else tidy(value)
-        words = words.replace("{" + name + "}", f"{written}{unit}")
+        words = _put(words, name, f"{written}{unit}")
     return words
+
+
+def with_names(template: str, numbers: Mapping[str, float], names: Names) -> str:
+    """Put flats, bends and steps into the words, by these names."""
+    for name, value in numbers.items():
+        subject = names.subject(name, value)
+        if subject is not None:
+            template = _put(template, name, subject)
+    return template
+
+
+def figures(numbers: Mapping[str, float]) -> dict[str, float]:
+    """Those numbers that are not the number of a flat, a bend or a step."""
+    return {name: value for name, value in numbers.items() if PLAIN.subject(name, value) is None}
+
+
+def _put(template: str, name: str, words: str) -> str:
+    """The words in the place of that name, and with a capital in the place of its capital."""
+    template = template.replace(f"{{{name}}}", words)
+    return template.replace(f"{{{_capital(name)}}}", _capital(words))
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
 
 
 def degrees(value: float) -> str:

@@ -16,7 +16,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Self
 
-from flangebook.bending.checks import fill
+from flangebook.bending.checks import Names, fill, with_names
 
 Lines = tuple[tuple[tuple[float, float], ...], ...]
 
@@ -53,6 +53,12 @@ class FlangebookError(Exception):
     def right(self) -> str:
         """What would be right, metric."""
         return fill(self.do, self.numbers)
+
+    def call(self, names: Names) -> None:
+        """Put flats and bends into the words, by these names."""
+        self.template, self.do = (
+            with_names(words, self.numbers, names) for words in (self.template, self.do)
+        )
 
     def again(self) -> Self:
         """The same, to be raised anew: one that was kept would gather the places it was raised."""

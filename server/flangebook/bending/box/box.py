@@ -18,6 +18,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal, get_args
 
+from flangebook.bending.checks import Names
 from flangebook.bending.errors import InputError, NotAPartError
 from flangebook.bending.geometry.setback import Dimension
 from flangebook.bending.part.order_limits import NO_WISHES, Wishes
@@ -309,7 +310,7 @@ def _check_section(box: Box, pair: Pair, section: Part) -> None:
         check_part(section)
     except (InputError, NotAPartError) as error:
         error.where = place_of(box, pair, error.where)
-        error.template = renamed(box, pair, error.template)
+        error.call(names_in_box(box, pair))
         raise
 
 
@@ -328,6 +329,13 @@ def place_of(box: Box, pair: Pair, where: str) -> str:
     side = ENDS_OF[pair][0 if before else 1]
     at = base - 1 - index if before else index - base - (1 if name == "flats_mm" else 0)
     return ".".join(one for one in (f"box.sides.{side}.{name}.{at}", field) if one)
+
+
+def names_in_box(box: Box, pair: Pair, steps_before: int = 0) -> Names:
+    """What flats and bends of a section are called in the box."""
+    flats = {n: flat_name(box, pair, n) for n in range(1, flats_in(box, pair) + 1)}
+    bends = {n: number for number, n in _in_section(box, pair).items()}
+    return Names(flats, bends, steps_before)
 
 
 def renamed(box: Box, pair: Pair, words: str) -> str:

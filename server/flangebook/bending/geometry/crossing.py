@@ -12,6 +12,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from flangebook.bending.checks import Sentence, joined
 from flangebook.bending.geometry.ring import Point, Ring
 from flangebook.bending.geometry.strip import Arc, Straight, Strip, trace
 
@@ -25,7 +26,7 @@ class Meeting:
     """Two places of a section that meet. flat: number from 1 of the first flat concerned."""
 
     flat: int
-    words: str
+    said: Sentence
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,10 +38,11 @@ class _Piece:
     parts: tuple[Ring, ...]
     bounds: tuple[float, float, float, float]
 
-    @property
-    def name(self) -> str:
+    def named(self, *, first: bool = False) -> Sentence:
         number = self.index // 2 + 1
-        return f"bend {number}" if self.index % 2 else f"flat {number}"
+        if self.index % 2:
+            return Sentence(f"{'Bend' if first else 'bend'} {{bend}}", {"bend": number})
+        return Sentence("{Flat}" if first else "{flat}", {"flat": number})
 
 
 def meeting(strip: Strip) -> Meeting | None:
@@ -61,7 +63,8 @@ def meeting(strip: Strip) -> Meeting | None:
         return None
     _, touching, one, two = min(found, key=lambda f: (f[0], f[1], f[2].index, f[3].index))
     verb = "touches" if touching else "runs into"
-    return Meeting(one.index // 2 + 1, f"{one.name.capitalize()} {verb} {two.name}")
+    said = joined(one.named(first=True), f" {verb} ", two.named())
+    return Meeting(one.index // 2 + 1, said)
 
 
 def _pieces(strip: Strip) -> list[_Piece]:

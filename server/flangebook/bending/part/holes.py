@@ -44,10 +44,10 @@ def _finding(
     if distance_mm >= limit:
         return []
     words = (
-        f"Hole {hole} begins {{distance_mm}} from the round of bend {bend}; "
+        f"Hole {hole} begins {{distance_mm}} from the round of bend {{bend}}; "
         "nearer than {limit_mm} it is pulled out of shape (common practice)."
         if distance_mm >= 0.0
-        else f"Hole {hole} reaches {{inside_mm}} into the round of bend {bend}."
+        else f"Hole {hole} reaches {{inside_mm}} into the round of bend {{bend}}."
     )
     return [
         Check(
@@ -55,7 +55,12 @@ def _finding(
             "hole-near-bend",
             words,
             "Move it, cut it after bending, or relieve the bend beside it.",
-            {"distance_mm": distance_mm, "limit_mm": limit, "inside_mm": max(-distance_mm, 0.0)},
+            {
+                "distance_mm": distance_mm,
+                "limit_mm": limit,
+                "inside_mm": max(-distance_mm, 0.0),
+                "bend": bend,
+            },
             bend=bend,
         )
     ]

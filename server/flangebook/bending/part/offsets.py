@@ -90,15 +90,16 @@ def offset_checks(
         web = part.flats_mm[offset.bend]
         least = max(smallest_flanges_mm[offset.bend - 1 : offset.bend + 1])
         if web < least:
+            bends_of = {"bend": offset.bend, "next_bend": offset.bend + 1}
             numbers = {"height_mm": offset.height_mm, "web_mm": web, "least_mm": least}
             found.append(
                 Check(
                     "stop",
                     "offset-too-low",
-                    f"Bends {offset.bend} and {offset.bend + 1} make an offset of {{height_mm}}; "
+                    "Bends {bend} and {next_bend} make an offset of {height_mm}; "
                     "its web is {web_mm}, the narrowest V needs {least_mm}.",
                     "Use a narrower V, or an offset tool that makes both bends in one hit.",
-                    numbers,
+                    bends_of | numbers,
                     bend=offset.bend + 1,
                 )
             )

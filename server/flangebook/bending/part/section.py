@@ -223,16 +223,18 @@ def check_part(part: Part) -> None:
         if straight < -NONE_LEFT_MM or (at_end and straight < NONE_LEFT_MM):
             need = part.flats_mm[i] - straight
             raise NotAPartError(
-                f"Flat {i + 1} is {part.flats_mm[i]:g} mm, its bends alone take {need:.4g} mm.",
+                "{Flat} is {flat_mm}, its bends alone take {need_mm}.",
                 f"flats_mm.{i}",
-                f"Make it longer than {need:.4g} mm, or the bends less sharp or less round.",
+                "Make it longer than {need_mm}, or the bends less sharp or less round.",
+                {"flat": i + 1, "flat_mm": part.flats_mm[i], "need_mm": need},
             )
     meeting = crossing.meeting(strip_of(part, bends))
     if meeting is not None:
         raise NotAPartError(
-            f"{meeting.words}.",
+            f"{meeting.said.template}.",
             f"flats_mm.{meeting.flat - 1}",
             "Shorten one of them, or change an angle or a direction between them.",
+            meeting.said.numbers,
         )
 
 
@@ -244,12 +246,13 @@ def section_checks(part: Part, bends: Sequence[FoldedBend]) -> tuple[Check, ...]
     found = []
     for i, straight in enumerate(straight_lengths_mm(part, bends)):
         if straight < -NONE_LEFT_MM:
-            numbers = {"flat_mm": part.flats_mm[i], "need_mm": part.flats_mm[i] - straight}
+            flat = part.flats_mm[i]
+            numbers = {"flat": i + 1, "flat_mm": flat, "need_mm": flat - straight}
             found.append(
                 Check(
                     "stop",
                     "flat-too-short",
-                    f"Flat {i + 1} is {{flat_mm}}; its bends' arcs alone take {{need_mm}}.",
+                    "{Flat} is {flat_mm}; its bends' arcs alone take {need_mm}.",
                     "Choose tools with a smaller radius, or make the flat longer.",
                     numbers,
                 )
@@ -257,6 +260,7 @@ def section_checks(part: Part, bends: Sequence[FoldedBend]) -> tuple[Check, ...]
     if not found:
         meeting = crossing.meeting(strip_of(part, bends))
         if meeting is not None:
-            words = f"{meeting.words} with the radii these tools give."
-            found.append(Check("stop", "section-meets-itself", words, "Change a flat or an angle."))
+            words = f"{meeting.said.template} with the radii these tools give."
+            do, numbers = "Change a flat or an angle.", dict(meeting.said.numbers)
+            found.append(Check("stop", "section-meets-itself", words, do, numbers))
     return tuple(found)

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from functools import cache
 from typing import Any
 
-from flangebook.bending.checks import Check, Sentence, fill
+from flangebook.bending.checks import PLAIN, Check, Sentence, fill
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.motion.handling import general_cautions
 from flangebook.bending.part.metals import Metal
@@ -70,6 +70,7 @@ def sources(estimates: Mapping[str, Estimate]) -> dict[str, str]:
 
 def check_json(check: Check) -> JsonDict:
     """One finding; ``words`` and ``do`` are metric, the templates are for other units."""
+    check = check.called(PLAIN)
     return {
         "level": check.level,
         "code": check.code,
@@ -85,6 +86,7 @@ def check_json(check: Check) -> JsonDict:
 
 def sentence_json(said: Sentence) -> JsonDict:
     """Words with their numbers apart."""
+    said = said.called(PLAIN)
     return {
         "template": said.template,
         "numbers": {name: number(value) for name, value in said.numbers.items()},

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from flangebook.bending.checks import Check, fill
+from flangebook.bending.checks import Check, Sentence, apart, joined
 from flangebook.bending.clearance.approach import TOOLS, Near, approaches
 from flangebook.bending.ordering.explain import Refused
 from flangebook.bending.part.part import Part
-from flangebook.planning.answers.answer import JsonDict, number
+from flangebook.planning.answers.answer import JsonDict, number, sentence_json
 from flangebook.planning.deadline import Limits
 from flangebook.planning.order.advice import Advice, Other, other_orders, remedies, what_wishes_cost
 from flangebook.planning.order.search import Searched, handling_counts, in_words
@@ -133,12 +133,13 @@ def clearance_checks(said: Clearance | None, step: PlannedStep) -> list[Check]:
     found = []
     for near in said.hits:
         numbers = {
+            "flat": near.flat,
             "distance_mm": abs(near.distance_mm),
             "angle_deg": near.included_angle_deg,
             "wanted_mm": said.needed_mm,
         }
         how = "runs {distance_mm} into" if near.distance_mm <= 0.0 else "comes {distance_mm} near"
-        words = f"Flat {near.flat} {how} the {near.tool} when the bend is at {{angle_deg}}"
+        words = f"{{Flat}} {how} the {near.tool} when the bend is at {{angle_deg}}"
         words += "." if near.distance_mm <= 0.0 else "; {wanted_mm} is wanted."
         do = "Take another order or other tools; see what would help."
         found.append(Check("stop", f"too-near-{near.tool}", words, do, numbers))
@@ -146,10 +147,9 @@ def clearance_checks(said: Clearance | None, step: PlannedStep) -> list[Check]:
     for reason in said.reasons:
         if reason in told or reason in ("gauge", "short flange"):
             continue  # said by its own finding
-        words = f"Bend {step.operation.bend}: {_because((reason,))}."
-        found.append(
-            Check("stop", f"no-way-{reason.replace(' ', '-')}", words, "See what would help.")
-        )
+        words = f"Bend {{bend}}: {_because((reason,))}."
+        do, numbers = "See what would help.", {"bend": step.operation.bend}
+        found.append(Check("stop", f"no-way-{reason.replace(' ', '-')}", words, do, numbers))
     found += _way_checks(said.ways) if said.ways else []
     return found
 
@@ -185,8 +185,8 @@ def _because(reasons: Sequence[str]) -> str:
 class OrderSaid:
     """Everything said of an order. words: one sentence; the rest as the API's lists."""
 
-    words: str
-    wishes: tuple[tuple[str, str], ...] = ()
+    words: Sentence
+    wishes: tuple[tuple[str, Sentence], ...] = ()
     others: tuple[Other, ...] = ()
     advice: tuple[Advice, ...] = ()
 
@@ -195,10 +195,10 @@ def order_said(trials: Trials, searched: Searched, limits: Limits) -> OrderSaid:
     """The words on the order, what wishes cost, other orders, and what would help."""
     named = bool(names_dropped(trials.part)) and trials.equipment.press is not None
     if searched.found is None and not named:
-        return OrderSaid(searched.order.words)
+        return OrderSaid(Sentence(searched.order.words))
     wishes = tuple(what_wishes_cost(trials, searched, limits))
     if searched.found is None:
-        return OrderSaid(searched.order.words, wishes)
+        return OrderSaid(Sentence(searched.order.words), wishes)
     if not searched.moves or searched.refused:
         sure = _is_proof(searched) or not searched.every_way
         advice = tuple(remedies(trials, searched, limits)) if sure else ()
@@ -212,17 +212,17 @@ def _is_proof(searched: Searched) -> bool:
     return searched.none and searched.every_way and not stepped_bends(searched)
 
 
-def _found_words(searched: Searched) -> str:
+def _found_words(searched: Searched) -> Sentence:
     counts = handling_counts(searched.found)
     said = [in_words(name, count) for name, count in counts.items() if count]
     handling = ", ".join(said) if said else "no turning, no change of tools"
     if hits := _hits_unproven(searched):
-        return (
+        return joined(
             f"The best order that the search knows of ({handling}). It does not look at a "
-            f"radius made in bumps: bend {_and(hits)}. The other strokes clear."
-        )
+            "radius made in bumps: bend ", _numbers(hits), ". The other strokes clear.",
+        )  # fmt: skip
     if not searched.order.proven:
-        return (
+        return Sentence(
             f"The best order found in the time ({handling}). It may not be the best one and is not "
             "clear on paper."
         )
@@ -230,8 +230,8 @@ def _found_words(searched: Searched) -> str:
     clear = "Clear of the tools through every stroke"
     clear += "; the flattening of hems is for you to watch." if flattens else "."
     if searched.order.rule == "given":
-        return f"The order given, with the best ends and tools ({handling}). {clear}"
-    return f"Best order on paper with {_dies(searched)} ({handling}). {clear}"
+        return Sentence(f"The order given, with the best ends and tools ({handling}). {clear}")
+    return Sentence(f"Best order on paper with {_dies(searched)} ({handling}). {clear}")
 
 
 def stepped_bends(searched: Searched) -> tuple[int, ...]:
@@ -245,8 +245,10 @@ def _hits_unproven(searched: Searched) -> tuple[int, ...]:
     return stepped_bends(searched) if proven else ()
 
 
-def _and(numbers: Sequence[int]) -> str:
-    return " and ".join(str(n) for n in sorted(numbers))
+def _numbers(bends: Sequence[int]) -> Sentence:
+    """The numbers of bends in a row."""
+    named = {f"n{i}_bend": number for i, number in enumerate(sorted(bends))}
+    return Sentence(" and ".join(f"{{{name}}}" for name in named), named)
 
 
 def _dies(searched: Searched) -> str:
@@ -254,29 +256,31 @@ def _dies(searched: Searched) -> str:
     return f"die{'' if len(codes) == 1 else 's'} {', '.join(codes)}"
 
 
-def _none_words(searched: Searched) -> str:
+def _none_words(searched: Searched) -> Sentence:
     given = searched.order.rule == "given"
     start = "The given order" if given else "No order of the bends"
     if hits := _hits_unproven(searched):
         found = "was not found to clear" if given else "was found to clear"
-        return (
-            f"{start} {found}, the bumps of bend {_and(hits)} taken as one bend. That is no proof."
-        )
+        taken = ", the bumps of bend ", _numbers(hits), " taken as one bend. That is no proof."
+        return joined(f"{start} {found}", *taken)
     if not searched.every_way:
-        return (
+        return Sentence(
             f"{start}: no way was found to get the part off the punch, and there is no room to "
             "slide it along the tools. That is no proof that there is none."
         )
     if not _is_proof(searched):
         if given:
-            return (
+            return Sentence(
                 "The given order: no way to make it was found in the time, nor that there is none."
             )
-        return "No order of the bends was found in the time, nor that there is none."
+        return Sentence("No order of the bends was found in the time, nor that there is none.")
     tools = "these tools" if searched.every_tool else "the tools looked at"
-    why = "; ".join(f"bend {r.move.bend + 1}: {_because(r.reasons)}" for r in searched.refused)
     said = f"{start} {'cannot' if given else 'can'} be made with {tools}."
-    return f"{said} The one shown fails at {why}." if why else said
+    if not searched.refused:
+        return Sentence(said)
+    fails = [f"bend {{n{i}_bend}}: {_because(r.reasons)}" for i, r in enumerate(searched.refused)]
+    bends = {f"n{i}_bend": r.move.bend + 1 for i, r in enumerate(searched.refused)}
+    return Sentence(f"{said} The one shown fails at {'; '.join(fails)}.", bends)
 
 
 def order_checks(searched: Searched, said: OrderSaid) -> list[Check]:
@@ -287,41 +291,38 @@ def order_checks(searched: Searched, said: OrderSaid) -> list[Check]:
     if proven:
         return []
     if searched.refused or not searched.moves:
-        numbers = {f"n{i}_{k}": v for i, a in enumerate(said.advice) for k, v in a.numbers.items()}
-        do = _numbered(said.advice) or "Change the part, or get other tools."
+        do = _in_a_row(said.advice) or Sentence("Change the part, or get other tools.")
+        do = apart(do, said.words.numbers, "do_")
+        numbers = {**said.words.numbers, **do.numbers}
         if _is_proof(searched):
-            return [Check("stop", "no-order", said.words, do, numbers)]
-        return [Check("caution", "order-not-found", said.words, do, numbers)]
+            return [Check("stop", "no-order", said.words.template, do.template, numbers)]
+        return [Check("caution", "order-not-found", said.words.template, do.template, numbers)]
     if hits := _hits_unproven(searched):
         return [_hits_not_checked(hits)]
     return [
         Check(
             "caution",
             "order-not-proven",
-            said.words,
+            said.words.template,
             "Walk through the steps with the drawings, or give the search more time.",
         )
     ]
 
 
-def _numbered(advice: Sequence[Advice]) -> str:
-    """The advice in one text, each slot named apart."""
-    said = []
-    for i, one in enumerate(advice):
-        words = one.words
-        for key in one.numbers:
-            words = words.replace(f"{{{key}}}", f"{{n{i}_{key}}}")
-        said.append(words)
-    return " ".join(said)
+def _in_a_row(advice: Sequence[Advice]) -> Sentence | None:
+    """The advice in one text, None where there is none."""
+    spaced = [one for each in advice for one in (" ", each.said)]
+    return joined(*spaced[1:]) if spaced else None
 
 
 def _hits_not_checked(bends: Sequence[int]) -> Check:
     return Check(
         "caution",
         "clearance-not-checked",
-        f"Clearance is not checked for the bumps of bend {_and(bends)}: the search does not look "
-        "at a radius made in bumps.",
+        f"Clearance is not checked for the bumps of bend {_numbers(bends).template}: the search "
+        "does not look at a radius made in bumps.",
         "Walk through these bumps with a scrap piece, slowly.",
+        _numbers(bends).numbers,
     )
 
 
@@ -342,10 +343,10 @@ def order_json(searched: Searched, said: OrderSaid) -> JsonDict:
         "sequence": list(searched.order.sequence),
         "rule": searched.order.rule,
         "proven": searched.order.proven,
-        "words": said.words,
+        "words": said.words.words,
         "looked_at": searched.looked_at,
         **handling_counts(searched.found),
-        "wishes": [{"wish": name, "words": words} for name, words in said.wishes],
+        "wishes": [{"wish": name, "words": one.words} for name, one in said.wishes],
         "alternatives": [
             {"sequence": list(o.sequence), **o.counts, "words": o.words} for o in said.others
         ],
@@ -353,9 +354,8 @@ def order_json(searched: Searched, said: OrderSaid) -> JsonDict:
         "remedies": [
             {
                 "kind": a.kind,
-                "words": fill(a.words, a.numbers),
-                "template": a.words,
-                "numbers": {k: number(v) for k, v in a.numbers.items()},
+                "words": a.said.words,
+                **sentence_json(a.said),
             }
             for a in said.advice
         ],

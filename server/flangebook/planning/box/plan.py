@@ -17,8 +17,8 @@ from flangebook.bending.box.box import (
     Pair,
     across,
     check_box,
+    names_in_box,
     place_of,
-    renamed,
     section_of,
 )
 from flangebook.bending.box.depth import WallStep
@@ -105,7 +105,7 @@ def _planned(
         return planner(part, crib, limits)
     except (InputError, NotAPartError) as error:
         error.where = place_of(box, pair, error.where)
-        error.template = renamed(box, pair, error.template)
+        error.call(names_in_box(box, pair))
         raise
 
 

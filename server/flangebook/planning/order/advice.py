@@ -7,11 +7,12 @@ from __future__ import annotations
 
 import time
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 
+from flangebook.bending.checks import Sentence, joined
 from flangebook.bending.errors import FlangebookError
 from flangebook.bending.ordering.search import Found, Move, search
-from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.order_limits import NO_WISHES, Wishes
 from flangebook.bending.part.part import Part
 from flangebook.bending.part.section import check_part
 from flangebook.bending.tools.outline import punch_outline
@@ -42,11 +43,10 @@ MOST_OTHERS = 3
 
 @dataclass(frozen=True, slots=True)
 class Advice:
-    """Something that helps. words: with {slots} for the numbers."""
+    """Something that helps."""
 
     kind: str
-    words: str
-    numbers: dict[str, float] = field(default_factory=dict)
+    said: Sentence
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,13 +113,13 @@ def _can_be_made(searched: Searched, attempt: _Try, seconds: float) -> bool:
 def _wishes(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
     part = trials.part
     if part.order is not None:
-        advice = Advice("order", "Without the given order it can be made.")
+        advice = Advice("order", Sentence("Without the given order it can be made."))
         yield _Try(advice, _with_part(trials, replace(part, order=None)), wishes, whole=True)
-    for name, words, other in names_dropped(part):
-        advice = Advice(name, f"Without {words} it can be made.")
+    for name, said, other in names_dropped(part):
+        advice = Advice(name, joined("Without ", said, " it can be made."))
         yield _Try(advice, _with_part(trials, other), wishes, whole=True)
-    for name, words, changed in wishes_dropped(wishes):
-        advice = Advice(name, f"Without the limit “{words}” it can be made.")
+    for name, said, changed in wishes_dropped(wishes):
+        advice = Advice(name, joined("Without the limit “", said, "” it can be made."))
         yield _Try(advice, trials, changed, whole=True)
 
 
@@ -129,7 +129,7 @@ def _closer(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
             words = "With a clearance of {margin_mm} in place of {wanted_mm} it can be made."
             numbers = {"margin_mm": margin, "wanted_mm": wishes.margin_mm}
             changed = replace(wishes, margin_mm=margin)
-            yield _Try(Advice("closer", words, numbers), trials, changed)
+            yield _Try(Advice("closer", Sentence(words, numbers)), trials, changed)
 
 
 def _reliefs(trials: Trials, wishes: Wishes, dies: Sequence[Die]) -> Iterator[_Try]:
@@ -145,7 +145,8 @@ def _reliefs(trials: Trials, wishes: Wishes, dies: Sequence[Die]) -> Iterator[_T
         pairs = [ToolPair(one, die) for one in (punch, replace(punch, turned=True)) for die in dies]
         numbers = {"relief_mm": relief, "height_mm": punch.height_mm}
         words = "A gooseneck with a relief of {relief_mm}, {height_mm} high, would make it."
-        yield _Try(Advice("gooseneck", words, numbers), trials, wishes, tuple(pairs))
+        advice = Advice("gooseneck", Sentence(words, numbers))
+        yield _Try(advice, trials, wishes, tuple(pairs))
 
 
 def _gooseneck(base: Punch, relief_mm: float) -> Punch | None:
@@ -176,7 +177,7 @@ def _holders(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
         holders = tuple(narrow if h.code == holder.code else h for h in crib.holders)
         words = "A holder that stands out no more than {overhang_mm} would make it possible."
         equipment = replace(trials.equipment, crib=replace(crib, holders=holders))
-        advice = Advice("holder", words, {"overhang_mm": overhang})
+        advice = Advice("holder", Sentence(words, {"overhang_mm": overhang}))
         yield _Try(advice, replace(trials, equipment=equipment), wishes)
 
 
@@ -203,9 +204,10 @@ def _longer(trials: Trials, wishes: Wishes, i: int) -> Iterator[_Try]:
             check_part(longer)
         except FlangebookError:
             continue
-        words = f"With flat {i + 1} {{flat_mm}} long (now {{now_mm}}) it can be made."
-        numbers = {"flat_mm": flats[i], "now_mm": part.flats_mm[i]}
-        yield _Try(Advice("flat", words, numbers), _with_part(trials, longer), wishes)
+        words = "With {flat} {flat_mm} long (now {now_mm}) it can be made."
+        numbers = {"flat": i + 1, "flat_mm": flats[i], "now_mm": part.flats_mm[i]}
+        advice = Advice("flat", Sentence(words, numbers))
+        yield _Try(advice, _with_part(trials, longer), wishes)
 
 
 def _with_part(trials: Trials, part: Part) -> Trials:
@@ -213,55 +215,56 @@ def _with_part(trials: Trials, part: Part) -> Trials:
     return replace(trials, part=part)
 
 
-def wishes_dropped(wishes: Wishes) -> list[tuple[str, str, Wishes]]:
+def wishes_dropped(wishes: Wishes) -> list[tuple[str, Sentence, Wishes]]:
     """Each wish by its name and in words, and the wishes without it."""
-    found = []
-    if wishes.first is not None:
-        found.append(("first", f"bend {wishes.first} first", replace(wishes, first=None)))
-    if wishes.last is not None:
-        found.append(("last", f"bend {wishes.last} last", replace(wishes, last=None)))
-    if wishes.no_turn_over:
-        found.append(("no_turn_over", "no turning over", replace(wishes, no_turn_over=False)))
-    if wishes.no_turn_end:
-        found.append(("no_turn_end", "no turning end for end", replace(wishes, no_turn_end=False)))
-    if wishes.one_set_up:
-        found.append(("one_set_up", "no change of tools", replace(wishes, one_set_up=False)))
-    if wishes.critical_flats:
-        flats = ", ".join(str(n) for n in wishes.critical_flats)
-        found.append(
-            ("critical", f"flats gauged directly: {flats}", replace(wishes, critical_flats=()))
-        )
-    return found
+    flats = {f"n{i}_flat": number for i, number in enumerate(wishes.critical_flats)}
+    gauged = ", ".join(f"{{{name}}}" for name in flats)
+    every = (
+        ("first", Sentence("bend {bend} first", {"bend": wishes.first or 0})),
+        ("last", Sentence("bend {bend} last", {"bend": wishes.last or 0})),
+        ("no_turn_over", Sentence("no turning over")),
+        ("no_turn_end", Sentence("no turning end for end")),
+        ("one_set_up", Sentence("no change of tools")),
+        ("critical_flats", Sentence(f"gauged directly: {gauged}", flats)),
+    )
+    return [
+        (name.removesuffix("_flats"), said, replace(wishes, **{name: getattr(NO_WISHES, name)}))
+        for name, said in every
+        if getattr(wishes, name)
+    ]
 
 
-def what_wishes_cost(trials: Trials, searched: Searched, limits: Limits) -> list[tuple[str, str]]:
+def what_wishes_cost(
+    trials: Trials, searched: Searched, limits: Limits
+) -> list[tuple[str, Sentence]]:
     """Each wish with what it costs against the best order without it."""
     part, wishes = trials.part, trials.part.wishes
     tries = [(name, words, part, less) for name, words, less in wishes_dropped(wishes)]
     if part.order is not None:
-        tries.append(("order", "the given order", replace(part, order=None), wishes))
+        tries.append(("order", Sentence("the given order"), replace(part, order=None), wishes))
     tries += [(name, words, other, wishes) for name, words, other in names_dropped(part)]
     said = []
     limits = replace(limits, explain=False)  # only whether there is an order, and what it costs
     for name, words, other, less in tries:
         limits.heed()
         if limits.over:
-            said.append((name, f"{words[:1].upper()}{words[1:]}: {NOT_LOOKED_AT}."))
+            said.append((name, joined(words.capital, f": {NOT_LOOKED_AT}.")))
             continue
         without = searched_order(_with_part(trials, other), less, limits)
-        said.append((name, f"{words[:1].upper()}{words[1:]}: {_costs(searched, without)}."))
+        said.append((name, joined(words.capital, ": ", _costs(searched, without), ".")))
     return said
 
 
-def _costs(wished: Searched, without: Searched) -> str:
+def _costs(wished: Searched, without: Searched) -> Sentence | str:
     """What a wish costs, or that the part cannot be made with it, or neither way."""
     able, able_without = _can_be(wished), _can_be(without)
     if wished.found is None and (heavier := _heavier(wished.attempt, without.attempt)):
-        return heavier[0]
+        return heavier
     if able and able_without:
         mine, other = handling_counts(wished.found), handling_counts(without.found)
-        said = [_dearer(mine, other), *_heavier(wished.attempt, without.attempt)]
-        return "; ".join(filter(None, said)) or "costs nothing"
+        dearer, heavier = _dearer(mine, other), _heavier(wished.attempt, without.attempt)
+        both = [dearer, "; " if dearer and heavier else "", heavier or ""]
+        return joined(*both) if any(both) else "costs nothing"
     if able_without:
         return "cannot be had" if able is False else "no way was found in the time"
     if able:
@@ -271,20 +274,21 @@ def _costs(wished: Searched, without: Searched) -> str:
     return "no way was found in the time, neither with it nor without"
 
 
-def _heavier(wished: Attempt, without: Attempt) -> list[str]:
+def _heavier(wished: Attempt, without: Attempt) -> Sentence | None:
     """What other tools cost besides handling: a stop, or more of a rating used up."""
     stops = [[c for one in a.fits if one is not None for c in one.stops] for a in (wished, without)]
     if stops[0] and not stops[1]:
-        return [f"stop: {stops[0][0].words.rstrip('.')}"]
+        stop = stops[0][0].said
+        return joined("stop: ", replace(stop, template=stop.template.rstrip(".")))
     mine, other = _fullest(wished), _fullest(without)
     if mine is None:
-        return []
+        return None
     share, before = mine.share_percent or 0.0, (other.share_percent if other else None) or 0.0
     if round(share) <= round(before):
-        return []
-    return [
+        return None
+    return Sentence(
         f"{mine.what} {mine.name}".rstrip() + f" at {share:.0f} % of its rating, not {before:.0f} %"
-    ]
+    )
 
 
 def _fullest(attempt: Attempt) -> Rating | None:

@@ -95,11 +95,12 @@ def dimension_checks(found: Sequence[Dimension]) -> list[Check]:
         Check(
             "caution",
             "critical-not-gauged",
-            f"Flat {one.flat} is critical, but step {one.step}, which gives it its size, is not "
+            "{Flat} is critical, but step {step}, which gives it its size, is not "
             "gauged at its other end"
             + (": expect it within {error_mm}." if one.error_mm is not None else "."),
             "Measure it on the first piece and shift the gauge of that step.",
-            {} if one.error_mm is None else {"error_mm": one.error_mm},
+            {"flat": one.flat, "step": one.step}
+            | ({} if one.error_mm is None else {"error_mm": one.error_mm}),
         )
         for one in missed
     ]

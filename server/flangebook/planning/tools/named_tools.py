@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import MissingToolError
 from flangebook.bending.part.part import Part
 from flangebook.bending.tools.tooling import Crib, Die, Punch
@@ -75,17 +76,17 @@ def without_tools_left_out(part: Part, crib: Crib) -> Part:
     )
 
 
-def names_dropped(part: Part) -> list[tuple[str, str, Part]]:
+def names_dropped(part: Part) -> list[tuple[str, Sentence, Part]]:
     """Each tool named, by its field and in words, and the part without that name."""
     found = []
     for kind in ("die", "punch"):
         if code := getattr(part, kind):
-            words = f"{kind} {code} for every bend"
+            words = Sentence(f"{kind} {code} for every bend")
             found.append((f"tools.{kind}", words, _without(part, kind)))
     for i, bend in enumerate(part.bends):
         for kind in ("die", "punch"):
             if code := getattr(bend, kind):
-                words = f"{kind} {code} for bend {i + 1}"
+                words = Sentence(f"{kind} {code} for bend {{bend}}", {"bend": i + 1})
                 found.append((f"bends.{i}.{kind}", words, _without(part, kind, i)))
     return found
 
