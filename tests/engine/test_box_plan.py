@@ -10,7 +10,7 @@ from functools import cache
 from typing import Any
 
 import pytest
-from boxes import DOWN, tray, wall
+from boxes import DOWN, UP, tray, wall
 from planning_shop import CRIB, METALS, MILD, PRESS
 
 from flangebook.bending.box.box import Box, Side
@@ -19,18 +19,20 @@ from flangebook.bending.part.order_limits import Wishes
 from flangebook.bending.part.part import Bend, Part
 from flangebook.bending.tools.tooling import Crib, Press
 from flangebook.planning.answers.answer import JsonDict
-from flangebook.planning.answers.box_json import box_answer
+from flangebook.planning.answers.plan_json import plan_json
+from flangebook.planning.box.merge import merged
 from flangebook.planning.box.plan import planned_box
 from flangebook.planning.deadline import Limits
-from flangebook.planning.plan import plan
+from flangebook.planning.plan import planned as planned_section
+from flangebook.planning.planned import Plan
 
 
 @cache
 def planned(box: Box, crib: Crib = CRIB, press: Press | None = PRESS) -> JsonDict:
-    def planner(section: Part, tools: Crib, limits: Limits) -> JsonDict:
-        return plan(section, press, tools, METALS, limits=limits)
+    def planner(section: Part, tools: Crib, limits: Limits) -> Plan:
+        return planned_section(section, press, tools, METALS, limits=limits)
 
-    return box_answer(planned_box(box, press, crib, MILD, planner), press, crib)
+    return plan_json(merged(planned_box(box, press, crib, MILD, planner), press, crib))
 
 
 def codes(answer: Mapping[str, Any], level: str) -> set[str]:
@@ -272,15 +274,23 @@ def test_the_part_can_be_posted_again() -> None:
     assert planned(LIPS)["flat_names"][2] == "the base"
 
 
+def test_both_bends_of_an_offset_have_their_numbers_in_the_box() -> None:
+    offset = Side((40.0, 10.0, 25.0), (UP, DOWN, UP))
+    answer = planned(tray(wall(30.0), wall(30.0), None, offset))
+    found = next(c for c in answer["checks"] if c["code"] == "offset-too-low")
+    assert found["bend"] in (4, 5)
+    assert f"Bends {found['bend'] - 1} and {found['bend']} make an offset" in found["words"]
+
+
 PLEATS = Side((25.0,) * 4, (Bend(120.0, "up"), Bend(120.0, "down")) * 2)
 
 
 def test_all_sections_of_a_box_share_one_deadline() -> None:
     given: list[Limits] = []
 
-    def planner(section: Part, tools: Crib, limits: Limits) -> JsonDict:
+    def planner(section: Part, tools: Crib, limits: Limits) -> Plan:
         given.append(limits)
-        return plan(section, PRESS, tools, METALS, limits=limits)
+        return planned_section(section, PRESS, tools, METALS, limits=limits)
 
     box = tray(*[PLEATS] * 4, length_mm=400.0)
     planned_box(box, PRESS, CRIB, MILD, planner, Limits(ends_at=(ends_at := time.monotonic() + 60)))
@@ -296,16 +306,16 @@ def test_with_the_time_up_no_more_tools_are_tried() -> None:
     cut = [replace(p, segments_mm=(400.0,)) if p.code == best else p for p in CRIB.punches]
     crib = replace(CRIB, punches=tuple(cut))
 
-    def planner(section: Part, tools: Crib, limits: Limits) -> JsonDict:
+    def planner(section: Part, tools: Crib, limits: Limits) -> Plan:
         calls.append(section)
-        return plan(section, PRESS, tools, METALS, limits=limits)
+        return planned_section(section, PRESS, tools, METALS, limits=limits)
 
     planned_box(TRAY, PRESS, crib, MILD, planner)
     assert len(calls) > 2
     calls.clear()
     late = planned_box(TRAY, PRESS, crib, MILD, planner, Limits(ends_at=time.monotonic() - 1.0))
     assert len(calls) == 2
-    assert "box-punch-between" in codes(box_answer(late, PRESS, crib), "stop")
+    assert "box-punch-between" in codes(plan_json(merged(late, PRESS, crib)), "stop")
 
 
 class NotWantedError(Exception):
@@ -322,8 +332,8 @@ def test_a_box_that_nobody_waits_for_ends_between_two_steps() -> None:
             raise NotWantedError
         return False
 
-    def planner(section: Part, tools: Crib, limits: Limits) -> JsonDict:
-        return plan(section, PRESS, tools, METALS)
+    def planner(section: Part, tools: Crib, limits: Limits) -> Plan:
+        return planned_section(section, PRESS, tools, METALS)
 
     with pytest.raises(NotWantedError):
         planned_box(TRAY, PRESS, CRIB, MILD, planner, Limits(cancelled=cancelled))
@@ -332,9 +342,9 @@ def test_a_box_that_nobody_waits_for_ends_between_two_steps() -> None:
 def test_a_box_with_one_pair_of_sides_has_all_of_the_time() -> None:
     given: list[Limits] = []
 
-    def planner(section: Part, tools: Crib, limits: Limits) -> JsonDict:
+    def planner(section: Part, tools: Crib, limits: Limits) -> Plan:
         given.append(limits)
-        return plan(section, PRESS, tools, METALS, limits=limits)
+        return planned_section(section, PRESS, tools, METALS, limits=limits)
 
     ends_at = time.monotonic() + 60
     box = tray(wall(), wall(), None, None)

@@ -15,12 +15,15 @@ from flangebook.bending.part.part import Bend, Part
 from flangebook.bending.part.sheet_gauge import thickness_of_gauge_mm
 from flangebook.bending.tools.tooling import Crib
 from flangebook.planning.answers.answer import JsonDict
-from flangebook.planning.answers.box_json import box_answer
+from flangebook.planning.answers.plan_json import plan_json
+from flangebook.planning.box.merge import merged
 from flangebook.planning.box.plan import planned_box
 from flangebook.planning.chart import GAUGES, chart
 from flangebook.planning.deadline import Limits
 from flangebook.planning.one_bend import check_bend
 from flangebook.planning.plan import plan
+from flangebook.planning.plan import planned as planned_section
+from flangebook.planning.planned import Plan
 from flangebook.planning.tools.candidates import Candidates
 from flangebook.planning.tools.fit import Equipment, Wanted
 from flangebook.planning.tools.ranking import DOUBTFUL_COST, doubtful, merit
@@ -88,12 +91,12 @@ def test_a_box_takes_the_same_tools() -> None:
     side = Side((40.0,), (Bend(90.0, "up"),))
     box = Box("Tray", MILD, 1.5, 300.0, LENGTH_MM, left=side, right=side)
 
-    def planner(section: Part, crib: Crib, _limits: Limits) -> JsonDict:
-        return plan(section, DEMO_PRESS, crib, STARTER_METALS)
+    def planner(section: Part, crib: Crib, _limits: Limits) -> Plan:
+        return planned_section(section, DEMO_PRESS, crib, STARTER_METALS)
 
     found = planned_box(box, DEMO_PRESS, DEMO_CRIB, STARTER_METALS[MILD], planner)
     one = bend(MILD, 1.5)
-    steps = box_answer(found, DEMO_PRESS, DEMO_CRIB)["steps"]
+    steps = plan_json(merged(found, DEMO_PRESS, DEMO_CRIB))["steps"]
     assert {(s["die"], s["punch"]) for s in steps} == {(one["die"], one["punch"])}
 
 

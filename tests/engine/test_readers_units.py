@@ -19,11 +19,13 @@ from flangebook.bending.errors import RangeError
 from flangebook.bending.part.part import Bend, Part
 from flangebook.bending.tools.tooling import Crib
 from flangebook.planning.answers.answer import JsonDict
-from flangebook.planning.answers.box_json import box_answer
+from flangebook.planning.answers.plan_json import plan_json
+from flangebook.planning.box.merge import merged
 from flangebook.planning.box.plan import planned_box
 from flangebook.planning.one_bend import check_bend
 from flangebook.planning.order.search import Limits
-from flangebook.planning.plan import plan
+from flangebook.planning.plan import plan, planned
+from flangebook.planning.planned import Plan
 
 METRIC = re.compile(r"\d ?(mm|kN|kg|MPa)\b")
 DIGITS = re.compile(r"\d+(\.\d+)?")
@@ -107,11 +109,11 @@ def test_a_box():
     sides = {one: Side((20.0,), (UP,)) for one in ("left", "right", "front", "back")}
     box = Box("Tray", "mild-steel-cr", 1.0, 200.0, 150.0, **sides)
 
-    def planner(section: Part, crib: Crib, _: Limits) -> JsonDict:
-        return plan(section, DEMO_PRESS, crib, STARTER_METALS)
+    def planner(section: Part, crib: Crib, _: Limits) -> Plan:
+        return planned(section, DEMO_PRESS, crib, STARTER_METALS)
 
     found = planned_box(box, DEMO_PRESS, DEMO_CRIB, STARTER_METALS["mild-steel-cr"], planner)
-    assert metric_only(box_answer(found, DEMO_PRESS, DEMO_CRIB)) == set()
+    assert metric_only(plan_json(merged(found, DEMO_PRESS, DEMO_CRIB))) == set()
 
 
 @given(st.lists(st.floats(0.1, 900.0), min_size=1, max_size=4))

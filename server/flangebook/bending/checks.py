@@ -19,16 +19,21 @@ class Names:
     its bends and steps have there.
 
     flats, bends: by number in the section; what is not listed is called as in the section.
-    steps_before: steps of the part that come before those of the section.
+    flats_before, steps_before: those of the part that come before the section's.
     """
 
     flats: Mapping[int, str] = field(default_factory=dict)
     bends: Mapping[int, int] = field(default_factory=dict)
+    flats_before: int = 0
     steps_before: int = 0
 
     def flat(self, number: int) -> str:
         """What a flat is called."""
         return self.flats.get(number, f"flat {number}")
+
+    def flat_number(self, number: int) -> int:
+        """The number of a flat in the part."""
+        return number + self.flats_before
 
     def bend(self, number: int) -> int:
         """The number of a bend in the part."""

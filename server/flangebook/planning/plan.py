@@ -9,8 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from flangebook import __version__
-from flangebook.bending.checks import SEVERITY, Check, worst
+from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError, MissingToolError
 from flangebook.bending.motion import handling
 from flangebook.bending.part import section
@@ -21,32 +20,27 @@ from flangebook.bending.part.offsets import offset_checks, offsets_in
 from flangebook.bending.part.part import Part
 from flangebook.bending.part.section import FoldedBend, setbacks_mm
 from flangebook.bending.tools.tooling import Crib, Press
-from flangebook.planning.answers.answer import JsonDict, always_said, check_json, gauge_text, number
-from flangebook.planning.answers.order_json import (
+from flangebook.planning.answers.answer import JsonDict
+from flangebook.planning.answers.plan_json import plan_json
+from flangebook.planning.deadline import Limits
+from flangebook.planning.order.said import (
+    Clearance,
     clearance_checks,
     clearances,
     order_checks,
-    order_json,
-    order_said,
+    order_plan,
 )
-from flangebook.planning.answers.plan_json import (
-    blank_json,
-    part_json,
-    section_json,
-    steps_json,
-    tools_json,
-)
-from flangebook.planning.deadline import Limits
 from flangebook.planning.order.search import Searched, searched_order
+from flangebook.planning.planned import Plan, Section, StepPlan, gathered
 from flangebook.planning.results.evidence import Evidence
-from flangebook.planning.steps.dimensions import dimension_checks, dimensions, dimensions_json
+from flangebook.planning.steps.dimensions import dimension_checks, dimensions
 from flangebook.planning.steps.operations import beyond_run_mm
 from flangebook.planning.steps.step_checks import Flange, least_flange_mm, step_checks
 from flangebook.planning.steps.steps import PlannedStep, planned_steps
 from flangebook.planning.tools.fit import Equipment
 from flangebook.planning.tools.named_tools import need_tools, without_tools_left_out
 from flangebook.planning.tools.sound_tools import sound_crib
-from flangebook.planning.tools.stations import station_checks, stations, stations_json
+from flangebook.planning.tools.stations import Station, station_checks, stations
 from flangebook.planning.tools.step_tools import ToolReasons
 from flangebook.planning.tools.tool_choice import Trials, shorter_run_mm
 
@@ -59,7 +53,19 @@ def plan(
     evidence: Evidence | None = None,
     limits: Limits | None = None,
 ) -> JsonDict:
-    """The set-up of a part, in the shape of ``POST /api/v1/plan``.
+    """The set-up of a part, in the shape of ``POST /api/v1/plan``; raises as ``planned``."""
+    return plan_json(planned(part, press, crib, metals, evidence, limits))
+
+
+def planned(
+    part: Part,
+    press: Press | None,
+    crib: Crib,
+    metals: Mapping[str, Metal],
+    evidence: Evidence | None = None,
+    limits: Limits | None = None,
+) -> Plan:
+    """The set-up of a part.
 
     evidence: of the part's metal; None where the shop has none. limits: how long the search for
     the order may take, and whether it is still wanted.
@@ -76,7 +82,7 @@ def plan(
     part = without_tools_left_out(part, sound)
     trials = Trials(part, metal, Equipment(press, sound, evidence, left_out))
     limits = (limits or Limits()).begun()
-    return _answer(trials, searched_order(trials, part.wishes, limits), limits)
+    return _planned(trials, searched_order(trials, part.wishes, limits), limits)
 
 
 def find_metal(metals: Mapping[str, Metal], code: str, where: str = "metal") -> Metal:
@@ -92,52 +98,65 @@ def find_metal(metals: Mapping[str, Metal], code: str, where: str = "metal") -> 
     raise MissingToolError(f"There is no metal {code!r}.", where, right)
 
 
-def _answer(trials: Trials, searched: Searched, limits: Limits) -> JsonDict:
+def _planned(trials: Trials, searched: Searched, limits: Limits) -> Plan:
     attempt = searched.attempt
     part, equipment, folded = trials.part, trials.equipment, attempt.bench.folded
     steps = planned_steps(attempt.bench, attempt.steps, attempt.fits, attempt.ends)
     sheet = blank(part, folded, trials.metal.density_kg_m3.nominal)
+    order = order_plan(trials, searched, limits)
     clear = clearances(part, searched, steps)
-    by_step = [
-        (
-            *step_checks(step, trials, _flange(part, folded, step)),
-            *(
-                c.at(step=step.operation.number, bend=step.operation.bend)
-                for c in clearance_checks(said, step)
-            ),
-        )
-        for step, said in zip(steps, clear, strict=True)
-    ]
-    said = order_said(trials, searched, limits)
+    standing = tuple(stations(steps, equipment, part.bend_length_mm))
     reasons = ToolReasons(trials, searched, folded, limits)
-    standing = stations(steps, equipment, part.bend_length_mm)
+    made = tuple(
+        _step(step, trials, folded, said, standing, reasons)
+        for step, said in zip(steps, clear, strict=True)
+    )
     sizes = dimensions(part, equipment.press, searched, steps)
     whole = [
-        *order_checks(searched, said),
+        *order_checks(searched, order),
         *equipment.left_out,
         *_whole_checks(trials, folded, steps, sheet),
         *station_checks(standing),
         *dimension_checks(sizes),
     ]
-    findings = [*whole, *(check for checks in by_step for check in checks)]
-    return {
-        "title": part.title,
-        "thickness_gauge": gauge_text(trials.metal, part.thickness_mm),
-        "part": part_json(part),
-        "blank_length_mm": number(sheet.length_mm),
-        "blank_mass_kg": number(sheet.mass_kg),
-        "bend_lines_mm": [number(line.at_mm) for line in sheet.bend_lines],
-        "blank": blank_json(sheet, trials.metal, attempt.fits),
-        "section": section_json(part, folded),
-        "tools": tools_json(steps, equipment, part.bend_length_mm),
-        "order": order_json(searched, said),
-        "stations": stations_json(standing),
-        "dimensions": dimensions_json(sizes),
-        "steps": steps_json(part, steps, equipment, by_step, clear, standing, reasons),
-        "checks": [*_gathered(findings), *({**one, "steps": []} for one in always_said())],
-        "worst": worst(findings),
-        "engine": __version__,
-    }
+    findings = gathered(
+        [
+            *((check, ()) for check in whole),
+            *((check, (one.number,)) for one in made for check in one.checks),
+        ]
+    )
+    section = Section(part, tuple(folded), sheet, tuple(attempt.fits))
+    return Plan(trials.metal, equipment, (section,), made, order, standing, sizes, findings)
+
+
+def _step(
+    step: PlannedStep,
+    trials: Trials,
+    folded: Sequence[FoldedBend],
+    clearance: Clearance | None,
+    standing: Sequence[Station],
+    reasons: ToolReasons,
+) -> StepPlan:
+    part, operation = trials.part, step.operation
+    checks = (
+        *step_checks(step, trials, _flange(part, folded, step)),
+        *(
+            check.at(step=operation.number, bend=operation.bend)
+            for check in clearance_checks(clearance, step)
+        ),
+    )
+    station = next((s for s in standing if operation.number in s.steps), None)
+    return StepPlan(
+        step,
+        part,
+        part.bend_length_mm,
+        checks,
+        clearance,
+        reasons.of(step),
+        station.number if station else None,
+        station.punch_segments_mm if station else (),
+        station.die_segments_mm if station else (),
+    )
 
 
 def _flange(part: Part, folded: Sequence[FoldedBend], step: PlannedStep) -> Flange | None:
@@ -213,19 +232,3 @@ def _tools_take_the_webs(
         part.flats_mm[offset.bend] >= max(least[offset.bend], least[offset.bend + 1])
         for offset in offsets
     )
-
-
-def _gathered(checks: Sequence[Check]) -> list[JsonDict]:
-    """All findings, the most serious first; what several steps share is said once.
-
-    ``steps`` lists every step a finding was made in.
-    """
-    by_words: dict[tuple[str, str], tuple[Check, list[int]]] = {}
-    for check in checks:
-        key = (check.code, check.words)
-        first, steps = by_words.setdefault(key, (check, []))
-        if check.step is not None:
-            steps.append(check.step)
-        by_words[key] = (first, steps)
-    ordered = sorted(by_words.values(), key=lambda pair: -SEVERITY[pair[0].level])
-    return [{**check_json(check), "steps": steps} for check, steps in ordered]

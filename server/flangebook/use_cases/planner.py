@@ -14,12 +14,14 @@ from flangebook.bending.part.order_limits import Wishes
 from flangebook.bending.part.part import Bend, Hole, Part
 from flangebook.bending.part.sheet_gauge import thickness_of_gauge_mm
 from flangebook.bending.tools.tooling import Crib
-from flangebook.planning.answers.box_json import box_answer
+from flangebook.planning.answers.plan_json import plan_json
+from flangebook.planning.box.merge import merged
 from flangebook.planning.box.plan import planned_box
 from flangebook.planning.chart import chart
 from flangebook.planning.deadline import Limits
 from flangebook.planning.one_bend import check_bend, check_stroke
-from flangebook.planning.plan import find_metal, plan
+from flangebook.planning.plan import find_metal, plan, planned
+from flangebook.planning.planned import Plan
 from flangebook.schemas.places import within
 from flangebook.schemas.quantities import SheetGauge
 from flangebook.shop.crib import tooling
@@ -122,12 +124,12 @@ def _plan(store: Store, asked: Mapping[str, Any], limits: Limits) -> JsonDict:
         part = part_from(asked, thickness)
         return plan(part, shop.press, shop.crib, shop.metals, evidence, limits)
 
-    def planner(section: Part, crib: Crib, within: Limits) -> JsonDict:
-        return plan(section, shop.press, crib, shop.metals, evidence, within)
+    def planner(section: Part, crib: Crib, within: Limits) -> Plan:
+        return planned(section, shop.press, crib, shop.metals, evidence, within)
 
     box = box_from(asked, thickness)
     found = planned_box(box, shop.press, shop.crib, metal, planner, limits)
-    return box_answer(found, shop.press, shop.crib)
+    return plan_json(merged(found, shop.press, shop.crib))
 
 
 def thickness_of(given: float | SheetGauge, metal: Metal) -> float:

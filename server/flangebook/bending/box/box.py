@@ -13,7 +13,6 @@ is bent first.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal, get_args
@@ -335,23 +334,4 @@ def names_in_box(box: Box, pair: Pair, steps_before: int = 0) -> Names:
     """What flats and bends of a section are called in the box."""
     flats = {n: flat_name(box, pair, n) for n in range(1, flats_in(box, pair) + 1)}
     bends = {n: number for number, n in _in_section(box, pair).items()}
-    return Names(flats, bends, steps_before)
-
-
-def renamed(box: Box, pair: Pair, words: str) -> str:
-    """Words about a section's flats and bends, by the names they have in the box."""
-    flats = {n: flat_name(box, pair, n) for n in range(1, flats_in(box, pair) + 1)}
-    return _renamed(words, flats, {n: number for number, n in _in_section(box, pair).items()})
-
-
-def _renamed(words: str, flats: dict[int, str], bends: dict[int, int]) -> str:
-    """Names put in for "flat 2" and "bend 3", in any case, sentence starts kept."""
-
-    def flat(found: re.Match[str]) -> str:
-        name = flats.get(int(found[2]), found[0])
-        return name[0].upper() + name[1:] if found[1] == "F" else name
-
-    def bend(found: re.Match[str]) -> str:
-        return f"{found[1]}end {bends.get(int(found[2]), int(found[2]))}"
-
-    return re.sub(r"\b([Bb])end (\d+)\b", bend, re.sub(r"\b([Ff])lat (\d+)\b", flat, words))
+    return Names(flats, bends, flats_before(box, pair), steps_before)

@@ -1,167 +1,27 @@
-"""A planned box in the API's shape: two sections' plans as one, with the box's own drawings."""
+"""What only a box's plan has in the API's shape: its blank, its drawing, its steps' sides."""
 
 from __future__ import annotations
 
-from typing import Any
-
-from flangebook.bending.box.box import (
-    ENDS_OF,
-    PAIRS,
-    SIDES,
-    Box,
-    Pair,
-    base_flat,
-    bends_of,
-    flat_name,
-    flats_before,
-    flats_in,
-    section_of,
-)
+from flangebook.bending.box.box import PAIRS, bends_of
 from flangebook.bending.box.fold import FoldedView
 from flangebook.bending.box.relief import relief_rule
-from flangebook.bending.part.part import Bend
-from flangebook.bending.tools.tooling import Crib, Press
-from flangebook.planning.answers.answer import JsonDict, number, ring_json
-from flangebook.planning.answers.plan_json import wishes_json
-from flangebook.planning.box.checks import box_checks
-from flangebook.planning.box.merge import (
-    merged_checks,
-    merged_order,
-    merged_stations,
-    merged_steps,
-    merged_tools,
-    worst_of,
-)
-from flangebook.planning.box.plan import PlannedBox
+from flangebook.bending.part.blank import Blank
+from flangebook.planning.answers.answer import JsonDict, maybe, number, ring_json
+from flangebook.planning.answers.blank_json import bend_line_json, rests_on
+from flangebook.planning.planned import BesideSides, BoxForm, Plan
 
 
-def box_answer(found: PlannedBox, press: Press | None, crib: Crib) -> JsonDict:
-    """The set-up of a box, in the shape of ``POST /api/v1/plan``."""
-    steps = merged_steps(found)
-    checks = merged_checks(found, steps, box_checks(found, press, crib))
-    first = next(iter(found.plans.values()))
-    blank = _blank(found)
-    answer = {
-        "title": found.box.title,
-        "thickness_gauge": first["thickness_gauge"],
-        "part": part_json(found.box),
-        "blank_length_mm": blank["length_mm"],
-        "blank_mass_kg": blank["mass_kg"],
-        "bend_lines_mm": [line["at_mm"] for line in blank["bend_lines"]],
-        "blank": blank,
-        "section": first["section"],
-        "sections": [{"pair": pair, **plan["section"]} for pair, plan in found.plans.items()],
-        "folded": folded_json(found.view),
-        "flat_names": flat_names(found.box),
-        "tools": merged_tools(found, steps),
-        "order": merged_order(found, checks),
-        "stations": merged_stations(found, steps),
-        "steps": steps,
-        "checks": checks,
-        "worst": worst_of(checks),
-        "engine": first["engine"],
-    }
-    if "dimensions" in first:
-        answer["dimensions"] = _dimensions(found)
-    return answer
-
-
-def _dimensions(found: PlannedBox) -> list[JsonDict]:
-    """The sections' expected errors, flats numbered over the box."""
-    said: list[JsonDict] = []
-    steps = 0
-    for pair, plan in found.plans.items():
-        for one in plan["dimensions"]:
-            step = one.get("step")
-            said.append(
-                {
-                    **one,
-                    "flat": one["flat"] + flats_before(found.box, pair),
-                    "flat_name": _measured(found.box, pair, one["flat"]),
-                    "step": step + steps if step is not None else None,
-                }
-            )
-        steps += len(plan["steps"])
-    return said
-
-
-def _measured(box: Box, pair: Pair, flat: int) -> str:
-    """What a flat is called where its length is spoken of: the base has two."""
-    name = flat_name(box, pair, flat)
-    return name if flat != base_flat(box, pair) + 1 else f"{name}, {' to '.join(ENDS_OF[pair])}"
-
-
-def flat_names(box: Box) -> list[str]:
-    """What the flats are called, in the order of the part's ``flats_mm``."""
-    return [flat_name(box, pair, n) for pair in PAIRS for n in range(1, flats_in(box, pair) + 1)]
-
-
-def part_json(box: Box) -> JsonDict:
-    """The box as understood, in the shape it was asked in.
-
-    Its flats and bends are there as well, in the order of their numbers, for who reads parts.
-    """
-    sections = [section for pair in PAIRS if (section := section_of(box, pair))]
-    return {
-        "title": box.title,
-        "metal": box.metal,
-        "thickness_mm": box.thickness_mm,
-        "bend_length_mm": max(box.length_mm, box.width_mm),
-        "flats_mm": [flat for section in sections for flat in section.flats_mm],
-        "bends": [_bend(one.bend) for one in bends_of(box)],
-        "dimension": box.dimension,
-        "order": list(box.order) if box.order is not None else None,
-        "holes": [],
-        "grain": None,
-        "wishes": wishes_json(box.wishes),
-        "tools": {"die": box.die, "punch": box.punch},
-        "box": {
-            "length_mm": box.length_mm,
-            "width_mm": box.width_mm,
-            "sides": {name: _side(box, name) for name in SIDES},
-            "relief": box.relief,
-            "relief_mm": box.relief_mm,
-            "corner": box.corner,
-            "gap_mm": box.gap_mm,
-            "first_pair": box.first_pair,
-        },
-    }
-
-
-def _side(box: Box, name: Any) -> JsonDict | None:
-    side = box.side(name)
-    if side is None:
-        return None
-    return {"flats_mm": list(side.flats_mm), "bends": [_bend(b) for b in side.bends]}
-
-
-def _bend(bend: Bend) -> JsonDict:
-    return {
-        "included_angle_deg": bend.included_angle_deg,
-        "direction": bend.direction,
-        "inside_radius_mm": bend.inside_radius_mm,
-        "kind": bend.kind,
-        "hem_gap_mm": bend.hem_gap_mm,
-        "die": bend.die,
-        "punch": bend.punch,
-    }
-
-
-def _blank(found: PlannedBox) -> JsonDict:
-    """The blank, and its bend lines with what the sections' plans say of them."""
-    sheet, shape = found.blank, found.shape
-    bends = bends_of(found.box)
+def box_blank_json(plan: Plan, form: BoxForm) -> JsonDict:
+    """The blank, and its bend lines with what the sections say of them."""
+    box, sheet = form.box, form.blank
+    own = {section.pair: section.sheet for section in plan.sections}
     lines = []
-    for line, bend in zip(sheet.lines, bends, strict=True):
-        said = found.plans[bend.pair]["blank"]["bend_lines"][bend.in_section - 1]
+    for line, bend in zip(sheet.lines, bends_of(box), strict=True):
+        flat = own[bend.pair]
+        said = bend_line_json(flat.bend_lines[bend.in_section - 1], flat, plan.metal)
         lines.append({**said, "bend": line.bend, "at_mm": number(line.at_mm)})
-    band = {
-        pair: [plan["blank"][f"length_mm{end}"] - plan["blank"]["length_mm"]
-               for end in ("_low", "_high")]
-        for pair, plan in found.plans.items()
-    }  # fmt: skip
-    along, across = (band.get(pair, [0.0, 0.0]) for pair in PAIRS)
-    square = found.box.relief == "square"
+    along, across = (_band(own.get(pair)) for pair in PAIRS)
+    square = box.relief == "square"
     return {
         "length_mm": number(sheet.length_mm),
         "length_mm_low": number(sheet.length_mm + along[0]),
@@ -169,10 +29,10 @@ def _blank(found: PlannedBox) -> JsonDict:
         "width_mm": number(sheet.width_mm),
         "width_mm_low": number(sheet.width_mm + across[0]),
         "width_mm_high": number(sheet.width_mm + across[1]),
-        "mass_kg": number(sheet.mass_kg(found.metal.density_kg_m3.nominal)),
+        "mass_kg": number(sheet.mass_kg(plan.metal.density_kg_m3.nominal)),
         "sum_check_mm": number(sheet.sum_check_mm, 6),
         "bend_lines": lines,
-        "rests_on": next(iter(found.plans.values()))["blank"]["rests_on"],
+        "rests_on": rests_on(plan.sections[0].fits),
         "outline": ring_json(sheet.outline),
         "cut": [[number(x), number(y), number(bulge, 9)] for x, y, bulge in sheet.cut],
         "lines": [
@@ -189,12 +49,41 @@ def _blank(found: PlannedBox) -> JsonDict:
             for line in sheet.lines
         ],
         "relief": {
-            "shape": found.box.relief,
-            "size_mm": number(shape.relief_mm),
+            "shape": box.relief,
+            "size_mm": number(form.shape.relief_mm),
             "rule": "as asked for"
-            if found.box.relief_mm is not None
-            else relief_rule(found.box.thickness_mm, square=square),
+            if box.relief_mm is not None
+            else relief_rule(box.thickness_mm, square=square),
         },
+    }
+
+
+def _band(sheet: Blank | None) -> tuple[float, float]:
+    """How far a section's length may come out shorter and longer [mm]."""
+    if sheet is None:
+        return 0.0, 0.0
+    return sheet.length_low_mm - sheet.length_mm, sheet.length_high_mm - sheet.length_mm
+
+
+def beside_json(beside: BesideSides, length_mm: float) -> JsonDict:
+    """What a step has because it is a box's."""
+    return {
+        "bend_length_mm": number(length_mm),
+        "side": beside.side,
+        "gauged_side": beside.gauged_side,
+        "turn_quarter": beside.quarter_turn,
+        "clear_between_mm": maybe(beside.clear_mm),
+        "sides_near": [
+            {
+                "tool": one.tool,
+                "side": one.side,
+                "flat": one.flat,
+                "distance_mm": number(one.distance_mm, 3),
+                "included_angle_deg": number(one.included_angle_deg, 2),
+            }
+            for one in beside.near
+            if one.tool in ("holder", "ram", "bed")
+        ],
     }
 
 

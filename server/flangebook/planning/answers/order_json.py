@@ -1,83 +1,14 @@
-"""What is said of the order: in words, as findings, and in the API's shape."""
+"""The order, and what each step keeps clear of, as the API gives them."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
-
-from flangebook.bending.checks import Check, Sentence, apart, joined
-from flangebook.bending.clearance.approach import TOOLS, Near, approaches
-from flangebook.bending.ordering.explain import Refused
-from flangebook.bending.part.part import Part
+from flangebook.bending.checks import PLAIN, Names
+from flangebook.bending.clearance.approach import Near
 from flangebook.planning.answers.answer import JsonDict, number, sentence_json
-from flangebook.planning.deadline import Limits
-from flangebook.planning.order.advice import Advice, Other, other_orders, remedies, what_wishes_cost
-from flangebook.planning.order.search import Searched, handling_counts, in_words
-from flangebook.planning.order.ways import Ways, ways_of
-from flangebook.planning.steps.steps import PlannedStep
-from flangebook.planning.tools.named_tools import names_dropped
-from flangebook.planning.tools.tool_choice import Trials
-
-REFUSALS = {
-    "sheet": "the part would run into itself",
-    "gauge": "nothing can be gauged",
-    "short flange": "the flange is too short for the die",
-    "trapped": "the punch can neither be lifted away nor the part slid out or unhooked",
-    "wrong tool": "no pair of tools can make it",
-    "wish": "a limit on the order or the given order forbids it",
-    "closer look": "drawn up with its tools it does not clear",
-}
+from flangebook.planning.order.said import Clearance, OrderPlan, because
 
 
-@dataclass(frozen=True, slots=True)
-class Clearance:
-    """What a step keeps clear of. near: to each tool, nearest first. reasons: why it cannot be
-    made, empty when it can. ways: how the part goes in and out, None for a step that cannot be
-    made."""
-
-    needed_mm: float
-    near: tuple[Near, ...] = ()
-    reasons: tuple[str, ...] = ()
-    ways: Ways | None = None
-
-    @property
-    def clear(self) -> bool:
-        """Whether the whole motion was shown to clear."""
-        return not self.reasons
-
-    @property
-    def hits(self) -> tuple[Near, ...]:
-        """Where the part comes nearer than it may, as the reasons say."""
-        return tuple(n for n in self.near if n.tool in self.reasons)
-
-
-def clearances(
-    part: Part, searched: Searched, steps: Sequence[PlannedStep]
-) -> list[Clearance | None]:
-    """What each planned step keeps clear of; None for a step without tools."""
-    problem, known = searched.problem, searched.known
-    if problem is None or known is None or not searched.moves:
-        return [None] * len(steps)
-    by_bend = {move.bend + 1: move for move in searched.moves}
-    refused = {r.move.bend + 1: r.reasons for r in searched.refused}
-    said: list[Clearance | None] = []
-    for step in steps:
-        operation = step.operation
-        if operation.flattens or operation.hits is not None:
-            said.append(None)
-            continue
-        move = by_bend[operation.bend]
-        made = sum(1 << (n - 1) for n in operation.made)
-        near = approaches(problem, made, move.bend, move.end, move.pair)
-        reasons = refused.get(operation.bend, ())
-        ways = None
-        if not reasons:
-            ways = ways_of(known, part, made, move, can_slide=searched.can_slide)
-        said.append(Clearance(problem.margin, near, reasons, ways))
-    return said
-
-
-def clearance_json(said: Clearance | None) -> JsonDict | None:
+def clearance_json(said: Clearance | None, names: Names = PLAIN) -> JsonDict | None:
     """A step's clearance as the API gives it."""
     if said is None:
         return None
@@ -85,16 +16,16 @@ def clearance_json(said: Clearance | None) -> JsonDict | None:
     return {
         "clear": said.clear,
         "needed_mm": number(said.needed_mm),
-        "nearest": _near_json(nearest) if nearest else None,
-        "hits": [_near_json(n) for n in said.hits],
+        "nearest": _near_json(nearest, names) if nearest else None,
+        "hits": [_near_json(n, names) for n in said.hits],
         "way_in": said.ways.into.way if said.ways else "unknown",
         "way_out": _way_out(said),
         "rides_up": bool(said.ways and said.ways.out.rides_up),
-        "words": _clearance_words(said),
+        "words": said.words,
     }
 
 
-def _near_json(near: Near) -> JsonDict:
+def _near_json(near: Near, names: Names) -> JsonDict:
     return {
         "tool": near.tool,
         "phase": "bend",
@@ -103,7 +34,8 @@ def _near_json(near: Near) -> JsonDict:
         "distance_mm": number(near.distance_mm, 3),
         "on_sheet": [number(v, 3) for v in near.on_sheet],
         "on_tool": [number(v, 3) for v in near.on_tool],
-        "flat": near.flat,
+        "flat": names.flat_number(near.flat),
+        **({"flat_name": names.flat(near.flat)} if names.flats else {}),
     }
 
 
@@ -113,260 +45,29 @@ def _way_out(said: Clearance) -> str:
     return "trapped" if "trapped" in said.reasons else "unknown"
 
 
-def _clearance_words(said: Clearance) -> str:
-    if said.reasons or said.ways is None:
-        return f"{_because(said.reasons).capitalize()}."
-    ways = {said.ways.into.way, said.ways.out.way}
-    if "unknown" in ways:
-        return "Clears the tools through the whole stroke; how it comes out was not found."
-    if "slide" in ways:
-        return "Clears the tools; slide it in or out sideways along them."
-    if "swing" in ways:
-        return "Clears the tools; tilt it in or out, the punch standing still at its top."
-    return "Clears the tools through the whole stroke; the punch lifts straight away."
-
-
-def clearance_checks(said: Clearance | None, step: PlannedStep) -> list[Check]:
-    """The findings on a step's clearance."""
-    if said is None:
-        return []
-    found = []
-    for near in said.hits:
-        numbers = {
-            "flat": near.flat,
-            "distance_mm": abs(near.distance_mm),
-            "angle_deg": near.included_angle_deg,
-            "wanted_mm": said.needed_mm,
-        }
-        how = "runs {distance_mm} into" if near.distance_mm <= 0.0 else "comes {distance_mm} near"
-        words = f"{{Flat}} {how} the {near.tool} when the bend is at {{angle_deg}}"
-        words += "." if near.distance_mm <= 0.0 else "; {wanted_mm} is wanted."
-        do = "Take another order or other tools; see what would help."
-        found.append(Check("stop", f"too-near-{near.tool}", words, do, numbers))
-    told = {near.tool for near in said.hits}
-    for reason in said.reasons:
-        if reason in told or reason in ("gauge", "short flange"):
-            continue  # said by its own finding
-        words = f"Bend {{bend}}: {_because((reason,))}."
-        do, numbers = "See what would help.", {"bend": step.operation.bend}
-        found.append(Check("stop", f"no-way-{reason.replace(' ', '-')}", words, do, numbers))
-    found += _way_checks(said.ways) if said.ways else []
-    return found
-
-
-def _way_checks(ways: Ways) -> list[Check]:
-    """The findings on how the part goes in and out."""
-    found, both = [], (ways.into.way, ways.out.way)
-    if "slide" in both:
-        words = "No way past the punch was found to the front: the part goes in or out sideways."
-        do = "Slide the part along the tools, with room for it beside them; never force it."
-        found.append(Check("caution", "slide-out", words, do))
-    if "swing" in both:
-        words = "The part does not go in or out level: it has to be tilted, as drawn."
-        if ways.out.rides_up:
-            words = "A flange reaches round the punch: the part rides up with it, to be unhooked."
-        do = "Only with the punch standing still at its top; fingers never between part and punch."
-        found.append(Check("caution", "tilt-out", words, do))
-    if "unknown" in both:
-        words = "No way was found to get the part in or out with the punch at its top."
-        do = "Try it with a scrap piece before you bend, the press off; or take other tools."
-        found.append(Check("caution", "way-out-unknown", words, do))
-    return found
-
-
-def _because(reasons: Sequence[str]) -> str:
-    tools = [r for r in reasons if r in TOOLS]
-    rest = [REFUSALS[r] for r in reasons if r in REFUSALS]
-    said = [f"it would hit the {' and the '.join(tools)}"] if tools else []
-    return ", and ".join([*said, *rest])
-
-
-@dataclass(frozen=True, slots=True)
-class OrderSaid:
-    """Everything said of an order. words: one sentence; the rest as the API's lists."""
-
-    words: Sentence
-    wishes: tuple[tuple[str, Sentence], ...] = ()
-    others: tuple[Other, ...] = ()
-    advice: tuple[Advice, ...] = ()
-
-
-def order_said(trials: Trials, searched: Searched, limits: Limits) -> OrderSaid:
-    """The words on the order, what wishes cost, other orders, and what would help."""
-    named = bool(names_dropped(trials.part)) and trials.equipment.press is not None
-    if searched.found is None and not named:
-        return OrderSaid(Sentence(searched.order.words))
-    wishes = tuple(what_wishes_cost(trials, searched, limits))
-    if searched.found is None:
-        return OrderSaid(Sentence(searched.order.words), wishes)
-    if not searched.moves or searched.refused:
-        sure = _is_proof(searched) or not searched.every_way
-        advice = tuple(remedies(trials, searched, limits)) if sure else ()
-        return OrderSaid(_none_words(searched), wishes, (), advice)
-    return OrderSaid(_found_words(searched), wishes, tuple(other_orders(searched, limits)))
-
-
-def _is_proof(searched: Searched) -> bool:
-    """Whether there is no order for certain: not where a radius is made in hits, which the search
-    takes as one bend in the middle of them."""
-    return searched.none and searched.every_way and not stepped_bends(searched)
-
-
-def _found_words(searched: Searched) -> Sentence:
-    counts = handling_counts(searched.found)
-    said = [in_words(name, count) for name, count in counts.items() if count]
-    handling = ", ".join(said) if said else "no turning, no change of tools"
-    if hits := _hits_unproven(searched):
-        return joined(
-            f"The best order that the search knows of ({handling}). It does not look at a "
-            "radius made in bumps: bend ", _numbers(hits), ". The other strokes clear.",
-        )  # fmt: skip
-    if not searched.order.proven:
-        return Sentence(
-            f"The best order found in the time ({handling}). It may not be the best one and is not "
-            "clear on paper."
-        )
-    flattens = any(step.flattens for step in searched.attempt.steps)
-    clear = "Clear of the tools through every stroke"
-    clear += "; the flattening of hems is for you to watch." if flattens else "."
-    if searched.order.rule == "given":
-        return Sentence(f"The order given, with the best ends and tools ({handling}). {clear}")
-    return Sentence(f"Best order on paper with {_dies(searched)} ({handling}). {clear}")
-
-
-def stepped_bends(searched: Searched) -> tuple[int, ...]:
-    """The bends that are made in hits."""
-    return tuple(step.bend for step in searched.attempt.steps if step.hits is not None)
-
-
-def _hits_unproven(searched: Searched) -> tuple[int, ...]:
-    """The bends in hits, where they alone keep what the search proved from holding of the part."""
-    proven = searched.found is not None and searched.found.proven
-    return stepped_bends(searched) if proven else ()
-
-
-def _numbers(bends: Sequence[int]) -> Sentence:
-    """The numbers of bends in a row."""
-    named = {f"n{i}_bend": number for i, number in enumerate(sorted(bends))}
-    return Sentence(" and ".join(f"{{{name}}}" for name in named), named)
-
-
-def _dies(searched: Searched) -> str:
-    codes = dict.fromkeys(pair.die.code for pair in searched.pairs)
-    return f"die{'' if len(codes) == 1 else 's'} {', '.join(codes)}"
-
-
-def _none_words(searched: Searched) -> Sentence:
-    given = searched.order.rule == "given"
-    start = "The given order" if given else "No order of the bends"
-    if hits := _hits_unproven(searched):
-        found = "was not found to clear" if given else "was found to clear"
-        taken = ", the bumps of bend ", _numbers(hits), " taken as one bend. That is no proof."
-        return joined(f"{start} {found}", *taken)
-    if not searched.every_way:
-        return Sentence(
-            f"{start}: no way was found to get the part off the punch, and there is no room to "
-            "slide it along the tools. That is no proof that there is none."
-        )
-    if not _is_proof(searched):
-        if given:
-            return Sentence(
-                "The given order: no way to make it was found in the time, nor that there is none."
-            )
-        return Sentence("No order of the bends was found in the time, nor that there is none.")
-    tools = "these tools" if searched.every_tool else "the tools looked at"
-    said = f"{start} {'cannot' if given else 'can'} be made with {tools}."
-    if not searched.refused:
-        return Sentence(said)
-    fails = [f"bend {{n{i}_bend}}: {_because(r.reasons)}" for i, r in enumerate(searched.refused)]
-    bends = {f"n{i}_bend": r.move.bend + 1 for i, r in enumerate(searched.refused)}
-    return Sentence(f"{said} The one shown fails at {'; '.join(fails)}.", bends)
-
-
-def order_checks(searched: Searched, said: OrderSaid) -> list[Check]:
-    """The findings on the order as a whole."""
-    proven = searched.order.proven
-    if searched.found is None:
-        return [_not_checked()]
-    if proven:
-        return []
-    if searched.refused or not searched.moves:
-        do = _in_a_row(said.advice) or Sentence("Change the part, or get other tools.")
-        do = apart(do, said.words.numbers, "do_")
-        numbers = {**said.words.numbers, **do.numbers}
-        if _is_proof(searched):
-            return [Check("stop", "no-order", said.words.template, do.template, numbers)]
-        return [Check("caution", "order-not-found", said.words.template, do.template, numbers)]
-    if hits := _hits_unproven(searched):
-        return [_hits_not_checked(hits)]
-    return [
-        Check(
-            "caution",
-            "order-not-proven",
-            said.words.template,
-            "Walk through the steps with the drawings, or give the search more time.",
-        )
-    ]
-
-
-def _in_a_row(advice: Sequence[Advice]) -> Sentence | None:
-    """The advice in one text, None where there is none."""
-    spaced = [one for each in advice for one in (" ", each.said)]
-    return joined(*spaced[1:]) if spaced else None
-
-
-def _hits_not_checked(bends: Sequence[int]) -> Check:
-    return Check(
-        "caution",
-        "clearance-not-checked",
-        f"Clearance is not checked for the bumps of bend {_numbers(bends).template}: the search "
-        "does not look at a radius made in bumps.",
-        "Walk through these bumps with a scrap piece, slowly.",
-        _numbers(bends).numbers,
-    )
-
-
-def _not_checked() -> Check:
-    return Check(
-        "caution",
-        "clearance-not-checked",
-        "Clearance is not checked: whether the part clears punch, holder, ram, die and "
-        "gauge through every stroke is for you to see.",
-        "Walk through the steps with the drawings, then with a scrap piece, slowly.",
-    )
-
-
-def order_json(searched: Searched, said: OrderSaid) -> JsonDict:
+def order_json(order: OrderPlan) -> JsonDict:
     """The order as the API gives it."""
-    step_of = {bend: i + 1 for i, bend in enumerate(searched.order.sequence)}
     return {
-        "sequence": list(searched.order.sequence),
-        "rule": searched.order.rule,
-        "proven": searched.order.proven,
-        "words": said.words.words,
-        "looked_at": searched.looked_at,
-        **handling_counts(searched.found),
-        "wishes": [{"wish": name, "words": one.words} for name, one in said.wishes],
+        "sequence": list(order.sequence),
+        "rule": order.rule,
+        "proven": order.proven,
+        "words": order.words.words,
+        "looked_at": order.looked_at,
+        **order.counts,
+        "wishes": [{"wish": name, "words": said.words} for name, said in order.wishes],
         "alternatives": [
-            {"sequence": list(o.sequence), **o.counts, "words": o.words} for o in said.others
+            {"sequence": list(o.sequence), **o.counts, "words": o.words} for o in order.others
         ],
-        "blocked": [_blocked_json(r, step_of) for r in searched.refused],
-        "remedies": [
+        "blocked": [
             {
-                "kind": a.kind,
-                "words": a.said.words,
-                **sentence_json(a.said),
+                "step": one.step,
+                "bend": one.bend,
+                "hits": list(one.reasons),
+                "words": f"{because(one.reasons).capitalize()}.",
             }
-            for a in said.advice
+            for one in order.blocked
         ],
-    }
-
-
-def _blocked_json(refused: Refused, step_of: dict[int, int]) -> JsonDict:
-    bend = refused.move.bend + 1
-    return {
-        "step": step_of.get(bend),
-        "bend": bend,
-        "hits": list(refused.reasons),
-        "words": f"{_because(refused.reasons).capitalize()}.",
+        "remedies": [
+            {"kind": a.kind, "words": a.said.words, **sentence_json(a.said)} for a in order.advice
+        ],
     }

@@ -8,7 +8,7 @@ measured, what leads is the first hit, which comes out exact or open.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from math import atan, degrees
 from typing import Any
 
@@ -29,34 +29,47 @@ def within(bend: AirBend | None, limits: SettingLimits | None) -> bool:
     return not limits.beyond(bend.set_angle_deg.nominal, bend.punch_depth_mm.nominal)
 
 
-def setting_json(
-    bend: AirBend | None, limits: SettingLimits | None, first: FirstHit | None = None
-) -> JsonDict:
-    """Set angle and punch depth with their bands; nulls where there is no setting.
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """What to set, with its bands: the angle under load [deg] and the punch depth [mm]."""
 
-    first: the first hit, where it leads; its figures then stand for the expected ones, which are
-    given beside it, and the bands reach to both.
+    angle_deg: Estimate
+    depth_mm: Estimate
+
+
+def setting_of(
+    bend: AirBend | None, limits: SettingLimits | None, first: FirstHit | None = None
+) -> Setting | None:
+    """Set angle and punch depth with their bands; None where there is no setting.
+
+    first: the first hit, where it leads; its figures then stand for the expected ones, and the
+    bands reach to both.
     """
     if bend is None or limits is None or not within(bend, limits):
-        return {
-            **banded("set_angle_deg", None),
-            **banded("punch_depth_mm", None),
-            "expected_set_angle_deg": None,
-            "expected_punch_depth_mm": None,
-            "first_hit": None,
-        }
+        return None
     angle, depth = bend.set_angle_deg, bend.punch_depth_mm
-    beside = {
-        "expected_set_angle_deg": number(angle.nominal),
-        "expected_punch_depth_mm": number(depth.nominal),
-        "first_hit": _first_hit_json(first),
-    }
     if first is not None:
         angle, depth = _led_by(first.set_angle_deg, angle), _led_by(first.punch_depth_mm, depth)
     # What may have to be set beyond the limit is no setting, so the band ends there.
-    angle = replace(angle, low=max(angle.low, limits.sharpest_deg))
-    depth = replace(depth, high=min(depth.high, limits.deepest_mm))
-    return {**banded("set_angle_deg", angle), **banded("punch_depth_mm", depth), **beside}
+    return Setting(
+        replace(angle, low=max(angle.low, limits.sharpest_deg)),
+        replace(depth, high=min(depth.high, limits.deepest_mm)),
+    )
+
+
+def setting_json(
+    bend: AirBend | None, limits: SettingLimits | None, first: FirstHit | None = None
+) -> JsonDict:
+    """The setting, and beside it what is expected; nulls where there is none."""
+    found = setting_of(bend, limits, first)
+    own = bend if found else None
+    return {
+        **banded("set_angle_deg", found.angle_deg if found else None),
+        **banded("punch_depth_mm", found.depth_mm if found else None),
+        "expected_set_angle_deg": number(own.set_angle_deg.nominal) if own else None,
+        "expected_punch_depth_mm": number(own.punch_depth_mm.nominal) if own else None,
+        "first_hit": _first_hit_json(first) if found else None,
+    }
 
 
 def _led_by(value: float, band: Estimate) -> Estimate:

@@ -27,9 +27,7 @@ from flangebook.bending.box.shape import BoxShape, Section, box_shape, section_a
 from flangebook.bending.errors import InputError, NotAPartError
 from flangebook.bending.part.metals import Metal
 from flangebook.bending.part.part import Part
-from flangebook.bending.part.section import FoldedBend
 from flangebook.bending.tools.tooling import Crib, Press
-from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.box.walls import (
     ToolsOf,
     WalledStep,
@@ -42,12 +40,13 @@ from flangebook.planning.box.walls import (
     walled_step,
 )
 from flangebook.planning.deadline import Limits
+from flangebook.planning.planned import Plan
 from flangebook.planning.steps.operations import folded_by_rule
 from flangebook.planning.tools.fit import Equipment
 
 MOST_ROUNDS = 4
-Planner = Callable[[Part, Crib, Limits], JsonDict]
-"""Plans one section with a crib within limits: the answer of ``planning.plan.plan``."""
+Planner = Callable[[Part, Crib, Limits], Plan]
+"""Plans one section with a crib within limits."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +59,7 @@ class PlannedBox:
     shape: BoxShape
     blank: BoxBlank
     view: FoldedView
-    plans: Mapping[Pair, JsonDict]
+    plans: Mapping[Pair, Plan]
     walled: Mapping[tuple[Pair, int], WalledStep]
     tools: Mapping[tuple[Pair, int], ToolsOf | None]
     clearing: tuple[str, ...]
@@ -80,7 +79,7 @@ def planned_box(
     """
     check_box(box)
     limits = (limits or Limits()).begun()
-    plans: dict[Pair, JsonDict] = {}
+    plans: dict[Pair, Plan] = {}
     both = all(section_of(box, pair) is not None for pair in box.pairs)
     for pair in box.pairs:
         time_for_it = limits.for_half() if both and not plans else limits
@@ -96,7 +95,7 @@ def planned_box(
 
 def _planned(
     box: Box, pair: Pair, metal: Metal, crib: Crib, planner: Planner, limits: Limits
-) -> JsonDict | None:
+) -> Plan | None:
     section = section_of(box, pair)
     if section is None:
         return None
@@ -122,41 +121,39 @@ def _bend_length(box: Box, pair: Pair, metal: Metal) -> float:
 
 
 def _assembled(
-    box: Box, plans: Mapping[Pair, JsonDict], press: Press | None, crib: Crib, metal: Metal,
+    box: Box, plans: Mapping[Pair, Plan], press: Press | None, crib: Crib, metal: Metal,
     limits: Limits,
 ) -> PlannedBox:  # fmt: skip
     sections = {pair: one for pair in box.pairs if (one := _section(box, pair, plans)) is not None}
     shape = box_shape(box, sections)
     blank = box_blank(shape)
     tools = {
-        (pair, i): tools_of(step, crib)
+        (pair, i): tools_of(step)
         for pair, plan in plans.items()
-        for i, step in enumerate(plan["steps"])
+        for i, step in enumerate(plan.steps)
     }
     walled = _walled(shape, blank, plans, tools, press, crib, limits)
     return PlannedBox(box, shape, blank, folded_view(shape), plans, walled, tools, (), metal)
 
 
-def _section(box: Box, pair: Pair, plans: Mapping[Pair, JsonDict]) -> Section | None:
+def _section(box: Box, pair: Pair, plans: Mapping[Pair, Plan]) -> Section | None:
     plan = plans.get(pair)
     if plan is None:
         return None
-    folded = [
-        FoldedBend(line["inside_radius_mm"], line["bend_allowance_mm"])
-        for line in plan["blank"]["bend_lines"]
-    ]
+    folded = plan.sections[0].folded
     over = [0.0] * len(folded)
-    for step in plan["steps"]:
-        low = step["set_angle_deg_low"]
-        if step["operation"] == "bend" and low is not None:
-            over[step["bend"] - 1] = max(step["included_angle_deg"] - low, 0.0)
-    return section_as_folded(box, pair, folded, plan["order"]["sequence"], over)
+    for step in plan.steps:
+        operation, setting = step.step.operation, step.setting
+        if operation.kind == "bend" and setting is not None:
+            low = setting.angle_deg.low
+            over[operation.bend - 1] = max(operation.included_angle_deg - low, 0.0)
+    return section_as_folded(box, pair, folded, plan.order.sequence, over)
 
 
 def _walled(
     shape: BoxShape,
     blank: BoxBlank,
-    plans: Mapping[Pair, JsonDict],
+    plans: Mapping[Pair, Plan],
     tools: Mapping[tuple[Pair, int], ToolsOf | None],
     press: Press | None,
     crib: Crib,
@@ -166,20 +163,20 @@ def _walled(
     found: dict[tuple[Pair, int], WalledStep] = {}
     for pair, plan in plans.items():
         motions = _motions(shape, pair, plan)
-        for i, (step, motion) in enumerate(zip(plan["steps"], motions, strict=True)):
+        for i, (step, motion) in enumerate(zip(plan.steps, motions, strict=True)):
             limits.heed()
             found[pair, i] = _one(
-                shape, lines[pair, step["bend"]], tools[pair, i], motion, press, crib
+                shape, lines[pair, step.step.operation.bend], tools[pair, i], motion, press, crib
             )
     return found
 
 
-def _motions(shape: BoxShape, pair: Pair, plan: JsonDict) -> Sequence[WallStep | None]:
+def _motions(shape: BoxShape, pair: Pair, plan: Plan) -> Sequence[WallStep | None]:
     """The motions of the second pair's steps; none for the first, beside which nothing stands."""
     first, second = shape.box.pairs
     if pair != second or first not in shape.sections:
-        return [None] * len(plan["steps"])
-    return wall_steps(shape, plan["steps"])
+        return [None] * len(plan.steps)
+    return wall_steps(shape, plan.steps)
 
 
 def _one(
@@ -227,7 +224,7 @@ def _with_other_punches(
     if not clearing:
         return found
     other = _second_again(found, press, crib, replace(crib, punches=clearing), planner, limits)
-    if other is None or (other.plans[second]["worst"] == "stop" and plan["worst"] != "stop"):
+    if other is None or (other.plans[second].worst == "stop" and plan.worst != "stop"):
         return found
     return found if _hits_above(other) else replace(other, clearing=names)
 
@@ -266,7 +263,7 @@ def _with_pieces_that_fit(
             dies=tuple(d for d in tools.dies if d.code not in unfit),
         )
         other = _second_again(found, press, crib, tools, planner, limits)
-        if other is None or other.plans[second]["worst"] == "stop":
+        if other is None or other.plans[second].worst == "stop":
             break
         if _hits_above(other) and not _hits_above(found):
             break

@@ -6,21 +6,22 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from contextlib import suppress
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
+from typing import Literal
 
 from flangebook.bending.box.blank import BoxBlank, BoxLine
-from flangebook.bending.box.box import CALLED, ENDS_OF, bends_of
+from flangebook.bending.box.box import CALLED, ENDS_OF, Pair, bends_of
 from flangebook.bending.box.depth import Approach, WallStep, clear_length_mm, nearest_approaches
-from flangebook.bending.box.shape import BoxShape
+from flangebook.bending.box.shape import BoxShape, Section
 from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError
 from flangebook.bending.motion.lying import Stroke
-from flangebook.bending.part.part import Bend, Direction
-from flangebook.bending.part.section import FoldedBend, allowance_at
+from flangebook.bending.part.part import Direction
+from flangebook.bending.part.section import allowance_at
 from flangebook.bending.tools.segments import longest_within, segments_for
 from flangebook.bending.tools.tooling import Crib, Die, Holder, Press, Punch
-from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.deadline import Limits
+from flangebook.planning.planned import StepPlan
 
 SIDE_PLAY_MM = 0.5
 """Room left between the tools and the finished sides, both ends together (common practice)."""
@@ -37,6 +38,10 @@ class ToolsOf:
 
     punch: Punch
     die: Die
+
+    def of(self, kind: Literal["punch", "die"]) -> Punch | Die:
+        """The tool of that kind."""
+        return self.punch if kind == "punch" else self.die
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,19 +69,17 @@ class WalledStep:
     near: tuple[Approach, ...] = ()
     clear_mm: float | None = None
 
-
-def tools_of(step: JsonDict, crib: Crib) -> ToolsOf | None:
-    """The step's tools as the crib has them; None where it has none."""
-    punch = next((p for p in crib.punches if p.code == step["punch"]), None)
-    die = next((d for d in crib.dies if d.code == step["die"]), None)
-    if punch is None or die is None or step["set_angle_deg"] is None:
-        return None
-    if step.get("punch_turned"):
-        punch = replace(punch, turned=not punch.turned)
-    return ToolsOf(punch, die)
+    def pieces(self, kind: Literal["punch", "die"]) -> Pieces:
+        """Those of the tool of that kind."""
+        return self.punch if kind == "punch" else self.die
 
 
-def wall_steps(shape: BoxShape, steps: Sequence[JsonDict]) -> list[WallStep | None]:
+def tools_of(step: StepPlan) -> ToolsOf | None:
+    """The step's tools; None where it has none, or no setting."""
+    return ToolsOf(step.fit.punch, step.fit.die) if step.fit and step.setting else None
+
+
+def wall_steps(shape: BoxShape, steps: Sequence[StepPlan]) -> list[WallStep | None]:
     """The steps of the pair bent second as motions; None without a setting.
 
     The sharper end of the setting's band counts.
@@ -85,27 +88,27 @@ def wall_steps(shape: BoxShape, steps: Sequence[JsonDict]) -> list[WallStep | No
     made: set[int] = set()
     found: list[WallStep | None] = []
     for step in steps:
-        number = step["bend"]
+        operation = step.step.operation
+        stroke = _stroke(section, step, shape.box.thickness_mm)
         found.append(
             None
-            if step["set_angle_deg"] is None
+            if stroke is None
             else WallStep(
-                number,
-                step["direction"],
-                step["gauged_end"],
-                frozenset(made),
-                _stroke(section.part.bends[number - 1], section.folded[number - 1], step,
-                        shape.box.thickness_mm),
+                operation.bend, operation.direction, step.step.end, frozenset(made), stroke
             )
-        )  # fmt: skip
-        made.add(number)
+        )
+        made.add(operation.bend)
     return found
 
 
-def _stroke(bend: Bend, folded: FoldedBend, step: JsonDict, thickness_mm: float) -> Stroke:
-    loaded, radius = step["set_angle_deg_low"], step["inside_radius_mm"]
+def _stroke(section: Section, step: StepPlan, thickness_mm: float) -> Stroke | None:
+    setting, number = step.setting, step.step.operation.bend
+    if setting is None or step.fit is None or step.fit.bend is None:
+        return None
+    loaded, radius = setting.angle_deg.low, step.fit.bend.inside_radius_mm.nominal
+    bend, folded = section.part.bends[number - 1], section.folded[number - 1]
     allowance = allowance_at(loaded, radius, bend, folded, thickness_mm)
-    return Stroke(loaded, radius, allowance, step["punch_depth_mm_high"])
+    return Stroke(loaded, radius, allowance, setting.depth_mm.high)
 
 
 def plain_step(line: BoxLine, tools: ToolsOf | None) -> WalledStep:
@@ -303,7 +306,7 @@ def _short(name: str, pieces: Pieces) -> list[Check]:
     return [Check("stop", f"box-{name}-too-short", words, "Get more pieces.", numbers)]
 
 
-def steps_lines(shape: BoxShape, blank: BoxBlank) -> dict[tuple[str, int], BoxLine]:
+def steps_lines(shape: BoxShape, blank: BoxBlank) -> dict[tuple[Pair, int], BoxLine]:
     """The bend line of each pair and bend number in its section."""
     lines = {line.bend: line for line in blank.lines}
     return {(b.pair, b.in_section): lines[b.number] for b in bends_of(shape.box)}

@@ -18,7 +18,8 @@ from flangebook.planning.steps.steps import PlannedStep
 class Dimension:
     """A flat's outside dimension. error_mm: to be expected either way, None where the order is
     not known to be possible. step: that gives the flat its size; gauged_directly: the gauge
-    stands at the flat's other end then. basis: what the error was counted with, in words."""
+    stands at the flat's other end then. basis: what the error was counted with, in words.
+    name: of a box's flat, where its length is spoken of."""
 
     flat: int
     wanted_mm: float
@@ -27,6 +28,7 @@ class Dimension:
     gauged_directly: bool
     step: int
     basis: Sentence | None
+    name: str = ""
 
 
 def dimensions(
@@ -118,6 +120,7 @@ def dimensions_json(found: Sequence[Dimension]) -> list[JsonDict]:
             "step": one.step,
             "basis": one.basis.words if one.basis else "",
             **({"basis_said": sentence_json(one.basis)} if one.basis else {}),
+            **({"flat_name": one.name} if one.name else {}),
         }
         for one in found
     ]

@@ -15,6 +15,7 @@ from flangebook.bending.motion.pose import StepDrawing, flatten_drawing
 from flangebook.bending.part.bump_bends import hit_gauge_x_mm, hit_numbers, stepped
 from flangebook.bending.part.part import End, Part
 from flangebook.bending.part.section import FoldedBend, allowance_at, strip_of
+from flangebook.bending.prediction.first_hit import FirstHit
 from flangebook.bending.tools.outline import finger_outline
 from flangebook.planning.steps.drawing import drawn, stroke_of, with_punch
 from flangebook.planning.steps.gauge_choice import ENDS, NO_GAUGE, choose_ends, end_cost
@@ -53,6 +54,17 @@ class PlannedStep:
         """Whether both tools are the shop's own and the bend could be predicted."""
         fit = self.fit
         return fit is not None and bool(fit.die.code and fit.punch.code) and fit.bend is not None
+
+    @property
+    def first_hit(self) -> FirstHit | None:
+        """The first hit of the step, where it leads.
+
+        A hem's acute bend is flattened after it, and a hem too open buckles; of a radius made of
+        many bumps each bump's error adds up: both are set as expected.
+        """
+        if self.fit is None or not self.owned or self.operation.kind != "bend":
+            return None
+        return self.fit.first_hit
 
     @property
     def troubled(self) -> bool:

@@ -120,6 +120,11 @@ class Fit:
             self.angle_doubt_deg,
         )  # fmt: skip
 
+    def force_n(self, length_mm: float) -> Estimate | None:
+        """The force for this bend over another length [N]."""
+        share = length_mm / self.wanted.bend_length_mm
+        return self.bend.force_n.mapped(lambda force: force * share) if self.bend else None
+
     @property
     def level(self) -> Level:
         """The most serious finding."""
