@@ -14,6 +14,7 @@ import requests
 import zxingcpp
 from flask.testing import FlaskClient
 from PIL import Image
+from plan_reading import words_of
 from problem import problem
 from shapely.geometry import LineString, Polygon
 
@@ -90,7 +91,7 @@ def test_a_box_takes_the_die_that_is_named_for_all_of_it(client: FlaskClient):
     plan = planned(client, part)
     assert {step["die"] for step in plan["steps"]} == {"V10"}
     assert plan["part"]["tools"] == {"die": "V10", "punch": None}
-    costs = [wish["words"] for wish in plan["order"]["wishes"]]
+    costs = [words_of(wish) for wish in plan["order"]["wishes"]]
     assert costs
     assert all(words.startswith("Die V10 for every bend: ") for words in costs)
     card = client.post(CARDS, json={"part": part, "note": ""}).get_json()
@@ -296,7 +297,7 @@ def test_a_box_that_cannot_be_made_is_answered_with_a_stop(
         assert "cannot be made like this" in plan["order"]["words"]
     assert plan["blank"]["length_mm"] > 0
     said = next(check for check in plan["checks"] if check["code"] == code)
-    assert len(said["words"]) > 20
+    assert len(said["template"]) > 20
     assert said["do"]
 
 

@@ -129,7 +129,7 @@ def test_what_cannot_be_made_still_gets_its_blank_and_the_reason(
     assert body["worst"] == "stop", why
     assert body["blank_length_mm"] > 0
     stops = [c for c in body["checks"] if c["level"] == "stop"]
-    assert all(c["words"] and c["do"] for c in stops)
+    assert all(c["template"] and c["do"] for c in stops)
 
 
 def test_a_proven_order_is_said_to_be_clear(reader: FlaskClient, angle: dict[str, Any]):

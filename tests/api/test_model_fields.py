@@ -7,6 +7,7 @@ from typing import Any
 import jsonschema
 import pytest
 from flask.testing import FlaskClient
+from plan_reading import words_of
 
 BEND = {
     "metal": "mild-steel-cr",
@@ -50,7 +51,7 @@ def test_flatter_than_the_model_holds_the_handbook_answers_and_says_so(untaught:
 def test_where_the_two_differ_it_is_said(reader: FlaskClient):
     metals = [m["code"] for m in reader.get("/api/v1/metals").get_json()["metals"]]
     found = [
-        (c["level"], c["words"])
+        (c["level"], words_of(c))
         for metal in metals
         for c in post(reader, "bend", metal=metal)["checks"]
         if c["code"] == "handbook-differs"

@@ -11,6 +11,7 @@ from typing import Any
 import pytest
 from flask import Flask
 from flask.testing import FlaskClient
+from plan_reading import words_of
 from problem import problem
 
 from flangebook.shop import documents
@@ -316,7 +317,7 @@ def test_a_tool_that_cannot_be_drawn_is_left_out_alone(
     after = client.post("/api/v1/plan", json=part).get_json()
     (finding,) = [c for c in after["checks"] if c["code"] == f"{kind}-left-out"]
     assert finding["level"] == "unknown"
-    assert finding["words"].startswith(f"{kind.capitalize()} {used} is left out")
+    assert words_of(finding).startswith(f"{kind.capitalize()} {used} is left out")
     assert after["order"]["proven"]
     assert used not in {step[kind] for step in after["steps"]}
     assert not {"clearance-not-checked", "not-drawn"} & {c["code"] for c in after["checks"]}

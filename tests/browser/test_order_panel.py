@@ -8,6 +8,7 @@ from typing import Any
 
 from browsing import by_test, call, show, sideways, wait_ready
 from looks import in_both_themes
+from plan_reading import words_of
 from playwright.sync_api import Page, expect
 from test_part import HAT, box, enter, good
 
@@ -54,7 +55,7 @@ def test_a_wish_is_kept_and_its_cost_is_said(page: Page, shop_server, root: Path
     expect(by_test(page, "wish-costs").locator("[data-wish=first]")).to_be_visible()
     good(page)
     plan = planned(shop_server.url, ZED, wishes={"first": 2, "critical_flats": [3]})
-    costs = [wish["words"] for wish in plan["order"]["wishes"]]
+    costs = [words_of(wish) for wish in plan["order"]["wishes"]]
     assert len(costs) == 2
     assert by_test(page, "wish-costs").locator("li").all_inner_texts() == costs
     expect(by_test(page, "order-words")).to_have_text(plan["order"]["words"])

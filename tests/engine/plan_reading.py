@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from typing import Any
 
+from flangebook.bending.checks import fill
 from flangebook.planning.answers.answer import JsonDict
 
 Point = tuple[float, float]
@@ -18,6 +20,16 @@ def codes(plan: JsonDict, level: str | None = None) -> set[str]:
 def finding(plan: JsonDict, code: str) -> JsonDict:
     """The first finding with this code."""
     return next(c for c in plan["checks"] if c["code"] == code)
+
+
+def words_of(said: Mapping[str, Any]) -> str:
+    """What a finding or another sentence of an answer says, metric."""
+    return fill(said["template"], said["numbers"])
+
+
+def remedy_of(check: Mapping[str, Any]) -> str:
+    """What a finding says is to be done, metric."""
+    return fill(check["do"], check["numbers"])
 
 
 def folded_mid_line(plan: JsonDict) -> list[tuple[Point, Point]]:

@@ -11,6 +11,7 @@ from typing import Any
 
 import pytest
 from boxes import DOWN, UP, tray, wall
+from plan_reading import words_of
 from planning_shop import CRIB, METALS, MILD, PRESS
 
 from flangebook.bending.box.box import Box, Side
@@ -142,7 +143,7 @@ def test_deep_sides_get_a_taller_punch_if_there_is_one() -> None:
     assert "box-wall-holder" in codes(stopped, "stop")
     assert stopped["order"]["proven"] is False
     (finding,) = (c for c in stopped["checks"] if c["code"] == "box-wall-holder")
-    assert "stands beside the punch" in finding["words"]
+    assert "stands beside the punch" in words_of(finding)
     assert finding["numbers"]["distance_mm"] > 0
     assert {s["side"] for s in stopped["steps"] if s["number"] in finding["steps"]} <= {
         "front", "back"}  # fmt: skip
@@ -224,7 +225,7 @@ def test_reliefs_that_are_not_right(change: dict[str, Any], code: str, level: st
 
 def test_cut_back_sides_are_named() -> None:
     said = [c for c in planned(LIPS)["checks"] if c["code"] == "box-cut-back"]
-    assert {c["words"].split(" is ")[0] for c in said} == {"Front flat 2", "Back flat 2"}
+    assert {words_of(c).split(" is ")[0] for c in said} == {"Front flat 2", "Back flat 2"}
     assert all(c["numbers"]["back_mm"] == pytest.approx(8.0, abs=0.05) for c in said)
 
 
@@ -234,7 +235,7 @@ def test_findings_speak_of_the_box() -> None:
     short = [c for c in answer["checks"] if c["code"].startswith("flange-too-short")]
     assert short
     assert all(c["bend"] in (3, 4) for c in short)
-    words = " ".join(c["words"] + c["do"] for c in answer["checks"]).lower()
+    words = " ".join(words_of(c) + c["do"] for c in answer["checks"]).lower()
     assert "flat 1 of" not in words
 
 
@@ -279,7 +280,7 @@ def test_both_bends_of_an_offset_have_their_numbers_in_the_box() -> None:
     answer = planned(tray(wall(30.0), wall(30.0), None, offset))
     found = next(c for c in answer["checks"] if c["code"] == "offset-too-low")
     assert found["bend"] in (4, 5)
-    assert f"Bends {found['bend'] - 1} and {found['bend']} make an offset" in found["words"]
+    assert f"Bends {found['bend'] - 1} and {found['bend']} make an offset" in words_of(found)
 
 
 PLEATS = Side((25.0,) * 4, (Bend(120.0, "up"), Bend(120.0, "down")) * 2)

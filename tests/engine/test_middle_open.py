@@ -28,7 +28,7 @@ def test_a_long_bend_on_a_soft_press_says_how_open_the_middle_comes_and_what_men
     assert found["level"] == "caution"
     assert found["numbers"]["open_deg"] > 0.5
     assert found["numbers"]["most_deg"] > found["numbers"]["open_deg"]
-    assert "{lack_mm}" in found["do_template"]
+    assert "{lack_mm}" in found["do"]
 
 
 def test_a_stiff_press_or_a_short_bend_says_nothing():

@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
+from plan_reading import words_of
 from quick_ones import but_for
 
 from flangebook.bending.box.box import Box, Side
@@ -244,7 +245,7 @@ def test_tools_named_for_a_part_are_taken_and_what_they_cost_is_said() -> None:
     assert step["tools_reason"] == (
         "Die V8 was asked for by name. Punch A28-06 was asked for by name."
     )
-    costs = {w["wish"]: w["words"] for w in answer["order"]["wishes"]}
+    costs = {w["wish"]: words_of(w) for w in answer["order"]["wishes"]}
     assert set(costs) == {"tools.die", "tools.punch"}
     assert costs["tools.die"].startswith("Die V8 for every bend: punch A28-06 at ")
     assert answer["part"]["tools"] == {"die": "V8", "punch": "A28-06"}
@@ -255,7 +256,7 @@ def test_tools_named_for_one_bend_leave_the_others_free() -> None:
     answer = planned(MILD, 1.5, flats, replace(up, die="V16"), replace(up, die="V12"))
     by_bend = {step["bend"]: step["die"] for step in answer["steps"]}
     assert by_bend == {1: "V16", 2: "V12"}
-    costs = {w["wish"]: w["words"] for w in answer["order"]["wishes"]}
+    costs = {w["wish"]: words_of(w) for w in answer["order"]["wishes"]}
     assert costs["bends.0.die"] == "Die V16 for bend 1: 1 tool change more."
     free = planned(MILD, 1.5, flats, replace(up, die="V16"), up)
     assert {step["bend"]: step["die"] for step in free["steps"]}[1] == "V16"
@@ -265,7 +266,7 @@ def test_a_tool_named_that_cannot_make_the_bend_is_a_stop_and_says_it_costs_that
     answer = planned(MILD, 1.5, (60.0, 60.0), Bend(60.0, "up"), die="V12")
     assert answer["worst"] == "stop"
     (cost,) = answer["order"]["wishes"]
-    assert cost["words"].startswith("Die V12 for every bend: stop: The bend must be pressed ")
+    assert words_of(cost).startswith("Die V12 for every bend: stop: The bend must be pressed ")
 
 
 @pytest.mark.parametrize(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from plan_reading import words_of
 from planning_shop import CHANNEL, CRIB, GOOSENECK, METALS, PRESS, STRAIGHT, UP, part
 
 from flangebook.bending.part.order_limits import Wishes
@@ -19,7 +20,7 @@ TUBE = part((30.0, 60.0, 60.0, 60.0, 29.0), UP, UP, UP, UP)
 
 def said_of(of: Part, crib: Crib = SMALL_CRIB) -> tuple[JsonDict, dict[str, str]]:
     answer = plan(of, PRESS, crib, METALS)
-    return answer, {one["wish"]: one["words"] for one in answer["order"]["wishes"]}
+    return answer, {one["wish"]: words_of(one) for one in answer["order"]["wishes"]}
 
 
 def test_of_a_part_that_cannot_be_made_a_wish_is_not_said_to_make_no_difference() -> None:
@@ -39,7 +40,7 @@ def test_a_wish_that_alone_stands_in_the_way_cannot_be_had() -> None:
     wished = replace(CHANNEL, wishes=Wishes(no_turn_end=True))
     answer = plan(wished, short_gauge, SMALL_CRIB, METALS)
     (one,) = answer["order"]["wishes"]
-    assert one["words"] == "No turning end for end: cannot be had."
+    assert words_of(one) == "No turning end for end: cannot be had."
     assert "no_turn_end" in {r["kind"] for r in answer["order"]["remedies"]}
     assert plan(CHANNEL, short_gauge, SMALL_CRIB, METALS)["order"]["proven"]
 

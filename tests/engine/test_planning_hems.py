@@ -7,7 +7,7 @@ from dataclasses import replace
 from math import cos, pi, radians
 
 import pytest
-from plan_reading import codes, finding
+from plan_reading import codes, finding, remedy_of, words_of
 from planning_shop import BLUNT, CRIB, HOLDER, METALS, MILD, PRESS, STRAIGHT, UP, die, part
 
 from flangebook.bending.part.metals import Figure
@@ -138,14 +138,14 @@ def test_few_bumps_say_how_far_their_facets_stand_off() -> None:
 def test_bumps_name_the_v_and_the_punch_of_one_stroke() -> None:
     found = finding(tight(), "stepped-radius")
     assert found["numbers"]["stroke_v_mm"] == pytest.approx(10.0 / 0.16)
-    assert "In one stroke a V of about 62.5 mm would make it" in found["do"]
-    assert "a tip of 10 mm in a V of 40 mm or more" in found["do"]
+    assert "In one stroke a V of about 62.5 mm would make it" in remedy_of(found)
+    assert "a tip of 10 mm in a V of 40 mm or more" in remedy_of(found)
 
 
 def test_one_bump_is_not_compared_with_the_whole_radius() -> None:
     """As seen: "4 mm against 14.5 mm, 263 % apart". The blank is counted with the 10 mm."""
     for answer in (tight(), planned(ROUND)):
-        apart = [c["words"] for c in answer["checks"] if c["code"] == "handbook-differs"]
+        apart = [words_of(c) for c in answer["checks"] if c["code"] == "handbook-differs"]
         assert not any("inside radius" in words for words in apart)
 
 
@@ -167,7 +167,7 @@ def test_hits_are_said_not_to_be_looked_at_and_not_to_want_time() -> None:
     assert "does not look at a radius made in bumps: bend 1" in words
     assert "in the time" not in words
     assert answer["order"]["proven"] is False
-    assert "bend 1" in finding(answer, "clearance-not-checked")["words"]
+    assert "bend 1" in words_of(finding(answer, "clearance-not-checked"))
     assert "order-not-proven" not in codes(answer)
 
 

@@ -8,7 +8,7 @@ from itertools import pairwise
 from math import ceil, log10, pi
 
 import pytest
-from plan_reading import codes, finding, furthest_back, outside_lengths
+from plan_reading import codes, finding, furthest_back, outside_lengths, words_of
 from planning_shop import (
     ANGLE,
     BLUNT,
@@ -406,4 +406,4 @@ def test_words_of_tools_are_not_read_as_templates() -> None:
     named = replace(BLUNT, code="{load_kn}", rating_kn_per_m=None)
     answer = planned(ANGLE, Crib((named,), (die(16.0),), (HOLDER,)))
     json.dumps(answer, allow_nan=False)
-    assert "(load_kn)" in finding(answer, "punch-load")["words"]
+    assert "(load_kn)" in words_of(finding(answer, "punch-load"))

@@ -49,11 +49,8 @@ def sentences(answer: Any, key: str = "") -> Iterator[tuple[str, str, JsonDict]]
 
 def templates(beside: JsonDict, key: str) -> str | None:
     """The words with places for the numbers, where a text has them beside it."""
-    of = {"words": "template", "do": "do_template", "template": "template",
-          "do_template": "do_template"}  # fmt: skip
-    if key in of:
-        found: str | None = beside.get(of[key])
-        return found
+    if key in ("do", "template"):
+        return str(beside[key])
     said = beside.get(f"{key}_said")
     return None if said is None else said["template"]
 

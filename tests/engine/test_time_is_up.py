@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import pytest
 from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
+from plan_reading import words_of
 
 from flangebook.bending.part.order_limits import Wishes
 from flangebook.bending.part.part import Bend, Part
@@ -80,7 +81,7 @@ def test_with_time_all_of_that_is_done(begun: dict[str, int]) -> None:
 
 def test_what_limits_cost_is_said_not_to_be_known() -> None:
     answer = plan(PARTS["limits on the order"], DEMO_PRESS, DEMO_CRIB, STARTER_METALS, limits=UP)
-    said = [one["words"] for one in answer["order"]["wishes"]]
+    said = [words_of(one) for one in answer["order"]["wishes"]]
     assert len(said) == 4
     assert all("in the time" in words for words in said)
 

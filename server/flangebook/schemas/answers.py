@@ -43,6 +43,11 @@ def sometimes(field: Field) -> Field:
     return field
 
 
+def older() -> Field:
+    """A text that cards saved up to 0.3 have: metric words beside those with numbers apart."""
+    return sometimes(text())
+
+
 def number(**others: Any) -> Field:
     """A number."""
     return ma.fields.Float(**others)
@@ -176,22 +181,24 @@ def given_once(schema: type[ma.Schema]) -> type[Answer]:
     return _made[schema]
 
 
+def said() -> dict[str, Field]:
+    """Words with their numbers apart."""
+    return {"template": text(), "numbers": ma.fields.Dict(keys=text(), values=number())}
+
+
 Check = answer(
     "Check",
     level=level(),
     code=text(),
-    words=text(),
-    template=text(),
+    **said(),
     do=text(),
-    do_template=text(),
-    numbers=ma.fields.Dict(keys=text(), values=number()),
+    words=older(),
+    do_template=older(),
     step=maybe_whole(),
     bend=maybe_whole(),
 )
 
-Said = answer(
-    "Said", template=text(), numbers=ma.fields.Dict(keys=text(), values=number())
-)  # fmt: skip
+Said = answer("Said", **said())
 
 # Asked for it may be left out; kept each V has one.
 given_once(shop.OpeningSchema)._declared_fields["code"] = ma.fields.String(required=True)

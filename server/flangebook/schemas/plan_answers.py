@@ -21,10 +21,12 @@ from flangebook.schemas.answers import (
     maybe_text,
     maybe_whole,
     number,
+    older,
     one,
     one_of,
     point,
     ring,
+    said,
     sometimes,
     text,
     whole,
@@ -101,7 +103,7 @@ Tool = answer(
     rating_kn_per_m=maybe(),
     steps=ma.fields.List(whole()),
 )
-Wish = answer("Wish", wish=text(), words=text())
+Wish = answer("Wish", wish=text(), **said(), words=older())
 Alternative = answer(
     "Alternative",
     sequence=ma.fields.List(whole()),
@@ -114,9 +116,8 @@ Blocked = answer(
 Remedy = answer(
     "Remedy",
     kind=text(),
-    words=text(),
-    template=text(),
-    numbers=ma.fields.Dict(keys=text(), values=number()),
+    **said(),
+    words=older(),
 )
 Order = answer(
     "Order",
@@ -167,7 +168,7 @@ Station = answer(
     die_segments_mm=ma.fields.List(number()),
     **force(figure=number),
     off_centre_level=level(),
-    words=text(),
+    words=older(),
     steps=ma.fields.List(whole()),
 )
 Dimension = answer(
@@ -179,7 +180,7 @@ Dimension = answer(
     critical=yes_no(),
     gauged_directly=yes_no(),
     step=whole(),
-    basis=text(),
+    basis=older(),
     basis_said=sometimes(one(Said)),
 )
 Hits = answer(

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from functools import cache
 from typing import Any
 
-from flangebook.bending.checks import PLAIN, Check, Sentence, fill
+from flangebook.bending.checks import PLAIN, Check, Sentence
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.motion.handling import general_cautions
 from flangebook.bending.part.metals import Metal
@@ -69,15 +69,13 @@ def sources(estimates: Mapping[str, Estimate]) -> dict[str, str]:
 
 
 def check_json(check: Check) -> JsonDict:
-    """One finding; ``words`` and ``do`` are metric, the templates are for other units."""
+    """One finding; its numbers stand apart, for the reader's units."""
     check = check.called(PLAIN)
     return {
         "level": check.level,
         "code": check.code,
-        "words": check.words,
         "template": check.template,
-        "do": fill(check.do, check.numbers),
-        "do_template": check.do,
+        "do": check.do,
         "numbers": {k: number(v) for k, v in check.numbers.items() if math.isfinite(v)},
         "step": check.step,
         "bend": check.bend,

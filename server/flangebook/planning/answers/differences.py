@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from flangebook.bending.checks import SEVERITY, degrees
+from flangebook.bending.checks import SEVERITY, degrees, fill
 from flangebook.planning.answers.answer import JsonDict
 
 MOST_DIFFERENCES = 400
@@ -165,9 +165,13 @@ def _checks(saved: Mapping[str, Any], fresh: Mapping[str, Any]) -> Iterator[Json
         level = (old or {}).get("level"), (new or {}).get("level")
         if level[0] == level[1]:
             continue
-        words = (new or old or {}).get("words", "")
-        said = [f"{x['level']}: {x.get('words', '')}" if x else "not there" for x in (old, new)]
-        yield _difference(_place(key), Watched("checks", f"check: {words}"), *said)
+        said = [f"{x['level']}: {_in_words(x)}" if x else "not there" for x in (old, new)]
+        words = f"check: {_in_words(new or old or {})}"
+        yield _difference(_place(key), Watched("checks", words), *said)
+
+
+def _in_words(check: Mapping[str, Any]) -> str:
+    return fill(check.get("template", ""), check.get("numbers", {}))
 
 
 def _place(key: tuple[str, int | None, int | None]) -> str:

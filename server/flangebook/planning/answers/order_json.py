@@ -54,7 +54,7 @@ def order_json(order: OrderPlan) -> JsonDict:
         "words": order.words.words,
         "looked_at": order.looked_at,
         **order.counts,
-        "wishes": [{"wish": name, "words": said.words} for name, said in order.wishes],
+        "wishes": [{"wish": name, **sentence_json(said)} for name, said in order.wishes],
         "alternatives": [
             {"sequence": list(o.sequence), **o.counts, "words": o.words} for o in order.others
         ],
@@ -67,7 +67,5 @@ def order_json(order: OrderPlan) -> JsonDict:
             }
             for one in order.blocked
         ],
-        "remedies": [
-            {"kind": a.kind, "words": a.said.words, **sentence_json(a.said)} for a in order.advice
-        ],
+        "remedies": [{"kind": one.kind, **sentence_json(one.said)} for one in order.advice],
     }

@@ -118,7 +118,6 @@ def dimensions_json(found: Sequence[Dimension]) -> list[JsonDict]:
             "critical": one.critical,
             "gauged_directly": one.gauged_directly,
             "step": one.step,
-            "basis": one.basis.words if one.basis else "",
             **({"basis_said": sentence_json(one.basis)} if one.basis else {}),
             **({"flat_name": one.name} if one.name else {}),
         }

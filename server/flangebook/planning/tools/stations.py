@@ -147,7 +147,6 @@ def stations_json(made: Sequence[Station]) -> list[JsonDict]:
             "force_kn": number(one.force_n / N_PER_KN),
             "force_kn_high": number(one.force_high_n / N_PER_KN),
             "off_centre_level": one.load.level if one.load else "ok",
-            "words": one.load.words if one.load else "In the middle of the press.",
             "steps": list(one.steps),
         }
         for one in made
