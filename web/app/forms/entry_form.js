@@ -243,7 +243,7 @@ export function sortErrors(errors, names) {
       .sort((a, b) => b.length - a.length)[0];
     const piece = /\.(\d+)$/.exec(path)?.[1];
     if (box === "openings") {
-      (byName.openings ??= []).push(...words.map((said) => aboutOpening(path, said)));
+      (byName[path.slice(path.indexOf(box))] ??= []).push(...words);
     } else if (box) {
       (byName[box] ??= []).push(
         ...(piece && inPath.endsWith(`.${box}.${piece}.`)
@@ -255,15 +255,4 @@ export function sortErrors(errors, names) {
     }
   }
   return { byName, others };
-}
-
-/**
- * "dies.3.openings.1.angle_deg" is said at the second V.
- * @param {string} path
- * @param {string} said
- */
-function aboutOpening(path, said) {
-  const [, number, field] = /openings\.(\d+)(?:\.(\w+))?$/.exec(path) ?? [];
-  if (number === undefined) return said;
-  return `V ${Number(number) + 1}: ${field ? `${field}: ` : ""}${said}`;
 }

@@ -70,6 +70,19 @@ export function fill(template, numbers) {
 /** @param {Said} said */
 export const sentence = ({ template, numbers }) => fill(template, numbers);
 
+/**
+ * What is to be done, with places for the numbers; cards saved up to 0.3 have it in a field of its own.
+ * @param {Check} check
+ */
+export const remedyOf = ({ do: help, do_template: older }) => older ?? help;
+
+/**
+ * A sentence of a plan; cards saved up to 0.3 have some in metric words alone.
+ * @param {Partial<Said> & {words?: string}} said
+ */
+export const sentenceOrWords = ({ template, numbers = {}, words = "" }) =>
+  template ? fill(template, numbers) : words;
+
 /** @param {Said[]} said */
 export const sentences = (said) => said.map(sentence).join(" ");
 
@@ -99,11 +112,7 @@ export function checkList(checks, { quiet = false } = {}) {
           ${flag(signOf(check))}
           <div class="say">
             ${stepsOf(check)}${fill(check.template, check.numbers)}
-            ${
-              check.do
-                ? html`<div class="do">${fill(check.do_template ?? check.do, check.numbers)}</div>`
-                : nothing
-            }
+            ${check.do ? html`<div class="do">${fill(remedyOf(check), check.numbers)}</div>` : nothing}
           </div>
         </li>`,
     )}

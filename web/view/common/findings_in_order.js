@@ -1,7 +1,7 @@
 // Findings in their order on the desk: what stops or warns first, what is not known, and what is
 // well folded away. The cautions of every bend stand by themselves, so that they hide nothing.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { checkList, fill, findingLines, flag, signOf } from "./finding.js";
+import { checkList, fill, findingLines, flag, remedyOf, signOf } from "./finding.js";
 import { fold } from "./fold.js";
 
 /** @typedef {import("./finding.js").Check} Check */
@@ -79,7 +79,7 @@ export function everyTimeCautions(checks) {
       (check) =>
         html`<li>
           <b>${fill(check.template, check.numbers)}</b>
-          ${fill(check.do_template ?? check.do, check.numbers)}
+          ${fill(remedyOf(check), check.numbers)}
         </li>`,
     )}
   </ul>`;

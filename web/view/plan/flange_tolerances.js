@@ -1,7 +1,7 @@
 // How close each flat is expected to come out, from where the gauge stands in each step.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { MM_PER_INCH, fixed, length, lengthUnit, words } from "../../app/shell/units.js";
-import { sentence } from "../common/finding.js";
+import { sentenceOrWords } from "../common/finding.js";
 
 /** @typedef {Api.Dimension} Size flat_name: of a box's flat */
 
@@ -10,11 +10,12 @@ export function sizes({ dimensions: list = [] }) {
   const known = list.filter(({ error_mm: error }) => error !== null);
   if (!known.length) return nothing;
   const { basis, basis_said: said } = known[0];
+  const counted = sentenceOrWords({ ...said, words: basis });
   return html`<h3>Expected tolerance of each flange</h3>
     <ul class="order-list sizes" data-test="sizes">
       ${known.map(one)}
     </ul>
-    ${basis ? html`<p class="hint" data-test="sizes-basis">${said ? sentence(said) : basis}</p>` : nothing}`;
+    ${counted ? html`<p class="hint" data-test="sizes-basis">${counted}</p>` : nothing}`;
 }
 
 /**

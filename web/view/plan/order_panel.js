@@ -2,7 +2,7 @@
 // there is none, what is in the way and what would help. Cards saved before orders were searched
 // for say none of it, and nothing is shown.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { fill, flag } from "../common/finding.js";
+import { flag, sentence, sentenceOrWords } from "../common/finding.js";
 import { offer } from "../common/if_allowed.js";
 import { sizes } from "./flange_tolerances.js";
 import { stationList } from "./stations.js";
@@ -81,21 +81,21 @@ function blocked(list) {
     </ul>`;
 }
 
-/** @param {{words: string, template: string, numbers: Record<string, number>}[]} list */
+/** @param {Api.Remedy[]} list */
 function remedies(list) {
   if (!list.length) return nothing;
   return html`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
-      ${list.map(({ template, numbers }) => html`<li>${fill(template, numbers)}</li>`)}
+      ${list.map((one) => html`<li>${sentence(one)}</li>`)}
     </ul>`;
 }
 
-/** @param {{wish: string, words: string}[]} list */
+/** @param {Api.Wish[]} list */
 function costs(list) {
   if (!list.length) return nothing;
   return html`<h3>What each limit costs</h3>
     <ul class="order-list" data-test="wish-costs">
-      ${list.map(({ wish, words: cost }) => html`<li data-wish=${wish}>${cost}</li>`)}
+      ${list.map((cost) => html`<li data-wish=${cost.wish}>${sentenceOrWords(cost)}</li>`)}
     </ul>`;
 }
 

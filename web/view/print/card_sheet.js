@@ -7,7 +7,7 @@ import { smallPoses } from "../plan/small_poses.js";
 import { settingOf } from "../../app/sync/cards.js";
 import { angle, byName, inSentence, length, lengthUnit, mass, words } from "../../app/shell/units.js";
 import { forceWords } from "../common/force.js";
-import { flag, signOf, WORST_FIRST } from "../common/finding.js";
+import { flag, remedyOf, signOf, WORST_FIRST } from "../common/finding.js";
 import { comesOutShort } from "../plan/first_hit.js";
 import { gaugedWords, moveSign } from "../plan/orientation.js";
 import { place, reliefWords, segments, turnedWords } from "../plan/plan_parts.js";
@@ -318,7 +318,7 @@ function collect(checks) {
   const found = new Map();
   for (const level of PRINTED) {
     for (const check of checks.filter((one) => signOf(one) === level)) {
-      const key = `${level} ${check.template} ${check.do_template ?? ""}`;
+      const key = `${level} ${check.template} ${remedyOf(check)}`;
       const remark = found.get(key) ?? {
         letter: letterOf(found.size),
         level,
@@ -368,8 +368,7 @@ function remarkList(remarks) {
  * @param {Check[]} checks
  */
 function together(checks) {
-  const { template, do_template: remedy = "" } = checks[0];
-  return `${template} ${remedy}`
+  return `${checks[0].template} ${remedyOf(checks[0])}`
     .replace(/\{(\w+)\}/g, (_, name) =>
       [...new Set(checks.map(({ numbers }) => inSentence(byName(name, numbers[name]))))].join(" / "),
     )

@@ -11,12 +11,12 @@ import { field, pick } from "../common/field.js";
  * @param {object} box
  * @param {Draft} box.draft
  * @param {(name: string, value: string) => void} box.change
- * @param {Record<string, string[]>} box.wrong by box; what is said of a V has its number in front
+ * @param {Record<string, string[]>} box.wrong by box; of the second V "openings.1", of a box of its
+ *   "openings.1.angle_deg"
  */
 export function openingsBox({ draft, change, wrong }) {
   const text = draft.openings ?? "";
   const rows = rowsOf(text);
-  const said = wrong.openings ?? [];
   return html`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
@@ -27,16 +27,14 @@ export function openingsBox({ draft, change, wrong }) {
     ${rows.map((row, index) =>
       opening(row, index, {
         rows,
-        said,
+        wrong,
         up: draft.up || "1",
         set: (part) => change("openings", withChange(text, index, part)),
         raise: () => change("up", String(index + 1)),
         drop: () => dropped(index),
       }),
     )}
-    ${said
-      .filter((words) => !/^V \d+: /.test(words))
-      .map((words) => html`<p class="wrong" data-test="wrong-openings">${words}</p>`)}
+    ${(wrong.openings ?? []).map((words) => html`<p class="wrong" data-test="wrong-openings">${words}</p>`)}
     <button
       type="button"
       class="button"
@@ -57,19 +55,18 @@ export function openingsBox({ draft, change, wrong }) {
 /**
  * @param {import("../../app/forms/v_openings.js").OpeningRow} row
  * @param {number} index
- * @param {{rows: unknown[], said: string[], up: string,
+ * @param {{rows: unknown[], wrong: Record<string, string[]>, up: string,
  *   set: (part: Partial<import("../../app/forms/v_openings.js").OpeningRow>) => void, raise: () => void,
  *   drop: () => void}} how
  */
-function opening(row, index, { rows, said, up, set, raise, drop }) {
-  const number = index + 1;
-  const own = said
-    .filter((words) => words.startsWith(`V ${number}: `))
-    .map((words) => words.slice(`V ${number}: `.length));
+function opening(row, index, { rows, wrong, up, set, raise, drop }) {
+  const [number, own] = [index + 1, `openings.${index}`];
   /** @param {keyof typeof BOX_OF} api */
-  const wrong = (api) =>
-    own.filter((words) => words.startsWith(`${api}: `)).map((words) => words.slice(api.length + 2));
-  const others = own.filter((words) => !Object.keys(BOX_OF).some((api) => words.startsWith(`${api}: `)));
+  const wrongAt = (api) => wrong[`${own}.${api}`] ?? [];
+  const boxes = Object.keys(BOX_OF).map((api) => `${own}.${api}`);
+  const others = Object.entries(wrong)
+    .filter(([path]) => (path === own || path.startsWith(`${own}.`)) && !boxes.includes(path))
+    .flatMap(([, words]) => words);
   /**
    * @param {keyof typeof BOX_OF} api
    * @param {string} label
@@ -85,7 +82,7 @@ function opening(row, index, { rows, said, up, set, raise, drop }) {
       value: row[BOX_OF[api]],
       keys: api === "code" ? "text" : "decimal",
       change: (value) => set({ [BOX_OF[api]]: value }),
-      wrong: wrong(api),
+      wrong: wrongAt(api),
     });
   return html`<fieldset class="opening" data-test="opening-${number}">
     <legend>V ${number}</legend>
@@ -122,7 +119,7 @@ function opening(row, index, { rows, said, up, set, raise, drop }) {
         value: row.face || "top",
         options: FACES,
         change: (face) => set({ face }),
-        wrong: wrong("face"),
+        wrong: wrongAt("face"),
       })}
       ${cell("centre_mm", "Off the middle", lengthUnit(), "0")}
       ${cell("rating_kn_per_m", "Rating", ratingUnit().unit, "as the block")}

@@ -4,7 +4,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { settingOf } from "../../app/sync/cards.js";
 import { angle, length, words } from "../../app/shell/units.js";
 import { forceWords } from "../common/force.js";
-import { signOf } from "../common/finding.js";
+import { sentence, signOf } from "../common/finding.js";
 import { drawnAngle, firstHitLine } from "../plan/first_hit.js";
 import { motionPlayer } from "./motion_player.js";
 import { toolsReason } from "../part/named_tools_fields.js";
@@ -26,7 +26,7 @@ export function findingsOf(card, step) {
   /** @type {Map<string, import("../common/finding.js").Check>} */
   const each = new Map(
     [...wholeStops, ...own, ...hands].map((check) => [
-      check.code + check.words,
+      check.code + sentence(check),
       { ...check, sign: signOf(check), step: null },
     ]),
   );
