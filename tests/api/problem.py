@@ -19,7 +19,7 @@ def problem(response: TestResponse, status: int, field: str = "") -> dict[str, A
     assert body["type"] == "about:blank"
     assert body["title"]
     assert 5 < len(body["detail"]) < 600
-    assert set(body) <= {"type", "title", "status", "detail", "errors", "outline"}
+    assert set(body) <= {"type", "title", "status", "detail", "errors", "said", "outline"}
     if "outline" in body:
         assert set(body["outline"]) == {"code", "lines_mm", "edges", "marks_mm", "layers"}
         assert len(body["outline"]["lines_mm"]) <= 200

@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 from flask.testing import FlaskClient
+from problem import problem
 
 BEND = {
     "metal": "mild-steel-cr",
@@ -132,6 +133,16 @@ def test_what_cannot_be_made_still_gets_its_blank_and_the_reason(
     assert all(c["template"] and c["do"] for c in stops)
 
 
+def test_what_is_no_part_is_refused_with_its_lengths_apart(
+    reader: FlaskClient, angle: dict[str, Any]
+):
+    body = problem(reader.post("/api/v1/plan", json={**angle, "flats_mm": [1, 60]}), 422)
+    said = body["said"]
+    assert said["template"].startswith("Flat 1 is {flat_mm}, its bends alone take {need_mm}.")
+    assert said["numbers"]["flat_mm"] == 1.0
+    assert "1 mm" in body["detail"]
+
+
 def test_a_proven_order_is_said_to_be_clear(reader: FlaskClient, angle: dict[str, Any]):
     body = plan(reader, angle)
     assert body["order"]["proven"] is True
@@ -144,7 +155,8 @@ def test_wishes_come_back_and_what_they_cost_is_said(reader: FlaskClient, angle:
     body = plan(reader, {**angle, "wishes": {"first": 1, "margin_mm": "1/8 in"}})
     assert body["part"]["wishes"]["first"] == 1
     assert body["part"]["wishes"]["margin_mm"] == pytest.approx(3.175)
-    assert body["order"]["wishes"] == [{"wish": "first", "words": "Bend 1 first: costs nothing."}]
+    said = {"template": "Bend 1 first: costs nothing.", "numbers": {}}
+    assert body["order"]["wishes"] == [{"wish": "first", **said}]
 
 
 @pytest.mark.parametrize(

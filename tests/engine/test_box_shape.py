@@ -20,10 +20,11 @@ from flangebook.bending.box.box import (
     Side,
     check_box,
     flat_name,
+    names_in_box,
     place_of,
-    renamed,
     section_of,
 )
+from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import InputError, NotAPartError
 from flangebook.bending.part.order_limits import Wishes
 from flangebook.bending.part.part import Bend
@@ -207,7 +208,8 @@ def test_names() -> None:
     box = tray(wall(30.0, 10.0), wall(), None, wall())
     assert [flat_name(box, "left-right", n) for n in range(1, 5)] == [
         "left flat 2", "left flat 1", "the base", "right flat 1"]  # fmt: skip
-    assert renamed(box, "front-back", "Flat 2 and bend 1.") == "Back flat 1 and bend 4."
+    said = Sentence("{Flat} and bend {bend}.", {"flat": 2, "bend": 1})
+    assert said.called(names_in_box(box, "front-back")) == Sentence("Back flat 1 and bend 4.")
     assert place_of(box, "left-right", "flats_mm.0") == "box.sides.left.flats_mm.1"
     assert place_of(box, "left-right", "flats_mm.2") == "box.length_mm"
     assert place_of(box, "left-right", "flats_mm.3") == "box.sides.right.flats_mm.0"

@@ -1,6 +1,6 @@
 // The flat blank with its bend lines, drawn to scale from the plan's numbers.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
-import { angle, words } from "../app/shell/units.js";
+import { angle, inSentence, words } from "../app/shell/units.js";
 import { textWidth } from "./labels.js";
 import { shownWidth, tidyLength } from "./section.js";
 
@@ -61,7 +61,7 @@ export function blankDrawing(blank, { pixels = shownWidth(), tallest = pixels * 
  * @returns {string}
  */
 function turn(line) {
-  const degrees = line.included_angle_deg ? words(angle(line.included_angle_deg)).replace(".0°", "°") : "hem";
+  const degrees = line.included_angle_deg ? inSentence(angle(line.included_angle_deg)) : "hem";
   return `${line.direction} ${degrees}`;
 }
 

@@ -1,7 +1,7 @@
 // The finished section, to scale: outline, the flats' dimensions, angles and bend numbers.
 import { html, svg } from "/vendor/lit-html/lit-html.js";
 import { settings } from "../app/shell/settings.js";
-import { angle, length, words } from "../app/shell/units.js";
+import { angle, inSentence, length, words } from "../app/shell/units.js";
 import { Placing, textWidth } from "./labels.js";
 import { boundsOf, pixelsOf } from "./rings.js";
 
@@ -110,7 +110,7 @@ function describe(part) {
 function bendWords(bend) {
   if (bend.kind === "closed_hem") return "hem";
   if (bend.kind === "open_hem") return "open hem";
-  return words(angle(bend.included_angle_deg)).replace(".0°", "°");
+  return inSentence(angle(bend.included_angle_deg));
 }
 
 /**

@@ -18,7 +18,7 @@ from flangebook import __version__
 from flangebook.api import problems
 from flangebook.api.bodies import Arguments
 from flangebook.schemas import fields
-from flangebook.schemas.answers import point, ring
+from flangebook.schemas.answers import Said, point, ring
 
 VERSION = "3.1.0"
 BINARY = {"type": "string", "format": "binary"}
@@ -57,6 +57,7 @@ class Problem(ma.Schema):
         values=ma.fields.List(ma.fields.String()),
         metadata={"description": "What is wrong, field by field; lists are counted from 0."},
     )
+    said = ma.fields.Nested(Said, metadata={"description": "The words, their numbers apart."})
     outline = ma.fields.Nested(WrongOutline)
 
 

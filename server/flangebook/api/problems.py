@@ -17,7 +17,9 @@ from flask import Flask, Response
 from sqlalchemy.exc import DatabaseError, OperationalError
 from werkzeug.exceptions import HTTPException, MethodNotAllowed, RequestEntityTooLarge
 
+from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import FlangebookError, OutlineError
+from flangebook.planning.answers.answer import sentence_json
 from flangebook.shop.errors import (
     CopyError,
     FullError,
@@ -85,8 +87,10 @@ def answer(
     errors: Errors | None = None,
     headers: Mapping[str, str] | None = None,
     outline: Mapping[str, Any] | None = None,
+    sentence: Sentence | None = None,
 ) -> Response:
-    """The problem as a response; ``outline`` draws what is wrong with one."""
+    """The problem as a response; ``outline`` draws what is wrong with one, ``sentence`` says it
+    with its numbers apart."""
     body: dict[str, Any] = {
         "type": "about:blank",
         "title": HTTPStatus(status).phrase,
@@ -97,6 +101,8 @@ def answer(
         body["errors"] = errors
     if outline:
         body["outline"] = outline
+    if sentence and sentence.numbers:
+        body["said"] = sentence_json(sentence)
     text = json_text(body).encode("utf-8", "replace")
     made = Response(text, status, content_type=CONTENT_TYPE)
     made.headers["Cache-Control"] = "no-store"
@@ -176,7 +182,7 @@ def _unusable(error: FlangebookError) -> Response:
     words = f"{error.what} {error.right}".strip()
     errors = {error.where: [words]} if error.where else None
     drawn = _outline(error) if isinstance(error, OutlineError) else None
-    return answer(422, str(error), errors, outline=drawn)
+    return answer(422, str(error), errors, outline=drawn, sentence=error.said)
 
 
 def _outline(error: OutlineError) -> dict[str, Any]:

@@ -16,7 +16,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Self
 
-from flangebook.bending.checks import Names, fill, with_names
+from flangebook.bending.checks import Names, Sentence, fill, with_names
 
 Lines = tuple[tuple[tuple[float, float], ...], ...]
 
@@ -53,6 +53,11 @@ class FlangebookError(Exception):
     def right(self) -> str:
         """What would be right, metric."""
         return fill(self.do, self.numbers)
+
+    @property
+    def said(self) -> Sentence:
+        """What was wrong and what would be right, its numbers apart."""
+        return Sentence(f"{self.template} {self.do}".strip(), self.numbers)
 
     def call(self, names: Names) -> None:
         """Put flats and bends into the words, by these names."""

@@ -66,8 +66,7 @@ def facts_of_card(
     """
     part, plan = card["part"], card["plan"]
     steps = plan.get("steps", [])
-    tools = [_tools(step) for step in steps]
-    named = [tool for tool in dict.fromkeys(tools) if tool]
+    named = [tool for tool in dict.fromkeys(_tools(step) for step in steps) if tool]
     same = len(named) == 1
     settings = {s["step"]: s for s in card.get("settings", [])}
     return LabelFacts(
@@ -86,8 +85,10 @@ def facts_of_card(
         warning=_WORST.get(plan.get("worst", "ok"), ""),
         order_warning=_order_warning(plan.get("order")),
         steps=tuple(
-            _step(step, settings.get(step["number"], {}), units, "" if same else _closer(tool))
-            for step, tool in zip(steps, tools, strict=True)
+            _step(
+                step, settings.get(step["number"], {}), units, "" if same else _tools(step, "", " ")
+            )
+            for step in steps
         ),
     )
 
@@ -140,16 +141,12 @@ def _blank(part: Mapping[str, Any], plan: Mapping[str, Any], units: Units) -> st
     return f"Blank {long} × {length(wide, units)} {unit(units)}"
 
 
-def _tools(step: Mapping[str, Any]) -> str:
+def _tools(step: Mapping[str, Any], space: str = " ", between: str = " · ") -> str:
     if _is_flattening(step):
         return ""
     v = step.get("v_opening_mm")
-    opening = f"V {length(v, 'mm')}" if v is not None else "no die"
-    return f"{opening} · {step.get('punch') or 'no punch'}"
-
-
-def _closer(tools: str) -> str:
-    return tools.replace("V ", "V").replace(" · ", " ")
+    opening = f"V{space}{length(v, 'mm')}" if v is not None else "no die"
+    return f"{opening}{between}{step.get('punch') or 'no punch'}"
 
 
 def _is_flattening(step: Mapping[str, Any]) -> bool:

@@ -148,6 +148,17 @@ export function inSentence({ text, unit }) {
   return words({ text: unit === "in" ? text : text.replace(/(\.\d*?)0+$/, "$1").replace(/\.$/, ""), unit });
 }
 
+/**
+ * The words of a check in this device's units.
+ * @param {string} template
+ * @param {Record<string, number>} numbers
+ */
+export function fill(template, numbers) {
+  return template.replace(/\{(\w+)\}/g, (whole, name) =>
+    name in numbers ? inSentence(byName(name, numbers[name])) : whole,
+  );
+}
+
 /** The unit forces are shown and typed in, and how many kN one of it is. */
 export function forceUnit() {
   return inch() ? { unit: "tons", size: KN_PER_SHORT_TON } : { unit: "kN", size: 1 };

@@ -1,5 +1,6 @@
 // Talking to the shop's server. Nothing else in the app calls fetch.
 import { hearRole } from "../shell/rights.js";
+import { fill } from "../shell/units.js";
 
 /** @typedef {Omit<Api.Problem, "type"|"detail"> & {detail?: string}} ProblemBody */
 
@@ -7,11 +8,13 @@ import { hearRole } from "../shell/rights.js";
 export class Problem extends Error {
   /** @param {ProblemBody} body */
   constructor(body) {
-    super(body.detail || body.title);
+    const said = body.said ? fill(body.said.template, body.said.numbers) : "";
+    super(said || body.detail || body.title);
     this.status = body.status;
     this.title = body.title;
     /** @type {Record<string, string[]>} */
     this.errors = body.errors ?? {};
+    if (said) for (const path of Object.keys(this.errors)) this.errors[path] = [said];
     this.outline = body.outline ?? null;
   }
 }

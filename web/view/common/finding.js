@@ -1,6 +1,6 @@
 // Findings: a word in a shape, what it says, what to do.
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
-import { byName, inSentence } from "../../app/shell/units.js";
+import { fill } from "../../app/shell/units.js";
 
 /** @typedef {Api.Check & {steps?: number[], sign?: Sign}} Check */
 
@@ -50,17 +50,6 @@ export function flag(level, word = WORD[level]) {
  */
 export const signOf = ({ level, sign, do: help, step, steps = [] }) =>
   sign ?? (level === "ok" && help && (step || steps.length) ? "note" : level);
-
-/**
- * The words of a check in this device's units.
- * @param {string} template
- * @param {Record<string, number>} numbers
- */
-export function fill(template, numbers) {
-  return template.replace(/\{(\w+)\}/g, (whole, name) =>
-    name in numbers ? inSentence(byName(name, numbers[name])) : whole,
-  );
-}
 
 /**
  * Sentences of the shop, their numbers in this device's units.
@@ -152,7 +141,7 @@ function findingLine([check, ...others]) {
   return html`<details ?open=${check.level === "stop"}>
     <summary>${said}</summary>
     ${others.map((one) => html`<p class="say">${stepsOf(one)}${fill(one.template, one.numbers)}</p>`)}
-    ${check.do ? html`<p class="do">${fill(check.do_template ?? check.do, check.numbers)}</p>` : nothing}
+    ${check.do ? html`<p class="do">${fill(remedyOf(check), check.numbers)}</p>` : nothing}
   </details>`;
 }
 

@@ -1,7 +1,8 @@
 // Findings in their order on the desk: what stops or warns first, what is not known, and what is
 // well folded away. The cautions of every bend stand by themselves, so that they hide nothing.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { checkList, fill, findingLines, flag, remedyOf, signOf } from "./finding.js";
+import { fill } from "../../app/shell/units.js";
+import { checkList, findingLines, flag, remedyOf, signOf } from "./finding.js";
 import { fold } from "./fold.js";
 
 /** @typedef {import("./finding.js").Check} Check */

@@ -227,7 +227,7 @@ function stepRow(card, step, remarks, flats) {
     <td>${byLevel(remarks)}</td>
     <td class="pen">
       <span
-        >${step.included_angle_deg ? words(angle(step.included_angle_deg)).replace(".0°", "°") : "flat"}
+        >${step.included_angle_deg ? inSentence(angle(step.included_angle_deg)) : "flat"}
         wanted${
           setting.firstHit
             ? html`<br /><span data-test="sheet-first-hit">first ${comesOutShort(setting.firstHit)}</span>`

@@ -6,7 +6,7 @@ Frame: the inside of the box up, x from the left end, y from the front end of th
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from flangebook.bending.box.box import ENDS_OF, BoxBend, Pair, SideName, bends_of
@@ -355,8 +355,3 @@ def _fold(line: BoxLine) -> Fold:
     angle = 180.0 - line.included_angle_deg
     signed = angle if line.direction == "up" else -angle
     return Fold(line.at_mm, signed, line.inside_radius_mm, line.allowance_mm)
-
-
-def lines_by_bend(blank: BoxBlank) -> Mapping[int, BoxLine]:
-    """The bend lines by number."""
-    return {line.bend: line for line in blank.lines}

@@ -259,9 +259,10 @@ def _check_counts(box: Box) -> None:
     for field, value in (("relief_mm", box.relief_mm), ("gap_mm", box.gap_mm)):
         if value is not None and not 0.0 <= value < min(box.length_mm, box.width_mm):
             raise InputError(
-                f"{value:g} mm does not fit the base.",
+                "{given_mm} does not fit the base.",
                 f"box.{field}",
                 "Give less, or leave it out.",
+                {"given_mm": value},
             )
 
 

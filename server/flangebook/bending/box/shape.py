@@ -452,8 +452,9 @@ def _check_straights(box: Box, pair: Pair, section: Section) -> None:
             flat = section.part.flats_mm[i]
             name = flat_name(box, pair, i + 1)
             raise NotAPartError(
-                f"{name[0].upper()}{name[1:]} is {flat:g} mm; with the radii of these tools its "
-                f"bends alone take {flat - straight:.1f} mm.",
+                f"{name[0].upper()}{name[1:]} is {{flat_mm}}; with the radii of these tools its "
+                "bends alone take {need_mm}.",
                 place_of(box, pair, f"flats_mm.{i}"),
                 "Make it longer, or ask for tools with a smaller radius.",
+                {"flat_mm": flat, "need_mm": flat - straight},
             )

@@ -58,9 +58,10 @@ class Wishes:
                 )
         if not 0.0 <= self.margin_mm <= MOST_MARGIN_MM:
             raise InputError(
-                f"A clearance of {self.margin_mm:g} mm cannot be kept.",
+                "A clearance of {margin_mm} cannot be kept.",
                 "wishes.margin_mm",
-                f"Give 0 to {MOST_MARGIN_MM:g} mm.",
+                "Give 0 to {most_mm}.",
+                {"margin_mm": self.margin_mm, "most_mm": MOST_MARGIN_MM},
             )
 
 

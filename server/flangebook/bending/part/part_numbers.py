@@ -28,8 +28,9 @@ def _need(value: float, where: str, most: float, what: str) -> None:
     """Refuse a number that is not above 0 and at most ``most``."""
     if not 0.0 < value <= most:
         raise InputError(
-            f"{value:g} is no {what}.", where, f"Give a number above 0, at most {most:g} mm."
-        )
+            f"{value:g} is no {what}.", where, "Give a number above 0, at most {most_mm}.",
+            {"most_mm": most},
+        )  # fmt: skip
 
 
 def _check_counts(part: Part) -> None:
@@ -114,5 +115,6 @@ def _check_holes(part: Part) -> None:
             raise InputError(
                 "The hole lies beside its flat.",
                 f"holes.{i}.position_mm",
-                f"Flat {hole.flat} runs from 0 to {flat:g} mm.",
+                "{Flat} runs from 0 to {flat_mm}.",
+                {"flat": hole.flat, "flat_mm": flat},
             )

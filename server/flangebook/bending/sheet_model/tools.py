@@ -106,9 +106,10 @@ def need_model_range(thickness_mm: float, die_and_punch: Tools) -> None:
     v, t = die_and_punch.v_opening_mm, thickness_mm
     if not LEAST_V_OVER_T * (1 - 1e-9) <= v / t <= MOST_V_OVER_T * (1 + 1e-9):
         raise RangeError(
-            f"The bend model holds for openings of 4 t to 40 t; {v:g} mm is {v / t:.3g} t.",
+            f"The bend model holds for openings of 4 t to 40 t; this one is {v / t:.3g} t.",
             "v_opening_mm",
-            f"Use an opening between {4 * t:g} and {40 * t:g} mm.",
+            "Use an opening between {least_mm} and {most_mm}.",
+            {"least_mm": LEAST_V_OVER_T * t, "most_mm": MOST_V_OVER_T * t},
         )
 
 

@@ -2,53 +2,38 @@
 
 from __future__ import annotations
 
+from dataclasses import asdict
+from typing import Any
+
 from flangebook.bending.box.box import (
     PAIRS,
     SIDES,
     Box,
-    SideName,
     bends_of,
     flat_name,
     flats_in,
     section_of,
 )
-from flangebook.bending.part.order_limits import Wishes
-from flangebook.bending.part.part import Bend, Part
+from flangebook.bending.part.part import Part
 from flangebook.planning.answers.answer import JsonDict
+
+BOX = ("length_mm", "width_mm", "relief", "relief_mm", "corner", "gap_mm", "first_pair")
+"""What is said of a box besides its sides and what is said of a part."""
 
 
 def part_json(part: Part) -> JsonDict:
     """The part as understood, in the shape it was asked in."""
-    return {
-        "title": part.title,
-        "metal": part.metal,
-        "thickness_mm": part.thickness_mm,
-        "bend_length_mm": part.bend_length_mm,
-        "flats_mm": list(part.flats_mm),
-        "bends": [_bend(bend) for bend in part.bends],
-        "dimension": part.dimension,
-        "order": list(part.order) if part.order is not None else None,
-        "holes": [
-            {"flat": h.flat, "position_mm": h.position_mm, "diameter_mm": h.diameter_mm}
-            for h in part.holes
-        ],
-        "grain": part.grain,
-        "wishes": _wishes(part.wishes),
-        "tools": {"die": part.die, "punch": part.punch},
-        "box": None,
-    }
+    given = _listed(asdict(part))
+    del given["walled"]  # worked out, never asked
+    tools = {kind: given.pop(kind) for kind in ("die", "punch")}
+    return {**given, "tools": tools, "box": None}
 
 
-def _wishes(wishes: Wishes) -> JsonDict:
-    return {
-        "first": wishes.first,
-        "last": wishes.last,
-        "no_turn_over": wishes.no_turn_over,
-        "no_turn_end": wishes.no_turn_end,
-        "one_set_up": wishes.one_set_up,
-        "critical_flats": list(wishes.critical_flats),
-        "margin_mm": wishes.margin_mm,
-    }
+def _listed(value: Any) -> Any:
+    """The same with lists for tuples, as JSON has them."""
+    if isinstance(value, dict):
+        return {name: _listed(one) for name, one in value.items()}
+    return [_listed(one) for one in value] if isinstance(value, tuple) else value
 
 
 def box_part_json(box: Box) -> JsonDict:
@@ -57,49 +42,22 @@ def box_part_json(box: Box) -> JsonDict:
     Its flats and bends are there as well, in the order of their numbers, for who reads parts.
     """
     sections = [section for pair in PAIRS if (section := section_of(box, pair))]
-    return {
-        "title": box.title,
-        "metal": box.metal,
-        "thickness_mm": box.thickness_mm,
-        "bend_length_mm": max(box.length_mm, box.width_mm),
-        "flats_mm": [flat for section in sections for flat in section.flats_mm],
-        "bends": [_bend(one.bend) for one in bends_of(box)],
-        "dimension": box.dimension,
-        "order": list(box.order) if box.order is not None else None,
-        "holes": [],
-        "grain": None,
-        "wishes": _wishes(box.wishes),
-        "tools": {"die": box.die, "punch": box.punch},
-        "box": {
-            "length_mm": box.length_mm,
-            "width_mm": box.width_mm,
-            "sides": {name: _side(box, name) for name in SIDES},
-            "relief": box.relief,
-            "relief_mm": box.relief_mm,
-            "corner": box.corner,
-            "gap_mm": box.gap_mm,
-            "first_pair": box.first_pair,
-        },
-    }
-
-
-def _side(box: Box, name: SideName) -> JsonDict | None:
-    side = box.side(name)
-    if side is None:
-        return None
-    return {"flats_mm": list(side.flats_mm), "bends": [_bend(b) for b in side.bends]}
-
-
-def _bend(bend: Bend) -> JsonDict:
-    return {
-        "included_angle_deg": bend.included_angle_deg,
-        "direction": bend.direction,
-        "inside_radius_mm": bend.inside_radius_mm,
-        "kind": bend.kind,
-        "hem_gap_mm": bend.hem_gap_mm,
-        "die": bend.die,
-        "punch": bend.punch,
-    }
+    part = Part(
+        box.title,
+        box.metal,
+        box.thickness_mm,
+        max(box.length_mm, box.width_mm),
+        tuple(flat for section in sections for flat in section.flats_mm),
+        tuple(one.bend for one in bends_of(box)),
+        dimension=box.dimension,
+        order=box.order,
+        wishes=box.wishes,
+        die=box.die,
+        punch=box.punch,
+    )
+    given = _listed(asdict(box))
+    own = {name: given[name] for name in BOX}
+    return {**part_json(part), "box": {**own, "sides": {name: given[name] for name in SIDES}}}
 
 
 def flat_names(box: Box) -> list[str]:

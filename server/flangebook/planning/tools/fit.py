@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from flangebook.bending.checks import SEVERITY, Check, Level, worst
+from flangebook.bending.checks import Check, Level, worst
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.geometry.setback import Dimension
@@ -79,10 +79,6 @@ class Wanted:
     grain: Literal["with", "across"] | None = None
     bump_of_mm: float | None = None
 
-    def without_flange(self) -> Wanted:
-        """The same bend, whatever its flanges."""
-        return replace(self, flange_mm=None)
-
 
 @dataclass(frozen=True, slots=True)
 class Fit:
@@ -134,11 +130,6 @@ class Fit:
     def stops(self) -> tuple[Check, ...]:
         """The findings that forbid it."""
         return tuple(c for c in self.checks if c.level == "stop")
-
-    @property
-    def load_level(self) -> Level:
-        """The most serious finding on its loads."""
-        return max((r.level for r in self.ratings), key=SEVERITY.__getitem__, default="unknown")
 
     @property
     def v_over_t(self) -> float:
@@ -377,13 +368,3 @@ def _condition(kind: str, code: str, condition: Condition, note: str) -> Iterabl
         do = "Do not use it." if condition == "damaged" else "Look it over, keep off the worn part."
         level: Level = "stop" if condition == "damaged" else "caution"
         yield Check(level, f"{kind}-condition", words, do)
-
-
-def narrower_dies(dies: Sequence[Die], fits: Iterable[Fit], flange_mm: float) -> list[Die]:
-    """The dies that would take a flange of this length, without a stop of their own."""
-    would = {
-        f.die.code
-        for f in fits
-        if f.bend is not None and f.bend.min_flange_mm <= flange_mm and not f.stops
-    }
-    return [d for d in dies if d.code in would]
