@@ -12,7 +12,7 @@ from playwright.sync_api import Page, Request, expect
 
 def leads_with_the_first_hit(page: Page, url: str, step):
     """The step's setting is the first hit, and it says what that comes out at."""
-    show(page, f"{url}/c/SHE7FA1/step/1", "step")
+    show(page, f"{url}/c/ZRA2CKX/step/1", "step")
     most = step["first_hit"]["comes_out_deg_high"]
     expect(by_test(page, "first-hit")).to_contain_text(f"comes out 90 to {most:.1f}°")
     expect(by_test(page, "set-angle-value")).to_have_text(f"{step['set_angle_deg']:.1f}°")
@@ -38,10 +38,10 @@ def test_the_whole_story(kept: Page, own_server):
             drawn = by_test(kept, "sheet").get_attribute("d")
             assert drawn.count("L") == len(step["drawing"]["before"]["sheet"]) - 1
 
-    show(kept, f"{own_server.url}/C/SHE7FA1", "card")  # as a scanned label opens it
-    planned = whole["SHE7FA1"]["plan"]["steps"][0]
+    show(kept, f"{own_server.url}/C/ZRA2CKX", "card")  # as a scanned label opens it
+    planned = whole["ZRA2CKX"]["plan"]["steps"][0]
     leads_with_the_first_hit(kept, own_server.url, planned)
-    show(kept, f"{own_server.url}/c/SHE7FA1/trial/1", "trial")
+    show(kept, f"{own_server.url}/c/ZRA2CKX/trial/1", "trial")
     by_test(kept, "measured_deg").fill("91.3")
     by_test(kept, "note").fill("typed in the dead spot")
     by_test(kept, "save").click()
@@ -56,21 +56,21 @@ def test_the_whole_story(kept: Page, own_server):
     expect(by_test(kept, "kept")).to_contain_text("Saved here, not yet in the shop")
     expect(by_test(kept, "standing")).to_contain_text("1 result and 1 edit wait")
 
-    show(kept, f"{own_server.url}/c/SHE7FA1", "card")
+    show(kept, f"{own_server.url}/c/ZRA2CKX", "card")
     expect(by_test(kept, "waiting-trial")).to_contain_text("Saved here, not yet in the shop")
     show(kept, own_server.url, "home")
-    expect(kept.locator("[data-code='SHE7FA1']")).to_contain_text("1 result and 1 edit wait")
+    expect(kept.locator("[data-code='ZRA2CKX']")).to_contain_text("1 result and 1 edit wait")
 
     own_server.start()  # the same port, the same data
-    show(kept, f"{own_server.url}/c/SHE7FA1", "card")
+    show(kept, f"{own_server.url}/c/ZRA2CKX", "card")
     expect(by_test(kept, "waiting-trial")).to_have_count(0)
     expect(by_test(kept, "trial").first).to_contain_text("91.3°")
     for _ in range(2):  # nothing is sent again later
         show(kept, own_server.url, "home")
     kept.wait_for_selector("html[data-waiting='0']")
-    card = call(f"{own_server.url}/api/v1/cards/SHE7FA1")
+    card = call(f"{own_server.url}/api/v1/cards/ZRA2CKX")
     assert [t["note"] for t in card["trials"]].count("typed in the dead spot") == 1
-    assert card["revision"] == whole["SHE7FA1"]["revision"] + 1
+    assert card["revision"] == whole["ZRA2CKX"]["revision"] + 1
     (trial,) = [t for t in card["trials"] if t["note"] == "typed in the dead spot"]
     assert trial["correction"]["set_angle_deg"] == pytest.approx(told, abs=0.051), (
         "as the shop says"
