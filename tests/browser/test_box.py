@@ -6,7 +6,7 @@ import re
 from pathlib import Path
 from typing import Any
 
-from browsing import by_test, call, show, sideways, wait_ready
+from browsing import by_test, call, show, sideways, unfold, wait_ready
 from playwright.sync_api import Page, expect
 from test_order_panel import no_findings
 from test_part import box, good
@@ -62,6 +62,7 @@ def test_a_tray_from_the_form_to_paper(page: Page, shop_server):
     expect(flat.locator("path.fold")).to_have_count(4)
     expect(by_test(page, "blank-length")).to_contain_text(f"{blank['length_mm']:.2f}")
     expect(page.locator("[data-test=steps] tbody tr")).to_have_count(4)
+    unfold(page)
     names = page.locator("[data-test=sizes] li b:first-child").all_inner_texts()
     assert "The base, left to right" in names
     assert "The base, front to back" in names

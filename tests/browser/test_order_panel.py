@@ -6,7 +6,7 @@ import re
 from pathlib import Path
 from typing import Any
 
-from browsing import by_test, call, show, sideways, wait_ready
+from browsing import by_test, call, show, sideways, unfold, wait_ready
 from looks import in_both_themes
 from plan_reading import words_of
 from playwright.sync_api import Page, expect
@@ -100,6 +100,7 @@ def test_another_order_is_pinned_and_let_go(page: Page, shop_server):
     enter(page, HAT)
     good(page)
     first, *_ = planned(shop_server.url, HAT)["order"]["alternatives"]
+    unfold(page)
     by_test(page, "use-order").first.click()
     expect(by_test(page, "let-it-choose")).to_be_visible()
     good(page)
@@ -118,6 +119,7 @@ def test_a_card_offers_the_other_order_on_its_form(phone: Page, shop_server, roo
     show(phone, f"{shop_server.url}/c/{card['code']}", "card")
     wanted = card["plan"]["order"]["alternatives"][0]["sequence"]
     no_findings(phone, root)
+    unfold(phone)
     by_test(phone, "use-order").first.click()
     wait_ready(phone, "part")
     good(phone)

@@ -6,7 +6,7 @@ import re
 from typing import Any
 
 import pytest
-from browsing import by_test, call, plain_angle, show, sideways, wait_ready
+from browsing import by_test, call, plain_angle, show, sideways, unfold, wait_ready
 from playwright.sync_api import Page, Route, expect
 
 MARKUP = "<img src=x onerror=\"document.title='broken in'\"><script>alert(1)</script> & co"
@@ -112,6 +112,7 @@ def test_from_nothing_to_a_card(page: Page, shop_server):
     blank = plan["blank"]
     expect(by_test(page, "blank-length")).to_contain_text(f"{blank['length_mm']:.2f}")
     at = [f"{line['at_mm']:.2f}" for line in blank["bend_lines"]]
+    unfold(page)
     assert by_test(page, "line-at").all_inner_texts() == at
     rows = page.locator("[data-test=steps] tbody tr")
     expect(rows).to_have_count(len(plan["steps"]))
@@ -465,6 +466,7 @@ def test_the_blank_as_svg_and_dxf(phone: Page, shop_server):
     show(phone, f"{shop_server.url}/part", "part")
     enter(phone, ANGLE)
     good(phone)
+    unfold(phone)
     for kind, mark in (("svg", "<svg"), ("dxf", "BEND_UP")):
         with phone.expect_download() as coming:
             by_test(phone, f"blank-{kind}").click()

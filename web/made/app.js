@@ -1,7 +1,7 @@
 var rb=Object.defineProperty;var f=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ne=(e,t)=>{for(var n in t)rb(e,n,{get:t[n],enumerable:!0})};function Vs(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Nc){let s=ib(
 n.path.split("/").filter(Boolean),t);if(s)return{route:n,params:s}}}function ib(e,t){if(e.length!==t.length)return;
 let n={};for(let[s,o]of e.entries()){if(!o.startsWith(":")){if(o!==t[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(
-t[s])}catch{return}}return n}var Nc,Pc,si=f(()=>{Nc=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
+t[s])}catch{return}}return n}var Nc,Pc,oi=f(()=>{Nc=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
 ends.bend"},{name:"bench",path:"/bench",floor:!0},{name:"part",path:"/part",needs:"parts.plan"},{name:"scan",path:"\
 /scan",floor:!0},{name:"card",path:"/c/:code",floor:!0},{name:"step",path:"/c/:code/step/:step",floor:!0},{name:"\
 trial",path:"/c/:code/trial/:step",floor:!0,needs:"trials.keep"},{name:"history",path:"/c/:code/history"},{name:"\
@@ -11,100 +11,100 @@ cards.revise"},{name:"print",path:"/c/:code/print"},{name:"label",path:"/c/:code
 {name:"press",path:"/shop/press"},{name:"test-bend",path:"/shop/test-bend",floor:!0,needs:"evidence.keep"},{name:"\
 learned",path:"/shop/learned/:metal",needs:"evidence.learned"},{name:"tools",path:"/shop/:kind"},{name:"tool",
 path:"/shop/:kind/:tool"},{name:"crew",path:"/crew",needs:"crew.listed"},{name:"pair",path:"/pair"},{name:"cop\
-ies",path:"/copies",needs:"copies.listed"},{name:"settings",path:"/settings"}],Pc=e=>Nc.find(t=>t.name===e)});function lb(){try{let e=JSON.parse(localStorage.getItem(Rc)??"null");return e?.refused?e:Cc}catch{return Cc}}function kt(e){
+ies",path:"/copies",needs:"copies.listed"},{name:"settings",path:"/settings"}],Pc=e=>Nc.find(t=>t.name===e)});function lb(){try{let e=JSON.parse(localStorage.getItem(Rc)??"null");return e?.refused?e:Cc}catch{return Cc}}function xt(e){
 let t=Vs(e.split("?")[0])?.route.needs;return!t||$e(t)}function Ic({role:e,refused:t={}}){let n=JSON.stringify(
 {role:e,refused:t});if(n===JSON.stringify(Qn))return!1;Qn={role:e,refused:t};try{localStorage.setItem(Rc,n)}catch{}
 return!0}function Wc(e){e&&e!==Qn.role&&document.dispatchEvent(new CustomEvent("other-role"))}var Rc,Cc,Qn,es,
-$e,Bc,Te=f(()=>{si();Rc="flangebook.rights",Cc={role:"owner",refused:{}},Qn=lb();es=()=>Qn.role,$e=e=>!Object.
+$e,Bc,Te=f(()=>{oi();Rc="flangebook.rights",Cc={role:"owner",refused:{}},Qn=lb();es=()=>Qn.role,$e=e=>!Object.
 hasOwn(Qn.refused,e);Bc=e=>Qn.refused[e]??"owner"});function cb(){try{return{...Dc,...JSON.parse(localStorage.getItem(Fc)??"{}")}}catch{return{...Dc}}}function R(){
-return un}function Wt(e){un={...un,...e};try{localStorage.setItem(Fc,JSON.stringify(un))}catch{}zs();for(let t of oi)
-t(un)}function ye(e,t){oi.add(e),t?.addEventListener("abort",()=>oi.delete(e))}function zs(){let e=jc.matches?
-"shop":"day";document.documentElement.dataset.theme=un.theme==="system"?e:un.theme}var Fc,Dc,oi,un,jc,se=f(()=>{
-Fc="flangebook.settings",Dc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},oi=new Set,un=cb();
+return un}function Wt(e){un={...un,...e};try{localStorage.setItem(Fc,JSON.stringify(un))}catch{}zs();for(let t of ai)
+t(un)}function ye(e,t){ai.add(e),t?.addEventListener("abort",()=>ai.delete(e))}function zs(){let e=jc.matches?
+"shop":"day";document.documentElement.dataset.theme=un.theme==="system"?e:un.theme}var Fc,Dc,ai,un,jc,se=f(()=>{
+Fc="flangebook.settings",Dc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},ai=new Set,un=cb();
 jc=matchMedia("(prefers-color-scheme: dark)");jc.addEventListener("change",zs)});function Q(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
-return e==null?{text:"–",unit:""}:Fe()?R().inches==="fraction"?{text:hb(e/Ke),unit:"in"}:{text:Q(e/Ke,(t.digits??
+return e==null?{text:"–",unit:""}:je()?R().inches==="fraction"?{text:hb(e/Ye),unit:"in"}:{text:Q(e/Ye,(t.digits??
 1)+2),unit:"in"}:{text:Q(e,t.digits??1),unit:"mm"}}function hb(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(t/64),a=e<0&&t>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
- `:""}${n}/${s}`}function he(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=Fe()?e/Wo:e,s=Math.abs(
-n)<10?1:0;return{text:Q(t?Gc(n,s):n,s),unit:Fe()?"tons":"kN"}}function Le(e,{up:t=!1}={}){if(e==null)return{text:"\
-–",unit:""};let n=Fe()?e/Wo*Uc:e,s=Math.abs(n)<20?1:0;return{text:Q(t?Gc(n,s):n,s),unit:Fe()?"tons/ft":"kN/m"}}
+ `:""}${n}/${s}`}function he(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=je()?e/Do:e,s=Math.abs(
+n)<10?1:0;return{text:Q(t?Gc(n,s):n,s),unit:je()?"tons":"kN"}}function Ee(e,{up:t=!1}={}){if(e==null)return{text:"\
+–",unit:""};let n=je()?e/Do*Uc:e,s=Math.abs(n)<20?1:0;return{text:Q(t?Gc(n,s):n,s),unit:je()?"tons/ft":"kN/m"}}
 function Gc(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function S(e,t=1){return e==null?{text:"–",unit:""}:
-{text:Q(e,t),unit:"°"}}function qs(e){if(e==null)return{text:"–",unit:""};let t=Fe()?e/db:e;return{text:Q(t,
-t<10?2:1),unit:Fe()?"lb":"kg"}}function Dt(e,t){if(/_(low|high)$/.test(e))return Dt(e.replace(/_(low|high)$/,""),
-t);if(e.endsWith("_kn_per_m"))return Le(t);if(e.endsWith("_mm_s")){let s=w(t,{digits:0});return{text:s.text,unit:`${s.
+{text:Q(e,t),unit:"°"}}function qs(e){if(e==null)return{text:"–",unit:""};let t=je()?e/db:e;return{text:Q(t,
+t<10?2:1),unit:je()?"lb":"kg"}}function Dt(e,t){if(/_(low|high)$/.test(e))return Dt(e.replace(/_(low|high)$/,""),
+t);if(e.endsWith("_kn_per_m"))return Ee(t);if(e.endsWith("_mm_s")){let s=w(t,{digits:0});return{text:s.text,unit:`${s.
 unit}/s`}}if(e.endsWith("_mm"))return w(t,{digits:Math.abs(t)<10?2:1});if(e.endsWith("_kn"))return he(t);if(e.
 endsWith("_deg"))return S(t);if(e.endsWith("_kg"))return qs(t);if(e.endsWith("_percent"))return{text:Q(t,0),unit:"\
-%"};let n=Math.abs(t)<10?100:Math.abs(t)<100?10:1;return{text:String(Math.round(t*n)/n),unit:""}}function $(e){
-return e.unit==="°"?`${e.text}°`:`${e.text} ${e.unit}`.trim()}function re({text:e,unit:t}){return $({text:t===
-"in"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:t})}function je(e,t){return e.replace(/\{(\w+)\}/g,
-(n,s)=>s in t?re(Dt(s,t[s])):n)}function Ft(){return Fe()?{unit:"tons",size:Wo}:{unit:"kN",size:1}}function mn(){
-return Fe()?{unit:"tons/ft",size:Wo/Uc}:{unit:"kN/m",size:1}}function ai(e,{size:t}){return e==null?"":String(
-t===1?e:Number((e/t).toFixed(4)))}function Ks(e,{unit:t}){let n=Do(e);return Vc.test(n)?`${n} ${t}`.replace(" \
-tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?a.includes("ft"):Fe();
-return`${o}${r?"short tons":"t"}${a}`})}function C(){return Fe()?"in":"mm"}function te(e,t=C()){let n=Do(e);return Vc.
-test(n)||t==="in"&&qc.test(n)?`${n} ${t}`:n}function Do(e){let t=e.trim();return zc.test(t)?t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,
+%"};let n=Math.abs(t)<10?100:Math.abs(t)<100?10:1;return{text:String(Math.round(t*n)/n),unit:""}}function g(e){
+return e.unit==="°"?`${e.text}°`:`${e.text} ${e.unit}`.trim()}function re({text:e,unit:t}){return g({text:t===
+"in"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:t})}function He(e,t){return e.replace(/\{(\w+)\}/g,
+(n,s)=>s in t?re(Dt(s,t[s])):n)}function Ft(){return je()?{unit:"tons",size:Do}:{unit:"kN",size:1}}function mn(){
+return je()?{unit:"tons/ft",size:Do/Uc}:{unit:"kN/m",size:1}}function ri(e,{size:t}){return e==null?"":String(
+t===1?e:Number((e/t).toFixed(4)))}function Ks(e,{unit:t}){let n=Fo(e);return Vc.test(n)?`${n} ${t}`.replace(" \
+tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?a.includes("ft"):je();
+return`${o}${r?"short tons":"t"}${a}`})}function C(){return je()?"in":"mm"}function te(e,t=C()){let n=Fo(e);return Vc.
+test(n)||t==="in"&&qc.test(n)?`${n} ${t}`:n}function Fo(e){let t=e.trim();return zc.test(t)?t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,
 "$1.$2")}function Kc(e,t=C()){let n=e.trim(),[,s,o,a]=zc.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].
 map(l=>a?`${l} ${a}`:l):t==="mm"&&qc.test(n)?[`${n} in`]:[]}function Yc(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.
-exec(e??"")??[];return t?Number(t)*(n==="in"?Ke:1):null}function z(e){if(e==null)return"";let t=Fe()?e/Ke:e;return String(
-Number(t.toFixed(Fe()?4:3)))}var Ke,Wo,Hc,db,Uc,Fe,Vc,zc,qc,A=f(()=>{se();Ke=25.4,Wo=8.896443230521,Hc=9.80665,
-db=.45359237,Uc=.3048,Fe=()=>R().units==="inch";Vc=/^[+-]?(\d+\.?\d*|\.\d+)$/,zc=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,
+exec(e??"")??[];return t?Number(t)*(n==="in"?Ye:1):null}function z(e){if(e==null)return"";let t=je()?e/Ye:e;return String(
+Number(t.toFixed(je()?4:3)))}var Ye,Do,Hc,db,Uc,je,Vc,zc,qc,A=f(()=>{se();Ye=25.4,Do=8.896443230521,Hc=9.80665,
+db=.45359237,Uc=.3048,je=()=>R().units==="inch";Vc=/^[+-]?(\d+\.?\d*|\.\d+)$/,zc=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,
 qc=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function M(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return Jc(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Fo(e,t,n,s,o=2e4){
+return Jc(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function jo(e,t,n,s,o=2e4){
 return Jc("POST",e,t,{type:n,signal:s,timeout:o})}async function Jc(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${t}`,{method:e,headers:c,body:n,signal:r?AbortSignal.
-any([r,h]):h,cache:"no-store"})}catch(g){throw r?.aborted?g:new j}if(Wc(u.headers.get("Flangebook-Role")),!u.ok&&
-u.status!==304)throw await ri(u,p);let m=pb.includes(u.status)?null:await ub(u,r);return{status:u.status,body:m,
+any([r,h]):h,cache:"no-store"})}catch($){throw r?.aborted?$:new j}if(Wc(u.headers.get("Flangebook-Role")),!u.ok&&
+u.status!==304)throw await ii(u,p);let m=pb.includes(u.status)?null:await ub(u,r);return{status:u.status,body:m,
 etag:u.headers.get("ETag"),at:gb(u)}}async function ub(e,t){try{return await e.json()}catch(n){throw t?.aborted?
-n:new j}}async function ri(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new j;let s=new O(
+n:new j}}async function ii(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new j;let s=new O(
 n);return mb(s,t),s}function mb({status:e,errors:t},n){e===401&&t.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:t.pairing[0],asked:n}})),e===403&&t.role&&document.dispatchEvent(new CustomEvent("ot\
 her-role"))}async function Xc(e,t,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${e}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await ri(c);for await(let h of fb(c.body,l)){let p=JSON.
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await ii(c);for await(let h of fb(c.body,l)){let p=JSON.
 parse(h);if(p.problem)throw new O(p.problem);if(!p.progress)return p;s(p.progress)}throw new j}catch(c){throw n.
 aborted||c instanceof O?c:new j}finally{clearTimeout(r)}}async function*fb(e,t){let n=e.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;t();let r=(s+a).split(`
 `);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function Zc(e,t,n){let s;try{let a=await fetch(`/a\
 pi/v1${e}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await ri(a);s=await a.blob()}catch(a){throw a instanceof O?a:new j}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await ii(a);s=await a.blob()}catch(a){throw a instanceof O?a:new j}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var O,j,X,pb,gb,F=f(()=>{Te();A();O=class extends Error{constructor(t){let n=t.said?je(t.said.template,
+o.href),1e4)}var O,j,X,pb,gb,F=f(()=>{Te();A();O=class extends Error{constructor(t){let n=t.said?He(t.said.template,
 t.said.numbers):"";if(super(n||t.detail||t.title),this.status=t.status,this.title=t.title,this.errors=t.errors??
 {},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},j=class extends Error{constructor(){
 super("The shop's server does not answer.")}},X=e=>e instanceof Error?e.message:String(e);pb=[204,304];gb=e=>new Date(
 e.headers.get("Date")??Date.now()).toISOString()});function $b(){return Qc||(Qc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function bb(){return ed||
 (ed=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function wb(e){let t=new Promise(
 (n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(fn(e.result)),
-o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return jo.set(t,e),
-t}function _b(e){if(di.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
+o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return Ho.set(t,e),
+t}function _b(e){if(hi.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
 e.removeEventListener("error",r),e.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(e.error||new DOMException(
 "AbortError","AbortError")),o()};e.addEventListener("complete",a),e.addEventListener("error",r),e.addEventListener(
-"abort",r)});di.set(e,t)}function od(e){hi=e(hi)}function yb(e){return bb().includes(e)?function(...t){return e.
-apply(pi(this),t),fn(this.request)}:function(...t){return fn(e.apply(pi(this),t))}}function vb(e){return typeof e==
-"function"?yb(e):(e instanceof IDBTransaction&&_b(e),ci(e,$b())?new Proxy(e,hi):e)}function fn(e){if(e instanceof
-IDBRequest)return wb(e);if(ii.has(e))return ii.get(e);let t=vb(e);return Object.is(t,e)||(ii.set(e,t),jo.set(t,
+"abort",r)});hi.set(e,t)}function od(e){pi=e(pi)}function yb(e){return bb().includes(e)?function(...t){return e.
+apply(ui(this),t),fn(this.request)}:function(...t){return fn(e.apply(ui(this),t))}}function vb(e){return typeof e==
+"function"?yb(e):(e instanceof IDBTransaction&&_b(e),di(e,$b())?new Proxy(e,pi):e)}function fn(e){if(e instanceof
+IDBRequest)return wb(e);if(li.has(e))return li.get(e);let t=vb(e);return Object.is(t,e)||(li.set(e,t),Ho.set(t,
 e)),t}function ad(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=fn(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(fn(r.result),c.oldVersion,c.newVersion,fn(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
 "versionchange",h=>o(h.oldVersion,h.newVersion,h))}).catch(()=>{}),l}function td(e,t){if(!(e instanceof IDBDatabase&&
-!(t in e)&&typeof t=="string"))return;if(li[t])return li[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=xb.includes(
+!(t in e)&&typeof t=="string"))return;if(ci[t])return ci[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=xb.includes(
 n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||kb.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),h=c.store;return s&&(h=h.index(l.shift())),(await Promise.all([h[n](...l),
-o&&c.done]))[0]};return li[t]=a}async function*Mb(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
-...e)),!t)return;t=t;let n=new Proxy(t,Tb);for(rd.set(n,t),jo.set(n,pi(t));t;)yield n,t=await(ui.get(n)||t.continue()),
-ui.delete(n)}function sd(e,t){return t===Symbol.asyncIterator&&ci(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
-"iterate"&&ci(e,[IDBIndex,IDBObjectStore])}var ci,Qc,ed,di,ii,jo,hi,pi,kb,xb,li,Sb,nd,ui,rd,Tb,id=f(()=>{ci=(e,t)=>t.
-some(n=>e instanceof n);di=new WeakMap,ii=new WeakMap,jo=new WeakMap;hi={get(e,t,n){if(e instanceof IDBTransaction){
-if(t==="done")return di.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
+o&&c.done]))[0]};return ci[t]=a}async function*Mb(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
+...e)),!t)return;t=t;let n=new Proxy(t,Tb);for(rd.set(n,t),Ho.set(n,ui(t));t;)yield n,t=await(mi.get(n)||t.continue()),
+mi.delete(n)}function sd(e,t){return t===Symbol.asyncIterator&&di(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
+"iterate"&&di(e,[IDBIndex,IDBObjectStore])}var di,Qc,ed,hi,li,Ho,pi,ui,kb,xb,ci,Sb,nd,mi,rd,Tb,id=f(()=>{di=(e,t)=>t.
+some(n=>e instanceof n);hi=new WeakMap,li=new WeakMap,Ho=new WeakMap;pi={get(e,t,n){if(e instanceof IDBTransaction){
+if(t==="done")return hi.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return fn(e[t])},set(e,t,n){return e[t]=n,!0},has(e,t){return e instanceof IDBTransaction&&(t==="done"||t==="s\
-tore")?!0:t in e}};pi=e=>jo.get(e);kb=["get","getKey","getAll","getAllKeys","count"],xb=["put","add","delete",
-"clear"],li={};od(e=>({...e,get:(t,n,s)=>td(t,n)||e.get(t,n,s),has:(t,n)=>!!td(t,n)||e.has(t,n)}));Sb=["advanc\
-e","continue","continuePrimaryKey"],nd={},ui=new WeakMap,rd=new WeakMap,Tb={get(e,t){if(!Sb.includes(t))return e[t];
-let n=nd[t];return n||(n=nd[t]=function(...s){ui.set(this,rd.get(this)[t](...s))}),n}};od(e=>({...e,get(t,n,s){
-return sd(t,n)?Mb:e.get(t,n,s)},has(t,n){return sd(t,n)||e.has(t,n)}}))});function mi(){return ts??=ad("flangebook",Ob,{upgrade:(e,t,n,s)=>Lb(e,t,s),blocking:Ab,terminated:fi}).catch(e=>{
-throw ts=void 0,e}),ts}function fi(){ts=void 0}async function Ab(){(await ts)?.close(),ts=void 0}async function Lb(e,t,n){
+tore")?!0:t in e}};ui=e=>Ho.get(e);kb=["get","getKey","getAll","getAllKeys","count"],xb=["put","add","delete",
+"clear"],ci={};od(e=>({...e,get:(t,n,s)=>td(t,n)||e.get(t,n,s),has:(t,n)=>!!td(t,n)||e.has(t,n)}));Sb=["advanc\
+e","continue","continuePrimaryKey"],nd={},mi=new WeakMap,rd=new WeakMap,Tb={get(e,t){if(!Sb.includes(t))return e[t];
+let n=nd[t];return n||(n=nd[t]=function(...s){mi.set(this,rd.get(this)[t](...s))}),n}};od(e=>({...e,get(t,n,s){
+return sd(t,n)?Mb:e.get(t,n,s)},has(t,n){return sd(t,n)||e.has(t,n)}}))});function fi(){return ts??=ad("flangebook",Ob,{upgrade:(e,t,n,s)=>Lb(e,t,s),blocking:Ab,terminated:gi}).catch(e=>{
+throw ts=void 0,e}),ts}function gi(){ts=void 0}async function Ab(){(await ts)?.close(),ts=void 0}async function Lb(e,t,n){
 t<1&&(e.createObjectStore("cards",{keyPath:"code"}),e.createObjectStore("list",{keyPath:"code"}),e.createObjectStore(
 "meta"),e.createObjectStore("outbox",{keyPath:"id"})),t<2&&(e.createObjectStore("sent",{keyPath:"id"}),e.createObjectStore(
 "lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),t===1&&await Eb(n))}async function Eb(e){
@@ -112,51 +112,51 @@ let t=e.objectStore("outbox"),s=(await t.getAll()).sort((a,r)=>a.queued_at<r.que
 ...r}of s)t.put({...r,kind:"trial",body:a,number:++o});e.objectStore("meta").put(o,"number"),e.objectStore("me\
 ta").delete("cursor")}function Nb(e){return e instanceof DOMException?e.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":e instanceof
-Error?e.message:String(e)}var Ob,ts,Ho,gi=f(()=>{id();Ob=2;Ho=class extends Error{constructor(t){super(Nb(t))}}});async function ns(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var Uo=f(()=>{});function Je(e,t){return hd(cd,n=>dd(e,"readonly",{},t,n))}function Ne(e,t,{patience:n=cd,durability:s="relaxed"}={}){
+Error?e.message:String(e)}var Ob,ts,Uo,$i=f(()=>{id();Ob=2;Uo=class extends Error{constructor(t){super(Nb(t))}}});async function ns(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var Go=f(()=>{});function Xe(e,t){return hd(cd,n=>dd(e,"readonly",{},t,n))}function Pe(e,t,{patience:n=cd,durability:s="relaxed"}={}){
 return hd(n,o=>ns("writer",n/2,()=>dd(e,"readwrite",{durability:s},t,o)))}async function dd(e,t,n,s,o){let a=await Rb(
-e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Go.add(a),a.done.catch(()=>{}).finally(
-()=>Go.delete(a));try{let r=await s(Cb(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw bi(
-a),a.error??r}}async function Rb(e,t,n){try{return(await mi()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
-s.name==="InvalidStateError"))throw s;return fi(),(await mi()).transaction(e,t,n)}}function bi(e){try{e.abort()}catch{}}
+e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Vo.add(a),a.done.catch(()=>{}).finally(
+()=>Vo.delete(a));try{let r=await s(Cb(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw wi(
+a),a.error??r}}async function Rb(e,t,n){try{return(await fi()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
+s.name==="InvalidStateError"))throw s;return gi(),(await fi()).transaction(e,t,n)}}function wi(e){try{e.abort()}catch{}}
 async function hd(e,t){let n={now:!0},s=t(n);s.then(()=>pd(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
-()=>l(new Ye),gn?Pb:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof Ye&&Bb(n),r}finally{
-clearTimeout(o)}}function Bb(e){e.now=!1,e.transaction?.mode==="readwrite"&&bi(e.transaction),pd(!0)}function pd(e){
+()=>l(new Je),gn?Pb:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof Je&&Bb(n),r}finally{
+clearTimeout(o)}}function Bb(e){e.now=!1,e.transaction?.mode==="readwrite"&&wi(e.transaction),pd(!0)}function pd(e){
 e!==gn&&(gn=e,document.documentElement.dataset.storage=gn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:gn}})))}var cd,Pb,Ye,Go,gn,$i,Ys,Cb,ld,jt=f(()=>{gi();Uo();cd=1e3,Pb=100,Ye=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Go=new Set,gn=!1,$i=!1,Ys=()=>gn;Cb=e=>({store:ld(e.objectStore(
+"storage",{detail:{silent:gn}})))}var cd,Pb,Je,Vo,gn,bi,Ys,Cb,ld,jt=f(()=>{$i();Go();cd=1e3,Pb=100,Je=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Vo=new Set,gn=!1,bi=!1,Ys=()=>gn;Cb=e=>({store:ld(e.objectStore(
 e.objectStoreNames[0])),objectStore:t=>ld(e.objectStore(t))}),ld=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
-tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{$i||=Go.size>
-0;for(let e of Go)bi(e)});addEventListener("pageshow",e=>{e.persisted&&$i&&document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:gn}})),$i=!1})});function He(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
+tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{bi||=Vo.size>
+0;for(let e of Vo)wi(e)});addEventListener("pageshow",e=>{e.persisted&&bi&&document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:gn}})),bi=!1})});function Ue(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
 return e[6]=e[6]&15|64,e[8]=e[8]&63|128,[...e].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function md(e){try{return await Ne(["outbox","meta"],t=>Db(t,e),ud)}catch(t){throw new Ho(
+"$1-$2-$3-$4-$5")}async function md(e){try{return await Pe(["outbox","meta"],t=>Db(t,e),ud)}catch(t){throw new Uo(
 t)}}async function Db(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
-wi).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
-return s.put(a,"number"),n.put(r),r}async function fd(){return Ne("meta",async({store:e})=>{let t=(await e.get(
-"number")??0)+1;return e.put(t,"number"),t})}async function Ue(){return(await Je("outbox",({store:e})=>e.getAll())).
-sort(wi)}async function $n(e){return(await Ue()).filter(t=>t.code===e)}async function Js(e){return Je("outbox",
-({store:t})=>t.get(e))}async function Vo(e){return Je("sent",({store:t})=>t.get(e))}async function bn(e,t){await Ne(
-"outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},ud)}async function zo(e){let t=await Js(
-e);await Ne("outbox",({store:n})=>n.delete(e)),t?.after&&await qo(e,t.after)}async function qo(e,t,n=()=>!0){for(let s of await Ue())
+_i).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
+return s.put(a,"number"),n.put(r),r}async function fd(){return Pe("meta",async({store:e})=>{let t=(await e.get(
+"number")??0)+1;return e.put(t,"number"),t})}async function Ge(){return(await Xe("outbox",({store:e})=>e.getAll())).
+sort(_i)}async function $n(e){return(await Ge()).filter(t=>t.code===e)}async function Js(e){return Xe("outbox",
+({store:t})=>t.get(e))}async function zo(e){return Xe("sent",({store:t})=>t.get(e))}async function bn(e,t){await Pe(
+"outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},ud)}async function qo(e){let t=await Js(
+e);await Pe("outbox",({store:n})=>n.delete(e)),t?.after&&await Ko(e,t.after)}async function Ko(e,t,n=()=>!0){for(let s of await Ge())
 s.after===e&&n(s)&&await bn(s.id,{after:t})}async function Xs(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
-parked:l,...c}=e;try{await Ne(["outbox","sent"],h=>{h.objectStore("sent").put({...c,proposed:n,sent_at:e.sent_at??
-t}),h.objectStore("outbox").delete(e.id)})}catch{await Ne("outbox",({store:h})=>h.delete(e.id))}}async function $d(e){
-let t=Date.parse(e)-Ib*Wb;await Ne("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
+parked:l,...c}=e;try{await Pe(["outbox","sent"],h=>{h.objectStore("sent").put({...c,proposed:n,sent_at:e.sent_at??
+t}),h.objectStore("outbox").delete(e.id)})}catch{await Pe("outbox",({store:h})=>h.delete(e.id))}}async function $d(e){
+let t=Date.parse(e)-Ib*Wb;await Pe("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
 "")<t&&n.delete(s.id)})}async function bd(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
-getAll()).sort(wi),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(
-r.id)||t.put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var Ib,Wb,ud,wi,gd,Pe=f(()=>{gi();jt();Ib=
-90,Wb=864e5,ud={durability:"strict"};wi=(e,t)=>e.number-t.number;gd=e=>bn(e,{refused:void 0})});async function nt(e){return Je("cards",({store:t})=>t.get(e))}async function Ht(){return(await Je("list",({store:t})=>t.
-getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function ct(e){return Ne(["cards","list"],async t=>{
+getAll()).sort(_i),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...h}=r;a.has(
+r.id)||t.put({...h,parked:c,again:!0,number:l-s.length})}),n.clear()}var Ib,Wb,ud,_i,gd,Ce=f(()=>{$i();jt();Ib=
+90,Wb=864e5,ud={durability:"strict"};_i=(e,t)=>e.number-t.number;gd=e=>bn(e,{refused:void 0})});async function st(e){return Xe("cards",({store:t})=>t.get(e))}async function Ht(){return(await Xe("list",({store:t})=>t.
+getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function dt(e){return Pe(["cards","list"],async t=>{
 let n=await t.objectStore("cards").get(e.code);return n&&jb(e,n)?n:(wd(t,e),e)})}function wd(e,t){e.objectStore(
 "cards").put(t),e.objectStore("list").put(Hb(t))}function Hb(e){let{code:t,title:n,note:s,revision:o,updated_at:a,
-updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=e,{metal:m,thickness_mm:g}=h,b=u?.length??0;
-return{code:t,title:n,note:s,metal:m,thickness_mm:g,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:b}}async function _d(){return Je("list",({store:e})=>e.index("settle").getAll(
-IDBKeyRange.lowerBound(1)))}async function yd(){let e=["cards","list","meta","sent","lost"];await Ne(e,t=>{for(let n of e)
-t.objectStore(n).clear()})}async function Ko(){return Je("meta",({store:e})=>e.get("shop"))}async function vd(){
-return Je("meta",({store:e})=>e.get("cursor"))}async function kd(e){let t=e.reset||await Ub()?["outbox","sent",
-"lost"]:[];await Ne(["cards","list","meta",...t],async n=>{e.reset&&(await Gb(n),await bd(n));let s=new Set(t.
+updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=e,{metal:m,thickness_mm:$}=h,b=u?.length??0;
+return{code:t,title:n,note:s,metal:m,thickness_mm:$,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
+worst:l,trials:p,archived:c,settle:b}}async function _d(){return Xe("list",({store:e})=>e.index("settle").getAll(
+IDBKeyRange.lowerBound(1)))}async function yd(){let e=["cards","list","meta","sent","lost"];await Pe(e,t=>{for(let n of e)
+t.objectStore(n).clear()})}async function Yo(){return Xe("meta",({store:e})=>e.get("shop"))}async function vd(){
+return Xe("meta",({store:e})=>e.get("cursor"))}async function kd(e){let t=e.reset||await Ub()?["outbox","sent",
+"lost"]:[];await Pe(["cards","list","meta",...t],async n=>{e.reset&&(await Gb(n),await bd(n));let s=new Set(t.
 length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.cards)wd(n,a),s.has(a.code)&&await Vb(n,a);
 let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,"more")},{patience:Fb})}
 async function Gb(e){let[t,n]=[e.objectStore("cards"),e.objectStore("lost")];for(let s of await t.getAll())n.put(
@@ -164,152 +164,152 @@ s);t.clear(),e.objectStore("list").clear()}async function Vb(e,t){let n=await e.
 e.objectStore("lost").delete(t.code);let s=new Set(t.trials.map(r=>r.id)),o=new Set(await e.objectStore("outbo\
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>e.objectStore("outbox").put(
 xd(t.code,r,l-a.length)))}function xd(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
-kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Sd(e){await Ne("outbox",({store:t})=>{
-e.trials.forEach((n,s)=>{t.put({...xd(e.code,n,s-e.trials.length),missing:!0})})})}async function Yo(){return Je(
-["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function Jo(e){
-await Ne("lost",({store:t})=>t.delete(e))}var Fb,jb,Ub,Ce=f(()=>{Pe();jt();Fb=2e4;jb=(e,t)=>e.revision<t.revision||
-e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Ub=async()=>await Je(
-"lost",({store:e})=>e.count())>0});function Ad(e){return Zs!==null&&e!=="pair"&&!(Md?.labels_open&&zb.includes(e))}async function wn(e){_i+=1;try{
+kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Sd(e){await Pe("outbox",({store:t})=>{
+e.trials.forEach((n,s)=>{t.put({...xd(e.code,n,s-e.trials.length),missing:!0})})})}async function Jo(){return Xe(
+["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function Xo(e){
+await Pe("lost",({store:t})=>t.delete(e))}var Fb,jb,Ub,Re=f(()=>{Ce();jt();Fb=2e4;jb=(e,t)=>e.revision<t.revision||
+e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Ub=async()=>await Xe(
+"lost",({store:e})=>e.count())>0});function Ad(e){return Zs!==null&&e!=="pair"&&!(Md?.labels_open&&zb.includes(e))}async function wn(e){yi+=1;try{
 let{body:t}=await M("GET","/me",{signal:e,timeout:4e3});return Md=t,Ic(t)&&document.dispatchEvent(new CustomEvent(
-"rights")),t}finally{_i-=1}}async function Ld(e){Zs!==e&&(Zs=e,await Promise.all([wn().catch(()=>null),yd().catch(
+"rights")),t}finally{yi-=1}}async function Ld(e){Zs!==e&&(Zs=e,await Promise.all([wn().catch(()=>null),yd().catch(
 ()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Ed(e,t){let{body:n}=await M(
 "POST","/pair",{body:{code:e,name:t}});return R().name||Wt({name:n.name}),Zs=null,Od=performance.now(),await wn(),
 n}async function Nd(){await M("POST","/leave",{}),await Ld("unknown")}function Pd(){document.addEventListener(
 "not-paired",e=>{let{why:t,asked:n}=e.detail;n>Od&&Ld(t)}),document.addEventListener("other-role",Td),es()!=="\
-owner"&&Td()}function Td(){_i||wn().catch(()=>null)}var Xe,zb,Md,Zs,Od,_i,Ut,Xo,_n=f(()=>{F();Te();Ce();se();Xe=
+owner"&&Td()}function Td(){yi||wn().catch(()=>null)}var Ze,zb,Md,Zs,Od,yi,Ut,Zo,_n=f(()=>{F();Te();Re();se();Ze=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Press\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},zb=["\
-card","step"],Md=null,Zs=null,Od=-1/0,_i=0,Ut=()=>Zs;Xo=e=>X(e)});function Ud(e,t){if(!Si(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Rd!==
-void 0?Rd.createHTML(t):t}function xn(e,t,n=e,s){if(t===dt)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=to(t)?
+card","step"],Md=null,Zs=null,Od=-1/0,yi=0,Ut=()=>Zs;Zo=e=>X(e)});function Ud(e,t){if(!Ti(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Rd!==
+void 0?Rd.createHTML(t):t}function xn(e,t,n=e,s){if(t===ht)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=to(t)?
 void 0:t._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(e),o._$AT(e,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=xn(e,o._$AS(e,t.values),o,s)),t}var vi,Cd,Zo,Rd,ki,
-xt,xi,qb,kn,eo,to,Si,jd,yi,Qs,Bd,Id,yn,Wd,Dd,Hd,Ti,i,x,f1,dt,d,Fd,vn,Gd,no,Qo,ss,Sn,ea,ta,na,sa,Vd,Kb,Gt,y=f(()=>{
-vi=globalThis,Cd=e=>e,Zo=vi.trustedTypes,Rd=Zo?Zo.createPolicy("lit-html",{createHTML:e=>e}):void 0,ki="$lit$",
-xt=`lit$${Math.random().toFixed(9).slice(2)}$`,xi="?"+xt,qb=`<${xi}>`,kn=document,eo=()=>kn.createComment(""),
-to=e=>e===null||typeof e!="object"&&typeof e!="function",Si=Array.isArray,jd=e=>Si(e)||typeof e?.[Symbol.iterator]==
-"function",yi=`[ 	
-\f\r]`,Qs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Bd=/-->/g,Id=/>/g,yn=RegExp(`>|${yi}(?:([^\\s"'\
->=/]+)(${yi}*=${yi}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),Wd=/'/g,Dd=/"/g,Hd=/^(?:script|style|textarea|title)$/i,Ti=e=>(t,...n)=>({_$litType$:e,
-strings:t,values:n}),i=Ti(1),x=Ti(2),f1=Ti(3),dt=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),Fd=new WeakMap,
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=xn(e,o._$AS(e,t.values),o,s)),t}var ki,Cd,Qo,Rd,xi,
+St,Si,qb,kn,eo,to,Ti,jd,vi,Qs,Bd,Id,yn,Wd,Dd,Hd,Mi,i,x,$1,ht,d,Fd,vn,Gd,no,ea,ss,Sn,ta,na,sa,oa,Vd,Kb,Gt,y=f(()=>{
+ki=globalThis,Cd=e=>e,Qo=ki.trustedTypes,Rd=Qo?Qo.createPolicy("lit-html",{createHTML:e=>e}):void 0,xi="$lit$",
+St=`lit$${Math.random().toFixed(9).slice(2)}$`,Si="?"+St,qb=`<${Si}>`,kn=document,eo=()=>kn.createComment(""),
+to=e=>e===null||typeof e!="object"&&typeof e!="function",Ti=Array.isArray,jd=e=>Ti(e)||typeof e?.[Symbol.iterator]==
+"function",vi=`[ 	
+\f\r]`,Qs=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Bd=/-->/g,Id=/>/g,yn=RegExp(`>|${vi}(?:([^\\s"'\
+>=/]+)(${vi}*=${vi}*(?:[^ 	
+\f\r"'\`<>=]|("|')|))|$)`,"g"),Wd=/'/g,Dd=/"/g,Hd=/^(?:script|style|textarea|title)$/i,Mi=e=>(t,...n)=>({_$litType$:e,
+strings:t,values:n}),i=Mi(1),x=Mi(2),$1=Mi(3),ht=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),Fd=new WeakMap,
 vn=kn.createTreeWalker(kn,129);Gd=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=Qs;for(let l=0;l<
 n;l++){let c=e[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===Qs?p[1]===
 "!--"?r=Bd:p[1]!==void 0?r=Id:p[2]!==void 0?(Hd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=yn):p[3]!==void 0&&(r=
 yn):r===yn?p[0]===">"?(r=o??Qs,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?yn:p[3]===
-'"'?Dd:Wd):r===Dd||r===Wd?r=yn:r===Bd||r===Id?r=Qs:(r=yn,o=void 0);let g=r===yn&&e[l+1].startsWith("/>")?" ":"";
-a+=r===Qs?c+qb:u>=0?(s.push(h),c.slice(0,u)+ki+c.slice(u)+xt+g):c+xt+(u===-2?l:g)}return[Ud(e,a+(e[n]||"<?>")+
+'"'?Dd:Wd):r===Dd||r===Wd?r=yn:r===Bd||r===Id?r=Qs:(r=yn,o=void 0);let $=r===yn&&e[l+1].startsWith("/>")?" ":"";
+a+=r===Qs?c+qb:u>=0?(s.push(h),c.slice(0,u)+xi+c.slice(u)+St+$):c+St+(u===-2?l:$)}return[Ud(e,a+(e[n]||"<?>")+
 (t===2?"</svg>":t===3?"</math>":"")),s]},no=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
 let a=0,r=0,l=t.length-1,c=this.parts,[h,p]=Gd(t,n);if(this.el=e.createElement(h,s),vn.currentNode=this.el.content,
 n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=vn.nextNode())!==null&&c.
-length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(ki)){let m=p[r++],
-g=o.getAttribute(u).split(xt),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:g,ctor:b[1]===
-"."?ea:b[1]==="?"?ta:b[1]==="@"?na:Sn}),o.removeAttribute(u)}else u.startsWith(xt)&&(c.push({type:6,index:a}),
-o.removeAttribute(u));if(Hd.test(o.tagName)){let u=o.textContent.split(xt),m=u.length-1;if(m>0){o.textContent=
-Zo?Zo.emptyScript:"";for(let g=0;g<m;g++)o.append(u[g],eo()),vn.nextNode(),c.push({type:2,index:++a});o.append(
-u[m],eo())}}}else if(o.nodeType===8)if(o.data===xi)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
-xt,u+1))!==-1;)c.push({type:7,index:a}),u+=xt.length-1}a++}}static createElement(t,n){let s=kn.createElement("\
-template");return s.innerHTML=t,s}};Qo=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
+length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(xi)){let m=p[r++],
+$=o.getAttribute(u).split(St),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:$,ctor:b[1]===
+"."?ta:b[1]==="?"?na:b[1]==="@"?sa:Sn}),o.removeAttribute(u)}else u.startsWith(St)&&(c.push({type:6,index:a}),
+o.removeAttribute(u));if(Hd.test(o.tagName)){let u=o.textContent.split(St),m=u.length-1;if(m>0){o.textContent=
+Qo?Qo.emptyScript:"";for(let $=0;$<m;$++)o.append(u[$],eo()),vn.nextNode(),c.push({type:2,index:++a});o.append(
+u[m],eo())}}}else if(o.nodeType===8)if(o.data===Si)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
+St,u+1))!==-1;)c.push({type:7,index:a}),u+=St.length-1}a++}}static createElement(t,n){let s=kn.createElement("\
+template");return s.innerHTML=t,s}};ea=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(t){let{el:{content:n},parts:s}=this.
 _$AD,o=(t?.creationScope??kn).importNode(n,!0);vn.currentNode=o;let a=vn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
 if(r===c.index){let h;c.type===2?h=new ss(a,a.nextSibling,this,t):c.type===1?h=new c.ctor(a,c.name,c.strings,this,
-t):c.type===6&&(h=new sa(a,this,t)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=vn.nextNode(),r++)}return vn.currentNode=
+t):c.type===6&&(h=new oa(a,this,t)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=vn.nextNode(),r++)}return vn.currentNode=
 kn,o}p(t){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(t,s,n),n+=s.strings.length-2):
 s._$AI(t[n])),n++}},ss=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
 _$AH=d,this._$AN=void 0,this._$AA=t,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let t=this._$AA.parentNode,n=this._$AM;return n!==void 0&&t?.nodeType===11&&(t=n.parentNode),t}get startNode(){
 return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=xn(this,t,n),to(t)?t===d||t==null||t===""?(this.
-_$AH!==d&&this._$AR(),this._$AH=d):t!==this._$AH&&t!==dt&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
+_$AH!==d&&this._$AR(),this._$AH=d):t!==this._$AH&&t!==ht&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
 void 0?this.T(t):jd(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
 _$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==d&&to(this._$AH)?this._$AA.nextSibling.data=t:this.
 T(kn.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
-void 0&&(s.el=no.createElement(Ud(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Qo(
+void 0&&(s.el=no.createElement(Ud(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new ea(
 o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=Fd.get(t.strings);return n===void 0&&Fd.
-set(t.strings,n=new no(t)),n}k(t){Si(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
+set(t.strings,n=new no(t)),n}k(t){Ti(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
 o===n.length?n.push(s=new e(this.O(eo()),this.O(eo()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(t=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);t!==this._$AB;){
 let s=Cd(t).nextSibling;Cd(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
 Sn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
 type=1,this._$AH=d,this._$AN=void 0,this.element=t,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=d}_$AI(t,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)t=xn(this,t,n,0),r=!to(t)||t!==this._$AH&&t!==dt,r&&(this._$AH=t);else{let l=t,c,h;
-for(t=a[0],c=0;c<a.length-1;c++)h=xn(this,l[s+c],n,c),h===dt&&(h=this._$AH[c]),r||=!to(h)||h!==this._$AH[c],h===
+strings,r=!1;if(a===void 0)t=xn(this,t,n,0),r=!to(t)||t!==this._$AH&&t!==ht,r&&(this._$AH=t);else{let l=t,c,h;
+for(t=a[0],c=0;c<a.length-1;c++)h=xn(this,l[s+c],n,c),h===ht&&(h=this._$AH[c]),r||=!to(h)||h!==this._$AH[c],h===
 d?t=d:t!==d&&(t+=(h??"")+a[c+1]),this._$AH[c]=h}r&&!o&&this.j(t)}j(t){t===d?this.element.removeAttribute(this.
-name):this.element.setAttribute(this.name,t??"")}},ea=class extends Sn{constructor(){super(...arguments),this.
-type=3}j(t){this.element[this.name]=t===d?void 0:t}},ta=class extends Sn{constructor(){super(...arguments),this.
-type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==d)}},na=class extends Sn{constructor(t,n,s,o,a){super(
-t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=xn(this,t,n,0)??d)===dt)return;let s=this._$AH,o=t===d&&s!==d||t.capture!==
+name):this.element.setAttribute(this.name,t??"")}},ta=class extends Sn{constructor(){super(...arguments),this.
+type=3}j(t){this.element[this.name]=t===d?void 0:t}},na=class extends Sn{constructor(){super(...arguments),this.
+type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==d)}},sa=class extends Sn{constructor(t,n,s,o,a){super(
+t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=xn(this,t,n,0)??d)===ht)return;let s=this._$AH,o=t===d&&s!==d||t.capture!==
 s.capture||t.once!==s.once||t.passive!==s.passive,a=t!==d&&(s===d||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,t),this._$AH=t}handleEvent(t){typeof this._$AH=="\
-function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},sa=class{constructor(t,n,s){
+function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},oa=class{constructor(t,n,s){
 this.element=t,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(t){
-xn(this,t)}},Vd={M:ki,P:xt,A:xi,C:1,L:Gd,R:Qo,D:jd,V:xn,I:ss,H:Sn,N:ta,U:na,B:ea,F:sa},Kb=vi.litHtmlPolyfillSupport;
-Kb?.(no,ss),(vi.litHtmlVersions??=[]).push("3.3.3");Gt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
+xn(this,t)}},Vd={M:xi,P:St,A:Si,C:1,L:Gd,R:ea,D:jd,V:xn,I:ss,H:Sn,N:na,U:sa,B:ta,F:oa},Kb=ki.litHtmlPolyfillSupport;
+Kb?.(no,ss),(ki.litHtmlVersions??=[]).push("3.3.3");Gt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
 void 0){let a=n?.renderBefore??null;s._$litPart$=o=new ss(t.insertBefore(eo(),a),a,void 0,n??{})}return o._$AI(
 e),o}});function os(e,t=Kd){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function zd(e){return Array.
 isArray(e)?[...e].sort((t,n)=>t.step-n.step).map(({step:t,set_angle_deg:n,punch_depth_mm:s})=>[t,n??null,s??null]):
-e??null}function as(e,t,n){let s=[];for(let[l,c]of Yb){let[h,p]=[e[l],t[l]];h!==void 0&&!oa(h,n[l])&&s.push({name:l,
+e??null}function as(e,t,n){let s=[];for(let[l,c]of Yb){let[h,p]=[e[l],t[l]];h!==void 0&&!aa(h,n[l])&&s.push({name:l,
 label:c,shop:n[l],yours:h,before:p})}if(!e.settings)return s;let[o,a,r]=[e.settings,t.settings??[],n.settings].
 map(Yd);for(let l of new Set([...o.keys(),...a.keys()])){let[c,h,p]=[o.get(l),a.get(l),r.get(l)];qd(c,h)||qd(c,
 p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:h})}return s}function Jd(e,t,n){
 let s={},o=e.filter(l=>t[l.name]==="yours");for(let l of o)l.name.startsWith("settings ")||(s[l.name]=l.yours);
 let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=Yd(n.settings);for(let l of a){let c=Number(
-l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var Kd,oa,aa,
-Mi,Yb,Yd,qd,rs=f(()=>{Kd=["title","note","archived","settings"];oa=(e,t)=>JSON.stringify(zd(e))===JSON.stringify(
-zd(t));aa=(e,t)=>os(e,Kd.filter(n=>n in e&&!oa(e[n],t[n]))),Mi=({before:e={}},t)=>Object.keys(e).every(n=>oa(e[n],
-t[n])),Yb=[["title","Title"],["note","Note"],["archived","In use"]];Yd=e=>new Map(e.map(t=>[t.step,t])),qd=(e,t)=>oa(
-e?[e]:[],t?[t]:[])});async function ra(e){Oi.add(e.id);try{return await Xd(e)}finally{Oi.delete(e.id)}}async function Xd(e){let t;try{
+l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var Kd,aa,ra,
+Oi,Yb,Yd,qd,rs=f(()=>{Kd=["title","note","archived","settings"];aa=(e,t)=>JSON.stringify(zd(e))===JSON.stringify(
+zd(t));ra=(e,t)=>os(e,Kd.filter(n=>n in e&&!aa(e[n],t[n]))),Oi=({before:e={}},t)=>Object.keys(e).every(n=>aa(e[n],
+t[n])),Yb=[["title","Title"],["note","Note"],["archived","In use"]];Yd=e=>new Map(e.map(t=>[t.step,t])),qd=(e,t)=>aa(
+e?[e]:[],t?[t]:[])});async function ia(e){Ai.add(e.id);try{return await Xd(e)}finally{Ai.delete(e.id)}}async function Xd(e){let t;try{
 t=await md(e)}catch(n){let s=await Qb(e);return s||(await Zb(n),Xd(e))}try{return await Qd(t,4e3)??{where:"her\
-e",answer:null}}catch(n){let s=n instanceof j||n instanceof Ye;if(!s&&Li(n))throw await zo(t.id),n;return{where:"\
-here",answer:null,late:s?"":await sh(t,n)}}}async function Zb(e){Ai.add(e),document.dispatchEvent(new CustomEvent(
-"held")),await new Promise(t=>{setTimeout(t,Jb),document.addEventListener("storage",t,{once:!0})}),Ai.delete(e),
+e",answer:null}}catch(n){let s=n instanceof j||n instanceof Je;if(!s&&Ei(n))throw await qo(t.id),n;return{where:"\
+here",answer:null,late:s?"":await sh(t,n)}}}async function Zb(e){Li.add(e),document.dispatchEvent(new CustomEvent(
+"held")),await new Promise(t=>{setTimeout(t,Jb),document.addEventListener("storage",t,{once:!0})}),Li.delete(e),
 document.dispatchEvent(new CustomEvent("held"))}async function Qb(e){try{let{body:t}=await th({...e,number:0,queued_at:""},
-8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof j||!Li(t))return null;throw t}}async function Zd(){
-return ns("outbox",Xb,ew)}async function ew(){let e=0;for(let{id:t}of await Ue()){if(Oi.has(t))continue;let n=await Js(
-t);if(!(!n||!await tw(n)))try{await Qd(n,8e3)&&(e+=1)}catch(s){if(s instanceof j)break;Li(s)?await bn(n.id,{refused:s.
-message,missing:s.status===404}):await sh(n,s)}}return{sent:e,left:(await Ue()).length}}async function Qd(e,t){
+8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof j||!Ei(t))return null;throw t}}async function Zd(){
+return ns("outbox",Xb,ew)}async function ew(){let e=0;for(let{id:t}of await Ge()){if(Ai.has(t))continue;let n=await Js(
+t);if(!(!n||!await tw(n)))try{await Qd(n,8e3)&&(e+=1)}catch(s){if(s instanceof j)break;Ei(s)?await bn(n.id,{refused:s.
+message,missing:s.status===404}):await sh(n,s)}}return{sent:e,left:(await Ge()).length}}async function Qd(e,t){
 if(!await nw(e))return null;let n=await Js(e.id)??e;try{let s=await(n.parked?nh(n,t):th(n,t));return await eh(
 n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof O&&s.status===412)||n.parked)throw s;
 return sw(n,t)}}async function nw({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Js(n))return!1;
-if(!(await Vo(n))?.proposed)return!0;let a=await nt(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await bn(e,
-Mi({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function sw(e,t){if(e.body.part)throw new O(ow);
-let{body:n,at:s}=await M("GET",`/cards/${e.code}`,{timeout:t});await ct(n);let o=(e.body.settles??[]).some(l=>n.
-proposals.some(c=>c.id===l));if(o||!as(e.body,e.before??{},n).length)return await Xs(e,s),await qo(e.id,n.revision_id,
-l=>Mi(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await bn(e.id,{parked:!0});let r=await nh(
+if(!(await zo(n))?.proposed)return!0;let a=await st(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await bn(e,
+Oi({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function sw(e,t){if(e.body.part)throw new O(ow);
+let{body:n,at:s}=await M("GET",`/cards/${e.code}`,{timeout:t});await dt(n);let o=(e.body.settles??[]).some(l=>n.
+proposals.some(c=>c.id===l));if(o||!as(e.body,e.before??{},n).length)return await Xs(e,s),await Ko(e.id,n.revision_id,
+l=>Oi(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await bn(e.id,{parked:!0});let r=await nh(
 a,t);return await eh(a,r),{where:"settle",answer:r.body}}async function eh(e,{body:t,at:n}){if(e.kind!=="trial"){
-let s=t;await ct(s).catch(()=>{}),!e.parked&&e.after&&s.revision_id===e.after&&await qo(e.id,e.after)}await Xs(
+let s=t;await dt(s).catch(()=>{}),!e.parked&&e.after&&s.revision_id===e.after&&await Ko(e.id,e.after)}await Xs(
 e,n,!!e.parked),await $d(n)}function th({kind:e,code:t,id:n,body:s,after:o,etag:a,missing:r},l){return e==="tr\
 ial"?M("POST",`/cards/${t}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${t}`,{body:{...s,id:n,
 ...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function nh({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
 let{reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/cards/${t}/proposa\
 ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function sh({id:e},t){if(!(t instanceof
 O)||t.status<500)return"";let n=t.status===507?"The disk of the shop’s server is full: make room on it":t.title;
-return await bn(e,{late:n}).catch(()=>{}),n}function Li(e){if(!(e instanceof O))throw e;return e.status<500&&![
-401,408,429].includes(e.status)}var Jb,Xb,Oi,Ai,so,tw,ow,is=f(()=>{F();rs();Pe();Ce();jt();Uo();Jb=3e3,Xb=15e3;
-Oi=new Set;Ai=new Set,so=()=>[...Ai].at(-1)?.message??"";tw=async({refused:e,again:t,missing:n,code:s})=>!e||!!(t&&
-n&&await nt(s));ow={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was resto\
-red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function Ze(){return Vt}async function ia(e){let t=await Ue().catch(()=>[]),n=await Yo().catch(()=>[]);Vt={...Vt,
-...e,waiting:t.length,words:Ni(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await rw(t).catch(()=>[]),
+return await bn(e,{late:n}).catch(()=>{}),n}function Ei(e){if(!(e instanceof O))throw e;return e.status<500&&![
+401,408,429].includes(e.status)}var Jb,Xb,Ai,Li,so,tw,ow,is=f(()=>{F();rs();Ce();Re();jt();Go();Jb=3e3,Xb=15e3;
+Ai=new Set;Li=new Set,so=()=>[...Li].at(-1)?.message??"";tw=async({refused:e,again:t,missing:n,code:s})=>!e||!!(t&&
+n&&await st(s));ow={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was resto\
+red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function Qe(){return Vt}async function la(e){let t=await Ge().catch(()=>[]),n=await Jo().catch(()=>[]);Vt={...Vt,
+...e,waiting:t.length,words:Pi(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await rw(t).catch(()=>[]),
 lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(Vt.reached),
 document.documentElement.dataset.settle=String(Vt.settle.length),document.documentElement.dataset.waiting=String(
-Vt.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:Vt}))}function Ni(e){let n=[["trial","result"],
+Vt.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:Vt}))}function Pi(e){let n=[["trial","result"],
 ["note","note"],["edit","edit"]].map(([s,o])=>({word:o,many:e.filter(a=>a.kind===s).length})).filter(({many:s})=>s).
 map(({word:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} a\
 nd ${n.at(-1)}`}async function rw(e){let t=(await _d()).flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of e)
 for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1);return t}function zt(e,t){let n=e||
-!!(t&&!(t instanceof j));n!==Vt.reached&&ia({reached:n})}function ls(){return ia({})}function H(){return oo?(Ei=
-!0,oo):(oo=iw().finally(()=>oo=void 0),oo)}async function iw(){do Ei=!1,await lw();while(Ei)}async function lw(){
-try{await oh(),(await Zd()).sent>0&&await oh(),await ia({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(e){
-await ia(e instanceof j?{reached:!1}:e instanceof O?{reached:!0}:{unkept:!0}),!(e instanceof j||e instanceof O&&
-e.status===401)&&!(e instanceof Ye)&&console.warn("changes feed:",e)}}async function oh(){for(;await ns("feed",
+!!(t&&!(t instanceof j));n!==Vt.reached&&la({reached:n})}function ls(){return la({})}function H(){return oo?(Ni=
+!0,oo):(oo=iw().finally(()=>oo=void 0),oo)}async function iw(){do Ni=!1,await lw();while(Ni)}async function lw(){
+try{await oh(),(await Zd()).sent>0&&await oh(),await la({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(e){
+await la(e instanceof j?{reached:!1}:e instanceof O?{reached:!0}:{unkept:!0}),!(e instanceof j||e instanceof O&&
+e.status===401)&&!(e instanceof Je)&&console.warn("changes feed:",e)}}async function oh(){for(;await ns("feed",
 aw,cw););}async function cw(){let e=await vd()??"",{body:t}=await M("GET",`/changes?since=${encodeURIComponent(
 e)}`,{timeout:15e3});return await kd(t),t.more}function ah(){H(),addEventListener("online",()=>H()),addEventListener(
 "offline",()=>H()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&H()),
-setInterval(()=>document.visibilityState==="visible"&&H(),1e4)}var aw,Vt,oo,Ei,ve=f(()=>{F();Pe();is();jt();Ce();
-Uo();aw=3e3,Vt={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Ei=!1});function qt(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);Gt(
+setInterval(()=>document.visibilityState==="visible"&&H(),1e4)}var aw,Vt,oo,Ni,ve=f(()=>{F();Ce();is();jt();Re();
+Go();aw=3e3,Vt={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Ni=!1});function qt(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);Gt(
 i`<div class="masthead">
         <a class="name" href="/" aria-label="Flangebook, find a card">${hw}<span>Flangebook</span></a>
         ${Ut()===null?i`<nav aria-label="Main">
-                ${dw.filter(([n])=>kt(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
+                ${dw.filter(([n])=>xt(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
               </nav>`:d}
       </div>
       ${pw()}${uw()}${Ut()===null?mw():d}`,document.getElementById("masthead"))}function uw(){return so()?i`<p class="standing" data-test="held">
@@ -321,8 +321,8 @@ i`<div class="masthead">
       Then it is saved automatically.
     </p>`:Ys()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
-    ${Ze().reached===!1?d:"Cards come from the shop."}
-  </p>`:d}function mw(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=Ze(),l=a.filter(m=>kt(
+    ${Qe().reached===!1?d:"Cards come from the shop."}
+  </p>`:d}function mw(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=Qe(),l=a.filter(m=>xt(
 `/c/${m}/settle`)),c=s?` ${s}.`:"",h=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=Ys()?"":"Cards on t\
 his device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&!h&&!l.length&&!r?d:i`<p class="standing" data-test="standing">
     ${u} ${h} ${o?i`<a href="/settings">${o} refused: look</a>`:d}
@@ -330,7 +330,7 @@ his device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&
     ${r?i`<a href="/settings" data-test="lost-count"
             >${r===1?"1 card is":`${r} cards are`} not in the shop any more: look</a
           >`:d}
-  </p>`}var dw,hw,pw,Pi=f(()=>{y();_n();Te();is();jt();ve();dw=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+  </p>`}var dw,hw,pw,Ci=f(()=>{y();_n();Te();is();jt();ve();dw=[["/","Cards"],["/bend","Bend"],["/part","Part"],
 ["/shop","Shop"],["/settings","Settings"]];hw=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
 </svg>`,pw=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
@@ -342,10 +342,10 @@ s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}”
 code:t,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return t.length>7?{code:t,whole:!1,
 fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:ih(
 t.slice(0,-1))!==t.at(-1)?{code:t,whole:!1,fault:"The check character does not fit: one character is wrong, or\
- two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function Ci(){let e=crypto.getRandomValues(
+ two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function Ri(){let e=crypto.getRandomValues(
 new Uint8Array(6)),t=Array.from(e,n=>ao[n%ao.length]).join("");return t+ih(t)}function ih(e){let t=0,n=2;for(let s of e)
 t^=rh(n,ao.indexOf(s)),n=rh(n,2);return ao[t]}function rh(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var ao,pe=f(()=>{ao="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function la(e){let t=es()==="bench"?"This device is a press screen":"This device is an operator's",n=Bc(e)==="\
+1,o&32&&(o^=37);return n}var ao,pe=f(()=>{ao="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function ca(e){let t=es()==="bench"?"This device is a press screen":"This device is an operator's",n=Bc(e)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -354,7 +354,7 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var B,oe,ie=f(()=>{y();Te();B=(e,t,n=d)=>$e(e)?t:n,oe=(e,t,n=d)=>kt(e)?t:n});function Kt(e){if(e instanceof Ye)return i`<div class="state" data-test="storage-silent">
+  </div>`}var B,oe,ie=f(()=>{y();Te();B=(e,t,n=d)=>$e(e)?t:n,oe=(e,t,n=d)=>xt(e)?t:n});function Kt(e){if(e instanceof Je)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
       answers. ${ch}
@@ -364,7 +364,7 @@ er of the crew."}
     </div>`;let t=e instanceof O?e.message:String(e);return e instanceof O||console.error(e),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${t}
-  </div>`}var Me,ke,lh,ch,Re=f(()=>{y();F();jt();Me=e=>i`<p class="state" data-test="loading">${e}</p>`,ke=(e,t=d)=>i`<div class="state" data-test="empty">
+  </div>`}var Me,ke,lh,ch,Be=f(()=>{y();F();jt();Me=e=>i`<p class="state" data-test="loading">${e}</p>`,ke=(e,t=d)=>i`<div class="state" data-test="empty">
     <h1>${e}</h1>
     ${t}
   </div>`,lh=()=>i`<div class="state" data-test="still-opening">
@@ -375,104 +375,104 @@ er of the crew."}
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function be(e,{replace:t=!1}={}){gw()&&(history[t?"replaceState":"pushState"](null,"",e),St(!0))}function ht(e){
-io=e}function gw(){let e=io?.();return!e||confirm(e)}function hh(){io?.()?qt():St()}async function St(e=!1){Ri.
-abort(),Ri=new AbortController,io=null;let{signal:t}=Ri,n=document.documentElement;delete n.dataset.ready;let s=bw(
+>`});function be(e,{replace:t=!1}={}){gw()&&(history[t?"replaceState":"pushState"](null,"",e),Tt(!0))}function pt(e){
+io=e}function gw(){let e=io?.();return!e||confirm(e)}function hh(){io?.()?qt():Tt()}async function Tt(e=!1){Bi.
+abort(),Bi=new AbortController,io=null;let{signal:t}=Bi,n=document.documentElement;delete n.dataset.ready;let s=bw(
 Vs(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-qt();let o=l=>{clearTimeout(a),t.aborted||Gt(l,ca())};Gt(i``,ca());let a=setTimeout(()=>o(lh()),fw);if(!s){o(i`<div class="state">
+qt();let o=l=>{clearTimeout(a),t.aborted||Gt(l,da())};Gt(i``,da());let a=setTimeout(()=>o(lh()),fw);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
-      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!$e(r)){o(la(r)),n.dataset.ready="n\
+      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!$e(r)){o(ca(r)),n.dataset.ready="n\
 ot-yours";return}try{let l=await dh[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:$w(
 s.params),query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{
 t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o(Kt(l)),n.dataset.ready="f\
-ailed"}e&&!t.aborted&&ca().focus({preventScroll:!0})}function bw(e){return e&&Ad(e.route.name)?{route:Pc("pair"),
-params:{}}:e}function ph(e){return dh=e,addEventListener("popstate",()=>St()),addEventListener("beforeunload",
+ailed"}e&&!t.aborted&&da().focus({preventScroll:!0})}function bw(e){return e&&Ad(e.route.name)?{route:Pc("pair"),
+params:{}}:e}function ph(e){return dh=e,addEventListener("popstate",()=>Tt()),addEventListener("beforeunload",
 t=>(so()||io?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest("a");!n||t.
 defaultPrevented||t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||n.target||n.hasAttribute("download")||n.origin!==
 location.origin||!Vs(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),be(n.pathname+n.
-search+n.hash))}),ca().replaceChildren(),St()}var fw,Ri,io,dh,ca,$w,Be=f(()=>{y();Pi();_n();pe();Te();si();is();
-ie();Re();fw=1e3,Ri=new AbortController,io=null,dh={},ca=()=>document.getElementById("main");$w=e=>e.code?{...e,
-code:ro(e.code)}:e});var Tn,da,cs,Bi=f(()=>{Tn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},da=e=>(...t)=>({
+search+n.hash))}),da().replaceChildren(),Tt()}var fw,Bi,io,dh,da,$w,Ie=f(()=>{y();Ci();_n();pe();Te();oi();is();
+ie();Be();fw=1e3,Bi=new AbortController,io=null,dh={},da=()=>document.getElementById("main");$w=e=>e.code?{...e,
+code:ro(e.code)}:e});var Tn,ha,cs,Ii=f(()=>{Tn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},ha=e=>(...t)=>({
 _$litDirective$:e,values:t}),cs=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
-this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var aT,uh,ww,ha,Ii=f(()=>{y();({I:aT}=Vd),uh=e=>e.strings===void 0,ww={},ha=(e,t=ww)=>e._$AH=t});var xe,Yt=f(()=>{y();Bi();Ii();xe=da(class extends cs{constructor(e){if(super(e),e.type!==Tn.PROPERTY&&e.type!==
+this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var iT,uh,ww,pa,Wi=f(()=>{y();({I:iT}=Vd),uh=e=>e.strings===void 0,ww={},pa=(e,t=ww)=>e._$AH=t});var xe,Yt=f(()=>{y();Ii();Wi();xe=ha(class extends cs{constructor(e){if(super(e),e.type!==Tn.PROPERTY&&e.type!==
 Tn.ATTRIBUTE&&e.type!==Tn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!uh(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
-t]){if(t===dt||t===d)return t;let n=e.element,s=e.name;if(e.type===Tn.PROPERTY){if(t===n[s])return dt}else if(e.
-type===Tn.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return dt}else if(e.type===Tn.ATTRIBUTE&&n.getAttribute(
-s)===t+"")return dt;return ha(e),t}})});function pa(e){return Object.hasOwn(Jt,e)?e:void 0}async function ce(e,t){try{return await ua(e,t)}catch(n){let s=n instanceof
-j?await Ko():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function Xt(){try{let e=await Ko();
-if(e||!Ze().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([fa(),ua("metals")]);return{
-press:e,metals:t}}catch{return}}async function ua(e,t){let{body:n,etag:s}=await M("GET",`/${e}`,{signal:t});return{
+t]){if(t===ht||t===d)return t;let n=e.element,s=e.name;if(e.type===Tn.PROPERTY){if(t===n[s])return ht}else if(e.
+type===Tn.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return ht}else if(e.type===Tn.ATTRIBUTE&&n.getAttribute(
+s)===t+"")return ht;return pa(e),t}})});function ua(e){return Object.hasOwn(Jt,e)?e:void 0}async function ce(e,t){try{return await ma(e,t)}catch(n){let s=n instanceof
+j?await Yo():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function Xt(){try{let e=await Yo();
+if(e||!Qe().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([ga(),ma("metals")]);return{
+press:e,metals:t}}catch{return}}async function ma(e,t){let{body:n,etag:s}=await M("GET",`/${e}`,{signal:t});return{
 items:n[e],etag:s,kept:!1}}async function mh(e,t,n){await M("PUT",`/${e}`,{body:{[e]:t.map(Mn),by:R().name},etag:n})}
-async function ma(e){try{return await fa(e)}catch(t){let n=t instanceof j?await Ko():void 0;if(!n)throw t;return{
-press:n.press??null,etag:null,kept:!0}}}async function fa(e){let{body:t,etag:n}=await M("GET","/press",{signal:e});
+async function fa(e){try{return await ga(e)}catch(t){let n=t instanceof j?await Yo():void 0;if(!n)throw t;return{
+press:n.press??null,etag:null,kept:!0}}}async function ga(e){let{body:t,etag:n}=await M("GET","/press",{signal:e});
 return{press:t.press,etag:n,kept:!1}}async function fh(e,t){let n={press:Mn(e),by:R().name};return(await M("PU\
 T","/press",{body:n,etag:t})).body.press}function Mn({outline_mm:e,outlines_mm:t,...n}){return n}function gh(e,t){
 return JSON.stringify(e&&Mn(e))===JSON.stringify(t&&Mn(t))}function Zt({tray:e,slot:t}){return!e&&!t?"place no\
 t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var Jt,le,ds,fe=f(
-()=>{F();se();Ce();ve();Jt={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
+()=>{F();se();Re();ve();Jt={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 le={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
 metals:"shop.write_metals"};ds=(e,t)=>e?.find(n=>n.code===t)?.name??t});function lo(e,t){let s=t.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...os(c.body)}),
 e),o=t.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(e.proposals??[]).filter(l=>!a.
 has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??e.revision_id,here:o}}async function On(e){return lo(e,
-await $n(e.code).catch(()=>[]))}async function Wi(e){let t=await nt(e);return t&&lo(t,(await $n(e)).filter(n=>n.
-body.settles))}async function co(e){let t=await nt(e);return t&&On(t)}async function Qt(e,t,{reason:n="",settles:s=[]}={}){
-let o=aa(t,e),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:e};let{name:r}=R(),l=await ra(
-{id:He(),kind:a.every(p=>p==="note")&&!s.length?"note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},
+await $n(e.code).catch(()=>[]))}async function Di(e){let t=await st(e);return t&&lo(t,(await $n(e)).filter(n=>n.
+body.settles))}async function co(e){let t=await st(e);return t&&On(t)}async function Qt(e,t,{reason:n="",settles:s=[]}={}){
+let o=ra(t,e),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:e};let{name:r}=R(),l=await ia(
+{id:Ue(),kind:a.every(p=>p==="note")&&!s.length?"note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},
 ...n?{reason:n}:{},...r?{by:r}:{}},before:os(e,a),after:e.after,etag:e.etag,revision:e.revision}),c=await co(e.
-code).catch(()=>{}),h=l.answer;return{where:l.where,card:c??(h?lo(h,[]):{...e,...o})}}var en=f(()=>{rs();Pe();
-is();se();Ce()});function Di(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(yw);if(!t.length)return null;
+code).catch(()=>{}),h=l.answer;return{where:l.where,card:c??(h?lo(h,[]):{...e,...o})}}var en=f(()=>{rs();Ce();
+is();se();Re()});function Fi(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(yw);if(!t.length)return null;
 let n=vw(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function pt(e,t){let n=Di(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ut(e,t){let n=Fi(
 e);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=t;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
 o>0&&o<=n.deepest_mm)}function vw({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
 o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*_w:0}var $h,_w,yw,An=f(()=>{$h=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],_w=180/Math.PI;yw=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function ut(e,t,n){let s=null,o=await nt(e).catch(a=>{s=a});if(!o){await t(await On(await kw(e,n,s)),{where:"\
-shop"});return}await t(await On(o),{where:"device"}),xw(o,t,n)}async function kw(e,t,n){try{return await Tt(e,
-t)}catch(s){throw s instanceof j&&n instanceof Ye?n:s}}async function bh(){try{let e=await Ht();if(e.length||!Ze().
+t."],_w=180/Math.PI;yw=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function mt(e,t,n){let s=null,o=await st(e).catch(a=>{s=a});if(!o){await t(await On(await kw(e,n,s)),{where:"\
+shop"});return}await t(await On(o),{where:"device"}),xw(o,t,n)}async function kw(e,t,n){try{return await Mt(e,
+t)}catch(s){throw s instanceof j&&n instanceof Je?n:s}}async function bh(){try{let e=await Ht();if(e.length||!Qe().
 unkept)return{list:e,where:"device"}}catch{}try{let{body:e}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
 return zt(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return zt(!1,e),{list:[],where:"sh\
-op"}}}async function xw(e,t,n){try{let s=await Tt(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await On(s),{
-where:"shop"})}catch{}}async function wh(e,t){if(await nt(e).catch(()=>{}))return"device";try{return await Tt(
+op"}}}async function xw(e,t,n){try{let s=await Mt(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await On(s),{
+where:"shop"})}catch{}}async function wh(e,t){if(await st(e).catch(()=>{}))return"device";try{return await Mt(
 e,t),"shop"}catch(n){if(n instanceof O&&n.status===404)return"nowhere";if(n instanceof j)return"silent";throw n}}
-async function Tt(e,t){try{let{body:n}=await M("GET",`/cards/${e}`,{signal:t,timeout:4e3});return zt(!0),await ct(
-n).catch(()=>n)}catch(n){throw t?.aborted||zt(!1,n),n}}async function ga(e,t){let{body:n}=await M("PUT",`/card\
-s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return ct(n).catch(()=>n)}function st(e,t){let n=e.
+async function Mt(e,t){try{let{body:n}=await M("GET",`/cards/${e}`,{signal:t,timeout:4e3});return zt(!0),await dt(
+n).catch(()=>n)}catch(n){throw t?.aborted||zt(!1,n),n}}async function $a(e,t){let{body:n}=await M("PUT",`/card\
+s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return dt(n).catch(()=>n)}function ot(e,t){let n=e.
 settings?.find(a=>a.step===t.number),s={set_angle_deg:n?.set_angle_deg??t.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??
-t.punch_depth_mm},o=pt(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
-null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var Ie=f(()=>{F();en();An();jt();
-Ce();ve()});function Ge(e,t){return e.length*t*.6+t*.3}function Sw(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
+t.punch_depth_mm},o=ut(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
+null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var We=f(()=>{F();en();An();jt();
+Re();ve()});function Ve(e,t){return e.length*t*.6+t*.3}function Sw(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
 e.y-t.y)*2<e.height+t.height}function _h(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
 2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
-Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Tw([e,t],[n,s]){return $a(e,t,n)!==$a(e,t,s)&&
-$a(n,s,e)!==$a(n,s,t)}function $a(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var ba,wa=f(()=>{
-ba=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
+Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Tw([e,t],[n,s]){return ba(e,t,n)!==ba(e,t,s)&&
+ba(n,s,e)!==ba(n,s,t)}function ba(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var wa,_a=f(()=>{
+wa=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:t,
 lines:n=[]}){let s=this.taken.filter(l=>Sw(t,l)).length,o=this.edges.filter(l=>_h(t,l)).length,a=n.reduce((l,c)=>l+
 this.edges.filter(h=>Tw(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>_h(h,c)).length,0);return s*40+
 Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Oe(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function ho(e){return e.length?
-`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function Qe(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
+`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function et(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
 s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function yh([e,t,n,s],o){return`${e-
 o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function Ln([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
 t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var tn=f(()=>{});function U(e){let{text:t}=w(e,{digits:2});return R().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
 /\.$/,"")}function kh({section:e,part:t},{pixels:n=hs(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=Ln(Qe([e.outline]),n-2*l,s-2*l),h=e.outline.map(c),p=new ba(h.map((v,P)=>[v,h[(P+1)%h.length]])),u=Aw(e).map(
-(v,P)=>Ew(v.map(c),U(t.flats_mm[P]),p,18)),m=e.bend_points.map((v,P)=>Lw(c(v),P+1,t.bends[P],p,18)),[g,b,_,T]=Cw(
-[...h,...m.flatMap(v=>vh(v.box)),...u.flatMap(v=>[...vh(v.box),...v.lines.flat()])]),[E,N]=[_-g+12,T-b+12];return i`<svg
+c=Ln(et([e.outline]),n-2*l,s-2*l),h=e.outline.map(c),p=new wa(h.map((v,P)=>[v,h[(P+1)%h.length]])),u=Aw(e).map(
+(v,P)=>Ew(v.map(c),U(t.flats_mm[P]),p,18)),m=e.bend_points.map((v,P)=>Lw(c(v),P+1,t.bends[P],p,18)),[$,b,_,T]=Cw(
+[...h,...m.flatMap(v=>vh(v.box)),...u.flatMap(v=>[...vh(v.box),...v.lines.flat()])]),[E,N]=[_-$+12,T-b+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
     aria-label=${Ow(t)}
     width=${E}
     height=${N}
-    viewBox="${g-6} ${b-6} ${E} ${N}">
+    viewBox="${$-6} ${b-6} ${E} ${N}">
     <path class="sheet" d="M${h.map(v=>v.join(" ")).join("L")}Z" />
-    ${u.map(({lines:v,box:P,text:Z})=>x`${v.map(([de,Io])=>x`<path class="dimension" d="M${de}L${Io}"/>`)}
+    ${u.map(({lines:v,box:P,text:Z})=>x`${v.map(([de,Wo])=>x`<path class="dimension" d="M${de}L${Wo}"/>`)}
       ${Nw(v[0])}${Pw(P,Z,18)}`)}
     ${m.map(({box:v,text:P,number:Z,badge:de})=>x`<circle class="badge ${Z===a?"marked":""}" cx=${de[0]} cy=${de[1]}
           r=${18*.68}/>
@@ -481,47 +481,47 @@ c=Ln(Qe([e.outline]),n-2*l,s-2*l),h=e.outline.map(c),p=new ba(h.map((v,P)=>[v,h[
       <text x=${de[0]+18*.95} y=${v.y} font-size=${18}
         dominant-baseline="central">${P}</text>`)}
   </svg>`}function hs(){return Math.min(Math.max(innerWidth-32,300),720)}function Ow(e){return`Section. ${e.flats_mm.
-map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${xh(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
+map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${xh(o)} ${o.direction}`:"";return`flat ${s+1}: ${g(w(n))}${a}`}).
 join("; ")}.`}function xh(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":re(S(e.included_angle_deg))}
 function Aw({dimensions:e,bend_points:t,centre_line:n}){if(e)return e;let s=[n[0],...t,n[n.length-1]];return s.
-slice(1).map((o,a)=>[s[a],o])}function Lw(e,t,n,s,o){let a=xh(n),r=Ge(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>Mw.
-map(u=>{let m=e[0]+Math.cos(u)*(p*o+r/2-o*.6),g=e[1]+Math.sin(u)*p*o;return{box:{x:m,y:g,width:r,height:o*1.5},
+slice(1).map((o,a)=>[s[a],o])}function Lw(e,t,n,s,o){let a=xh(n),r=Ve(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>Mw.
+map(u=>{let m=e[0]+Math.cos(u)*(p*o+r/2-o*.6),$=e[1]+Math.sin(u)*p*o;return{box:{x:m,y:$,width:r,height:o*1.5},
 cost:p*2}})),{box:c}=s.choose(l),h=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:t,badge:h}}function Ew([e,t],n,s,o){
-let a=Math.hypot(t[0]-e[0],t[1]-e[1])||1,r=[-(t[1]-e[1])/a,(t[0]-e[0])/a],[l,c]=[Ge(n,o),o*1.3],h=(m,g)=>[m[0]+
-r[0]*g,m[1]+r[1]*g],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(g=>[.5,.3,.7].map(b=>{let[_,T]=[h(e,g*o),h(t,g*o)],
-E={x:_[0]+(T[0]-_[0])*b,y:_[1]+(T[1]-_[1])*b,width:l,height:c},N=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(g*r[1])*
-o*.9:0,v=[[_,T],[h(e,Math.sign(g)*o*.5),h(_,Math.sign(g)*4)],[h(t,Math.sign(g)*o*.5),h(T,Math.sign(g)*4)]];return{
-box:{...E,y:E.y+N},cost:Math.abs(g)+(b===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.lines,text:n}}
+let a=Math.hypot(t[0]-e[0],t[1]-e[1])||1,r=[-(t[1]-e[1])/a,(t[0]-e[0])/a],[l,c]=[Ve(n,o),o*1.3],h=(m,$)=>[m[0]+
+r[0]*$,m[1]+r[1]*$],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap($=>[.5,.3,.7].map(b=>{let[_,T]=[h(e,$*o),h(t,$*o)],
+E={x:_[0]+(T[0]-_[0])*b,y:_[1]+(T[1]-_[1])*b,width:l,height:c},N=a<l*1.4&&Math.abs(r[1])>.5?Math.sign($*r[1])*
+o*.9:0,v=[[_,T],[h(e,Math.sign($)*o*.5),h(_,Math.sign($)*4)],[h(t,Math.sign($)*o*.5),h(T,Math.sign($)*4)]];return{
+box:{...E,y:E.y+N},cost:Math.abs($)+(b===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.lines,text:n}}
 function Nw(e){return e.map(([t,n])=>x`<path class="dimension tick" d="M${t-4} ${n+4}L${t+4} ${n-4}"/>`)}function Pw({
 x:e,y:t,width:n,height:s},o,a){return x`<rect class="ground" x=${e-n/2} y=${t-s/2} width=${n} height=${s}/>
     <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function vh({
-x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function Cw(e){return Qe([e])}var Mw,ot=f(()=>{
-y();se();A();wa();tn();Mw=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function k(e,t=Rw[e]){return i`<span class="flag ${e}"
+x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function Cw(e){return et([e])}var Mw,at=f(()=>{
+y();se();A();_a();tn();Mw=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function k(e,t=Rw[e]){return i`<span class="flag ${e}"
     ><svg viewBox="0 0 24 24" aria-hidden="true">${Bw[e]}</svg>${t}</span
-  >`}function Fi({step:e,steps:t=[]}){return t.length>1?i`<b>Steps ${t.join(", ")}.</b> `:e?i`<b>Step ${e}.</b> `:
-d}function Ee(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>ps.indexOf(Se(s))-ps.indexOf(
+  >`}function ji({step:e,steps:t=[]}){return t.length>1?i`<b>Steps ${t.join(", ")}.</b> `:e?i`<b>Step ${e}.</b> `:
+d}function Ne(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>ps.indexOf(Se(s))-ps.indexOf(
 Se(o)));return n.length===0?d:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(Se(s))}
           <div class="say">
-            ${Fi(s)}${je(s.template,s.numbers)}
-            ${s.do?i`<div class="do">${je(En(s),s.numbers)}</div>`:d}
+            ${ji(s)}${He(s.template,s.numbers)}
+            ${s.do?i`<div class="do">${He(En(s),s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}function ya(e){let t=new Map;for(let s of e){let o=`${Se(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
+  </ul>`}function va(e){let t=new Map;for(let s of e){let o=`${Se(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
 let n=[...t.values()].sort(([s],[o])=>ps.indexOf(Se(s))-ps.indexOf(Se(o)));return i`<ul class="checks lines" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s[0].level} data-code=${s[0].code}>
           ${Iw(s)}
         </li>`)}
   </ul>`}function Iw([e,...t]){let n=i`${k(Se(e))}
-    <div class="say">${Fi(e)}${je(e.template,e.numbers)} ${Ww(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
+    <div class="say">${ji(e)}${He(e.template,e.numbers)} ${Ww(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
 level==="stop"}>
     <summary>${n}</summary>
-    ${t.map(s=>i`<p class="say">${Fi(s)}${je(s.template,s.numbers)}</p>`)}
-    ${e.do?i`<p class="do">${je(En(e),e.numbers)}</p>`:d}
+    ${t.map(s=>i`<p class="say">${ji(s)}${He(s.template,s.numbers)}</p>`)}
+    ${e.do?i`<p class="do">${He(En(e),e.numbers)}</p>`:d}
   </details>`}function Ww(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?d:t.
 length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var Rw,ps,
-Bw,Se,ge,En,_a,po,G=f(()=>{y();A();Rw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},ps=
+Bw,Se,ge,En,ya,po,G=f(()=>{y();A();Rw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},ps=
 ["stop","caution","unknown","note","ok"],Bw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
@@ -529,12 +529,12 @@ caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Se=({level:e,sign:t,do:n,
-step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),ge=({template:e,numbers:t})=>je(e,t),En=({do:e,do_template:t})=>t??
-e,_a=({template:e,numbers:t={},words:n=""})=>e?je(e,t):n,po=e=>e.map(ge).join(" ")});function Nn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
+step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),ge=({template:e,numbers:t})=>He(e,t),En=({do:e,do_template:t})=>t??
+e,ya=({template:e,numbers:t={},words:n=""})=>e?He(e,t):n,po=e=>e.map(ge).join(" ")});function Nn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
 c",month:"short",year:"numeric"})}function ae(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${Nn(e)}\
 , ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function us({made_at:e,received_at:t}){return t?
 !e||Math.abs(Date.parse(e)-Date.parse(t))<Dw?ae(t):`in the shop ${ae(t)}, made ${ae(e)} by the device’s clock`:
-ae(e??"")}function Mt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var Dw,Ve=f(()=>{Dw=5*6e4});function Sh(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+ae(e??"")}function Ot({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var Dw,ze=f(()=>{Dw=5*6e4});function Sh(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${e.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
@@ -549,8 +549,8 @@ ae(e??"")}function Mt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join
             </span>
           </a>
         </li>`)}
-  </ul>`}var Fw,Th=f(()=>{y();pe();ot();A();G();Ve();Fw=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
-d});function ka(e,t,n,s){let o=me(e.code),a=o.fault||(e.asked&&!o.whole?Hw(o.code):"");return i`<form class="code-form" @submit=${l=>{
+  </ul>`}var Fw,Th=f(()=>{y();pe();at();A();G();ze();Fw=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
+d});function xa(e,t,n,s){let o=me(e.code),a=o.fault||(e.asked&&!o.whole?Hw(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),e.asked=!0,o.whole?be(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
@@ -576,15 +576,15 @@ l.preventDefault(),e.asked=!0,o.whole?be(`/c/${o.code}`):n()}}>
         >${W(e.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A valid code, but not on this device yet. Open asks the shop.</span
-      >`}var va,Hw,ji=f(()=>{y();Yt();pe();Be();va=()=>({code:"",asked:!1});Hw=e=>e?`A card code has seven cha\
-racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Oh={};ne(Oh,{show:()=>Gw});async function Gw(e){e.title("Find a card");let t={typed:va(),search:"",shown:Hi},
+      >`}var ka,Hw,Hi=f(()=>{y();Yt();pe();Ie();ka=()=>({code:"",asked:!1});Hw=e=>e?`A card code has seven cha\
+racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Oh={};ne(Oh,{show:()=>Gw});async function Gw(e){e.title("Find a card");let t={typed:ka(),search:"",shown:Ui},
 n=await Mh(),s=!1,o=()=>{e.render(i`<div class="home">
         <h1>Find a card</h1>
         <div class="home-scan">
           <a class="button next wide" href="/scan" data-test="scan">${Uw} Scan a label</a>
         </div>
         <div class="home-ways">
-          ${ka(t.typed,n.list,o,"Seven characters, capitals or not.")}
+          ${xa(t.typed,n.list,o,"Seven characters, capitals or not.")}
           <nav class="home-new" aria-label="Start something">
             ${oe("/bend",i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`)}
             ${oe("/part",i`<a class="button" href="/part" data-test="new-part"
@@ -593,10 +593,10 @@ n=await Mh(),s=!1,o=()=>{e.render(i`<div class="home">
           </nav>
         </div>
         ${Vw(t,n,s,o)}
-      </div>`)};o();let a=async()=>{s||=Ze().reached!==null,n=await Mh(),o(),(s||n.list.length)&&e.ready()};document.
+      </div>`)};o();let a=async()=>{s||=Qe().reached!==null,n=await Mh(),o(),(s||n.list.length)&&e.ready()};document.
 addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await H().then(a)}async function Mh(){let[
-{list:e,where:t},n,s]=await Promise.all([bh(),Xt(),Ue().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
-Ni(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>ds(n?.metals,r)}}function Vw(e,t,n,s){
+{list:e,where:t},n,s]=await Promise.all([bh(),Xt(),Ge().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
+Pi(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>ds(n?.metals,r)}}function Vw(e,t,n,s){
 if(t.list.length===0)return n?Kw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
 let o=zw(t,e.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
@@ -607,7 +607,7 @@ let o=zw(t,e.search);return i`<section class="home-list" aria-label="Cards">
         type="search"
         autocomplete="off"
         .value=${xe(e.search)}
-        @input=${a=>{e.search=a.target.value,e.shown=Hi,s()}} />
+        @input=${a=>{e.search=a.target.value,e.shown=Ui,s()}} />
     </div>
     <p class="count" role="status" data-test="count">${qw(o.length,t,e.search)}</p>
     ${Sh(o.slice(0,e.shown),t)}
@@ -615,7 +615,7 @@ let o=zw(t,e.search);return i`<section class="home-list" aria-label="Cards">
             <button
               class="button"
               data-test="more"
-              @click=${()=>{e.shown+=Hi,s()}}>
+              @click=${()=>{e.shown+=Ui,s()}}>
               Show more
             </button>
           </div>`:d}
@@ -623,16 +623,16 @@ let o=zw(t,e.search);return i`<section class="home-list" aria-label="Cards">
 length===0?e.filter(o=>!o.archived):e.filter(o=>{let{code:a,title:r,note:l,metal:c}=o,h=`${a} ${W(a)} ${r} ${l}\
  ${c} ${t(c)}`.toLowerCase();return s.every(p=>h.includes(p))})}function qw(e,{list:t,where:n},s){let o=n==="d\
 evice"?"on this device":"of the shop";return s.trim()===""?e===1?`1 card ${o}`:`${e} cards ${o}`:e===0?`None o\
-f the ${t.length} cards matches.`:`${e} of ${t.length} cards`}function Kw(){return Ze().reached===!1?i`<div class="state" data-test="empty">
+f the ${t.length} cards matches.`:`${e} of ${t.length} cards`}function Kw(){return Qe().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
         <strong>The shop has no cards yet</strong>${B("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Hi,Uw,Ah=f(()=>{y();Yt();pe();fe();Pe();Ie();ve();ie();Th();ji();Hi=40,Uw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Ui,Uw,Ah=f(()=>{y();Yt();pe();fe();Ce();We();ve();ie();Th();Hi();Ui=40,Uw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var Pn,Lh,Eh,ms,Ui=f(()=>{Pn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var Pn,Lh,Eh,ms,Gi=f(()=>{Pn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
@@ -645,21 +645,21 @@ ss","stainless steel"],["aluminium","aluminium"]],ms=[{name:"poisson",label:"Poi
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function Cn(e=""){let n=e.split(`
 `).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(Nh.map((a,r)=>[a,
 o[r]??""]))});return n.length?n:[{...Ph}]}function Bh(e){let t=Cn(e),{angle:n,face:s}=t[t.length-1];return uo(
-[...t,{...Ph,angle:n,face:s}])}var Nh,Ph,Ch,uo,Rh,Ih,mo,Gi=f(()=>{Nh=["v","angle","radius","face","centre","co\
+[...t,{...Ph,angle:n,face:s}])}var Nh,Ph,Ch,uo,Rh,Ih,mo,Vi=f(()=>{Nh=["v","angle","radius","face","centre","co\
 de","rating"],Ph={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},Ch=[["top","top"],["back","b\
 ack"],["bottom","bottom"],["front","front"]];uo=e=>e.map(t=>Nh.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
 `
 `),Rh=(e,t,n)=>uo(Cn(e).map((s,o)=>o===t?{...s,...n}:s));Ih=(e,t)=>uo(Cn(e).filter((n,s)=>s!==t)),mo={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var Dh,Vi,Wh,zi,qi,xa,fs,Ki,Yi,Sa,Ji=f(()=>{Dh="Empty is unknown: checks with it then say so.",Vi={name:"ratin\
+ating"}});var Dh,zi,Wh,qi,Ki,Sa,fs,Yi,Ji,Ta,Xi=f(()=>{Dh="Empty is unknown: checks with it then say so.",zi={name:"ratin\
 g_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},Wh={name:"se\
 gments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned twice twice."},
-zi=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],qi=[{name:"condition",label:"\
+qi=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],Ki=[{name:"condition",label:"\
 Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown","unknown"]]},
-{name:"condition_note",label:"Note on its condition",type:"note"}],xa={name:"name",label:"Name",type:"text",broad:!0},
+{name:"condition_note",label:"Note on its condition",type:"note"}],Sa={name:"name",label:"Name",type:"text",broad:!0},
 fs=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,hint:`One point a line: x, y. x tow\
-ards the back gauge, y up. ${t}`,when:n=>n.shape==="points"}),Ki=e=>e.shape!=="multi_v",Yi=({die_holder_height_mm:e})=>!!e&&
-!/^0+([.,]0*)?( mm| in)?$/.test(String(e)),Sa={punches:[{title:"What it is",part:"what",fields:[xa,{name:"angl\
+ards the back gauge, y up. ${t}`,when:n=>n.shape==="points"}),Yi=e=>e.shape!=="multi_v",Ji=({die_holder_height_mm:e})=>!!e&&
+!/^0+([.,]0*)?( mm| in)?$/.test(String(e)),Ta={punches:[{title:"What it is",part:"what",fields:[Sa,{name:"angl\
 e_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_mm",label:"Tip radius",type:"length"}]},{
 title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[["straight","\
 straight"],["gooseneck","gooseneck"],["points","by points or DXF"]]},{name:"height_mm",label:"Height, tip to s\
@@ -668,26 +668,26 @@ Throat behind the tip",type:"length",when:e=>e.shape==="gooseneck"},{name:"neck_
 the neck",type:"length",when:e=>e.shape==="gooseneck",blank:"as the body"},{name:"throat_top_mm",label:"Throat\
  begins to close",type:"length",when:e=>e.shape==="gooseneck",blank:"as high as it can",hint:"Above the tip."},
 fs("punch","The tip is at 0, 0."),{name:"turned",label:"Sits in the press",type:"yes",options:[["no","as drawn"],
-["yes","reversed"]]}]},{title:"Rating and pieces",part:"rest",fields:[Vi,Wh]},{title:"Place and condition",part:"\
-rest",fields:[...zi,...qi]}],dies:[{title:"What it is",part:"what",fields:[xa,{name:"v_opening_mm",label:"V op\
-ening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Ki},{name:"angle_deg",label:"An\
-gle of the V",type:"number",unit:"°",when:Ki},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"length",
-when:Ki}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[[
+["yes","reversed"]]}]},{title:"Rating and pieces",part:"rest",fields:[zi,Wh]},{title:"Place and condition",part:"\
+rest",fields:[...qi,...Ki]}],dies:[{title:"What it is",part:"what",fields:[Sa,{name:"v_opening_mm",label:"V op\
+ening",type:"length",hint:"Between the sharp corners of face and flanks.",when:Yi},{name:"angle_deg",label:"An\
+gle of the V",type:"number",unit:"°",when:Yi},{name:"shoulder_radius_mm",label:"Shoulder radius",type:"length",
+when:Yi}]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pick",broad:!0,options:[[
 "single_v","single V"],["multi_v","block with several V's"],["points","by points or DXF"]]},{name:"height_mm",
 label:"Height",type:"length"},{name:"width_mm",label:"Width",type:"length"},{name:"turned",label:"Sits in the \
 press",type:"yes",options:[["no","as drawn"],["yes","reversed"]]},{name:"openings",label:"The V's of the block",
 type:"openings",when:e=>e.shape==="multi_v"},{name:"up",label:"V that is up",type:"number",hidden:!0,when:e=>e.
 shape==="multi_v"},fs("die","The top face is at y 0, the V's middle at x 0.")]},{title:"Rating and pieces",part:"\
-rest",fields:[Vi,Wh]},{title:"Place and condition",part:"rest",fields:[...zi,...qi]}],holders:[{title:"What it\
- is",part:"what",fields:[xa,Vi]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
+rest",fields:[zi,Wh]},{title:"Place and condition",part:"rest",fields:[...qi,...Ki]}],holders:[{title:"What it\
+ is",part:"what",fields:[Sa,zi]},{title:"Outline",part:"outline",fields:[{name:"shape",label:"Shape",type:"pic\
 k",broad:!0,options:[["block","plain block"],["clamps","clamps that stick out"],["points","by points or DXF"]]},
 {name:"height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the \
 front",type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to\
  the back",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:e=>e.shape===
 "clamps"},{name:"body_front_mm",label:"Body above, to the front",type:"length",when:e=>e.shape==="clamps"},{name:"\
 body_back_mm",label:"Body above, to the back",type:"length",when:e=>e.shape==="clamps"},fs("holder","The punch\
-'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...zi,...qi]}],press:[{title:"The pre\
-ss",part:"what",fields:[xa,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_mm",label:"Bed \
+'s seat is at 0, 0.")]},{title:"Place and condition",part:"rest",fields:[...qi,...Ki]}],press:[{title:"The pre\
+ss",part:"what",fields:[Sa,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_mm",label:"Bed \
 length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"open_height_\
 mm",label:"Open height",type:"length"},{name:"stroke_mm",label:"Stroke",type:"length"},{name:"throat_mm",label:"\
 Throat",type:"length"}]},{title:"Ram and bed",part:"outline",fields:[{name:"ram_width_mm",label:"Ram width",type:"\
@@ -699,10 +699,10 @@ ies the holder. Empty: a plain beam."),name:"ram_points_mm",label:"Ram by points
 "bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_points_mm",label:"Be\
 d by points",when:void 0,folded:!0}]},{title:"Riser or die holder on the bed",part:"rest",fields:[{name:"die_h\
 older_height_mm",label:"Height under the die",type:"length",blank:"none",broad:!0,hint:"0 or empty: the die st\
-ands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Yi,blank:"by points"},{name:"d\
+ands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Ji,blank:"by points"},{name:"d\
 ie_holder_rating_kn_per_m",label:"Rating of the die holder",type:"rating",hint:"As stamped on it or in its pap\
-ers.",when:Yi},{...fs("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty: a plain bl\
-ock."),name:"die_holder_points_mm",label:"Die holder by points",when:Yi,folded:!0}]},{title:"Ratings",part:"re\
+ers.",when:Ji},{...fs("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty: a plain bl\
+ock."),name:"die_holder_points_mm",label:"Die holder by points",when:Ji,folded:!0}]},{title:"Ratings",part:"re\
 st",fields:[{name:"force_per_m_limit_kn_per_m",label:"Most force per length of bed",type:"rating",hint:"What b\
 ed and ram bear over a short length."},{name:"off_centre_mm",label:"Full force off the middle, up to",type:"le\
 ngth",blank:"unknown"},{name:"deflection_mm",label:"Gives way in the middle",type:"length",broad:!0,blank:"unk\
@@ -718,45 +718,45 @@ ngth"},{name:"gauge_x_max_mm",label:"X to",type:"length"},{name:"gauge_r_min_mm"
 {name:"finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_repeatability_mm",label:"Repeats with\
 in ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"Holder in the \
 ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"none",broad:!0},
-{name:"note",label:"Note",type:"note"}]}]}});function mt(e=""){let t=Do(e);return t===""?null:Yw.test(t)?Number(t):t}function Zw(e){let{show:t}=Ot.number;return{
+{name:"note",label:"Note",type:"note"}]}]}});function ft(e=""){let t=Fo(e);return t===""?null:Yw.test(t)?Number(t):t}function Zw(e){let{show:t}=At.number;return{
 v:z(e.v_opening_mm),angle:t(e.angle_deg),radius:z(e.shoulder_radius_mm),face:e.face,centre:z(e.centre_mm),code:e.
-code??"",rating:Ot.rating.show(e.rating_kn_per_m)}}function Qw({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
-let l={v_opening_mm:Ta(e),angle_deg:mt(t),shoulder_radius_mm:Ta(n),centre_mm:Ta(o)};return{...Object.fromEntries(
-Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:Fh(r)}}function Ma(e,t){
-return Object.fromEntries(nn(e).map(({name:n,type:s})=>[n,Ot[s].show(t[n])]))}function Oa(e,t,n={}){let s=({name:r,
-type:l})=>r in n&&Ot[l].show(n[r])===t[r]?n[r]:Ot[l].take(t[r]),a=nn(e).filter(({when:r})=>!r||r(t)).map(r=>({
+code??"",rating:At.rating.show(e.rating_kn_per_m)}}function Qw({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
+let l={v_opening_mm:Ma(e),angle_deg:ft(t),shoulder_radius_mm:Ma(n),centre_mm:Ma(o)};return{...Object.fromEntries(
+Object.entries(l).filter(([,h])=>h!==null)),face:s||"top",code:a||null,rating_kn_per_m:Fh(r)}}function Oa(e,t){
+return Object.fromEntries(nn(e).map(({name:n,type:s})=>[n,At[s].show(t[n])]))}function Aa(e,t,n={}){let s=({name:r,
+type:l})=>r in n&&At[l].show(n[r])===t[r]?n[r]:At[l].take(t[r]),a=nn(e).filter(({when:r})=>!r||r(t)).map(r=>({
 spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||e_(r)).map(({spec:r,value:l})=>[
-r.name,l]))}function Hh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Ot.text.show(e[n]);for(let{
-name:n}of ms)t[n]=Ot.number.show(e[n]);for(let{name:n}of Pn){let s=e[n];for(let o of t_)t[`${n}.${o}`]=Ot.number.
+r.name,l]))}function Hh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=At.text.show(e[n]);for(let{
+name:n}of ms)t[n]=At.number.show(e[n]);for(let{name:n}of Pn){let s=e[n];for(let o of t_)t[`${n}.${o}`]=At.number.
 show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function Uh(e){let t={name:e.name.trim(),note:e.note.trim(),
-gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of ms)(e[n]?.trim()||!s)&&(t[n]=mt(e[n]));for(let{name:n,
+gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of ms)(e[n]?.trim()||!s)&&(t[n]=ft(e[n]));for(let{name:n,
 needed:s}of Pn){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?n_(e,n):null}
-return t}function n_(e,t){let n=["low","nominal","high"].map(s=>[s,mt(e[`${t}.${s}`])]);return{...Object.fromEntries(
+return t}function n_(e,t){let n=["low","nominal","high"].map(s=>[s,ft(e[`${t}.${s}`])]);return{...Object.fromEntries(
 n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function Gh(e,t){
 let n={},s=[];for(let[o,a]of Object.entries(e)){let r=`.${o}.`,c=(r.includes(".openings.")?t.filter(p=>p==="op\
 enings"):t).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=/\.(\d+)$/.exec(o)?.[1];c==="o\
 penings"?(n[o.slice(o.indexOf(c))]??=[]).push(...a):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(p=>`\
-Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var Yw,Xi,Ta,Jw,Fh,
-Xw,Ot,jh,nn,e_,t_,At=f(()=>{Ui();Gi();Ji();A();Yw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;Xi=e=>(t="")=>t.trim()===
-""?null:e(t),Ta=Xi(e=>te(e)),Jw=Xi(e=>Ks(e,Ft())),Fh=Xi(e=>Ks(e,mn())),Xw=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
-filter(Boolean),Ot={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
-show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:z,take:Ta},number:{show:e=>e==
-null?"":String(e),take:mt},force:{show:e=>ai(e,Ft()),take:Jw},rating:{show:e=>ai(e,mn()),take:Fh},lengths:{show:e=>(e??
+Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var Yw,Zi,Ma,Jw,Fh,
+Xw,At,jh,nn,e_,t_,Lt=f(()=>{Gi();Vi();Xi();A();Yw=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;Zi=e=>(t="")=>t.trim()===
+""?null:e(t),Ma=Zi(e=>te(e)),Jw=Zi(e=>Ks(e,Ft())),Fh=Zi(e=>Ks(e,mn())),Xw=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
+filter(Boolean),At={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
+show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:z,take:Ma},number:{show:e=>e==
+null?"":String(e),take:ft},force:{show:e=>ri(e,Ft()),take:Jw},rating:{show:e=>ri(e,mn()),take:Fh},lengths:{show:e=>(e??
 []).map(z).join(", "),take:(e="")=>e.split(/[,;\n]/).filter(t=>t.trim()).map(t=>te(t))},points:{show:e=>(e??[]).
 map(([t,n])=>`${z(t)}, ${z(n)}`).join(`
 `),take:e=>Xw(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>te(n)))},openings:{show:e=>uo((e??[]).map(Zw)),
-take:e=>Cn(e).map(Qw)},figure:{show:String,take:String}};jh=e=>Ot.points.show(e),nn=e=>Sa[e].flatMap(t=>t.fields);
-e_=({type:e,blank:t})=>e==="rating"||t!==void 0,t_=["low","nominal","high","source","standing"]});function Aa(e){let t={...s_};for(let n of Qi){let s=e.get(Zi[n])?.slice(0,60);if(s==null)continue;let o=` ${C()}`;
-t[n]=el(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function La(e){let t=new URLSearchParams;for(let n of Qi){
-let s=e[n].trim();s!==""&&t.set(Zi[n],el(n)?te(s):s)}return t.toString()}function fo(e){return o_.filter(t=>e[t].
-trim()==="")}function Rn(e){let t={};for(let n of Qi){let s=e[n].trim();s!==""&&(t[n]=el(n)?te(s):n==="include\
-d_angle_deg"?mt(s):s)}return t}var s_,Zi,Qi,o_,el,Ea=f(()=>{At();A();s_={metal:"",thickness_mm:"",bend_length_mm:"",
-included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Zi={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
-length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Qi=Object.keys(Zi),o_=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],el=e=>e.endsWith("_mm")});function Lt(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
+take:e=>Cn(e).map(Qw)},figure:{show:String,take:String}};jh=e=>At.points.show(e),nn=e=>Ta[e].flatMap(t=>t.fields);
+e_=({type:e,blank:t})=>e==="rating"||t!==void 0,t_=["low","nominal","high","source","standing"]});function La(e){let t={...s_};for(let n of el){let s=e.get(Qi[n])?.slice(0,60);if(s==null)continue;let o=` ${C()}`;
+t[n]=tl(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function Ea(e){let t=new URLSearchParams;for(let n of el){
+let s=e[n].trim();s!==""&&t.set(Qi[n],tl(n)?te(s):s)}return t.toString()}function fo(e){return o_.filter(t=>e[t].
+trim()==="")}function Rn(e){let t={};for(let n of el){let s=e[n].trim();s!==""&&(t[n]=tl(n)?te(s):n==="include\
+d_angle_deg"?ft(s):s)}return t}var s_,Qi,el,o_,tl,Na=f(()=>{Lt();A();s_={metal:"",thickness_mm:"",bend_length_mm:"",
+included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Qi={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
+length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},el=Object.keys(Qi),o_=["meta\
+l","thickness_mm","bend_length_mm","included_angle_deg"],tl=e=>e.endsWith("_mm")});function Et(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:h}=a;try{let p=await e(c,h);h.aborted||t({question:c,answer:p})}catch(p){h.aborted||
 t({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var go=f(
-()=>{});function ft(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
+()=>{});function gt(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 d}>
     <span class="what">${e}</span>
     <span class="value"
@@ -767,30 +767,30 @@ d}>
 d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
-  </div>`}var Na=f(()=>{y()});function Pa(e){return e.force_kn===null||e.force_kn===void 0?d:i`<b>${$(et(e))}</b>
-    <small class="expected">expected ${$(sn(e))}</small>`}function $o(e,t,n="force_kn",{note:s=d,origin:o=""}={}){
-return ft(e,et(t,n),{note:i`expected ${$(sn(t,n))}${s}`,origin:o,test:n})}var et,sn,Vh,gt=f(()=>{y();A();Na();
-et=(e,t="force_kn")=>Vh(t)(e[`${t}_high`],{up:!0}),sn=(e,t="force_kn")=>Vh(t)(e[t]),Vh=e=>e==="force_kn"?he:Le});var tl,zh=f(()=>{tl=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
+  </div>`}var Pa=f(()=>{y()});function Ca(e){return e.force_kn===null||e.force_kn===void 0?d:i`<b>${g(tt(e))}</b>
+    <small class="expected">expected ${g(sn(e))}</small>`}function $o(e,t,n="force_kn",{note:s=d,origin:o=""}={}){
+return gt(e,tt(t,n),{note:i`expected ${g(sn(t,n))}${s}`,origin:o,test:n})}var tt,sn,Vh,$t=f(()=>{y();A();Pa();
+tt=(e,t="force_kn")=>Vh(t)(e[`${t}_high`],{up:!0}),sn=(e,t="force_kn")=>Vh(t)(e[t]),Vh=e=>e==="force_kn"?he:Ee});var nl,zh=f(()=>{nl=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#e.observe(this),this.#t.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#e.disconnect(),this.#t.disconnect()}measure(){let t=this.
 querySelector("svg"),{width:n,height:s}=t?.viewBox.baseVal??{width:0,height:0};if(!t||!n||!t.clientWidth||!t.clientHeight)
 return;let o=Math.max(n/t.clientWidth,s/t.clientHeight);t.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",tl)});function nl({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function qh(e,{
+define("drawing-frame",nl)});function sl({distance_mm:e,tool:t}){let n=g(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function qh(e,{
 left:t,right:n,bottom:s,top:o}){let[a,r]=Bn(e),[[l,c],[h,p]]=[e.on_sheet,e.on_tool],u=a-t>n-a?-1:1,m=r-s>.7*(o-
-s)?1:-1,[g,b]=nl(e);return x`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
+s)?1:-1,[$,b]=sl(e);return x`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
     <path class="near-line" d="M${l} ${-c}L${h} ${-p}" />
-    ${Ca(e,n-t)?d:[e.on_sheet,e.on_tool].map(a_)}
+    ${Ra(e,n-t)?d:[e.on_sheet,e.on_tool].map(a_)}
     <g transform="translate(${a} ${-r})">
-      ${Ca(e,n-t)?x`<circle class="px near-ring" r="17" />`:d}
+      ${Ra(e,n-t)?x`<circle class="px near-ring" r="17" />`:d}
       <path class="px near-leader" d="M${u*12} ${m*12}L${u*34} ${m*30}H${u*44}" />
       <text class="px label near-label" x=${u*50} y=${m*30-2}
-        text-anchor=${u>0?"start":"end"}>${g}<tspan x=${u*50}
+        text-anchor=${u>0?"start":"end"}>${$}<tspan x=${u*50}
           dy="1.1em">${b}</tspan></text>
     </g>
-  </g>`}var Bn,Ca,a_,sl=f(()=>{y();A();Bn=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];Ca=(e,t)=>Math.abs(
-e.distance_mm)<.1*t,a_=([e,t])=>x`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function $t(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
-let u=s??(e.bounds[2]-e.bounds[0])/6,m=n?i_(u,h?c:null):l_(e,u,c),g=p&&!n?c_(m,p,u):m,{left:b,bottom:_,right:T,
-top:E}=g,N=l??r_(e,t==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
+  </g>`}var Bn,Ra,a_,ol=f(()=>{y();A();Bn=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];Ra=(e,t)=>Math.abs(
+e.distance_mm)<.1*t,a_=([e,t])=>x`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function bt(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:h=!1,room:p=null}){
+let u=s??(e.bounds[2]-e.bounds[0])/6,m=n?i_(u,h?c:null):l_(e,u,c),$=p&&!n?c_(m,p,u):m,{left:b,bottom:_,right:T,
+top:E}=$,N=l??r_(e,t==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
       role="img"
@@ -804,17 +804,17 @@ top:E}=g,N=l??r_(e,t==="after"?"after":"before");return i`<drawing-frame class="
       ${e.die.length?x`<path class="axis" d="M0 ${-E-999}V999" />`:d}
       <path class="gauge" transform="translate(${N.back} 0)" d=${N.gauge} />
       <path class="sheet" data-test="sheet" d=${N.sheet} />
-      ${t==="before"&&e.gauge_point?d_(e.gauge_point,o,g):d}
-      ${t==="after"&&a?h_(e.after.sheet,a,u,g):d}
-      ${h&&c?qh(c,g):d}
+      ${t==="before"&&e.gauge_point?d_(e.gauge_point,o,$):d}
+      ${t==="after"&&a?h_(e.after.sheet,a,u,$):d}
+      ${h&&c?qh(c,$):d}
     </svg>
   </drawing-frame>`}function r_(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Oe(n),tools:[
 s,o,a].map(Oe),down:0,gauge:Oe(r),back:0}}function i_(e,t){let[n,s]=t?Bn(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
-e,right:n+1.5*e,top:s+e}}function l_(e,t,n){let[s,o,a,r]=Qe([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
+e,right:n+1.5*e,top:s+e}}function l_(e,t,n){let[s,o,a,r]=et([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
 e.gauge_point[0]+1.5*t:0,h={left:Math.max(Math.min(s-.4*t,-1.4*t),-l),right:Math.min(Math.max(a+.4*t,c,1.4*t),
 Math.max(l,c))},p=h.right-h.left,u={...h,bottom:Math.max(Math.min(o-.3*t,-1.1*t,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*t,1.6*t),8*t)},m=n?ol(u,Bn(n),Math.max(t,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function c_(e,{
-bounds:t,share:n},s){let o=ol(ol(e,[t[0],t[1]],s),[t[2],t[3]],s),a=r=>e[r]+(o[r]-e[r])*n;return{left:a("left"),
+max(r+.3*t,1.6*t),8*t)},m=n?al(u,Bn(n),Math.max(t,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function c_(e,{
+bounds:t,share:n},s){let o=al(al(e,[t[0],t[1]],s),[t[2],t[3]],s),a=r=>e[r]+(o[r]-e[r])*n;return{left:a("left"),
 right:a("right"),bottom:a("bottom"),top:a("top")}}function d_([e,t],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${e} ${-t}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${e}" />
@@ -824,8 +824,8 @@ right:a("right"),bottom:a("bottom"),top:a("top")}}function d_([e,t],n,{bottom:s}
   </g>`}function h_(e,t,n,{left:s,right:o}){let a=Math.min(...e.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=t/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
-    ${Jh(0,a+r,$(S(t)))}
-  </g>`}var Kh,ol,Yh,Jh,bo=f(()=>{y();A();zh();sl();tn();Kh=e=>e?x`<path class="tool" d=${e} />`:d;ol=({left:e,
+    ${Jh(0,a+r,g(S(t)))}
+  </g>`}var Kh,al,Yh,Jh,bo=f(()=>{y();A();zh();ol();tn();Kh=e=>e?x`<path class="tool" d=${e} />`:d;al=({left:e,
 right:t,bottom:n,top:s},[o,a],r)=>({left:Math.min(e,o-r),right:Math.max(t,o+r),bottom:Math.min(n,a-r),top:Math.
 max(s,a+r)});Yh=(e,t,n)=>x`<g transform="translate(${e} ${-t})">
     <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,Jh=(e,t,n,s=0)=>x`<g transform="translate(${e} ${-t})">
@@ -844,47 +844,47 @@ max(s,a+r)});Yh=(e,t,n)=>x`<g transform="translate(${e} ${-t})">
             <span class="more">${ge(s.reason_said)} ${Zt(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var p_,u_,Zh=f(()=>{y();fe();A();gt();G();p_=e=>[["allow for",$(et(e,"force_kn_per_m")),`expected ${sn(
-e,"force_kn_per_m").text}`],["radius",$(w(e.inside_radius_mm))],["flange from",$(w(e.min_flange_mm))],["set",$(
+  </ol>`}var p_,u_,Zh=f(()=>{y();fe();A();$t();G();p_=e=>[["allow for",g(tt(e,"force_kn_per_m")),`expected ${sn(
+e,"force_kn_per_m").text}`],["radius",g(w(e.inside_radius_mm))],["flange from",g(w(e.min_flange_mm))],["set",g(
 S(e.set_angle_deg))]],u_=(e,t,n)=>i`<span class="fact"
     ><small>${e}</small>
     <span class="amount">${t}</span
     >${n?i` <small class="beside">${n}</small>`:d}</span
   >`});function gs(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${al(e)}. If it is too open, make a second hit.
+    <b>First hit:</b> ${rl(e)}. If it is too open, make a second hit.
     <span class="drawn">${t}</span>
-  </p>`:d}var Ra,al,Qh,Ba,In=f(()=>{y();A();Ra=e=>S(e).text.replace(/\.0$/,""),al=e=>`comes out ${Ra(e.comes_out_deg_low)}\
- to ${Ra(e.comes_out_deg_high)}°`,Qh=e=>`${Ra(e.comes_out_deg_low)}–${Ra(e.comes_out_deg_high)}°`,Ba=(e,{set_angle_deg:t,
-firstHit:n})=>n?e.expected_set_angle_deg:t});var m_,Et,rl=f(()=>{y();m_=()=>matchMedia("(min-width: 1000px)").matches,Et=(e,t,{test:n="",open:s=m_()}={})=>i`<details class="fold" data-test=${n||
+  </p>`:d}var Ba,rl,Qh,Ia,In=f(()=>{y();A();Ba=e=>S(e).text.replace(/\.0$/,""),rl=e=>`comes out ${Ba(e.comes_out_deg_low)}\
+ to ${Ba(e.comes_out_deg_high)}°`,Qh=e=>`${Ba(e.comes_out_deg_low)}–${Ba(e.comes_out_deg_high)}°`,Ia=(e,{set_angle_deg:t,
+firstHit:n})=>n?e.expected_set_angle_deg:t});var m_,Ae,wo=f(()=>{y();m_=()=>matchMedia("(min-width: 1000px)").matches,Ae=(e,t,{test:n="",open:s=m_()}={})=>i`<details class="fold" data-test=${n||
 d} ?open=${s}>
     <summary><h2>${e}</h2></summary>
     ${t}
-  </details>`});function Ia(e){return il(e,t=>t.level==="stop"||t.level==="caution")}function il(e,t){let n=e.filter(o=>!ep(o)&&
+  </details>`});function Wa(e){return il(e,t=>t.level==="stop"||t.level==="caution")}function il(e,t){let n=e.filter(o=>!ep(o)&&
 t(o));if(n.length===0)return d;let s=n.some(o=>o.level==="stop");return i`<section
     class="panel urgent ${s?"has-stop":""}"
     aria-label="Findings"
     data-test="urgent">
-    ${ya(n)}
+    ${va(n)}
   </section>`}function $s(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>Se(o)==="note"),s=e.filter(o=>Se(
 o)==="ok");return i`${t.length?i`<section>
           <h2>Not known</h2>
-          ${ya(t)}
+          ${va(t)}
         </section>`:d}
   ${n.length?i`<section data-test="notes">
           <h2>How to do it</h2>
-          ${ya(n)}
+          ${va(n)}
         </section>`:d}
-  ${s.length?Et(`Passed checks: ${s.length}`,Ee(s),{test:"fine",open:!1}):d}`}function on(e){let t=e.filter(ep);
+  ${s.length?Ae(`Passed checks: ${s.length}`,Ne(s),{test:"fine",open:!1}):d}`}function on(e){let t=e.filter(ep);
 if(t.length===0)return d;let n=i`<ul>
     ${t.map(s=>i`<li>
-          <b>${je(s.template,s.numbers)}</b>
-          ${je(En(s),s.numbers)}
+          <b>${He(s.template,s.numbers)}</b>
+          ${He(En(s),s.numbers)}
         </li>`)}
   </ul>`;return i`<section class="every-time">
-    ${Et(i`${k("caution")} At the press, every time`,n,{test:"every-time"})}
-  </section>`}var ep,tp,np,wo=f(()=>{y();A();G();rl();ep=e=>e.code.startsWith("general-");tp=e=>il(e,t=>t.level===
+    ${Ae(i`${k("caution")} At the press, every time`,n,{test:"every-time"})}
+  </section>`}var ep,tp,np,_o=f(()=>{y();A();G();wo();ep=e=>e.code.startsWith("general-");tp=e=>il(e,t=>t.level===
 "stop"),np=e=>il(e,t=>t.level==="caution")});function L({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
-input",next:p=!1,list:u=""}){let m=g=>s(g.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
+input",next:p=!1,list:u=""}){let m=$=>s($.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${e}>${t}${c?i` <span class="hint">(${c})</span>`:d}</label>
     <input
       id=${e}
@@ -902,7 +902,7 @@ input",next:p=!1,list:u=""}){let m=g=>s(g.target.value);return i`<div class="fie
       @input=${h==="input"?m:d}
       @change=${h==="change"?m:d} />
     <span id="${e}-more">
-      ${a.map(g=>i`<span class="wrong" data-test="wrong-${e}">${g}</span>`)}
+      ${a.map($=>i`<span class="wrong" data-test="wrong-${e}">${$}</span>`)}
       ${o?i`<span class="hint">${o}</span>`:d}
     </span>
     ${a.length?f_(e,Kc(String(n)),s):d}
@@ -956,22 +956,22 @@ length?"has-wrong":""}">
             <span>${r}</span>
           </label>`)}
     </div>
-  </div>`}function at(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var J=f(
-()=>{y();Yt();A()});function Wa(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function ll(e){
-let t=Wa(e);return Object.keys(t).length?{tools:t}:{}}function Dn(e){let{die:t,punch:n}=Wa(e);return[t&&`die ${t}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var _o,bs=f(()=>{_o=e=>({die:e?.die??"",punch:e?.punch??""})});function I(e,t){return Object.entries(e).filter(([n])=>cl(n,t)).flatMap(([,n])=>n)}function sp(e,t){return Object.
+  </div>`}function rt(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var J=f(
+()=>{y();Yt();A()});function Da(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function ll(e){
+let t=Da(e);return Object.keys(t).length?{tools:t}:{}}function Dn(e){let{die:t,punch:n}=Da(e);return[t&&`die ${t}`,
+n&&`punch ${n}`].filter(Boolean).join(", ")}var yo,bs=f(()=>{yo=e=>({die:e?.die??"",punch:e?.punch??""})});function I(e,t){return Object.entries(e).filter(([n])=>cl(n,t)).flatMap(([,n])=>n)}function sp(e,t){return Object.
 entries(e).filter(([n])=>!t.some(s=>cl(n,s))).flatMap(([,n])=>n)}function op(e,t,n){let s=Object.entries(e);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
       ${s.map(([o,a])=>{let r=n.filter(c=>cl(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?dl(t(r),a):a.join(" ");
 return i`<li>
-          ${r?i`<button type="button" class="link" @click=${()=>yo(r)}>${l}</button>`:l}
+          ${r?i`<button type="button" class="link" @click=${()=>vo(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function dl(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function yo(e){let t=document.
+  </div>`}function dl(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function vo(e){let t=document.
 getElementById(e);t?.closest("details")?.setAttribute("open",""),t?.focus({preventScroll:!0}),t?.scrollIntoView(
-{block:"center"})}var cl,rt=f(()=>{y();cl=(e,t)=>e===t||e.startsWith(`${t}.`)});function pl(e,t,n,s){let o=(a,r)=>L({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+{block:"center"})}var cl,it=f(()=>{y();cl=(e,t)=>e===t||e.startsWith(`${t}.`)});function pl(e,t,n,s){let o=(a,r)=>L({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:t[a]??"",wrong:I(n,`${e}.${a}`),change:l=>s({[a]:l})});
 return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function rp(e,{dies:t,punches:n},s,o){
 let a=t.flatMap(ul).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
@@ -982,12 +982,12 @@ let a=t.flatMap(ul).map(({code:r})=>r);return i`<details class="wishes" data-tes
       ${pl("tools",e.tools??{},s,r=>o({...e,tools:{die:"",punch:"",...e.tools,...r}}))}
     </details>
     ${ap("codes-of-dies",a)}
-    ${ap("codes-of-punches",n.map(({code:r})=>r))}`}var hl,ul,ap,ws,Fn=f(()=>{y();bs();G();J();rt();hl=["tools\
+    ${ap("codes-of-punches",n.map(({code:r})=>r))}`}var hl,ul,ap,ws,Fn=f(()=>{y();bs();G();J();it();hl=["tools\
 .die","tools.punch"];ul=e=>e.shape==="multi_v"?e.openings:[e];ap=(e,t)=>i`<datalist id=${e}>${t.map(n=>i`<option value=${n}></option>`)}</datalist>`,
 ws=({tools_reason:e,tools_reason_said:t})=>e?i`<p class="tools-reason" data-test="tools-reason">${t?ge(t):e}</p>`:
-d});function Da(e){let t=(e??"").split(":")[0].trim();return g_.includes(t)?t:""}function vo(e){if(!e)return"";let t=new Map;
+d});function Fa(e){let t=(e??"").split(":")[0].trim();return g_.includes(t)?t:""}function ko(e){if(!e)return"";let t=new Map;
 for(let[n,s]of $_){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
-slice(1)}: ${s.join(", ")}.`).join(" ")}var g_,$_,Fa=f(()=>{g_=["model","handbook","your test bends"];$_=[["fo\
+slice(1)}: ${s.join(", ")}.`).join(" ")}var g_,$_,ja=f(()=>{g_=["model","handbook","your test bends"];$_=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
 nd_allowance_mm","allowance"]]});function lp(e){return i`<ul class="ratings" data-test="ratings">
     ${e.map(b_)}
@@ -1000,39 +1000,39 @@ nd_allowance_mm","allowance"]]});function lp(e){return i`<ul class="ratings" dat
     </svg>
     <span class="rating-words">${w_(e)}</span>
   </li>`}function w_({load_kn:e,load_kn_per_m:t,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=t===void 0?
-$(he(e)):$(Le(t));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=t===void 0?
-$(he(n)):$(Le(s));return`${a} of ${r}`}function __(e){let t=Math.min(e/100*ip,250);return x`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${ip} 0V18" />`}
+g(he(e)):g(Ee(t));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=t===void 0?
+g(he(n)):g(Ee(s));return`${a} of ${r}`}function __(e){let t=Math.min(e/100*ip,250);return x`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${ip} 0V18" />`}
 var ip,cp,ml,dp,hp=f(()=>{y();A();G();ip=200;cp=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,ml=e=>`${dp[e.
 what]??e.what}${cp(e)}`,dp={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
 holder:"Holder","die holder":"Die holder"}});function _s(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(_=>l/_<=a)??y_(l,a))*o,h=Math.
-floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,u=_=>v_(n+(_-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),g=Math.max(0,-Math.
-floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(_,T)=>h+T*c).map(_=>({at:u(_),text:(_/o).toFixed(g).replace(
+floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,u=_=>v_(n+(_-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),$=Math.max(0,-Math.
+floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(_,T)=>h+T*c).map(_=>({at:u(_),text:(_/o).toFixed($).replace(
 /^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function y_(e,t){let n=(e>0?e:1)/t,s=10**Math.floor(
-Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function ja(e){return e.length?`M${e.
-map(([t,n])=>`${t} ${n}`).join("L")}`:""}var v_,fl=f(()=>{v_=e=>Math.round(e*100)/100});function pp({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(g=>g.force_kn_high)),a=s.filter(g=>g.limit_kn!==
-null).sort((g,b)=>Number(b.limit_kn)-Number(g.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:g})=>Number(
-g)<=(g===r?x_:k_)*o),c=fp(e),h=_s(0,Math.max(o,...l.map(g=>Number(g.limit_kn))),{from:We.bottom,to:We.top+28,size:Ft().
-size}),p=(g,b)=>[c.at(g.punch_depth_mm),h.at(g[b])],u=[...e.map(g=>p(g,"force_kn_high")),...e.map(g=>p(g,"forc\
-e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${$(he(n.force_kn))}, at a depth o\
-f ${$(mp(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
+Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Ha(e){return e.length?`M${e.
+map(([t,n])=>`${t} ${n}`).join("L")}`:""}var v_,fl=f(()=>{v_=e=>Math.round(e*100)/100});function pp({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map($=>$.force_kn_high)),a=s.filter($=>$.limit_kn!==
+null).sort(($,b)=>Number(b.limit_kn)-Number($.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:$})=>Number(
+$)<=($===r?x_:k_)*o),c=fp(e),h=_s(0,Math.max(o,...l.map($=>Number($.limit_kn))),{from:De.bottom,to:De.top+28,size:Ft().
+size}),p=($,b)=>[c.at($.punch_depth_mm),h.at($[b])],u=[...e.map($=>p($,"force_kn_high")),...e.map($=>p($,"forc\
+e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g(he(n.force_kn))}, at a depth o\
+f ${g(mp(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Ha} ${Ua}"
+    viewBox="0 0 ${Ua} ${Ga}"
     role="img"
     aria-label=${m}
     data-test="stroke-force">
     ${gp(c,h,Ft().unit)}
-    <path class="band" d="${ja(u)}Z" />
+    <path class="band" d="${Ha(u)}Z" />
     ${t.punch_depth_mm===null?d:$p(c.at(t.punch_depth_mm))} ${S_(l,h)}
-    ${M_(a.filter(g=>!l.includes(g)))}
-    <path class="curve" d=${ja(e.map(g=>p(g,"force_kn")))} data-test="force-curve" />
+    ${M_(a.filter($=>!l.includes($)))}
+    <path class="curve" d=${Ha(e.map($=>p($,"force_kn")))} data-test="force-curve" />
     ${n?A_(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
   </svg>`}function up({curve:e,set:t,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=fp(e,s.map(u=>Number(
-u.punch_depth_mm))),a=[...e.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=_s(Math.min(...a),180,{from:We.
-bottom,to:We.top,steps:[5,10,15,30,45]}),l=u=>ja(e.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=t.set_angle_deg===
-null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle over punch depth. ${c?`${$(S(t.set_angle_deg))}\
- under load at a depth of ${$(mp(Number(t.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} results drawn.`;return i`<svg
+u.punch_depth_mm))),a=[...e.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=_s(Math.min(...a),180,{from:De.
+bottom,to:De.top,steps:[5,10,15,30,45]}),l=u=>Ha(e.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=t.set_angle_deg===
+null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle over punch depth. ${c?`${g(S(t.set_angle_deg))}\
+ under load at a depth of ${g(mp(Number(t.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} results drawn.`;return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Ha} ${Ua}"
+    viewBox="0 0 ${Ua} ${Ga}"
     role="img"
     aria-label=${p}
     data-test="stroke-angle">
@@ -1041,35 +1041,35 @@ null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle ov
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:d}
     ${s.map(u=>O_(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
-  </svg>`}function fp(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return _s(0,n,{from:We.left,to:We.
-right,size:C()==="in"?Ke:1,most:6})}function gp(e,t,n){let{left:s,right:o,top:a,bottom:r}=We,l=n==="°",c=t.marks.
+  </svg>`}function fp(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return _s(0,n,{from:De.left,to:De.
+right,size:C()==="in"?Ye:1,most:6})}function gp(e,t,n){let{left:s,right:o,top:a,bottom:r}=De,l=n==="°",c=t.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
         font-size=${Nt}>${m}${l?"°":""}</text>`),h=e.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
-      <text x=${Math.min(u,Ha-m.length*Nt*.3)} y=${r+24} text-anchor="middle"
+      <text x=${Math.min(u,Ua-m.length*Nt*.3)} y=${r+24} text-anchor="middle"
         font-size=${Nt}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
     font-size=${Nt}>${n}</text>`;return x`
     ${c}
     ${h}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
-    <text class="quiet" x=${o} y=${Ua-8} text-anchor="end"
+    <text class="quiet" x=${o} y=${Ga-8} text-anchor="end"
       font-size=${Nt}>punch depth, ${C()}</text>
     ${l?d:p}`}function S_(e,t){let n=-1/0;return T_(e).map(({limit_kn:s,names:o})=>{let a=t.at(s);return n=Math.
-max(a-6,n+Nt+2),x`<path class="limit" d="M${We.left} ${a}H${We.right}" data-test="limit-line"
+max(a-6,n+Nt+2),x`<path class="limit" d="M${De.left} ${a}H${De.right}" data-test="limit-line"
         data-kn=${s}/>
-      <text class="limit-word" x=${We.left+6} y=${n}
-        font-size=${Nt}>${o.join(", ")} ${$(he(s))}</text>`})}function T_(e){let t=new Map;for(let n of e)t.set(
-Number(n.limit_kn),[...t.get(Number(n.limit_kn))??[],Ga(n)]);return[...t].map(([n,s])=>({limit_kn:n,names:s}))}
-function M_(e){if(!e.length)return d;let t=e.length>1?`, ${e.length-1} more`:"";return x`<text class="limit-word" x=${We.
+      <text class="limit-word" x=${De.left+6} y=${n}
+        font-size=${Nt}>${o.join(", ")} ${g(he(s))}</text>`})}function T_(e){let t=new Map;for(let n of e)t.set(
+Number(n.limit_kn),[...t.get(Number(n.limit_kn))??[],Va(n)]);return[...t].map(([n,s])=>({limit_kn:n,names:s}))}
+function M_(e){if(!e.length)return d;let t=e.length>1?`, ${e.length-1} more`:"";return x`<text class="limit-word" x=${De.
 right} y="18" text-anchor="end" font-size=${Nt}
-      data-test="limit-far">↑ ${gl(e[e.length-1])}${t}</text>`}function Ga({what:e,name:t}){return e==="pres\
+      data-test="limit-far">↑ ${gl(e[e.length-1])}${t}</text>`}function Va({what:e,name:t}){return e==="pres\
 s per metre"?"Bed and ram":e==="press"||!t?e[0].toUpperCase()+e.slice(1):`${e[0].toUpperCase()}${e.slice(1)} ${t}`}
 function O_(e,t,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${e} cy=${t} r="6" data-test="trial-point" data-id=${n}/>`}
-var Ha,Ua,We,Nt,k_,x_,mp,$p,gl,A_,bp=f(()=>{y();A();fl();Ha=400,Ua=320,We={left:58,right:Ha-14,top:20,bottom:Ua-
-54},Nt=18,k_=3,x_=5;mp=e=>w(e,{digits:2});$p=e=>x`<path class="set-line" d="M${e} ${We.top}V${We.bottom}"/>
-  <text class="set-word" x=${e-5} y=${We.bottom-6} text-anchor="end" font-size=${Nt}>set</text>`;gl=({what:e,name:t,
-limit_kn:n})=>`${Ga({what:e,name:t})} ${$(he(n))}`;A_=(e,t)=>x`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function yp({stroke:e,error:t,open:n,toggled:s}){return i`<details
+var Ua,Ga,De,Nt,k_,x_,mp,$p,gl,A_,bp=f(()=>{y();A();fl();Ua=400,Ga=320,De={left:58,right:Ua-14,top:20,bottom:Ga-
+54},Nt=18,k_=3,x_=5;mp=e=>w(e,{digits:2});$p=e=>x`<path class="set-line" d="M${e} ${De.top}V${De.bottom}"/>
+  <text class="set-word" x=${e-5} y=${De.bottom-6} text-anchor="end" font-size=${Nt}>set</text>`;gl=({what:e,name:t,
+limit_kn:n})=>`${Va({what:e,name:t})} ${g(he(n))}`;A_=(e,t)=>x`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function yp({stroke:e,error:t,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
@@ -1101,29 +1101,29 @@ limit_kn:n})=>`${Ga({what:e,name:t})} ${$(he(n))}`;A_=(e,t)=>x`<circle class="pe
       </div>
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
-function E_({peak:e,work_j:t}){if(!e)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${$(
-et(e))}.</b> The peak is expected at
-    ${$(he(e.force_kn))}, ${_p(e.punch_depth_mm)} deep, ${$(S(e.loaded_angle_deg))}
+function E_({peak:e,work_j:t}){if(!e)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${g(
+tt(e))}.</b> The peak is expected at
+    ${g(he(e.force_kn))}, ${_p(e.punch_depth_mm)} deep, ${g(S(e.loaded_angle_deg))}
     under load.`;return t?i`${n} Work in the stroke ${Q(t,0)} J.`:n}function N_({limits:e}){let t=e.filter(s=>s.
 limit_kn!==null),n=e.filter(s=>s.limit_kn===null);return i`${t.length?i`<p class="hint" data-test="stroke-limits">
           Limits: ${t.map(gl).join(", ")}. The shaded band is what the force may be.
         </p>`:d}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
-          <b>Rating unknown:</b> ${n.map(Ga).join(", ")}. Read it off the plate.
+          <b>Rating unknown:</b> ${n.map(Va).join(", ")}. Read it off the plate.
         </p>`:d}`}function P_({set:e}){return e.set_angle_deg===null?"Tools and press end before the bend is s\
-harp enough: there is nothing to set.":`Set ${$(S(e.set_angle_deg))} under load at a depth of ${_p(e.punch_depth_mm)}\
+harp enough: there is nothing to set.":`Set ${g(S(e.set_angle_deg))} under load at a depth of ${_p(e.punch_depth_mm)}\
 .`}function C_({trials:e}){let t=e.filter(n=>n.punch_depth_mm===null).length;return t?i`<p class="hint">
         ${t===1?"One result has":`${t} results have`} no depth written down and can't be drawn.
-      </p>`:d}var _p,wp,R_,vp=f(()=>{y();bp();F();A();gt();_p=e=>$(w(e,{digits:2}));wp=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:d}var _p,wp,R_,vp=f(()=>{y();bp();F();A();$t();_p=e=>g(w(e,{digits:2}));wp=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${e} d="M2 8H38" />
   </svg>`,R_=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
 </svg>`});function Pt(e,t,n,s,o=xp(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return ft(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Da(e.sources?.[t]),test:t})}function xp({
-handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Da(t?.[s])==="handbook")return d;let r=o(a);
+er"&&a!==r;return gt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Fa(e.sources?.[t]),test:t})}function xp({
+handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Fa(t?.[s])==="handbook")return d;let r=o(a);
 if(r.text===o(n[s]).text)return d;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],h=a<l||a>c;return i`<span class=${h?
 "handbook differs":"handbook"} data-test="handbook-${s}"
-    >handbook says ${$(r)}</span
+    >handbook says ${g(r)}</span
   >`}function Sp(e,t,n){return i`${tp(e.checks)}
     <section class="bend-first" aria-label="What to set" data-test="first">
       ${B_(e,t)} ${I_(e)}
@@ -1135,7 +1135,7 @@ if(r.text===o(n[s]).text)return d;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],h=a<l|
     </div>
     ${z_(e)} ${on(e.checks)}`}function B_(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
 code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-tools">
-      No tools of the crib chosen: the figures are for a V of ${$(w(e.v_opening_mm))}.
+      No tools of the crib chosen: the figures are for a V of ${g(w(e.v_opening_mm))}.
     </p>`:i`<ul class="tools" data-test="chosen">
       ${[{kind:"die",code:e.die,tool:s},{kind:"punch",code:e.punch,tool:o}].map(({kind:a,code:r,tool:l})=>i`<li class="tool-row" data-kind=${a}>
             <span class="kind">${a}</span
@@ -1152,35 +1152,35 @@ code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-t
     ${ws(e)}`}function I_(e){return i`<div class="figures">${e.first_hit?F_(e):D_(e)}</div>
     <div class="figures three">
       ${$o("Allow for",e,"force_kn")}
-      ${ft("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
+      ${gt("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
       ${Pt(e,"bend_deduction_mm","Deduction",jn)}
     </div>
     ${W_(e)} ${gs(e.first_hit)}`}function W_({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
 reduce((s,o)=>(o.share_percent??0)>(s?.share_percent??0)?o:s,null);return i`<p class="weakest" data-test="weakest">
     ${t?i`<b>${ml(t)}: rating unknown.</b>`:d}
     ${n?i`${ml(n)}: ${Q(n.share_percent??0,0)} % of the rating.`:d}
-  </p>`}function j_(e){return Et("Force against the ratings",i`<div class="figures">
+  </p>`}function j_(e){return Ae("Force against the ratings",i`<div class="figures">
         ${$o("Per length, allow for",e,"force_kn_per_m")}
-        ${ft("Expected",he(e.force_kn),{note:H_(e),origin:Da(e.sources?.force_kn),test:"force_expected"})}
+        ${gt("Expected",he(e.force_kn),{note:H_(e),origin:Fa(e.sources?.force_kn),test:"force_expected"})}
       </div>
       ${e.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
               ${lp(e.ratings)}`:d}`)}function H_(e){let t=e.force_kn_low,n=xp(e,"force_kn",he);return i`${typeof t==
-"number"?`at least ${$(he(t))}`:d}${n===d?d:i` <br />${n}`}`}function U_(e){return Et("What comes out",i`<div class="figures">
+"number"?`at least ${g(he(t))}`:d}${n===d?d:i` <br />${n}`}`}function U_(e){return Ae("What comes out",i`<div class="figures">
       ${Pt(e,"inside_radius_mm","Inside radius",jn)}
       ${Pt(e,"springback_deg","Springback",S)}
       ${Pt(e,"bend_allowance_mm","Bend allowance",jn)}
       ${Pt(e,"k_factor","K-factor",Tp)}
-    </div>`)}function G_(e,{pose:t,show:n}){if(!e.drawing)return d;let s=$(S(e.set_angle_deg)),o=t==="before"?
-"before the bend":`at the bottom of the stroke, ${s}`;return Et("Drawn to scale",i`<section class="bend-drawing" aria-label="The bend in its tools">
+    </div>`)}function G_(e,{pose:t,show:n}){if(!e.drawing)return d;let s=g(S(e.set_angle_deg)),o=t==="before"?
+"before the bend":`at the bottom of the stroke, ${s}`;return Ae("Drawn to scale",i`<section class="bend-drawing" aria-label="The bend in its tools">
       ${Y({name:"pose-shown",label:"Shown",value:t,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
-      ${$t(e.drawing,{pose:t,close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,words:`The sheet i\
+      ${bt(e.drawing,{pose:t,close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,words:`The sheet i\
 n die and punch, ${o}`})}
-    </section>`,{test:"drawing"})}function V_(e,{use:t}){return e.options?.length?Et(`Dies of the crib: ${e.options.
+    </section>`,{test:"drawing"})}function V_(e,{use:t}){return e.options?.length?Ae(`Dies of the crib: ${e.options.
 length}`,i`<p class="hint">Tap one to use it. Each with the reason for its rank.</p>
-      ${Xh(e.options,t)}`,{test:"dies"}):d}function z_({opinions:e,sources:t}){return e?Et("Second opinions",i`<div class="opinions">
+      ${Xh(e.options,t)}`,{test:"dies"}):d}function z_({opinions:e,sources:t}){return e?Ae("Second opinions",i`<div class="opinions">
       ${e.force?.length?kp("Force by published relations",e.force,[["force_kn","Force",he],["force_kn_per_m","\
-Per length",Le]]):d}
+Per length",Ee]]):d}
       ${e.allowance?.length?kp("Bend allowance by published relations",e.allowance,[["bend_allowance_mm","Allo\
 wance",jn],["k_factor","K",Tp]]):d}
       ${t?i`<details>
@@ -1204,29 +1204,29 @@ wance",jn],["k_factor","K",Tp]]):d}
       <tbody>
         ${t.map(s=>i`<tr>
               <th scope="row">${s.name}<small>${s.source}</small></th>
-              ${n.map(([o,,a])=>i`<td class="number">${$(a(s[o]))}</td>`)}
+              ${n.map(([o,,a])=>i`<td class="number">${g(a(s[o]))}</td>`)}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var jn,D_,F_,Tp,q_,Mp=f(()=>{y();bo();fe();A();gt();Zh();Na();In();wo();rl();J();Fn();Fa();hp();vp();
+  </div>`}var jn,D_,F_,Tp,q_,Mp=f(()=>{y();bo();fe();A();$t();Zh();Pa();In();_o();wo();J();Fn();ja();hp();vp();
 jn=e=>w(e,{digits:2});D_=e=>i`
   ${Pt(e,"set_angle_deg","Set angle",S)}
   ${Pt(e,"punch_depth_mm","Depth",jn)}
 `,F_=e=>i`
-  ${Pt(e,"set_angle_deg","First hit: set angle",S,`then about ${$(S(e.expected_set_angle_deg))}`)}
-  ${Pt(e,"punch_depth_mm","First hit: depth",jn,`then about ${$(jn(e.expected_punch_depth_mm))}`)}
+  ${Pt(e,"set_angle_deg","First hit: set angle",S,`then about ${g(S(e.expected_set_angle_deg))}`)}
+  ${Pt(e,"punch_depth_mm","First hit: depth",jn,`then about ${g(jn(e.expected_punch_depth_mm))}`)}
 `;Tp=e=>({text:e==null?"–":Q(e,2),unit:""});q_={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
 Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Ap={};ne(Ap,{show:()=>J_});async function J_(e){e.title("Check a bend"),e.render(Me("Looking into the crib\
 …"));let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async N=>(await ce(N,e.signal)).items)),o={
-dies:n,punches:s},a=Aa(e.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=t[0]?.code??"";let l={answer:null,
-error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=Lt(
+dies:n,punches:s},a=La(e.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=t[0]?.code??"";let l={answer:null,
+error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},h=Et(
 async(N,v)=>(await M("POST","/bend",{body:N,signal:v})).body,({answer:N=null,error:v=null})=>{Object.assign(l,
-{answer:N,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},e.signal),p=Lt(async(N,v)=>(await M(
+{answer:N,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},e.signal),p=Et(async(N,v)=>(await M(
 "POST","/stroke",{body:N,signal:v})).body,({answer:N=null,error:v=null})=>{Object.assign(c,{stroke:N,error:v}),
 b()},e.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(Rn(a),{now:!0})}function m(N){history.
-replaceState(null,"",`/bend?${La(a)}`),l.busy=fo(a).length===0,l.busy?h.ask(Rn(a),N):(h.stop(),Object.assign(l,
-{answer:null,error:null})),b()}function g(N,v){Object.assign(a,N),m(v)}function b(){let N=l.error instanceof O?
+replaceState(null,"",`/bend?${Ea(a)}`),l.busy=fo(a).length===0,l.busy?h.ask(Rn(a),N):(h.stop(),Object.assign(l,
+{answer:null,error:null})),b()}function $(N,v){Object.assign(a,N),m(v)}function b(){let N=l.error instanceof O?
 l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
         <div
           class="desk"
@@ -1237,15 +1237,15 @@ l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
             class="panel desk-form"
             aria-label="The bend"
             @submit=${v=>v.preventDefault()}>
-            ${X_(a,{metals:t,...o,openTools:r,answer:l.answer},N,g)}
+            ${X_(a,{metals:t,...o,openTools:r,answer:l.answer},N,$)}
           </form>
           <p class="unseen" role="status">${_()}</p>
           <div class="desk-answer" data-test="answer">${T(N)}</div>
         </div>`),l.busy||e.ready()}function _(){let{answer:N}=l;if(!N||l.busy)return"";let v=N.worst==="ok"?"":
-`${N.worst}. `,P=N.set_angle_deg===null?"nothing to set":`set ${$(S(N.set_angle_deg))}`;return`${v}Die ${N.die??
-"none"}, allow for ${$(et(N))}, ${P}.`}function T(N){let v=fo(a);return v.length?ke("One bend, all its figures",
+`${N.worst}. `,P=N.set_angle_deg===null?"nothing to set":`set ${g(S(N.set_angle_deg))}`;return`${v}Die ${N.die??
+"none"}, allow for ${g(tt(N))}, ${P}.`}function T(N){let v=fo(a);return v.length?ke("One bend, all its figures",
 i`Still to type: ${v.map(P=>Y_[P]).join(", ")}.`):l.error?E(N):l.answer?Sp(l.answer,o,{pose:l.pose,show:P=>{l.
-pose=P,b()},use:P=>g({die:a.die===P?"":P},{now:!0}),stroke:{...c,toggled:P=>{c.open!==P&&(c.open=P,u(),b())}}}):
+pose=P,b()},use:P=>$({die:a.die===P?"":P},{now:!0}),stroke:{...c,toggled:P=>{c.open!==P&&(c.open=P,u(),b())}}}):
 Me("Working it out…")}function E(N){if(!(l.error instanceof O)||l.error.status>=500)return i`${Kt(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
@@ -1254,8 +1254,8 @@ Me("Working it out…")}function E(N){if(!(l.error instanceof O)||l.error.status
         </div>`;let v=sp(N,K_),P=Object.keys(N).length>v.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...P,...v].map(Z=>i`<p>${Z}</p>`)}
-    </div>`}m({now:!0})}function X_(e,{metals:t,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,g={})=>L(
-{name:u,label:m,value:e[u],wrong:I(r,u),change:b=>l({[u]:b}),...g}),h=(u,m,g)=>q({name:u,label:m,value:e[u],options:g,
+    </div>`}m({now:!0})}function X_(e,{metals:t,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,$={})=>L(
+{name:u,label:m,value:e[u],wrong:I(r,u),change:b=>l({[u]:b}),...$}),h=(u,m,$)=>q({name:u,label:m,value:e[u],options:$,
 wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=e.metal&&!t.some(({code:u})=>u===e.metal);return i`${h("metal",
 "Metal",[...p?[[e.metal,`${e.metal} (not in the shop)`]]:[],...Q_(t)])}
     <div class="fields three">
@@ -1275,10 +1275,10 @@ wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=e.metal&&!t.some(({code:u})=>u===
             data-test="choose-for-me"
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
-          </button>`:d}`}function Z_({thickness_mm:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(w(
+          </button>`:d}`}function Z_({thickness_mm:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
 e,{digits:2})),t??""].filter(Boolean).join(", ")}function Op(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);
-return e&&!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var K_,Y_,Q_,Lp=f(()=>{y();F();Ea();fe();
-go();A();gt();Mp();J();Re();rt();K_=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+return e&&!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var K_,Y_,Q_,Lp=f(()=>{y();F();Na();fe();
+go();A();$t();Mp();J();Be();it();K_=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
 "punch_radius_mm"],Y_={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
 e"};Q_=e=>e.map(({code:t,name:n})=>[t,n])});function Ep(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
 request("screen").catch(()=>{}),e.aborted&&t?.release())};document.addEventListener("visibilitychange",n,{signal:e}),
@@ -1291,11 +1291,11 @@ g"?{code:null,step:0,etag:null,...e}:null}function Wp(e){try{return JSON.parse(l
 return null}}function Dp(e,t){try{t===null?localStorage.removeItem(e):localStorage.setItem(e,JSON.stringify(t))}catch{}}
 var Np,Pp,Un,Ct,_l,Bp,Ip,an=f(()=>{F();Np="flangebook.bench.here",Pp="flangebook.bench.last";Un=e=>/^\d/.test(
 e)?`press screen ${e}`:e,Ct=e=>/^\d/.test(e)?`Press screen ${e}`:e;_l=e=>Dp(Np,e),Bp=()=>String(Wp(Pp)??""),Ip=
-e=>Dp(Pp,e)});function Va(e,t,n,s){let o=`/benches/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
+e=>Dp(Pp,e)});function za(e,t,n,s){let o=`/benches/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
 r=null,l=t,c=0,h=!1,p;function u(v){let P={...a,waits:r!==null,...v},Z=Object.keys(P).every(de=>P[de]===a[de]);
-a=P,!Z&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!g()?
+a=P,!Z&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),h||s.aborted)return;h=!0;try{await(r&&!$()?
 b():_()),T()}catch(P){s.aborted||E(P)}h=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(ty,ey*
-1.5**c)))}function g(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function b(){let v=r;
+1.5**c)))}function $(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function b(){let v=r;
 if(!v)return;let P=R().name?{by:R().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...P},etag:v.whatever?null:
 l,signal:s,timeout:Fp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(Z){
 if(!(Z instanceof O)||Z.status>=500)throw Z;r=null,l=null,u({refused:Z.status===412?"":Z.message}),await _()}}
@@ -1312,8 +1312,8 @@ timeStamp,a()))};addEventListener("keydown",s,{signal:t}),addEventListener("clic
 function ay({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
 e===" ")&&s.matches("button, a, summary")}function ry(){let e=document.activeElement;e?.matches("button, summa\
 ry, input[type=range]")&&e.blur()}var ny,sy,oy,Hp=f(()=>{ny=new Set(["ArrowRight","PageDown"," ","Enter"]),sy=
-new Set(["ArrowLeft","PageUp","Backspace"]),oy=300});function za(e,{pixels:t=hs(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=Ln(e.bounds,t-2*a,n-1.6*
-a),[,l,c]=e.bounds,[h,p]=r([c,l]),u=m=>m.map(([g,b,_,T])=>`M${r([g,b])}L${r([_,T])}`).join("");return i`<svg
+new Set(["ArrowLeft","PageUp","Backspace"]),oy=300});function qa(e,{pixels:t=hs(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=Ln(e.bounds,t-2*a,n-1.6*
+a),[,l,c]=e.bounds,[h,p]=r([c,l]),u=m=>m.map(([$,b,_,T])=>`M${r([$,b])}L${r([_,T])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
     role="img"
@@ -1321,28 +1321,28 @@ a),[,l,c]=e.bounds,[h,p]=r([c,l]),u=m=>m.map(([g,b,_,T])=>`M${r([g,b])}L${r([_,T
     width=${h+2*a}
     height=${p+1.6*a}
     viewBox="${-a} ${-V*.7} ${h+2*a} ${p+1.6*a}">
-    ${e.faces.filter(({side:m})=>o&&m===o).map(({outline:m})=>x`<path class="marked-face" d="M${m.map(g=>r(g).
+    ${e.faces.filter(({side:m})=>o&&m===o).map(({outline:m})=>x`<path class="marked-face" d="M${m.map($=>r($).
 join(" ")).join("L")}Z"/>`)}
     <path class="hidden-line" d=${u(e.lines.hidden)} />
     <path class="bend-edge" d=${u(e.lines.bend)} />
     <path class="edge" d=${u(e.lines.edge)} />
-    ${e.dimensions.map(({name:m,from:g,to:b,mm:_})=>iy(r(g),r(b),m,U(_)))}
-    ${e.faces.filter(({flat:m})=>m===1).map(({side:m,outline:g})=>ly(m,g.map(r),m===o))}
+    ${e.dimensions.map(({name:m,from:$,to:b,mm:_})=>iy(r($),r(b),m,U(_)))}
+    ${e.faces.filter(({flat:m})=>m===1).map(({side:m,outline:$})=>ly(m,$.map(r),m===o))}
   </svg>`}function iy(e,t,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[e,t].
-map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=Ge(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
+map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],h=Ve(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
     <rect class="ground" x=${l-h/2} y=${c-V*.65} width=${h} height=${V*1.3}/>
     <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function ly(e,t,n){
-let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=Ge(e,V);return x`<rect class="ground ${n?
+let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=Ve(e,V);return x`<rect class="ground ${n?
 "marked-word":""}" x=${s-a/2} y=${o-V*.65}
       width=${a} height=${V*1.3}/>
     <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${V}
       text-anchor="middle" dominant-baseline="central">${e}</text>`}function cy({length_mm:e,width_mm:t,height_mm:n,
 faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Gn({length_mm:e,width_mm:t,height_mm:n})}\
 , folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Gn({length_mm:e,width_mm:t,height_mm:n}){
-return $({text:[e,t,n].map(U).join(" × "),unit:w(0).unit})}function Up(e,{pixels:t=hs(),tallest:n=t*.9,test:s="\
-blank"}={}){let[o,a]=[U(e.length_mm),U(e.width_mm)],r=Ge(a,V)+V*1.8,l=Ln([0,0,e.length_mm,e.width_mm],t-r-12,n-
+return g({text:[e,t,n].map(U).join(" × "),unit:w(0).unit})}function Up(e,{pixels:t=hs(),tallest:n=t*.9,test:s="\
+blank"}={}){let[o,a]=[U(e.length_mm),U(e.width_mm)],r=Ve(a,V)+V*1.8,l=Ln([0,0,e.length_mm,e.width_mm],t-r-12,n-
 V*3),[c,h]=l([e.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
@@ -1363,7 +1363,7 @@ V*3),[c,h]=l([e.length_mm,0]);return i`<svg
     <text x=${c+V*1.6} y=${h/2} font-size=${V} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function dy(e,t,n){let s=Ge(n,V);return x`<rect class="ground" x=${e-s/2} y=${t-V*.7} width=${s} height=${V*
+  </svg>`}function dy(e,t,n){let s=Ve(n,V);return x`<rect class="ground" x=${e-s/2} y=${t-V*.7} width=${s} height=${V*
 1.4}/>
     <text x=${e} y=${t} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function hy({
 bend:e,place:t,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,h]=[l([n,s]),l([o,a])],p=.5+(t%2?-1:1)*.12*
@@ -1372,8 +1372,8 @@ Math.ceil((t-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path 
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
       dominant-baseline="central">${e}</text>`}function py(e){let t=e.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}, inside of the box up. ${t.join("; ")}.`}var V,
-De,ys=f(()=>{y();A();wa();tn();ot();V=18;De=e=>!!e?.folded});function qa(e,t){return!De(e)||!t.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
-    ${za(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
+Fe,ys=f(()=>{y();A();_a();tn();at();V=18;Fe=e=>!!e?.folded});function Ka(e,t){return!Fe(e)||!t.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+    ${qa(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${re(w(t.bend_length_mm))}</b> long.</li>
       ${Gp("Punch",t.segments_mm?.punch)} ${Gp("Die",t.segments_mm?.die)}
@@ -1385,23 +1385,23 @@ De,ys=f(()=>{y();A();wa();tn();ot();V=18;De=e=>!!e?.folded});function qa(e,t){re
     </ul>
   </section>`}function Gp(e,t){if(!t?.length)return d;let n=t.reduce((o,a)=>o+a,0),s=t.length>1?`${t.map(U).join(
 " + ")} = `:"";return i`<li class="pieces">${e}: <b>${s}${U(n)} ${w(0).unit}</b></li>`}function uy(e){if(!e.length)
-return d;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=$(S(t.included_angle_deg)),s=re(w(Math.abs(t.
+return d;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=g(S(t.included_angle_deg)),s=re(w(Math.abs(t.
 distance_mm)));return i`<li data-test="sides-near">
     ${t.distance_mm<0?i`<b>The finished ${t.side} side runs ${s} into the ${t.tool}</b>, at ${n}.`:i`The finished ${t.
 side} side stays <b>${s}</b> from the ${t.tool}, nearest at ${n}.`}
-  </li>`}var vl=f(()=>{y();ys();ot();A()});function qp(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
+  </li>`}var vl=f(()=>{y();ys();at();A()});function qp(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
 turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function vs(e){let t=qp(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Yp}${Jp[t]}</svg
-    ><b>${Kp[t]}.</b>`}function Ka(e,t){let n=qp(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    ><b>${Kp[t]}.</b>`}function Ya(e,t){let n=qp(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
     <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Yp}${Jp[n]}</svg>
     <p>
       <b data-test="move">${Kp[n]}.</b>
       <span data-test="face">${e.inside_face==="up"?"Top":"Bottom"} face up.</span>
       ${gy(e,t)}
     </p>
-  </div>`}function ko({gauged_end:e,gauged_side:t},n){return t?`${t} side`:`${e} end${n?` (flat ${e==="left"?1:
+  </div>`}function xo({gauged_end:e,gauged_side:t},n){return t?`${t} side`:`${e} end${n?` (flat ${e==="left"?1:
 n})`:""}`}function gy(e,t){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=e;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
-return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=ko(e,t);return i`<span data-test="end"
+return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=xo(e,t);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
   >`}var Kp,Yp,kl,Vp,my,zp,fy,Jp,ks=f(()=>{y();Kp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
@@ -1409,7 +1409,7 @@ Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quar
 ver and a quarter"},Yp=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,kl=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
 Vp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,my=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
 zp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,fy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-Jp={first:[my],same:[fy],over:[kl],end:[Vp],both:[kl,Vp],quarter:[zp],"quarter-over":[kl,zp]}});function xo({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
+Jp={first:[my],same:[fy],over:[kl],end:[Vp],both:[kl,Vp],quarter:[zp],"quarter-over":[kl,zp]}});function So({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
 s,o]=[e[n-1],e[n]];return xl(s,o,(t-s.share)/(o.share-s.share))}function xl(e,t,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(e.share,t.share),phase:t.phase,included_angle_deg:s(e.included_angle_deg,
 t.included_angle_deg),punch_y_mm:s(e.punch_y_mm,t.punch_y_mm),left:o(e.left,t.left),right:o(e.right,t.right),inside_radius_mm:s(
@@ -1423,30 +1423,30 @@ l"?["release","withdrawal"]:[t],s=e.findIndex(a=>n.includes(a.phase)),o=e.filter
 s-1);return o.length?o:e}function by(e,t,n){for(let a=1;a<e.length;a+=1){let[r,l]=[t(e[a-1]),t(e[a])];if(n<=r&&
 n>=l&&r>l)return xl(e[a-1],e[a],(r-n)/(r-l))}if(n>t(e[0]))return e[0];let[s,o]=e.slice(-2);return o.phase==="b\
 end"?xl(s,o,(t(s)-n)/(t(s)-t(o))):o}function wy({thickness_mm:e,left:t,right:n},{left:s,right:o,half_arc_mm:a,
-inside_radius_mm:r}){let[l,c]=xs([[-a,-e/2],[-a,e/2]],s),[h,p]=xs([[a,-e/2],[a,e/2]],o),u=([g,b])=>`${g} ${-b}`,
-m=g=>g.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+e} ${r+e} 0 0 0 ${u(h)}${m(xs(n,o))}L${u(p)}A${r} ${r} \
+inside_radius_mm:r}){let[l,c]=xs([[-a,-e/2],[-a,e/2]],s),[h,p]=xs([[a,-e/2],[a,e/2]],o),u=([$,b])=>`${$} ${-b}`,
+m=$=>$.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+e} ${r+e} 0 0 0 ${u(h)}${m(xs(n,o))}L${u(p)}A${r} ${r} \
 0 0 1 ${u(c)}${m(xs(t,s))}Z`}function Qp(e,{phase:t,punch_y_mm:n}){let s=t==="putting in"||t==="approach",o=e.
 frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||t==="bend"||t==="release")return null;
 let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...xs(e.left,u),
 ...xs(e.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
 max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function xs(e,[t,n,s]){let[o,a]=[Math.cos(
-s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function Ya(e,t,n){let s=-n.
+s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function Ja(e,t,n){let s=-n.
 punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:wy(t,n),tools:[
 e.before.ram,e.before.holder,e.before.punch].map(Oe).filter(Boolean),down:s,gauge:Oe(e.before.gauge),back:a}}var Sl=f(
-()=>{tn()});function Ja({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=ru?t:null}function Vn(e){
-let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Ja(e),{before:o,after:a}=Xp(n),r=s?Zp(n,
-s):xo(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Ya(t,n,r),
+()=>{tn()});function Xa({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=ru?t:null}function Vn(e){
+let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Xa(e),{before:o,after:a}=Xp(n),r=s?Zp(n,
+s):So(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Ja(t,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function Ss(e){let{clearance:t}=e;
-if(!t)return"Clearance was not checked at this step.";let n=Ja(e);if(!n)return`Nothing comes within ${re(w(ru,
+if(!t)return"Clearance was not checked at this step.";let n=Xa(e);if(!n)return`Nothing comes within ${re(w(ru,
 {digits:0}))} of the part.`;let s=re(w(Math.abs(n.distance_mm))),o=typeof t.needed_mm=="number"?`, ${re(w(t.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
 e part";return n.distance_mm<=0?`${a} runs ${s} into the ${eu(n.tool)}, ${tu(n)}.`:`Closest: ${a.toLowerCase()}\
  is ${s} from the ${eu(n.tool)}, ${tu(n)}${t.hits?.length?o:""}.`}function tu({phase:e,included_angle_deg:t,punch_travel_mm:n}){
-let s=$(w(Math.max(0,-n),{digits:0}));return e==="approach"?`as the punch comes down, ${s} above the sheet`:e===
-"withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${$(S(t))}`}
-function Tl({motion:e},t){let n=$(S(t.included_angle_deg));if(t.phase==="bend")return e.frames[0].phase==="ben\
+let s=g(w(Math.max(0,-n),{digits:0}));return e==="approach"?`as the punch comes down, ${s} above the sheet`:e===
+"withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${g(S(t))}`}
+function Tl({motion:e},t){let n=g(S(t.included_angle_deg));if(t.phase==="bend")return e.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(t.phase==="release")return`Releasing, ${n}`;if(t.phase==="taking out")
-return`Taking it out${nu(e,t)}`;if(t.phase==="putting in")return`Putting it in${nu(e,t)}`;let s=$(w(Math.max(0,
+return`Taking it out${nu(e,t)}`;if(t.phase==="putting in")return`Putting it in${nu(e,t)}`;let s=g(w(Math.max(0,
 t.punch_y_mm),{digits:0}));return t.phase==="withdrawal"?`Punch rising, ${s} up`:t.punch_y_mm>0?`Punch coming \
 down, ${s} up`:"First touch, sheet flat"}function nu({frames:e},{phase:t,right:n}){let s=t==="putting in"?e.find(
 a=>a.phase==="approach"):[...e].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??e[0]).
@@ -1457,7 +1457,7 @@ what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, 
 ."};let[a,r]=[ou(t,n,"slide"),ou(t,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
 Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${su}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${t==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${su}`}:null}function bt(e,{short:t=!1}={}){let n=_y(e);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${su}`}:null}function wt(e,{short:t=!1}={}){let n=_y(e);return n?
 t?i`<span class="turn" data-test="way" data-way=${n.kind}
       >${au(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
@@ -1487,18 +1487,18 @@ unit;return e.length>1?`${n} = ${U(t??0)} ${s}`:`${n} ${s}`}function Ts(e,t=0,n=
 length||e.length===t?"":`step${e.length>1?"s":""} ${e.join(", ")}`}function Al({kind:e,code:t},n){let s=n.filter(
 a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${lu(
 o.map(({number:a})=>a),0)}`:""}`:""}function ky(e){return e==="good"||!e?"":e==="unknown"?"condition unknown":
-e}function Xa(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures">
-      ${ft("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
+e}function Za(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures">
+      ${gt("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
 w(e.length_mm_high,{digits:2})]})}
-      ${ft("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
+      ${gt("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
 e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm_high,{digits:2})]})}
-      ${ft("Mass",qs(e.mass_kg),{test:"blank-mass"})}
+      ${gt("Mass",qs(e.mass_kg),{test:"blank-mass"})}
     </div>
     ${e.rests_on?i`<p data-test="blank-rests-on">Blank by ${e.rests_on}.</p>`:d}
     ${e.lines?i`<p data-test="relief">${Ll(e)}</p>`:d}`}function Ll({relief:e,lines:t=[]}){let n=new Set(t.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!e?"":e.shape===
-"none"?"Corners without relief.":`Corner reliefs ${e.shape}, ${$(w(e.size_mm,{digits:1}))} ${e.shape==="round"?
-"across.":"a side."}`}function cu(e){let t=s=>w(s,{digits:2}).text,n=[["At",s=>t(s.at_mm)],["Angle",s=>$(S(s.included_angle_deg))],
+"none"?"Corners without relief.":`Corner reliefs ${e.shape}, ${g(w(e.size_mm,{digits:1}))} ${e.shape==="round"?
+"across.":"a side."}`}function cu(e){let t=s=>w(s,{digits:2}).text,n=[["At",s=>t(s.at_mm)],["Angle",s=>g(S(s.included_angle_deg))],
 ["Inside radius",s=>t(s.inside_radius_mm)],["Allowance",s=>t(s.bend_allowance_mm)],["Deduction",s=>t(s.bend_deduction_mm)],
 ["K-factor",s=>typeof s.k_factor=="number"?s.k_factor.toFixed(2):"–"]];return i`<div class="lines-frame">
     <table class="blank-table stacks" role="table" data-test="bend-lines">
@@ -1527,7 +1527,7 @@ e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm
     </table>
   </div>`}function xy({lines:e},{bend:t}){let n=e?.find(s=>s.bend===t)?.side;return n?`${n} `:""}function El(e,t=0){
 let n=e.turn_over||e.turn_end||e.turn_quarter,s=e.gauged_against&&e.gauged_against!=="flat edge"?`, against th\
-e ${e.gauged_against}`:"",o=e.gauged_end?`${Sy(ko(e,t))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${e.gauged_against}`:"",o=e.gauged_end?`${Sy(xo(e,t))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
@@ -1536,17 +1536,17 @@ e ${e.gauged_against}`:"",o=e.gauged_end?`${Sy(ko(e,t))} to the gauge${s}, `:"";
             data-end=${String(e.turn_end)}
             >${vs(e)}</span
           > `:d}
-    ${bt(e,{short:!0})} ${o}${e.inside_face==="up"?"top":"bottom"} face
+    ${wt(e,{short:!0})} ${o}${e.inside_face==="up"?"top":"bottom"} face
     up.${Ty(e)}
   </span>`}function Ty({hits:e}){if(!e)return d;let t=e.gauge_x_mm.map(n=>U(n)).join(", ");return i` <span data-test="hits"
-    >${e.count} bumps, ${$(w(e.pitch_mm,{digits:2}))} apart, gauge X ${t}.</span
-  >`}function wt(e){let t=e.operation&&e.operation!=="bend"?e.operation:"bend",n=e.side?`Bend ${e.bend}, ${e.side}`:
+    >${e.count} bumps, ${g(w(e.pitch_mm,{digits:2}))} apart, gauge X ${t}.</span
+  >`}function _t(e){let t=e.operation&&e.operation!=="bend"?e.operation:"bend",n=e.side?`Bend ${e.bend}, ${e.side}`:
 `Bend ${e.bend}`;return t==="bend"?n:`${n}, ${t}`}function My(e,t,n){let s=e[`${t}_low`],o=e[`${t}_high`],a=s==
-null||s===o?d:i`<small class="band">${n(s).text} to ${$(n(o))}</small>`;return i`${$(n(e[t]))}${a}`}function iu(e,t,n){
-return pt(e,e)?e.first_hit?Oy(e,t,n):e.limits?My(e,t,n):$(n(e[t])):$(n(null))}function Oy(e,t,n){let s=t==="se\
-t_angle_deg"?`first hit, ${al(e.first_hit)}; then about `:"then about ";return i`${$(n(e[t]))}<small class="band"
-      >${s}${$(n(e[`expected_${t}`]))}</small
-    >`}function Za(e,{link:t}={}){let n=o=>w(o,{digits:2}),s=e.part?.flats_mm?.length??0;return i`<div class="steps-frame">
+null||s===o?d:i`<small class="band">${n(s).text} to ${g(n(o))}</small>`;return i`${g(n(e[t]))}${a}`}function iu(e,t,n){
+return ut(e,e)?e.first_hit?Oy(e,t,n):e.limits?My(e,t,n):g(n(e[t])):g(n(null))}function Oy(e,t,n){let s=t==="se\
+t_angle_deg"?`first hit, ${rl(e.first_hit)}; then about `:"then about ";return i`${g(n(e[t]))}<small class="band"
+      >${s}${g(n(e[`expected_${t}`]))}</small
+    >`}function Qa(e,{link:t}={}){let n=o=>w(o,{digits:2}),s=e.part?.flats_mm?.length??0;return i`<div class="steps-frame">
     <table class="steps stacks" role="table" data-test="steps">
       <thead role="rowgroup">
         <tr role="row">
@@ -1556,17 +1556,17 @@ t_angle_deg"?`first hit, ${al(e.first_hit)}; then about `:"then about ";return i
       <tbody role="rowgroup">
         ${e.steps.map(o=>i`<tr role="row" data-step=${o.number}>
               <th role="rowheader" scope="row">
-                ${t?i`<a href=${t(o.number)}>${o.number}. ${wt(o)}</a>`:i`${o.number}. ${wt(o)}`}
-                <small>${$(S(o.included_angle_deg))} ${o.direction}</small>
+                ${t?i`<a href=${t(o.number)}>${o.number}. ${_t(o)}</a>`:i`${o.number}. ${_t(o)}`}
+                <small>${g(S(o.included_angle_deg))} ${o.direction}</small>
               </th>
-              <td role="cell" data-head="Gauge X" data-test="gauge-x">${$(n(o.gauge_x_mm))}</td>
-              <td role="cell" data-head="Gauge R" data-test="gauge-r">${$(n(o.gauge_r_mm))}</td>
+              <td role="cell" data-head="Gauge X" data-test="gauge-x">${g(n(o.gauge_x_mm))}</td>
+              <td role="cell" data-head="Gauge R" data-test="gauge-r">${g(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
                 ${iu(o,"set_angle_deg",S)}
               </td>
               <td role="cell" data-head="Depth" data-test="depth">${iu(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${$(et(o))}<small class="band">expected ${$(sn(o))}</small>
+                ${g(tt(o))}<small class="band">expected ${g(sn(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch reversed</span>`:
@@ -1576,13 +1576,13 @@ d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Ml,Sy,rn=f(()=>{y();fe();An();A();gt();ot();Na();In();ks();Rt();Ml=Zt;Sy=e=>e[0].toUpperCase()+e.
-slice(1)});function Qa(e,t){return i`<header class="step-top">
+  </div>`}var Ml,Sy,rn=f(()=>{y();fe();An();A();$t();at();Pa();In();ks();Rt();Ml=Zt;Sy=e=>e[0].toUpperCase()+e.
+slice(1)});function er(e,t){return i`<header class="step-top">
     <a class="step-card" href="/c/${e.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${e.title||e.display_code}</span></a
     >
     ${Nl(e,t)}
-  </header>`}function ze(e,t,n){return i`<div class="set-figure" data-test=${n}>
+  </header>`}function qe(e,t,n){return i`<div class="set-figure" data-test=${n}>
     <span class="what"
       >${e}${t.unit&&t.unit!=="°"?i` <span class="unit">${t.unit}</span>`:d}</span
     >
@@ -1590,20 +1590,20 @@ slice(1)});function Qa(e,t){return i`<header class="step-top">
   </div>`}var Nl,ln=f(()=>{y();rn();Nl=(e,t)=>i`<h1>
     <span data-test="step-number">Step ${t.number} of ${e.plan.steps.length}</span>
     <small
-      >${wt(t)}
+      >${_t(t)}
       ${t.direction}${t.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch reversed</b>`:
 d}</small
     >
-  </h1>`});function du(e,t,n,s,o){let a=Vn(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?xo(e.motion,l):null,
-h=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),u=(m,g,b,_)=>i`<button
+  </h1>`});function du(e,t,n,s,o){let a=Vn(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?So(e.motion,l):null,
+h=a&&r==="during"?a.shown:null,p=g(w(e.gauge_x_mm)),u=(m,$,b,_)=>i`<button
       type="button"
       class="button"
       aria-pressed=${b?"true":"false"}
       data-test=${_}
-      @click=${()=>{Object.assign(n,g,{playing:!1}),s()}}>
+      @click=${()=>{Object.assign(n,$,{playing:!1}),s()}}>
       ${m}
-    </button>`;return i`${$t(e.drawing,{pose:r==="between"?"during":r,close:n.close,opening:e.v_opening_mm,gauge:p,
-angle:t,moment:h??(c&&Ya(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&Qp(e.motion,c),words:`${wt(
+    </button>`;return i`${bt(e.drawing,{pose:r==="between"?"during":r,close:n.close,opening:e.v_opening_mm,gauge:p,
+angle:t,moment:h??(c&&Ja(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&Qp(e.motion,c),words:`${_t(
 e)}, ${Ly(e,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
             ${Ey(e,r,c)}
@@ -1634,12 +1634,12 @@ let a=()=>{n.playing=!n.playing,n.playing&&Py(t>=1?0:t,n,s,o),s()};return i`<div
       step="any"
       .value=${String(t)}
       aria-label="The bend from first to last"
-      aria-valuetext=${Tl(e,xo(e.motion,t))}
+      aria-valuetext=${Tl(e,So(e.motion,t))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
   </div>`}function Py(e,t,n,s){let o=performance.now(),a=r=>{!t.playing||s.aborted||(t.share=Math.min(1,e+Math.
 max(0,r-o)/Ay),t.playing=t.share<1,n(),t.playing&&requestAnimationFrame(a))};Object.assign(t,{at:"between",share:e}),
-requestAnimationFrame(a)}var Ay,So,er=f(()=>{y();Sl();bo();A();rn();Rt();Ay=7e3,So=()=>({at:"before",share:0,close:!1,
+requestAnimationFrame(a)}var Ay,To,tr=f(()=>{y();Sl();bo();A();rn();Rt();Ay=7e3,To=()=>({at:"before",share:0,close:!1,
 playing:!1})});function hu(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
 "No new setting comes from this one."}</p>`;let s=n?.said?ge(n.said):n?.what??`${Cy(e)} Something else is wron\
 g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
@@ -1648,8 +1648,8 @@ g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <ol>
       ${(n?.to_check??$h).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function Cy(e){let t=Di(e),n="That is further off than the card’s table of corrections goes.";return t?
-`${n} Tools and press end at ${$(S(t.sharpest_deg))} under load.`:n}function pu(e,t){return e.die?i`<p class="why-not-set" data-test="why-not-set">
+  </div>`}function Cy(e){let t=Fi(e),n="That is further off than the card’s table of corrections goes.";return t?
+`${n} Tools and press end at ${g(S(t.sharpest_deg))} under load.`:n}function pu(e,t){return e.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${t?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
@@ -1660,37 +1660,37 @@ a first piece.":"Tools and press do not reach this bend. Read what stops it befo
             ${mu(t.centre_mm)}; step${t.steps.length>1?"s":""} ${t.steps.join(", ")}.
             ${t.off_centre_level==="ok"?d:i`${k(t.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
-    </ul>`}function tr({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
-`Station ${n.number}, ${mu(n.centre_mm)}`:""}function mu(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
-w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var nr=f(()=>{y();A();G()});function sr(e,t){let n=t.checks.filter(l=>Se(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
+    </ul>`}function nr({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
+`Station ${n.number}, ${mu(n.centre_mm)}`:""}function mu(e){return Math.abs(e)<.5?"in the middle":`its middle ${g(
+w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var sr=f(()=>{y();A();G()});function or(e,t){let n=t.checks.filter(l=>Se(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+ge(l),{...l,sign:Se(
-l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function or(e,t,n,s,o){
+l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function ar(e,t,n,s,o){
 if(!t.drawing)return i`<p class="state" data-test="no-drawing">
       ${t.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=st(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return du(r,Ba(t,a),n,s,o)}function ar(e,t){let n=st(
+    </p>`;let a=ot(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return du(r,Ia(t,a),n,s,o)}function rr(e,t){let n=ot(
 e,t);return n.set_angle_deg===null&&t.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
-      ${ze("Gauge X",w(n.gauge_x_mm),"gauge-x")}
-      ${ze("Gauge R",w(t.gauge_r_mm),"gauge-r")}
-      ${ze("Angle to set",S(n.set_angle_deg),"set-angle")}
-      ${ze("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
+      ${qe("Gauge X",w(n.gauge_x_mm),"gauge-x")}
+      ${qe("Gauge R",w(t.gauge_r_mm),"gauge-r")}
+      ${qe("Angle to set",S(n.set_angle_deg),"set-angle")}
+      ${qe("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
     ${gs(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
     ${n.set_angle_deg===null?pu(t,n.fromTrial):d} ${Ry(t)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
-            <b>Angle and depth from a first piece.</b> The plan said ${$(S(t.set_angle_deg))} and
-            ${$(w(t.punch_depth_mm,{digits:2}))}.
+            <b>Angle and depth from a first piece.</b> The plan said ${g(S(t.set_angle_deg))} and
+            ${g(w(t.punch_depth_mm,{digits:2}))}.
           </p>`:d}
     ${t.gauge_draw_back_mm?i`<p class="draw-back" data-test="draw-back">
-            <b>Retract the gauge ${$(w(t.gauge_draw_back_mm,{digits:0}))}</b>
+            <b>Retract the gauge ${g(w(t.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would run into it.
           </p>`:d}
-    ${By(t)}`}function Ry(e){let t=Pa(e);return t===d?d:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
+    ${By(t)}`}function Ry(e){let t=Ca(e);return t===d?d:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
 function By({hits:e}){return e?i`<div class="hits" data-test="hits">
-    <b>${e.count} bumps</b>, ${$(S(e.angle_each_deg))} each. Move the gauge
-    ${$(w(e.pitch_mm,{digits:2}))} each time:
+    <b>${e.count} bumps</b>, ${g(S(e.angle_each_deg))} each. Move the gauge
+    ${g(w(e.pitch_mm,{digits:2}))} each time:
     ${e.gauge_x_mm.map(t=>w(t).text).join(" · ")}
-  </div>`:d}function fu(e,t){if(!t.die)return d;let n=tr(e,t);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:d}function fu(e,t){if(!t.die)return d;let n=nr(e,t);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1712,10 +1712,10 @@ function By({hits:e}){return e?i`<div class="hits" data-test="hits">
             </div>`:d}
       <div>
         <dt>Wanted</dt>
-        <dd><b>${$(S(t.included_angle_deg))}</b> ${t.direction}</dd>
+        <dd><b>${g(S(t.included_angle_deg))}</b> ${t.direction}</dd>
       </div>
     </dl>
-    ${ws(t)}`}var rr=f(()=>{y();Ie();A();gt();G();In();er();Fn();Pl();ln();nr()});function gu(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=sr(e,t),c=l.filter(m=>Se(m)!=="note"),h=l.length>
+    ${ws(t)}`}var ir=f(()=>{y();We();A();$t();G();In();tr();Fn();Pl();ln();sr()});function gu(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=or(e,t),c=l.filter(m=>Se(m)!=="note"),h=l.length>
 Iy,p=h?c:l,u=t.number===e.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
@@ -1723,17 +1723,17 @@ Iy,p=h?c:l,u=t.number===e.plan.steps.length;return i`<article
     data-step=${t.number}
     data-revision=${e.revision}>
     <header class="step-top">
-      ${ir(n,o)}
+      ${lr(n,o)}
       <p class="bench-card" data-test="bench-card">${e.title||e.display_code}</p>
       ${Nl(e,t)}
     </header>
-    ${s} ${r.length?i`<div class="step-stop">${Ee(r)}</div>`:d}
+    ${s} ${r.length?i`<div class="step-stop">${Ne(r)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${Ka(t,e.part.flats_mm.length)}${bt(t)}</div>
-      <section class="step-set" aria-label="What to set">${ar(e,t)}</section>
+      <div class="step-way">${Ya(t,e.part.flats_mm.length)}${wt(t)}</div>
+      <section class="step-set" aria-label="What to set">${rr(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
-        ${p.length?Ee(p):d}${qa(e.plan,t)}
+        ${p.length?Ne(p):d}${Ka(e.plan,t)}
       </section>
       <section class="step-with" aria-label="Tools">${Ts(Wy(e,t),0)}</section>
     </div>
@@ -1744,7 +1744,7 @@ Iy,p=h?c:l,u=t.number===e.plan.steps.length;return i`<article
     data-code=${e.code}
     data-step=${o+1}>
     <header class="step-top">
-      ${ir(t,s)}
+      ${lr(t,s)}
       <p class="bench-card" data-test="bench-card">${e.title||e.display_code}</p>
     </header>
     ${n}
@@ -1764,8 +1764,8 @@ Iy,p=h?c:l,u=t.number===e.plan.steps.length;return i`<article
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${t}${n?i` <small>${n}</small>`:d}
     </button>
-  </nav>`}var Iy,Wy,ir,Cl=f(()=>{y();an();vl();G();ks();rn();ln();Rt();rr();Iy=3;Wy=(e,t)=>e.plan.tools.filter(
-n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));ir=(e,t)=>i`<button
+  </nav>`}var Iy,Wy,lr,Cl=f(()=>{y();an();vl();G();ks();rn();ln();Rt();ir();Iy=3;Wy=(e,t)=>e.plan.tools.filter(
+n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));lr=(e,t)=>i`<button
     type="button"
     class="button bench-name"
     data-test="bench-name"
@@ -1814,7 +1814,7 @@ i`<p>Open a card on a phone and choose this press screen.</p>
         </p>`),vu=(e,t,n)=>Rl(n,"bench-no-step",`There is no step ${t}`,i`<p>
       ${e.title||e.display_code} has ${e.plan.steps.length} now. Choose the step on the phone.
     </p>`),Rl=({name:e,lines:t,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
-    <header class="step-top">${ir(e,n)}</header>
+    <header class="step-top">${lr(e,n)}</header>
     ${t}
     <div class="bench-says">
       <h1>${o}</h1>
@@ -1829,138 +1829,138 @@ s.wrong=u instanceof O?u.errors.name?.[0]??u.message:String(u.message),a()}},typ
 h=async()=>{try{Object.assign(s,{names:(await Hn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
 signal.aborted||(a(),e.ready(),o=setTimeout(h,Dy))};a(),h()}function Tu(e,t){let{name:n}=t,s=new AbortController,
 {signal:o}=s;e.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:t.code,
-step:t.step},l=null,c=null,h=0,p=So(),u=Va(n,t.etag,{keepMs:1/0,heard:(v,P)=>{t={...t,etag:P},b({code:v.code,step:v.
-step},!1)},sent:(v,P,Z)=>m({etag:P,unsent:Z}),changed:v=>v.gone?g(""):E()},o);function m(v){t={...t,...r,...v},
-_l(t)}function g(v){s.abort(),v||_l(null),Su(e,v)}function b(v,P){let Z=v.code!==r.code||v.step!==r.step;v.code!==
-r.code&&(l=null),Z&&(p=So()),r=v,m({unsent:P}),P&&u.move(v),Z||!l&&v.code?_():E()}async function _(){a.abort(),
-a=new AbortController;let v=a.signal;if(h=0,c=null,E(),!!r.code)try{await ut(r.code,P=>{v.aborted||(l=P,h=0,E())},
+step:t.step},l=null,c=null,h=0,p=To(),u=za(n,t.etag,{keepMs:1/0,heard:(v,P)=>{t={...t,etag:P},b({code:v.code,step:v.
+step},!1)},sent:(v,P,Z)=>m({etag:P,unsent:Z}),changed:v=>v.gone?$(""):E()},o);function m(v){t={...t,...r,...v},
+_l(t)}function $(v){s.abort(),v||_l(null),Su(e,v)}function b(v,P){let Z=v.code!==r.code||v.step!==r.step;v.code!==
+r.code&&(l=null),Z&&(p=To()),r=v,m({unsent:P}),P&&u.move(v),Z||!l&&v.code?_():E()}async function _(){a.abort(),
+a=new AbortController;let v=a.signal;if(h=0,c=null,E(),!!r.code)try{await mt(r.code,P=>{v.aborted||(l=P,h=0,E())},
 v)}catch(P){if(v.aborted||o.aborted)return;c=P,E()}}let T={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&b({code:l.code,step:r.step-1},!0),clear:()=>b(
-{code:null,step:0},!0),choose:()=>g(n),newer:()=>_()};function E(){if(o.aborted)return;let v=ku(u.standing(),!!l,
+{code:null,step:0},!0),choose:()=>$(n),newer:()=>_()};function E(){if(o.aborted)return;let v=ku(u.standing(),!!l,
 h,T.newer);e.title(l?`${l.title||l.code}, ${n}`:n),e.render(N({name:n,lines:v,acts:T})),(l||c||!r.code)&&e.ready()}
 function N(v){if(!r.code)return _u(v);if(!l)return c?yu(r.code,c,v):Me(`Opening ${W(r.code)}…`);let P=l.plan.
-steps,Z=P[r.step-1];return Z?gu(l,Z,v,or(l,Z,p,E,a.signal)):r.step===P.length+1?$u(l,v):vu(l,r.step,v)}jp(T,o),
-ye(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let P=await nt(
+steps,Z=P[r.step-1];return Z?gu(l,Z,v,ar(l,Z,p,E,a.signal)):r.step===P.length+1?$u(l,v):vu(l,r.step,v)}jp(T,o),
+ye(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let P=await st(
 l.code).catch(()=>{});!P||P.code!==l?.code||P.revision===l.revision||h===P.revision||(h=P.revision,E())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),t.unsent&&u.move(r),_()}var Dy,Ou=f(()=>{F();bl();an();yl();Ie();
-pe();Hp();se();Ce();xu();Cl();er();Re();rr();Dy=3e3});function ee(e,t){let n=document.getElementById("notices"),s=()=>Gt(i``,n);Gt(i`<div class="notice" data-test="notice">
+o.addEventListener("abort",()=>a.abort()),m({}),t.unsent&&u.move(r),_()}var Dy,Ou=f(()=>{F();bl();an();yl();We();
+pe();Hp();se();Re();xu();Cl();tr();Be();ir();Dy=3e3});function ee(e,t){let n=document.getElementById("notices"),s=()=>Gt(i``,n);Gt(i`<div class="notice" data-test="notice">
       <span>${e}</span>
       <button type="button" @click=${()=>{s(),t?.act()}}>${t?.label??"Close"}</button>
-    </div>`,n),clearTimeout(Au),t||(Au=setTimeout(s,8e3))}var Au,it=f(()=>{y()});function Lu(e){try{let t=JSON.parse(localStorage.getItem(Bl(e))??"null");return t&&Array.isArray(t.form?.flats)&&
+    </div>`,n),clearTimeout(Au),t||(Au=setTimeout(s,8e3))}var Au,lt=f(()=>{y()});function Lu(e){try{let t=JSON.parse(localStorage.getItem(Bl(e))??"null");return t&&Array.isArray(t.form?.flats)&&
 Array.isArray(t.form?.bends)?t:null}catch{return null}}function Il(e,t){try{return localStorage.setItem(Bl(e),
 JSON.stringify({...t,kept_at:new Date().toISOString()})),!0}catch{return!1}}function Wl(e){try{localStorage.removeItem(
-Bl(e))}catch{}}var Bl,Eu=f(()=>{Bl=e=>`flangebook.part.${e||"new"}`});var lr,_t,cr,dr,To=f(()=>{At();bs();A();lr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
-_t=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),cr=e=>({angle:String(e.included_angle_deg),direction:e.
-direction,radius:z(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?z(e.hem_gap_mm):"",..._o(e)}),
-dr=(e,t)=>({included_angle_deg:e.kind==="bend"?mt(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
-e.kind==="bend"?{inside_radius_mm:te(e.radius,t)}:{},...e.kind==="open_hem"?{hem_gap_mm:te(e.gap,t)}:{},...Wa(
-e)})});function hr(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[_t(),_t()]}:e==="lips-out"?{flats:["",""],
-bends:[_t(),{..._t(),direction:"down"}]}:{flats:[""],bends:[_t()]};return{length:"",width:"",there:e==="channe\
+Bl(e))}catch{}}var Bl,Eu=f(()=>{Bl=e=>`flangebook.part.${e||"new"}`});var cr,yt,dr,hr,Mo=f(()=>{Lt();bs();A();cr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+yt=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),dr=e=>({angle:String(e.included_angle_deg),direction:e.
+direction,radius:z(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?z(e.hem_gap_mm):"",...yo(e)}),
+hr=(e,t)=>({included_angle_deg:e.kind==="bend"?ft(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
+e.kind==="bend"?{inside_radius_mm:te(e.radius,t)}:{},...e.kind==="open_hem"?{hem_gap_mm:te(e.gap,t)}:{},...Da(
+e)})});function pr(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[yt(),yt()]}:e==="lips-out"?{flats:["",""],
+bends:[yt(),{...yt(),direction:"down"}]}:{flats:[""],bends:[yt()]};return{length:"",width:"",there:e==="channe\
 l"?["left","right"]:[...zn],alike:!0,sides:{left:t(),right:t(),front:t(),back:t()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function Pu(e,t){let n=hr(t);for(let s of zn){let o=e.sides[e.alike?
+corner:"closed",gap:"",firstPair:"left-right"}}function Pu(e,t){let n=pr(t);for(let s of zn){let o=e.sides[e.alike?
 e.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...e,there:n.there,sides:n.
 sides}}function Cu({there:e,sides:t,alike:n}){let s=(n?e.slice(0,1):e).map(r=>t[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return e.length===2&&e.includes("left")&&e.includes("right")&&s.every(o)?"channel":e.
 length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function Ru(e){let t=zn.
-filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=hr().sides;for(let o of zn){let a=e.sides[o]??e.
-sides[t[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(cr)}}return{length:z(e.length_mm),width:z(e.width_mm),
+filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=pr().sides;for(let o of zn){let a=e.sides[o]??e.
+sides[t[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(dr)}}return{length:z(e.length_mm),width:z(e.width_mm),
 there:t,alike:n.every(o=>o===n[0]),sides:s,relief:e.relief,reliefSize:z(e.relief_mm),corner:e.corner,gap:z(e.gap_mm),
 firstPair:e.first_pair??"left-right"}}function Du(e,t){let n=s=>e.there.includes(s)?Iu(e,s).flats.map((o,a)=>`${s}\
  ${As(a)}`):[];return Dl.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
 o),...n(o)])}function Fu(e,t){let n=o=>te(o,t),s=e.there.map(o=>{let a=Iu(e,o);return[o,{flats_mm:a.flats.map(
-n),bends:a.bends.map(r=>dr(r,t))}]});return{length_mm:n(e.length),width_mm:n(e.width),sides:Object.fromEntries(
+n),bends:a.bends.map(r=>hr(r,t))}]});return{length_mm:n(e.length),width_mm:n(e.width),sides:Object.fromEntries(
 s),relief:e.relief,corner:e.corner,...e.firstPair==="front-back"?{first_pair:e.firstPair}:{},...e.reliefSize.trim()&&
 e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="closed"?{gap_mm:n(e.gap)}:{}}}function Ms(e){
 return[["box.length_mm","length of the base",e.length],["box.width_mm","width of the base",e.width],...Fl(e).flatMap(
 t=>jy(e,t))]}function jy({sides:e,alike:t},n){let s=t?"":`${n} `;return e[n].flats.flatMap((o,a)=>{let{kind:r,
-angle:l,gap:c}=e[n].bends[a],h=`${s}${As(a)}`;return[[Os(n,a),h,o],...r==="bend"?[[pr(n,a),`angle of the ${h}`,
+angle:l,gap:c}=e[n].bends[a],h=`${s}${As(a)}`;return[[Os(n,a),h,o],...r==="bend"?[[ur(n,a),`angle of the ${h}`,
 l]]:[],...r==="open_hem"?[[`${cn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function ju(e,t){if(!e.alike)return t;
 let n=e.there[0];return Object.fromEntries(Object.entries(t).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
 `box.sides.${n}.`),o]))}function Hu(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[t]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
 radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${As(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function Uu(e,t,n,s){
-let o=e.sides[t];return ur(e,t,{...o,flats:o.flats.with(n,s)})}function Ls(e,t,n,s){let o=e.sides[t];return ur(
+let o=e.sides[t];return mr(e,t,{...o,flats:o.flats.with(n,s)})}function Ls(e,t,n,s){let o=e.sides[t];return mr(
 e,t,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function Gu(e,t){let{flats:n,bends:s}=e.sides[t],o=s.map(
-a=>({...a,kind:"bend"}));return ur(e,t,{flats:[...n,""],bends:[...o,_t()]})}function Vu(e,t){let{flats:n,bends:s}=e.
-sides[t];return ur(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function zu(e,t){let n=zn.filter(o=>o===t!==
+a=>({...a,kind:"bend"}));return mr(e,t,{flats:[...n,""],bends:[...o,yt()]})}function Vu(e,t){let{flats:n,bends:s}=e.
+sides[t];return mr(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function zu(e,t){let n=zn.filter(o=>o===t!==
 e.there.includes(o));if(!n.length)return e;let s=e.sides[e.there[0]];return{...e,there:n,sides:e.alike?{...e.sides,
 [n[0]]:s}:e.sides}}function qu(e,t){let n=e.sides[e.there[0]];return{...e,alike:t,sides:t?e.sides:{left:n,right:n,
-front:n,back:n}}}var Dl,zn,Nu,Bu,Iu,qn,Wu,Fl,Os,cn,pr,As,ur,Kn=f(()=>{To();A();Dl=[["left","right"],["front","\
+front:n,back:n}}}var Dl,zn,Nu,Bu,Iu,qn,Wu,Fl,Os,cn,ur,As,mr,Kn=f(()=>{Mo();A();Dl=[["left","right"],["front","\
 back"]],zn=Dl.flat(),Nu=6;Bu=({there:e})=>Dl.every(t=>t.some(n=>e.includes(n))),Iu=(e,t)=>e.sides[e.alike?e.there[0]:
 t],qn=e=>Du(e,()=>[]),Wu=e=>Du(e,(t,n)=>[`base, ${t} to ${n}`]);Fl=({there:e,alike:t})=>t?e.slice(0,1):e;Os=(e,t)=>`\
-box.sides.${e}.flats_mm.${t}`,cn=(e,t)=>`box.sides.${e}.bends.${t}`,pr=(e,t)=>`${cn(e,t)}.included_angle_deg`,
-As=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;ur=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function Hl(e){if(!e)return Mo();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
+box.sides.${e}.flats_mm.${t}`,cn=(e,t)=>`box.sides.${e}.bends.${t}`,ur=(e,t)=>`${cn(e,t)}.included_angle_deg`,
+As=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;mr=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function Hl(e){if(!e)return Oo();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
 "",no_turn_over:!!e.no_turn_over,no_turn_end:!!e.no_turn_end,one_set_up:!!e.one_set_up,critical_flats:[...e.critical_flats??
 []],margin:s===void 0||s===jl?"":z(s)}}function Ul(e,t){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
-critical_flats:l,margin:c}=e??Mo(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
+critical_flats:l,margin:c}=e??Oo(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:te(
 c,t)}:{}};return Object.keys(h).length?{wishes:h}:{}}function Gl(e,t){if(!e)return{};let n=t?-1:1,s=a=>!a||Number(
 a)===t?"":Number(a)>t?String(Number(a)+n):a,o=e.critical_flats.filter(a=>!t||a!==t+1).map(a=>a>t?a+n:a);return{
-wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function mr(e){let{first:t,last:n,no_turn_over:s,
-no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??Mo();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
+wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function fr(e){let{first:t,last:n,no_turn_over:s,
+no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??Oo();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var jl,Mo,Ku,fr=f(()=>{A();jl=2,Mo=()=>({
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var jl,Oo,Ku,gr=f(()=>{A();jl=2,Oo=()=>({
 first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Ku=e=>({...e,first:"",
-last:"",critical_flats:[]})});function zl(e){return{unit:C(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[_t()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function gr({aside:e,...t},n){let s=Yu({...t,box:n?t.box??e??hr():
+last:"",critical_flats:[]})});function zl(e){return{unit:C(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[yt()],dimension:"\
+din6935",grain:"",holes:[],order:null,box:null}}function $r({aside:e,...t},n){let s=Yu({...t,box:n?t.box??e??pr():
 null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function Ju(e,t){return e.box&&t&&String(qn(e.box))===String(
-qn(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:Yu({...e,box:t})}function Oo(e,t){return e.box?{...zl(e.metal),
+qn(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:Yu({...e,box:t})}function Ao(e,t){return e.box?{...zl(e.metal),
 title:e.title??"",note:t,thickness:z(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:Hl(
-e.wishes),tools:_o(e.tools),box:Ru(e.box)}:{unit:C(),title:e.title??"",note:t,metal:e.metal,thickness:z(e.thickness_mm),
-length:z(e.bend_length_mm),flats:e.flats_mm.map(z),bends:e.bends.map(cr),dimension:e.dimension??"din6935",grain:e.
-grain??"",order:e.order??null,wishes:Hl(e.wishes),tools:_o(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
+e.wishes),tools:yo(e.tools),box:Ru(e.box)}:{unit:C(),title:e.title??"",note:t,metal:e.metal,thickness:z(e.thickness_mm),
+length:z(e.bend_length_mm),flats:e.flats_mm.map(z),bends:e.bends.map(dr),dimension:e.dimension??"din6935",grain:e.
+grain??"",order:e.order??null,wishes:Hl(e.wishes),tools:yo(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
 flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Es(e){let t=n=>te(n,e.unit);return e.box?
 {title:e.title.trim(),metal:e.metal,thickness_mm:t(e.thickness),dimension:e.dimension,box:Fu(e.box,e.unit),...e.
 order?{order:e.order}:{},...Ul(e.wishes,e.unit),...ll(e.tools)}:{title:e.title.trim(),metal:e.metal,thickness_mm:t(
-e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>dr(n,e.unit)),dimension:e.
+e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>hr(n,e.unit)),dimension:e.
 dimension,...e.grain?{grain:e.grain}:{},...e.order?{order:e.order}:{},...Ul(e.wishes,e.unit),...ll(e.tools),...e.
-holes.length?{holes:e.holes.map(n=>({flat:mt(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
-function $r(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...Ms(
+holes.length?{holes:e.holes.map(n=>({flat:ft(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
+function br(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...Ms(
 e.box)]:[...t,["bend_length_mm","length",e.length],...e.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...e.
 bends.flatMap((s,o)=>Hy(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
 filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function Hy({kind:e,angle:t,gap:n},s){return e==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,t]]:e==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
  ${s+1}`,n]]:[]}function Xu(e,t,n){return{...e,flats:e.flats.with(t,n)}}function Yn(e,t,n){return{...e,bends:e.
-bends.with(t,{...e.bends[t],...n})}}function Kl(e,t){let n=e.bends.at(t==="left"?0:-1),s={..._t(),direction:n?.
+bends.with(t,{...e.bends[t],...n})}}function Kl(e,t){let n=e.bends.at(t==="left"?0:-1),s={...yt(),direction:n?.
 direction??"up"},o=t==="left"?e.bends:e.bends.map((r,l)=>l>0&&l===e.bends.length-1?{...r,kind:"bend"}:r);if(t===
 "right")return{...e,bends:[...o,s],flats:[...e.flats,""],order:null};let a=e.holes.map(r=>({...r,flat:Qu(r.flat,
 1,1)}));return{...e,bends:[s,...o],flats:["",...e.flats],order:null,holes:a,...Gl(e.wishes,0)}}function Zu(e,t){
 let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Qu(o.flat,n,-1)}));return{...e,bends:e.
 bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...Gl(e.wishes,t+1)}}function Qu(e,t,n){
-let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function br(e){let t=e.split(/[^\d]+/).filter(Boolean).
+let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function wr(e){let t=e.split(/[^\d]+/).filter(Boolean).
 map(Number);return t.length?t:null}function em(e,t){return t===0||t===e.bends.length-1}var Vl,Yu,ql,dn=f(()=>{
-To();Kn();At();bs();A();fr();Vl=40;Yu=e=>({...e,order:null,...e.wishes?{wishes:Ku(e.wishes)}:{}});ql=e=>JSON.stringify(
+Mo();Kn();Lt();bs();A();gr();Vl=40;Yu=e=>({...e,order:null,...e.wishes?{wishes:Ku(e.wishes)}:{}});ql=e=>JSON.stringify(
 {...Es(e),title:""})});async function Yl(e,t){try{let{body:n}=await M("POST","/cards",{body:{...nm(e),code:t},timeout:tm});return{saved:await am(
 n)}}catch(n){if(n instanceof O&&n.status===409)return{taken:t};throw om(n)}}async function sm(e,t){let n={...nm(
 e),reason:e.reason??""},s=Uy(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${t.code}`,{body:{
 ...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:tm});return await fd().then(c=>Xs({...s,number:c},l)).catch(
-()=>{}),{saved:await am(r)}}catch(o){if(o instanceof O&&o.status===412)return{stale:await Tt(t.code)};throw om(
-o)}}function Uy(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:He(),wanted:n});let{code:s,etag:o,
+()=>{}),{saved:await am(r)}}catch(o){if(o instanceof O&&o.status===412)return{stale:await Mt(t.code)};throw om(
+o)}}function Uy(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ue(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=e;return{id:e.saving.id,number:0,kind:"edit",code:s,body:t,queued_at:new Date().toISOString(),
 after:r,etag:o,revision:a}}function om(e){return e instanceof O&&(e.errors=Object.fromEntries(Object.entries(e.
-errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function am(e){return ct(e).catch(()=>e)}var tm,nm,
-rm=f(()=>{F();Ie();Pe();dn();se();Ce();tm=6e4,nm=e=>({part:Es(e),note:e.note,...R().name?{by:R().name}:{}})});function cm(e,{pixels:t=hs(),tallest:n=t*.45,test:s="blank"}={}){let o=U(e.width_mm),a=t-Ge(o,K)-K*2,r=a/e.length_mm,
-l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),h=im(e.bend_lines.map(b=>[b.at_mm*r,K*1.8+Ge(Jl(b),K)]),a),p=im(
-e.bend_lines.map(b=>[b.at_mm*r,Ge(U(b.at_mm),K)]),a),u=lm(h)*Ao+K*.4,m=lm(p)*Ao+K*.4,g=u+c;return i`<svg
+errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function am(e){return dt(e).catch(()=>e)}var tm,nm,
+rm=f(()=>{F();We();Ce();dn();se();Re();tm=6e4,nm=e=>({part:Es(e),note:e.note,...R().name?{by:R().name}:{}})});function cm(e,{pixels:t=hs(),tallest:n=t*.45,test:s="blank"}={}){let o=U(e.width_mm),a=t-Ve(o,K)-K*2,r=a/e.length_mm,
+l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),h=im(e.bend_lines.map(b=>[b.at_mm*r,K*1.8+Ve(Jl(b),K)]),a),p=im(
+e.bend_lines.map(b=>[b.at_mm*r,Ve(U(b.at_mm),K)]),a),u=lm(h)*Lo+K*.4,m=lm(p)*Lo+K*.4,$=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
       aria-label=${Gy(e)}
-      viewBox="-8 -4 ${t+8} ${g+m+Ao*1.4}">
-      ${l?zy(a,u,g):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
-      ${e.bend_lines.map((b,_)=>Vy(b,b.at_mm*r,h[_],p[_],u,g))}
-      ${qy(a,g+m+K*.7,U(e.length_mm))}
-      ${Ky(a+K,u,g,o)}
+      viewBox="-8 -4 ${t+8} ${$+m+Lo*1.4}">
+      ${l?zy(a,u,$):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
+      ${e.bend_lines.map((b,_)=>Vy(b,b.at_mm*r,h[_],p[_],u,$))}
+      ${qy(a,$+m+K*.7,U(e.length_mm))}
+      ${Ky(a+K,u,$,o)}
     </svg>
-    ${l?i`<p class="hint">Width ${$({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function Jl(e){let t=e.
+    ${l?i`<p class="hint">Width ${g({text:o,unit:""})} is drawn short at the break.</p>`:d}`}function Jl(e){let t=e.
 included_angle_deg?re(S(e.included_angle_deg)):"hem";return`${e.direction} ${t}`}function Gy(e){let t=e.bend_lines.
 map(n=>`bend ${n.bend} ${Jl(n)} at ${U(n.at_mm)}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}. ${t.join(
 "; ")}.`}function im(e,t){let n=[];return e.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),Math.max(t-o/2,o/2)),
 r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function Vy(e,t,n,s,o,a){
-let r=o-K*.4-Ao*(n.row+.5),l=a+K*.4+Ao*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
+let r=o-K*.4-Lo*(n.row+.5),l=a+K*.4+Lo*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
     <path class="leader" d="M${t} ${o}V${r+K*.8}M${t} ${a}V${l-K*.8}"/>
     <rect class="ground" x=${c} y=${r-K*.75} width=${n.width} height=${K*1.5}/>
     <circle class="badge" cx=${c+K*.75} cy=${r} r=${K*.68}/>
@@ -1974,17 +1974,17 @@ let r=o-K*.4-Ao*(n.row+.5),l=a+K*.4+Ao*(s.row+.5),c=n.at-n.width/2;return x`<pat
 .54} ${s-14}L${e*.58} ${s+8}L${e*.6} ${s-9}`,a=`L${e*.6} ${s-1}L${e*.58} ${s+16}L${e*.54} ${s-6}L${e*.52} ${s+
 11}`;return x`<path class="sheet" d="M0 ${t}V${s+3}${o}L${e} ${s-9}V${t}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${e*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${e} ${s-1}V${n}Z"/>`}function qy(e,t,n){let s=Ge(n,K);return x`<path class="dimension"
+"")}L${e} ${s-1}V${n}Z"/>`}function qy(e,t,n){let s=Ve(n,K);return x`<path class="dimension"
       d="M0 ${t}H${e}M-4 ${t+4}L4 ${t-4}M${e-4} ${t+4}L${e+4} ${t-4}"/>
     <rect class="ground" x=${e/2-s/2} y=${t-K*.7} width=${s} height=${K*1.4}/>
     <text x=${e/2} y=${t} font-size=${K} text-anchor="middle"
       dominant-baseline="central">${n}</text>`}function Ky(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return x`<path class="dimension" d="M${e} ${t}V${n}${o(
 t)}${o(n)}"/>
     <text x=${e+K*.6} y=${(t+n)/2} font-size=${K}
-      dominant-baseline="central">${s}</text>`}var K,Ao,lm,dm=f(()=>{y();A();wa();ot();K=18,Ao=K*1.5;lm=e=>Math.
-max(0,...e.map(t=>t.row+1))});function tt(e,{mark:t=0,...n}={}){if(!De(e))return kh(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
-side??"";return za(e.folded,{...n,mark:s})}function Ns(e,t={}){return e.outline?Up(e,t):cm(e,t)}var hn=f(()=>{
-ys();dm();ot()});function Ps({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+      dominant-baseline="central">${s}</text>`}var K,Lo,lm,dm=f(()=>{y();A();_a();at();K=18,Lo=K*1.5;lm=e=>Math.
+max(0,...e.map(t=>t.row+1))});function nt(e,{mark:t=0,...n}={}){if(!Fe(e))return kh(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
+side??"";return qa(e.folded,{...n,mark:s})}function Ns(e,t={}){return e.outline?Up(e,t):cm(e,t)}var hn=f(()=>{
+ys();dm();at()});function Ps({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${e==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:d}
@@ -2017,9 +2017,9 @@ ys();dm();ot()});function Ps({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){
               Take what is saved
             </button>`}
     </div>
-  </section>`}function wr(e,t,n){return n.filter(({name:s})=>(e[s]??"")!==(t[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:t[s]??"",mine:e[s]??""}))}var Cs=f(()=>{y();G()});function pm(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=Oo(e.part,e.note),r=[...new Set([...Xl(t),...Xl(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=wr(hm(t),hm(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+  </section>`}function _r(e,t,n){return n.filter(({name:s})=>(e[s]??"")!==(t[s]??"")).map(({name:s,label:o})=>({
+label:o,theirs:t[s]??"",mine:e[s]??""}))}var Cs=f(()=>{y();G()});function pm(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=Ao(e.part,e.note),r=[...new Set([...Xl(t),...Xl(a)].
+map(c=>c.label))].map(c=>({name:c,label:c})),l=_r(hm(t),hm(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${e.updated_by?`${e.updated_by} saved`:"Somebody saved"} revision ${e.revision}. What
@@ -2051,7 +2051,7 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=wr(hm(t),hm(a),r);return i`<secti
       </div>
       <figure class="theirs">
         <figcaption>As saved now</figcaption>
-        ${tt(e.plan,{pixels:330,tallest:260,test:"theirs-section"})}
+        ${nt(e.plan,{pixels:330,tallest:260,test:"theirs-section"})}
       </figure>
     </div>
     <div class="buttons">
@@ -2068,14 +2068,14 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=wr(hm(t),hm(a),r);return i`<secti
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
   </section>`}function Xl(e){return[{label:"Title",value:e.title},{label:"Note",value:e.note},{label:"Metal",value:e.
 metal},{label:"Thickness",value:e.thickness},{label:"Length",value:e.length},{label:"Measured",value:e.dimension},
-{label:"Grain",value:e.grain},{label:"Order",value:e.order?.join(", ")??""},{label:"Limits on the order",value:mr(
+{label:"Grain",value:e.grain},{label:"Order",value:e.order?.join(", ")??""},{label:"Limits on the order",value:fr(
 e.wishes)},{label:"Tools",value:Dn(e.tools)},...e.box?[...Ms(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
 slice(1)}`,value:n})),{label:"Corners",value:`${e.box.corner}, relief ${e.box.relief} ${e.box.reliefSize} ${e.
 box.gap}`.trim()},{label:"Sides",value:e.box.there.join(", ")}]:[],...(e.box?[]:e.flats).map((t,n)=>({label:`F\
 lat ${n+1}`,value:t})),...(e.box?[]:e.bends).map((t,n)=>({label:`Bend ${n+1}`,value:[t.kind==="bend"?`${t.angle}\
 °`:t.kind.replace("_"," "),t.direction,t.radius&&`radius ${t.radius}`,t.gap&&`gap ${t.gap}`,Dn(t)].filter(Boolean).
 join(", ")})),...e.holes.map((t,n)=>({label:`Hole ${n+1}`,value:`flat ${t.flat}, at ${t.position}, size ${t.diameter}`}))]}
-var hm,um=f(()=>{y();hn();Kn();dn();bs();fr();G();Cs();hm=e=>Object.fromEntries(Xl(e).map(({label:t,value:n})=>[
+var hm,um=f(()=>{y();hn();Kn();dn();bs();gr();G();Cs();hm=e=>Object.fromEntries(Xl(e).map(({label:t,value:n})=>[
 t,n]))});function fm(e,t,n){let{box:s,unit:o}=e,a=ju(s,t),r=(l,c)=>n(Ju(e,l),c);return i`${Qy(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
@@ -2149,8 +2149,8 @@ slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${t}">
 _gap_mm`;return i`<div class="bend-main">
       ${L({next:!0,name:Os(t,n),label:c,value:a[n],wrong:[...I(s,Os(t,n)),...I(s,cn(t,n))],change:p=>o(Uu(e,t,
 n,p))})}
-      ${l.kind==="bend"?L({next:!0,name:pr(t,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
-pr(t,n)),change:p=>o(Ls(e,t,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+      ${l.kind==="bend"?L({next:!0,name:ur(t,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
+ur(t,n)),change:p=>o(Ls(e,t,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
     ${l.kind==="open_hem"?L({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:I(s,h),change:p=>o(Ls(e,
@@ -2165,7 +2165,7 @@ a.length-1;return!c&&r[n].kind!=="bend"?d:i`<details class="bend-more">
     </summary>
     ${r[n].kind==="bend"?L({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
 radius,wrong:I(s,l),change:h=>o(Ls(e,t,n,{radius:h}))}):d}
-    ${c?q({name:`${cn(t,n)}.kind`,label:"Kind",value:r[n].kind,options:lr,change:h=>o(Ls(e,t,n,{kind:h}))}):d}
+    ${c?q({name:`${cn(t,n)}.kind`,label:"Kind",value:r[n].kind,options:cr,change:h=>o(Ls(e,t,n,{kind:h}))}):d}
   </details>`}function ov(e){let t=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of e.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,p]=n[n.length-1];n.push(
 [h+t[o]*Math.cos(s),p-t[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
@@ -2193,7 +2193,7 @@ thickness.",value:e.gap,wrong:I(n,"box.gap_mm"),change:o=>s({...e,gap:o})})}
       class="flat-sheet"
       d="M110 4L${50-s} 4L${50-s} 20L50 20${rv[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var Yy,Jy,Xy,mm,Zy,gm,rv,$m=f(()=>{y();To();Kn();dn();J();rt();Yy=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var Yy,Jy,Xy,mm,Zy,gm,rv,$m=f(()=>{y();Mo();Kn();dn();J();it();Yy=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
 ides","M10 14V44H86V14M18 36H30M66 36H78"]],Jy=[["round","Round"],["square","Square"],["none","None"]],Xy=[["c\
 losed","Closed"],["open","Open"]],mm=[["left-right","Left and right"],["front-back","Front and back"]],Zy=[["u\
@@ -2259,7 +2259,7 @@ t,`${r}.position_mm`),change:l=>s(a,{position:l})})}
       >
     </summary>
     ${L({next:!0,name:"order",label:"Bend numbers, first to last",hint:"Empty: the planner chooses.",value:e.order?.
-join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...e,order:br(l)})})}
+join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...e,order:wr(l)})})}
     <ol class="order-rows">
       ${a.map((l,c)=>i`<li>
             <span>Bend ${l}${o[l-1]?`: ${o[l-1]}`:""}</span>
@@ -2292,12 +2292,12 @@ join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...e,order:br(l)})})}
           </button>`:d}
   </details>`}function _m(e,t,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:e.
 grain,wrong:I(t,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...e,grain:s})})}var bm,ym=f(()=>{y();Yt();Kn();dn();J();rt();bm={din6935:{title:"\
+s along the grain"]],change:s=>n({...e,grain:s})})}var bm,ym=f(()=>{y();Yt();Kn();dn();J();it();bm={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var vm,km=f(()=>{y();Bi();Ii();vm=da(class extends cs{constructor(){super(...arguments),this.key=d}render(e,t){
-return this.key=e,t}update(e,[t,n]){return t!==this.key&&(ha(e),this.key=t),n}})});function xm(e,t,n){let s=e.bends.length>=Vl;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var vm,km=f(()=>{y();Ii();Wi();vm=ha(class extends cs{constructor(){super(...arguments),this.key=d}render(e,t){
+return this.key=e,t}update(e,[t,n]){return t!==this.key&&(pa(e),this.key=t),n}})});function xm(e,t,n){let s=e.bends.length>=Vl;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
@@ -2346,7 +2346,7 @@ a=`bends.${t}.inside_radius_mm`;return i`<details class="bend-more">
     ${o.kind==="bend"?L({next:!0,name:a,label:"Inside radius wanted",unit:e.unit,hint:"Empty: what the tools g\
 ive.",value:o.radius,wrong:I(n,a),change:r=>s(Yn(e,t,{radius:r}))}):d}
     ${pl(`bends.${t}`,o,n,r=>s(Yn(e,t,r)))}
-    ${em(e,t)||o.kind!=="bend"?q({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:lr,change:r=>s(Yn(e,
+    ${em(e,t)||o.kind!=="bend"?q({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:cr,change:r=>s(Yn(e,
 t,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
@@ -2356,9 +2356,9 @@ t,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.<
       @click=${()=>s(Zu(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
       Remove bend ${t+1} and flat ${t+2}
     </button>
-  </details>`}var cv,Sm=f(()=>{y();km();To();dn();J();bs();Fn();rt();cv=[["up","↑ up"],["down","↓ down"]]});function Mm(e,t,n){let s=e.wishes??Mo(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?qn(e.box).map((c,h)=>[String(
+  </details>`}var cv,Sm=f(()=>{y();km();Mo();dn();J();bs();Fn();it();cv=[["up","↑ up"],["down","↓ down"]]});function Mm(e,t,n){let s=e.wishes??Oo(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?qn(e.box).map((c,h)=>[String(
 h+1),`Bend ${h+1}: ${c}`]):e.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=e.box?Wu(e.box).map(c=>c[0].toUpperCase()+
-c.slice(1)):e.flats.map((c,h)=>`Flat ${h+1}`),l=mr(s);return i`<details class="wishes" data-test="wishes">
+c.slice(1)):e.flats.map((c,h)=>`Flat ${h+1}`),l=fr(s);return i`<details class="wishes" data-test="wishes">
     <summary>
       <span>Limits on the order: <b>${l||"none"}</b></span>
     </summary>
@@ -2368,21 +2368,21 @@ rst"),change:c=>o({first:c})})}
       ${q({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:I(t,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
-    ${_r("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
-    ${_r("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
-    ${_r("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
+    ${yr("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
+    ${yr("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
+    ${yr("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
     <fieldset class="tick-flats" id="wishes.critical_flats" tabindex="-1">
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,h)=>_r(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:mv(s.critical_flats,
+        ${r.map((c,h)=>yr(`wishes.flat-${h+1}`,c,s.critical_flats.includes(h+1),p=>o({critical_flats:mv(s.critical_flats,
 h+1,p)})))}
       </div>
       ${I(t,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${L({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:e.unit,hint:"Emp\
 ty: the usual.",placeholder:z(jl),value:s.margin,wrong:I(t,"wishes.margin_mm"),change:c=>o({margin:c})})}
-  </details>`}function _r(e,t,n,s){return i`<label class="tick"
+  </details>`}function yr(e,t,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
       name=${e}
@@ -2391,12 +2391,12 @@ ty: the usual.",placeholder:z(jl),value:s.margin,wrong:I(t,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${t}</span
     ></label
-  >`}var ec,Tm,mv,Om=f(()=>{y();Yt();Kn();A();fr();J();rt();ec=["wishes.first","wishes.last","wishes.critical_\
+  >`}var ec,Tm,mv,Om=f(()=>{y();Yt();Kn();A();gr();J();it();ec=["wishes.first","wishes.last","wishes.critical_\
 flats","wishes.margin_mm"],Tm={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
 Clearance wanted"};mv=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function Lm(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
 []:[[e.metal,e.metal?`${e.metal} (not in the shop)`:"Choose"]],...t.map(({code:p,name:u})=>[p,u])],{box:h}=e;return i`${Y(
 {name:"shape",label:"What it is",value:h?"box":"section",options:[["section","Section"],["box","Box or tray"]],
-change:p=>r(gr(e,p==="box"))})}
+change:p=>r($r(e,p==="box"))})}
     ${L({next:!0,name:"title",label:"Name of the part",value:e.title,wrong:I(a,"title"),change:p=>r({...e,title:p})})}
     ${q({name:"metal",label:"Metal",value:e.metal,options:c,wrong:I(a,"metal"),change:p=>r({...e,metal:p})})}
     <div class="fields">
@@ -2425,31 +2425,31 @@ ngth_mm"),change:p=>r({...e,length:p})})}
         @input=${p=>r({...e,note:p.target.value})}></textarea>
     </div>
     ${o?L({next:!0,name:"reason",label:"Why this change, for the history",value:e.reason??"",wrong:I(a,"reason"),
-change:p=>r({...e,reason:p})}):d}`}function fv({part:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(
+change:p=>r({...e,reason:p})}):d}`}function fv({part:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":g(
 w(e.thickness_mm,{digits:2})),t??""].filter(Boolean).join(", ")}function tc(e){return e.box?["title","metal","\
 thickness_mm",...Ms(e.box).map(([t])=>t),"box.relief_mm","box.gap_mm","order",...ec,...hl,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...e.flats.map((t,n)=>`flats_mm.${n}`),...e.bends.flatMap((t,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...t.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...e.holes.flatMap((t,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
-`holes.${n}.diameter_mm`]),"grain","order",...ec,...hl,"note","reason"]}function yr(e){if(e.startsWith("box"))
+`holes.${n}.diameter_mm`]),"grain","order",...ec,...hl,"note","reason"]}function vr(e){if(e.startsWith("box"))
 return Hu(e);let[t,n,s]=e.split(".");return t==="tools"?n==="die"?"Die":"Punch":t==="wishes"?Tm[n]??"Limits on\
  the order":n===void 0?Am[t]??t:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[t]??t} ${Number(n)+1}${s?`, ${Am[s]??
 s}`:""}`}function Em(e){let t=e.target;if(e.key!=="Enter"||!(t instanceof HTMLInputElement))return;e.preventDefault();
 let n=[...t.form.querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(t)+
 1).find(o=>o.checkVisibility());s instanceof HTMLElement&&s.focus()}var Am,nc=f(()=>{y();Yt();A();dn();Kn();$m();
-J();ym();Fn();Sm();Om();rt();Am={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend leng\
+J();ym();Fn();Sm();Om();it();Am={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend leng\
 th",grain:"Rolling direction",order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"\
 gap",flat:"flat",position_mm:"place",diameter_mm:"size",die:"die",punch:"punch"}});function Nm({dimensions:e=[]}){let t=e.filter(({error_mm:a})=>a!==null);if(!t.length)return d;let{basis:n,basis_said:s}=t[0],
-o=_a({...s,words:n});return i`<h3>Expected tolerance of each flange</h3>
+o=ya({...s,words:n});return i`<h3>Expected tolerance of each flange</h3>
     <ul class="order-list sizes" data-test="sizes">
       ${t.map($v)}
     </ul>
     ${o?i`<p class="hint" data-test="sizes-basis">${o}</p>`:d}`}function $v({flat:e,flat_name:t=`flat ${e}`,wanted_mm:n,
 error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${e}>
-    <b>${t[0].toUpperCase()}${t.slice(1)}</b> ${$(w(n))}
-    <b>± ${$(gv(Number(s)))}</b>, from step
+    <b>${t[0].toUpperCase()}${t.slice(1)}</b> ${g(w(n))}
+    <b>± ${g(gv(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:d}.
-  </li>`}var gv,Pm=f(()=>{y();A();G();gv=e=>C()==="in"?{text:Q(e/Ke,3),unit:"in"}:w(e,{digits:2})});function vr(e,t){if(!Jn(e))return d;let{order:n}=e,[s,o]=bv(e),a=!!e.part?.order?.length,r=a?t.free():d,l=n.sequence.
+  </li>`}var gv,Pm=f(()=>{y();A();G();gv=e=>C()==="in"?{text:Q(e/Ye,3),unit:"in"}:w(e,{digits:2})});function kr(e,t){if(!Jn(e))return d;let{order:n}=e,[s,o]=bv(e),a=!!e.part?.order?.length,r=a?t.free():d,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
@@ -2459,7 +2459,8 @@ length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}
           </p>`:d}
     ${wv(n.blocked??[])} ${_v(n.remedies??[])} ${yv(n.wishes)}
     ${r===d?d:i`<div class="buttons">${r}</div>`}
-    ${vv(n.alternatives,t)} ${uu(e)} ${Nm(e)}
+    ${vv(n.alternatives,t)}
+    ${Ae("Where the tools stand, and how near it comes",i`${uu(e)} ${Nm(e)}`,{test:"stations-fold"})}
   </div>`}function bv({order:e,checks:t}){let n=s=>t.some(o=>o.code===s);return e.proven?["ok","Clear on paper"]:
 n("no-order")?["stop","No order"]:t.some(({level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the\
  way"]:n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["caution","Not checked"]:["ca\
@@ -2474,12 +2475,11 @@ ution","Not fully checked"]}function Cm(e){return i`<span class="run" role="img"
       ${e.map(t=>i`<li>${ge(t)}</li>`)}
     </ul>`:d}function yv(e){return e.length?i`<h3>What each limit costs</h3>
     <ul class="order-list" data-test="wish-costs">
-      ${e.map(t=>i`<li data-wish=${t.wish}>${_a(t)}</li>`)}
-    </ul>`:d}function vv(e,{use:t}){return e.length?i`<h3>Other orders that can be made</h3>
-    <ul class="order-others" data-test="other-orders">
+      ${e.map(t=>i`<li data-wish=${t.wish}>${ya(t)}</li>`)}
+    </ul>`:d}function vv(e,{use:t}){return e.length?Ae("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
       ${e.map(({sequence:n,words:s})=>i`<li>${Cm(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
-    </ul>`:d}var Jn,Rm,Bm,kr=f(()=>{y();G();ie();Pm();nr();Jn=({order:e})=>Array.isArray(e?.wishes)&&Array.isArray(
-e?.alternatives);Rm=e=>({use:t=>i`<button
+    </ul>`,{test:"others-fold"}):d}var Jn,Rm,Bm,xr=f(()=>{y();G();wo();ie();Pm();sr();Jn=({order:e})=>Array.isArray(
+e?.wishes)&&Array.isArray(e?.alternatives);Rm=e=>({use:t=>i`<button
       type="button"
       class="button use-order"
       data-test="use-order"
@@ -2497,29 +2497,21 @@ null)}>
         >Use this order</a
       >`),free:()=>B("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${e}&order=free"
         >Let it choose</a
-      >`)})});function Im(e,{save:t,order:n}){return i`${Ia(e.checks)}
+      >`)})});function Im(e,{save:t,order:n}){return i`${Wa(e.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
         <div>
-          ${Xa(e.blank)}${Ns(e.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
+          ${Za(e.blank)}${Ns(e.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
-          ${cu(e.blank)} ${kv(e.blank.bend_lines)}
-          <div class="buttons">
-            <button type="button" class="button" data-test="blank-svg" @click=${()=>t("svg")}>
-              Drawing as SVG
-            </button>
-            <button type="button" class="button" data-test="blank-dxf" @click=${()=>t("dxf")}>
-              Drawing as DXF
-            </button>
-          </div>
+          ${Ae("Bend lines and drawings",kv(e.blank,t),{test:"bend-lines-fold"})}
         </div>
       </div>
     </section>
     ${Jn(e)?i`<section>
             <h2>Order</h2>
-            ${vr(e,n)}
+            ${kr(e,n)}
           </section>`:d}
     <section>
       <h2>Fetch</h2>
@@ -2528,51 +2520,60 @@ null)}>
     <section>
       <h2>Steps</h2>
       ${e.order&&!Jn(e)?i`<p data-test="order-words">${e.order.words}</p>`:d}
-      ${Za(e)}
       <div class="step-drawings">${e.steps.map(s=>xv(s,e.part.thickness_mm))}</div>
+      ${Ae("All settings in a table",Qa(e),{test:"steps-fold"})}
     </section>
-    ${$s(e.checks)} ${on(e.checks)}`}function kv(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?
-d:i`<details data-test="other-allowances">
+    ${$s(e.checks)} ${on(e.checks)}`}function kv(e,t){return i`${cu(e)} ${Sv(e.bend_lines)}
+    <div class="buttons">
+      <button type="button" class="button" data-test="blank-svg" @click=${()=>t("svg")}>
+        Drawing as SVG
+      </button>
+      <button type="button" class="button" data-test="blank-dxf" @click=${()=>t("dxf")}>
+        Drawing as DXF
+      </button>
+    </div>`}function xv(e,t){let n=[g(S(e.set_angle_deg)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],s=i`${e.number}. ${_t(
+e)} <span class="step-set">${n.join(", ")}</span>`;return Ae(s,Tv(e,t),{test:"step-fold"})}function Sv(e){let t=e.
+filter(n=>n.opinions?.length);return t.length===0?d:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
       ${t.length===1?`bend ${t[0].bend}`:`${t.length} bends`}
     </summary>
     ${t.map(n=>i`<p>
           <b>Bend ${n.bend}:</b>
-          ${n.opinions.map(s=>`${s.name} ${$(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
+          ${n.opinions.map(s=>`${s.name} ${g(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
         </p>`)}
-  </details>`}function xv(e,t){if(!e.drawing)return d;let n=w(e.gauge_x_mm,{digits:2}),s=Ba(e,{set_angle_deg:e.
-set_angle_deg,firstHit:e.first_hit??null}),o=$(S(s)),a={close:!1,opening:e.v_opening_mm??8*t,gauge:n.text,angle:s,
+  </details>`}function Tv(e,t){if(!e.drawing)return d;let n=w(e.gauge_x_mm,{digits:2}),s=Ia(e,{set_angle_deg:e.
+set_angle_deg,firstHit:e.first_hit??null}),o=g(S(s)),a={close:!1,opening:e.v_opening_mm??8*t,gauge:n.text,angle:s,
 near:Vn(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.number}>
     <figcaption>
-      <b>${e.number}. ${wt(e)}</b> ${El(e)} ${ws(e)}
-      <small data-test="origins">${vo(e.origin)}</small>
+      ${El(e)} ${ws(e)}
+      <small data-test="origins">${ko(e.origin)}</small>
       ${e.motion?i`<span class="near-words ${e.clearance?.hits?.length?"hit":""}" data-test="near-words"
               >${Ss(e)}</span
             >`:d}
     </figcaption>
     <div class="poses">
-      ${$t(e.drawing,{...a,pose:"before",words:`Step ${e.number} before the bend: the sheet on the die, gauge \
-at ${$(n)}.`})}
-      ${Sv(e,a)}
-      ${$t(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
+      ${bt(e.drawing,{...a,pose:"before",words:`Step ${e.number} before the bend: the sheet on the die, gauge \
+at ${g(n)}.`})}
+      ${Mv(e,a)}
+      ${bt(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function Sv(e,t){let n=Vn(e);return n?$t(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${e.number}. ${Ss(e)}`}):d}var Wm=f(()=>{y();hn();bo();A();In();wo();kr();Fn();Fa();Rt();rn()});function Dm({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function Mv(e,t){let n=Vn(e);return n?bt(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${e.number}. ${Ss(e)}`}):d}var Wm=f(()=>{y();hn();bo();A();In();_o();wo();xr();Fn();ja();Rt();rn()});function Dm({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${e&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
-    ${e?.section?tt(e,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
+    ${e?.section?nt(e,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 d}
     ${a===d?i`<p class="picture-words" role="status" data-test="picture-words">
-            ${Mv(e,t,n,s)}
+            ${Av(e,t,n,s)}
           </p>`:r?a:d}
-  </div>`}function Tv(e){let[t]=Object.entries(e.errors);return t?dl(yr(t[0]),t[1]):e.message}function Mv(e,t,n,s){
+  </div>`}function Ov(e){let[t]=Object.entries(e.errors);return t?dl(vr(t[0]),t[1]):e.message}function Av(e,t,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.length>4?` and ${s.length-4} mo\
 re`:""}.`;if(t instanceof j)return"The shop's server does not answer. What you type stays on this device.";if(t instanceof
-O)return`Not right yet. ${Tv(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
-`Blank ${w(e.blank.length_mm,{digits:2}).text} × ${$(w(e.blank.width_mm,{digits:2}))}`:`Blank ${$(w(e.blank.length_mm,
-{digits:2}))}`;return i`${o} ${e.worst==="ok"?d:k(e.worst)}`}var Fm=f(()=>{y();hn();F();A();G();nc();rt()});function Av({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+O)return`Not right yet. ${Ov(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
+`Blank ${w(e.blank.length_mm,{digits:2}).text} × ${g(w(e.blank.width_mm,{digits:2}))}`:`Blank ${g(w(e.blank.length_mm,
+{digits:2}))}`;return i`${o} ${e.worst==="ok"?d:k(e.worst)}`}var Fm=f(()=>{y();hn();F();A();G();nc();it()});function Ev({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${t} value=${Math.min(e,t)} aria-label="Time used">
       ${Math.round(e)} s
@@ -2591,13 +2592,13 @@ O)return`Not right yet. ${Tv(t)}`;if(t)return String(t);if(!e)return n?"Working 
       </div>
       <div class="best">
         <dt>Best so far</dt>
-        <dd data-test="looking-best">${s?i`<b>${Ev(s)}</b>`:"none yet"}</dd>
+        <dd data-test="looking-best">${s?i`<b>${Pv(s)}</b>`:"none yet"}</dd>
       </div>
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
-  </section>`}function Ev(e){return Lv.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
-"no turning"}function Hm({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?Av(t,s):n?Nv({again:o,
-back:e?a:null}):d}function Nv({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
+  </section>`}function Pv(e){return Nv.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
+"no turning"}function Hm({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?Ev(t,s):n?Cv({again:o,
+back:e?a:null}):d}function Cv({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
       ${t?"Below stands the plan from before your last change.":d}
@@ -2608,43 +2609,43 @@ back:e?a:null}):d}function Nv({again:e,back:t}){return i`<section class="looking
               Back to the part before
             </button>`:d}
     </div>
-  </section>`}var Ov,jm,Lv,Pv,Cv,Um,Gm=f(()=>{y();Ov=.6,jm=({seconds:e})=>e>=Ov;Lv=[["turn_overs","turn-over",
+  </section>`}var Lv,jm,Nv,Rv,Bv,Um,Gm=f(()=>{y();Lv=.6,jm=({seconds:e})=>e>=Lv;Nv=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];Pv="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];Rv="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",Cv="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",Bv="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
  and right are bent first, then front and back between them.",Um=e=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${e?Cv:Pv}
-  </div>`});var zm={};ne(zm,{show:()=>Rv});async function Rv(e){let t=ro(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
+    <strong>The plan comes here</strong> ${e?Bv:Rv}
+  </div>`});var zm={};ne(zm,{show:()=>Iv});async function Iv(e){let t=ro(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
 vise":"cards.create";e.title(t?`Edit ${W(t)}`:"New part"),e.render(Me(t?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([ce("metals",e.signal),ce("dies",e.signal),
-ce("punches",e.signal)]),r=await Bv(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(r.form=gr(r.form,!0));let l={
+ce("punches",e.signal)]),r=await Wv(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(r.form=$r(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
-kept:!0},c=Lt(async(D,ue)=>(await Xc("/plan",Es(D),{signal:ue,tell:h})).plan,({question:D,answer:ue,error:lt=null})=>{
-ue&&Object.assign(l,{plan:ue,planned:D}),Object.assign(l,{error:lt,busy:!1,progress:null,summary:l.summary&&lt!==
+kept:!0},c=Et(async(D,ue)=>(await Xc("/plan",Es(D),{signal:ue,tell:h})).plan,({question:D,answer:ue,error:ct=null})=>{
+ue&&Object.assign(l,{plan:ue,planned:D}),Object.assign(l,{error:ct,busy:!1,progress:null,summary:l.summary&&ct!==
 null}),de()},e.signal,350);function h(D){jm(D)&&(l.progress=D,de())}function p(D=!1){let ue=ql(l.form);if(!D&&
-ue===l.key&&!l.error)return de();Object.assign(l,{key:ue,busy:$r(l.form).length===0,progress:null,stopped:!1}),
+ue===l.key&&!l.error)return de();Object.assign(l,{key:ue,busy:br(l.form).length===0,progress:null,stopped:!1}),
 l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),de()}let u={cancel(){c.stop(),Object.assign(l,{busy:!1,progress:null,
 stopped:!0,error:null}),de()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
 planned,key:ql(l.planned),stopped:!1}),l.kept=Il(t,{form:l.form,base:l.base,newCode:l.newCode}),de(),ee("The p\
-art of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:ue,undo:lt}={}){
-let vt=l.form;l.form=D,l.kept=Il(t,{form:D,base:l.base,newCode:l.newCode}),p(),ue&&requestAnimationFrame(()=>yo(
-ue)),lt&&ee(lt,{label:"Put it back",act:()=>m(vt)})}function g(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
+art of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:ue,undo:ct}={}){
+let kt=l.form;l.form=D,l.kept=Il(t,{form:D,base:l.base,newCode:l.newCode}),p(),ue&&requestAnimationFrame(()=>vo(
+ue)),ct&&ee(ct,{label:"Put it back",act:()=>m(kt)})}function $(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",t?
-`/part?from=${t}`:"/part"),g(br(D))}async function _(D){let[ue]=$r(l.form);if(ue){l.summary=!0,de(),yo(ue[0]);
-return}Object.assign(l,{saving:!0,clash:null,taken:""}),de();try{let qe=await D();if("saved"in qe)return T(qe.
-saved);"stale"in qe?l.clash=qe.stale:l.taken=qe.taken}catch(qe){l.error=qe,l.summary=!0}l.saving=!1,de();let lt=l.
-error instanceof O?l.error.errors:{},vt=tc(l.form).find(qe=>Object.keys(lt).some(Ec=>Ec===qe||Ec.startsWith(`${qe}\
-.`)));vt&&yo(vt)}function T(D){Wl(t);let ue=D.revision===l.base?.revision;ee(ue?"Nothing was changed, so nothi\
+`/part?from=${t}`:"/part"),$(wr(D))}async function _(D){let[ue]=br(l.form);if(ue){l.summary=!0,de(),vo(ue[0]);
+return}Object.assign(l,{saving:!0,clash:null,taken:""}),de();try{let Ke=await D();if("saved"in Ke)return T(Ke.
+saved);"stale"in Ke?l.clash=Ke.stale:l.taken=Ke.taken}catch(Ke){l.error=Ke,l.summary=!0}l.saving=!1,de();let ct=l.
+error instanceof O?l.error.errors:{},kt=tc(l.form).find(Ke=>Object.keys(ct).some(Ec=>Ec===Ke||Ec.startsWith(`${Ke}\
+.`)));kt&&vo(kt)}function T(D){Wl(t);let ue=D.revision===l.base?.revision;ee(ue?"Nothing was changed, so nothi\
 ng was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),be(`/c/${D.code}`)}let E=()=>$e(
-n)&&_(()=>l.base?sm(l.form,l.base):Yl(l.form,l.newCode)),N=()=>(l.newCode=Ci(),_(()=>Yl(l.form,l.newCode)));function v(){
+n)&&_(()=>l.base?sm(l.form,l.base):Yl(l.form,l.newCode)),N=()=>(l.newCode=Ri(),_(()=>Yl(l.form,l.newCode)));function v(){
 Wl(t);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...Vm(l.card,s)}),p(!0),ee(t?
 "The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function P(D){let ue=l.form;
-Object.assign(l,{clash:null,base:sc(D)}),m(Oo(D.part,D.note)),ee("What is saved is in the boxes now.",{label:"\
+Object.assign(l,{clash:null,base:sc(D)}),m(Ao(D.part,D.note)),ee("What is saved is in the boxes now.",{label:"\
 Put mine back",act:()=>m(ue)})}async function Z(D){try{await Zc(`/blank.${D}`,Es(l.form),`${l.form.title.trim()||
-"blank"}.${D}`)}catch(ue){ee(X(ue))}}function de(){let D=l.error instanceof O?l.error.errors:{},ue=$r(l.form),
-lt=Hm(l,u),vt=!l.busy&&!l.stopped&&!ue.length&&!l.error;e.render(i`<h1>
+"blank"}.${D}`)}catch(ue){ee(X(ue))}}function de(){let D=l.error instanceof O?l.error.errors:{},ue=br(l.form),
+ct=Hm(l,u),kt=!l.busy&&!l.stopped&&!ue.length&&!l.error;e.render(i`<h1>
           ${t?i`${B(n,"Edit","Plan")} ${l.card?.title||"card"}
                   <small class="code">${W(t)}</small>`:B(n,"New part","Plan a part")}
         </h1>
@@ -2667,7 +2668,7 @@ d}
                   Save this as another card
                 </button>
               </div>`:d}
-        ${l.summary?op(D,yr,tc(l.form)):d}
+        ${l.summary?op(D,vr,tc(l.form)):d}
         ${l.summary&&l.error instanceof j?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
@@ -2678,14 +2679,14 @@ d}
           data-busy=${String(l.busy)}
           aria-busy=${l.busy?"true":"false"}>
           <div class="part-edit">
-            ${Dm(l,{open:ue,stale:!vt,waiting:lt})}
+            ${Dm(l,{open:ue,stale:!kt,waiting:ct})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
               @keydown=${Em}
-              @submit=${qe=>{qe.preventDefault(),E()}}>
-              ${Lm(l.form,{metals:s,crib:{dies:o,punches:a},plan:vt?l.plan:null,editing:!!t,errors:D,change:m})}
+              @submit=${Ke=>{Ke.preventDefault(),E()}}>
+              ${Lm(l.form,{metals:s,crib:{dies:o,punches:a},plan:kt?l.plan:null,editing:!!t,errors:D,change:m})}
               ${B(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${l.saving}>
                     ${l.saving?"Saving…":t?"Save as the next revision":"Save as a card"}
@@ -2694,52 +2695,52 @@ d}
             </form>
           </div>
           <div class="plan-side">
-            ${innerWidth<1e3?d:lt}
-            <div class="part-plan ${vt||!l.plan?"":"stale"}" data-test="plan">
-              ${l.plan&&!vt&&!l.busy?i`<p class="stale-note">
+            ${innerWidth<1e3?d:ct}
+            <div class="part-plan ${kt||!l.plan?"":"stale"}" data-test="plan">
+              ${l.plan&&!kt&&!l.busy?i`<p class="stale-note">
                       ${l.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:d}
-              ${l.plan?Im(l.plan,{save:Z,order:Rm(g)}):Um(!!l.form.box)}
+              ${l.plan?Im(l.plan,{save:Z,order:Rm($)}):Um(!!l.form.box)}
             </div>
           </div>
-        </div>`),l.busy||e.ready()}p(!0);let Io=e.query.get("order");Io&&b(Io)}function Vm(e,t){return e?{form:Oo(
-e.part,e.note),base:sc(e)}:{form:zl(t[0]?.code??""),base:null}}async function Bv(e,t,n){let s=Lu(e),o=null;try{
-e&&(o=await Tt(e,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{...Vm(o,t),newCode:Ci(),card:o,restored:!1}}var sc,qm=f(()=>{y();F();Ie();pe();fe();go();it();Eu();dn();rm();
-Te();Be();pe();ie();um();nc();kr();Wm();Fm();Gm();Re();rt();sc=e=>({code:e.code,etag:e.etag,revision:e.revision,
+        </div>`),l.busy||e.ready()}p(!0);let Wo=e.query.get("order");Wo&&b(Wo)}function Vm(e,t){return e?{form:Ao(
+e.part,e.note),base:sc(e)}:{form:zl(t[0]?.code??""),base:null}}async function Wv(e,t,n){let s=Lu(e),o=null;try{
+e&&(o=await Mt(e,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
+{...Vm(o,t),newCode:Ri(),card:o,restored:!1}}var sc,qm=f(()=>{y();F();We();pe();fe();go();lt();Eu();dn();rm();
+Te();Ie();pe();ie();um();nc();xr();Wm();Fm();Gm();Be();it();sc=e=>({code:e.code,etag:e.etag,revision:e.revision,
 revision_id:e.revision_id})});async function Km(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new Xn(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(Iv)}catch(o){throw new Xn(Wv[o.name]??"busy")}let s=()=>n.
+let n;try{n=await navigator.mediaDevices.getUserMedia(Dv)}catch(o){throw new Xn(Fv[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return e.aborted&&s(),e.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
 "ended",t),n}function Ym(e){return!!e.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function Jm(e,t){await e.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var Xn,Iv,Wv,Xm=f(()=>{Xn=class extends Error{constructor(t){
-super(t),this.fault=t}},Iv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-Wv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function ef(){return xr??=Fv(),xr.catch(()=>xr=void 0),xr}async function Fv(){let e=await jv(),t=e??await Zm(),
+getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var Xn,Dv,Fv,Xm=f(()=>{Xn=class extends Error{constructor(t){
+super(t),this.fault=t}},Dv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
+Fv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function ef(){return Sr??=Hv(),Sr.catch(()=>Sr=void 0),Sr}async function Hv(){let e=await Uv(),t=e??await Zm(),
 n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new Rs(String(o));return t=await Zm(),
-n.read(s)}}};return n}async function jv(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
+n.read(s)}}};return n}async function Uv(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
 ()=>[]);return e&&t?.includes("qr_code")?new e(Qm):null}async function Zm(){try{let{BarcodeDetector:e,prepareZXingModule:t}=await import("/vendor/barcode-detector/ponyfill.js");
-return await t({overrides:{locateFile:()=>Dv},fireImmediately:!0}),new e(Qm)}catch(e){throw new Rs(String(e))}}
-var Rs,Dv,Qm,xr,tf=f(()=>{Rs=class extends Error{},Dv="/vendor/zxing-wasm/zxing_reader.wasm",Qm={formats:["qr_\
-code"]}});function sf(e){let t=Gv(e.trim()),n=t?Hv.exec(t.pathname)?.[1]:Uv.exec(e.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:zv(e,t)};let{code:s,whole:o,fault:a}=me(Vv(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+return await t({overrides:{locateFile:()=>jv},fireImmediately:!0}),new e(Qm)}catch(e){throw new Rs(String(e))}}
+var Rs,jv,Qm,Sr,tf=f(()=>{Rs=class extends Error{},jv="/vendor/zxing-wasm/zxing_reader.wasm",Qm={formats:["qr_\
+code"]}});function sf(e){let t=zv(e.trim()),n=t?Gv.exec(t.pathname)?.[1]:Vv.exec(e.trim())?.[0];if(!n)return{kind:"other",
+code:"",words:Kv(e,t)};let{code:s,whole:o,fault:a}=me(qv(n));if(o)return{kind:"card",code:s,words:""};let r=a||
 `A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${oc(W(s))} is\
- not a card code. ${r}`}}function Gv(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
-t.protocol)?t:null}function Vv(e){try{return decodeURIComponent(e)}catch{return e}}function zv(e,t){return t?`\
+ not a card code. ${r}`}}function zv(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
+t.protocol)?t:null}function qv(e){try{return decodeURIComponent(e)}catch{return e}}function Kv(e,t){return t?`\
 It leads to ${oc(t.host)}, not to a card.`:e.trim()?`It says “${oc(e.trim())}”, which is not a card code.`:
-"It holds nothing that can be read."}var Hv,Uv,nf,oc,of=f(()=>{pe();Hv=/^\/c\/([^/]+)\/?$/i,Uv=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+"It holds nothing that can be read."}var Gv,Vv,nf,oc,of=f(()=>{pe();Gv=/^\/c\/([^/]+)\/?$/i,Vv=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
 nf=40;oc=e=>e.length>nf?`${e.slice(0,nf)}…`:e});async function lf(e,t,n,s){for(;!s.aborted;){if(e.readyState>=e.HAVE_CURRENT_DATA){let o=await t.read(e);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,qv))}}function cf(e,t,n){let o=e.filter(l=>rf(l,t,t)).map(l=>({...sf(
+await n(o)}await new Promise(o=>setTimeout(o,Yv))}}function cf(e,t,n){let o=e.filter(l=>rf(l,t,t)).map(l=>({...sf(
 l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(af(a))return a[0];let r=a.
 filter(l=>rf(l.mark,t,n));return r.length>0&&af(r)?r[0]:"several"}function rf({boundingBox:e},t,n){let s=t.getBoundingClientRect(),
 o=Math.max(s.width/t.videoWidth,s.height/t.videoHeight),a=s.x+s.width/2+(e.x+e.width/2-t.videoWidth/2)*o,r=s.y+
 s.height/2+(e.y+e.height/2-t.videoHeight/2)*o,{left:l,right:c,top:h,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=h&&r<=p}var qv,af,df=f(()=>{of();qv=60;af=e=>e.every(t=>t.code===e[0].code)});function hf(e,t){let{title:n,words:s,again:o}=Kv[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
+l&&a<=c&&r>=h&&r<=p}var Yv,af,df=f(()=>{of();Yv=60;af=e=>e.every(t=>t.code===e[0].code)});function hf(e,t){let{title:n,words:s,again:o}=Jv[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${t}>Try again</button>`:d}
-  </section>`}var ac,Kv,pf=f(()=>{y();ac=i`<p>
+  </section>`}var ac,Jv,pf=f(()=>{y();ac=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
-</p>`,Kv={insecure:{title:"This page gets no camera",words:i`<p>
+</p>`,Jv={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
         has an https address, open that one.
       </p>
@@ -2758,31 +2759,31 @@ l&&a<=c&&r>=h&&r<=p}var qv,af,df=f(()=>{of();qv=60;af=e=>e.every(t=>t.code===e[0
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${ac}`,again:!0}}});var mf={};ne(mf,{show:()=>Zv});async function Zv(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
-says:uf},n=va(),s=await Ht().catch(()=>[]),o=new AbortController,a=()=>e.render(nk(t,{again:h,lamp:p},()=>ka(n,
+      ${ac}`,again:!0}}});var mf={};ne(mf,{show:()=>ek});async function ek(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
+says:uf},n=ka(),s=await Ht().catch(()=>[]),o=new AbortController,a=()=>e.render(ok(t,{again:h,lamp:p},()=>xa(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(t,u),a()},l=()=>{o.abort(),Object.assign(t,{stream:null,
 lamp:null})},c=u=>{l(),u instanceof Xn?r({fault:u.fault}):u instanceof Rs?r({fault:"no-decoder"}):e.render(Kt(
-u)),e.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:uf});try{let[m,g]=await Promise.
-all([Km(u,()=>c(new Xn("busy"))),ef()]);if(u.aborted)return;r({stream:m,lamp:Ym(m)?!1:null,says:Yv});let b=document.
-querySelector(".scan-view video"),_=document.querySelector(".scan-frame");b.play().catch(()=>{}),e.ready();let T=Qv(
-E=>r({says:E}),u);await lf(b,g,E=>T(cf(E,b,_)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!t.stream)return;
+u)),e.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:uf});try{let[m,$]=await Promise.
+all([Km(u,()=>c(new Xn("busy"))),ef()]);if(u.aborted)return;r({stream:m,lamp:Ym(m)?!1:null,says:Xv});let b=document.
+querySelector(".scan-view video"),_=document.querySelector(".scan-frame");b.play().catch(()=>{}),e.ready();let T=tk(
+E=>r({says:E}),u);await lf(b,$,E=>T(cf(E,b,_)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!t.stream)return;
 let u=!t.lamp;await Jm(t.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}e.signal.addEventListener("abort",
-l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:e.signal}),h()}function Qv(e,t){
-let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Xv&&(n="");return}let l=a==="several"?
-a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(Jv):a.kind==="card"?await tk(a.code,e,t):e(ek(a)),s=performance.
-now())}}function ek({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
-bel",words:`${t} Still looking.`}}async function tk(e,t,n){let s=W(e);t({kind:"found",title:s,words:"Opening i\
+l),document.addEventListener("visibilitychange",()=>document.hidden?l():h(),{signal:e.signal}),h()}function tk(e,t){
+let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Qv&&(n="");return}let l=a==="several"?
+a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(Zv):a.kind==="card"?await sk(a.code,e,t):e(nk(a)),s=performance.
+now())}}function nk({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
+bel",words:`${t} Still looking.`}}async function sk(e,t,n){let s=W(e);t({kind:"found",title:s,words:"Opening i\
 t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await wh(e,n).catch(a=>String(a.
 message));n.aborted||(o==="device"||o==="shop"?be(`/c/${e}`,{replace:!0}):t(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is valid, but this shop has no such card: it is another shop’s label. S\
 till looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server does no\
 t answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wrong",title:`${s}\
- could not be opened`,words:o}))}function nk({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
+ could not be opened`,words:o}))}function ok({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
 s.kind}>
     <h1>Scan a label</h1>
     ${e?hf(e,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${t} aria-label="What the camera sees"></video>
-            ${sk}
+            ${ak}
           </div>`}
     <div class="scan-beside">
       <p class="scan-says" data-kind=${e?"fault":s.kind} role="status" data-test="says">
@@ -2798,24 +2799,24 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var uf,Yv,Jv,Xv,sk,ff=f(()=>{y();Xm();Ie();pe();tf();df();Be();Ce();ji();pf();Re();uf={kind:"wait",title:"\
-Starting the camera…",words:"If the browser asks, allow it."},Yv={kind:"look",title:"Hold the label’s square\
- in the frame",words:"It opens by itself."},Jv={kind:"wrong",title:"More than one label",words:"Hold only one \
-in the frame."},Xv=2500;sk=i`<div class="scan-frame" aria-hidden="true">
+  </div>`}var uf,Xv,Zv,Qv,ak,ff=f(()=>{y();Xm();We();pe();tf();df();Ie();Re();Hi();pf();Be();uf={kind:"wait",title:"\
+Starting the camera…",words:"If the browser asks, allow it."},Xv={kind:"look",title:"Hold the label’s square\
+ in the frame",words:"It opens by itself."},Zv={kind:"wrong",title:"More than one label",words:"Hold only one \
+in the frame."},Qv=2500;ak=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function gf(e,t,n){wf(e,t,n),Ip(e),we?.link.move({code:t,step:n},{whatever:!0})}function Sr(){we?.end.abort(),
-we=null,Tr(),Lo()}function $f(e,t){!we||we.at.code!==e||we.at.step===t||(we.at.step=t,Tr(),we.link.move({code:e,
-step:t}),Lo())}function bf(e){we&&(we.at.step=e,we.link.move({code:we.at.code,step:e},{whatever:!0}))}function Mr(e,t){
-document.addEventListener("bench",()=>e(Eo()),{signal:t})}function wf(e,t,n,s=null){we?.end.abort();let o=new AbortController,
-a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Va(e,s,{keepMs:ok,heard:l=>{if(l.code!==a.code)return Sr();
-a.step=l.step,Tr(),Lo()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return Sr();Object.assign(a,{answers:c,
-late:h,refused:p}),Lo()}},o.signal);we={at:a,link:r,end:o},Tr(),Lo()}function Tr(){try{we?sessionStorage.setItem(
-rc,JSON.stringify({name:we.at.name,code:we.at.code,step:we.at.step})):sessionStorage.removeItem(rc)}catch{}}function Or(){
+</div>`});function gf(e,t,n){wf(e,t,n),Ip(e),we?.link.move({code:t,step:n},{whatever:!0})}function Tr(){we?.end.abort(),
+we=null,Mr(),Eo()}function $f(e,t){!we||we.at.code!==e||we.at.step===t||(we.at.step=t,Mr(),we.link.move({code:e,
+step:t}),Eo())}function bf(e){we&&(we.at.step=e,we.link.move({code:we.at.code,step:e},{whatever:!0}))}function Or(e,t){
+document.addEventListener("bench",()=>e(No()),{signal:t})}function wf(e,t,n,s=null){we?.end.abort();let o=new AbortController,
+a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=za(e,s,{keepMs:rk,heard:l=>{if(l.code!==a.code)return Tr();
+a.step=l.step,Mr(),Eo()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return Tr();Object.assign(a,{answers:c,
+late:h,refused:p}),Eo()}},o.signal);we={at:a,link:r,end:o},Mr(),Eo()}function Mr(){try{we?sessionStorage.setItem(
+rc,JSON.stringify({name:we.at.name,code:we.at.code,step:we.at.step})):sessionStorage.removeItem(rc)}catch{}}function Ar(){
 if(!we)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(rc)??"{}");e&&t&&wf(e,t,n)}catch{}}var rc,
-ok,we,Eo,Lo,Ar=f(()=>{yl();an();rc="flangebook.on-bench",ok=5e3,we=null,Eo=()=>we?{...we.at}:null;Lo=()=>document.
-dispatchEvent(new CustomEvent("bench"))});function Ae(e){let{fault:t}=me(e);return i`<div class="state" data-test="bad-code">
+rk,we,No,Eo,Lr=f(()=>{yl();an();rc="flangebook.on-bench",rk=5e3,we=null,No=()=>we?{...we.at}:null;Eo=()=>document.
+dispatchEvent(new CustomEvent("bench"))});function Le(e){let{fault:t}=me(e);return i`<div class="state" data-test="bad-code">
     <h1>${W(e)} is not a card</h1>
     ${t||"A card code has seven characters, digits and letters without I, L, O and U."} ${ic}
   </div>`}function Zn(e,t){if(t instanceof j)return i`<div class="state" data-test="not-kept">
@@ -2825,8 +2826,8 @@ dispatchEvent(new CustomEvent("bench"))});function Ae(e){let{fault:t}=me(e);retu
     </div>`;if(t instanceof O&&t.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${W(e)}</h1>
       The code is valid, but this shop has no card of that number. Look at the label again. ${ic}
-    </div>`;throw t}async function yt(e,t){let{code:n}=e.params;try{await ut(n,t,e.signal)}catch(s){e.signal.aborted||
-_e(e,Zn(n,s))}}function _e(e,t){e.title("No such card"),e.render(t),e.ready()}var ic,Bt=f(()=>{y();F();Ie();pe();
+    </div>`;throw t}async function vt(e,t){let{code:n}=e.params;try{await mt(n,t,e.signal)}catch(s){e.signal.aborted||
+_e(e,Zn(n,s))}}function _e(e,t){e.title("No such card"),e.render(t),e.ready()}var ic,Bt=f(()=>{y();F();We();pe();
 ic=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function yf(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${e.words}</b> The card stays as it is. Show the difference</span>
@@ -2858,7 +2859,7 @@ d}
         ${t?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
   </details>`:d}function _f(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(e.field)&&typeof n=="number"?$(Dt(e.field??"",n)):e[t]}var vf=f(()=>{y();Te();A();ie()});function No(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
+test(e.field)&&typeof n=="number"?g(Dt(e.field??"",n)):e[t]}var vf=f(()=>{y();Te();A();ie()});function Po(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
 fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to resolve":e.late?`Saved here, not\
  yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function kf(e){let t=e.here??
 [],n=e.proposals??[];if(!t.length&&!n.length)return d;let s=t.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
@@ -2872,15 +2873,15 @@ fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to re
           </div>`:d}
     ${t.length?i`<p class="waits" data-test="saved-here">
             <b>Saved here, not yet in the shop.</b>
-            ${ak(t.length,n.length>0)}
+            ${ik(t.length,n.length>0)}
             ${s.length?i`<a href="/settings">${s.length} refused: look</a>`:d}
           </p>`:d}
-  </section>`}function ak(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
+  </section>`}function ik(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
 `${n} until the other one is resolved.`:`${n} and ${e===1?"is sent automatically":"are sent automatically"}.`}
-function Lr(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
+function Er(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
 automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${$e("cards.revise")?"decide whic\
-h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Bs=f(()=>{y();Te();G();ie()});async function Er(e,t){try{Is=(await Hn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Nr(e,t,{draw:n,
-start:s}){let o=Eo();if(o?.code===e)return rk(o,t);if(!Is.length)return d;let a=[xf,Bp()].find(r=>Is.includes(
+h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Bs=f(()=>{y();Te();G();ie()});async function Nr(e,t){try{Is=(await Hn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Pr(e,t,{draw:n,
+start:s}){let o=No();if(o?.code===e)return lk(o,t);if(!Is.length)return d;let a=[xf,Bp()].find(r=>Is.includes(
 r))??Is[0];return i`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
     ${Is.length>1?q({name:"bench",label:"Press screen",value:a,options:Is.map(r=>[r,r]),change:r=>{xf=r,n()}}):
 d}
@@ -2891,23 +2892,23 @@ d}
       @click=${()=>{gf(a,e,t),n(),s?.()}}>
       Show on ${Un(a)}
     </button>
-  </section>`}function rk(e,t){let n=Un(e.name);return i`<section
+  </section>`}function lk(e,t){let n=Un(e.name);return i`<section
     class="show-on-bench on"
     aria-label="Press screen"
     data-test="on-bench"
     data-bench-step=${e.step}>
-    <p role="status">${ik(e,n)}</p>
+    <p role="status">${ck(e,n)}</p>
     ${e.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>bf(t)}>
             Show step ${t} there
           </button>`:d}
-    <button type="button" class="button" data-test="off-bench" @click=${Sr}>Stop</button>
-  </section>`}function ik({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+    <button type="button" class="button" data-test="off-bench" @click=${Tr}>Stop</button>
+  </section>`}function ck({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:t?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var Is,xf,lc=f(()=>{y();an();Ar();J();Is=[],xf=""});function Pr(e){let{drawing:t}=e,n=Vn(e),s=Ja(e),o=lk(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+i`<b>On ${s}.</b>`}var Is,xf,lc=f(()=>{y();an();Lr();J();Is=[],xf=""});function Cr(e){let{drawing:t}=e,n=Vn(e),s=Xa(e),o=dk(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
     ${cc("before","before",Sf(t.before),t,o)}
-    ${n?cc("during",s?nl(s).join(" "):"half way",n.shown,t,o,s):d}
+    ${n?cc("during",s?sl(s).join(" "):"half way",n.shown,t,o,s):d}
     ${cc("after","after",Sf(t.after),t,o)}
-  </div>`}function lk(e,t,n){let[s,o,a,r]=Qe([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,h]=n?Bn(n):[0,0];
+  </div>`}function dk(e,t,n){let[s,o,a,r]=et([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,h]=n?Bn(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,e.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
 l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function cc(e,t,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${e}>
     <svg
@@ -2921,154 +2922,154 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function cc(e,t,n,s,{from:o,to:a,low:r,hig
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
-      ${c?ck(c,a-o):d}
+      ${c?hk(c,a-o):d}
     </svg>
     <figcaption data-test="small-${e}">${t}</figcaption>
-  </figure>`}function ck(e,t){if(!Ca(e,t))return x`<path class="ring" d=${ho([e.on_sheet,e.on_tool])}/>`;let[n,
-s]=Bn(e);return x`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Sf,dc=f(()=>{y();Rt();sl();tn();Sf=({
+  </figure>`}function hk(e,t){if(!Ra(e,t))return x`<path class="ring" d=${ho([e.on_sheet,e.on_tool])}/>`;let[n,
+s]=Bn(e);return x`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Sf,dc=f(()=>{y();Rt();ol();tn();Sf=({
 sheet:e,ram:t,holder:n,punch:s,gauge:o})=>({sheet:Oe(e),tools:[t,n,s].map(Oe).filter(Boolean),down:0,gauge:Oe(
-o),back:0})});function Cr(e,t,n,s){let o=[...e].sort((h,p)=>h[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
+o),back:0})});function Rr(e,t,n,s){let o=[...e].sort((h,p)=>h[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
 return null;let a=o.findIndex(h=>h[t]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[t])/
-(c[t]-l[t])*(c[s]-l[s])}var hc=f(()=>{});function Co(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
-let n=Number(t);return n>0&&n<180?n:null}function Ro(e){let t={},n={},s=e.places==="one"?[["measured_deg",e.one]]:
+(c[t]-l[t])*(c[s]-l[s])}var hc=f(()=>{});function Ro(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
+let n=Number(t);return n>0&&n<180?n:null}function Bo(e){let t={},n={},s=e.places==="one"?[["measured_deg",e.one]]:
 [["left_deg",e.left],["middle_deg",e.middle],["right_deg",e.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=Co(a);r===null?n[o]=[e.places==="one"?Tf:dk]:t[o]=r}return!Object.keys(t).length&&!Object.keys(n).length&&
-(n[s[0][0]]=[Tf]),{angles:t,wrong:n}}function Mf(e,t,n){let s=mk(t),[o,a]=["set_angle_deg","punch_depth_mm"].map(
-c=>Cr(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||hk(e,s))return null;
-let r=e,l={row:s,ends:s!==Rr(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
-null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return pt(e,l)?l:null}function hk({first_hit:e,included_angle_deg:t},n){
-return!!(e&&n>Math.max(t+pk,e.comes_out_deg_high))}function Rr(e){let t=Object.values(e);return t.reduce((n,s)=>n+
-s,0)/t.length}function mk(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-t>=uk?t:Rr(e)}function Ws(e){
+let r=Ro(a);r===null?n[o]=[e.places==="one"?Tf:pk]:t[o]=r}return!Object.keys(t).length&&!Object.keys(n).length&&
+(n[s[0][0]]=[Tf]),{angles:t,wrong:n}}function Mf(e,t,n){let s=gk(t),[o,a]=["set_angle_deg","punch_depth_mm"].map(
+c=>Rr(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||uk(e,s))return null;
+let r=e,l={row:s,ends:s!==Br(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
+null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return ut(e,l)?l:null}function uk({first_hit:e,included_angle_deg:t},n){
+return!!(e&&n>Math.max(t+mk,e.comes_out_deg_high))}function Br(e){let t=Object.values(e);return t.reduce((n,s)=>n+
+s,0)/t.length}function gk(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-t>=fk?t:Br(e)}function Ws(e){
 return e?.correction?.set_angle_deg?e.correction:e?.table??null}function It(e){let t=[e.left_deg,e.middle_deg,
-e.right_deg],s=t.some(o=>o!=null)?t.map(o=>$(S(o??null))).join(" / "):$(S(e.measured_deg));return e.flange_mm?
-`${s}, flange ${fk(e.flange_mm)}`:s}var Po,Tf,dk,pk,uk,fk,pn=f(()=>{An();hc();A();Po={one:"",left:"",middle:"",
+e.right_deg],s=t.some(o=>o!=null)?t.map(o=>g(S(o??null))).join(" / "):g(S(e.measured_deg));return e.flange_mm?
+`${s}, flange ${$k(e.flange_mm)}`:s}var Co,Tf,pk,mk,fk,$k,pn=f(()=>{An();hc();A();Co={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};Tf="Type the angle between the f\
-lats in degrees, such as 90.5. Square is 90.",dk="Degrees, such as 90.5";pk=5;uk=.3;fk=e=>typeof e=="string"?e:
-$(w(e,{digits:2}))});function Ds(e,{waiting:t,step:n}={}){return i`<li class="row trial" data-test=${t?"waiting-trial":"trial"} data-id=${e.
+lats in degrees, such as 90.5. Square is 90.",pk="Degrees, such as 90.5";mk=5;fk=.3;$k=e=>typeof e=="string"?e:
+g(w(e,{digits:2}))});function Ds(e,{waiting:t,step:n}={}){return i`<li class="row trial" data-test=${t?"waiting-trial":"trial"} data-id=${e.
 id}>
     <div>
       <span class="lead">${It(e)}</span>
       <span class="code">Step ${e.step}</span>
       <span class="more">
-        ${t?i`<b class="waits">${No(t)}</b> · `:d}
-        ${[us(e),Mt(e),gk(e),$k(e.correction,n)].filter(Boolean).join(" · ")}
+        ${t?i`<b class="waits">${Po(t)}</b> · `:d}
+        ${[us(e),Ot(e),bk(e),wk(e.correction,n)].filter(Boolean).join(" · ")}
         ${e.note?i`<span class="trial-note">${e.note}</span>`:d}
         ${t?.refused?i`<a href="/settings">Decide</a>`:d}
       </span>
     </div>
-  </li>`}var gk,$k,pc=f(()=>{y();An();pn();A();Bs();Ve();gk=e=>e.set_angle_deg?`set at ${$(S(e.set_angle_deg))}`:
-"",$k=(e,t)=>e?.set_angle_deg&&t&&pt(t,e)?`new setting ${$(S(e.set_angle_deg))}`:""});var Of={};ne(Of,{show:()=>bk});async function bk(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Ae(t));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{e.title(n.title||W(t)),e.render(wk(n,s,a,o))},a=async()=>{
-Object.assign(s,{busy:!0,fault:""}),o();try{let l=R().name?{by:R().name}:{};n=await On(await ga(n,{replan:!0,reason:"\
-Planned afresh with today’s tools",id:He(),...l})),s.fresh=null,H()}catch(l){s.fault=l instanceof O&&l.status===
+  </li>`}var bk,wk,pc=f(()=>{y();An();pn();A();Bs();ze();bk=e=>e.set_angle_deg?`set at ${g(S(e.set_angle_deg))}`:
+"",wk=(e,t)=>e?.set_angle_deg&&t&&ut(t,e)?`new setting ${g(S(e.set_angle_deg))}`:""});var Of={};ne(Of,{show:()=>_k});async function _k(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Le(t));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{e.title(n.title||W(t)),e.render(yk(n,s,a,o))},a=async()=>{
+Object.assign(s,{busy:!0,fault:""}),o();try{let l=R().name?{by:R().name}:{};n=await On(await $a(n,{replan:!0,reason:"\
+Planned afresh with today’s tools",id:Ue(),...l})),s.fresh=null,H()}catch(l){s.fault=l instanceof O&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
 r=async l=>{n=l,s.waiting=(await $n(t).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=ds((await Xt())?.metals,
-n.part.metal),o(),e.ready()};ye(()=>n&&o(),e.signal),Mr(()=>n&&o(),e.signal),document.addEventListener("sync",
-async()=>n&&r(await co(t).catch(()=>{})??n),{signal:e.signal});try{await ut(t,r,e.signal)}catch(l){e.signal.aborted||
-_e(e,Zn(t,l));return}Or(),Er(e.signal,o),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:l})=>l,
-()=>null),o()}function wk(e,t,n,s){let{plan:o}=e,a=o.checks.filter(c=>c.level!=="ok"),r=a.filter(c=>c.level===
+n.part.metal),o(),e.ready()};ye(()=>n&&o(),e.signal),Or(()=>n&&o(),e.signal),document.addEventListener("sync",
+async()=>n&&r(await co(t).catch(()=>{})??n),{signal:e.signal});try{await mt(t,r,e.signal)}catch(l){e.signal.aborted||
+_e(e,Zn(t,l));return}Ar(),Nr(e.signal,o),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:l})=>l,
+()=>null),o()}function yk(e,t,n,s){let{plan:o}=e,a=o.checks.filter(c=>c.level!=="ok"),r=a.filter(c=>c.level===
 "stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${e.
 revision}>
     <div class="card-head">
       <header class="card-top">
         <p class="card-code" data-test="card-code">${W(e.code)}</p>
         <h1 data-test="card-title">${e.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${yk(e,t.metal)}</p>
+        <p class="card-what" data-test="card-what">${kk(e,t.metal)}</p>
         ${e.note?i`<p class="card-note" data-test="card-note">${e.note}</p>`:d}
         ${e.archived?i`<p class="card-note"><b>Archived.</b> This card is not in use any more.</p>`:d}
       </header>
       ${kf(e)}
-      ${r.length?i`<section class="card-stops" aria-label="Stop">${Ee(r)}</section>`:d}
+      ${r.length?i`<section class="card-stops" aria-label="Stop">${Ne(r)}</section>`:d}
       ${yf(t.fresh,{...t,take:n,settings:e.settings.length})}
-      ${_k(e,r.length>0)}
-      ${o.steps.length?Nr(e.code,1,{draw:s,start:()=>be(`/c/${e.code}/step/1`)}):d}
+      ${vk(e,r.length>0)}
+      ${o.steps.length?Pr(e.code,1,{draw:s,start:()=>be(`/c/${e.code}/step/1`)}):d}
       <section class="panel card-picture" aria-label="What it becomes">
-        ${tt(o,{tallest:innerHeight*.34})}
+        ${nt(o,{tallest:innerHeight*.34})}
       </section>
-      ${Tk(e)}
+      ${Ok(e)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${Ts(o.tools,o.steps.length,o.steps)}${Xa(o.blank)}${De(o)?Ns(o.blank,{tallest:420}):d}
+        ${Ts(o.tools,o.steps.length,o.steps)}${Za(o.blank)}${Fe(o)?Ns(o.blank,{tallest:420}):d}
       </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${Jn(o)?d:vk(o.order)}${xk(e)}
+        ${Jn(o)?d:xk(o.order)}${Tk(e)}
       </section>
       ${Jn(o)?i`<section class="panel card-order">
               <h2>Order</h2>
-              ${vr(o,Bm(e.code))}
+              ${kr(o,Bm(e.code))}
             </section>`:d}
       ${l.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
-              ${Ee(l)}
+              ${Ne(l)}
             </section>`:d}
       ${on(o.checks)}
       <section class="panel card-trials">
         <h2>Results</h2>
-        ${Sk(e,t.waiting)}
+        ${Mk(e,t.waiting)}
       </section>
     </div>
-  </article>`}function _k({code:e,plan:t},n){return t.steps.length?i`<div class="card-start">
+  </article>`}function vk({code:e,plan:t},n){return t.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${e}/step/1" data-test="start">
       ${n?"See step 1":"Start"}
       <small>${t.steps.length===1?"1 step":`${t.steps.length} steps`}</small>
     </a>
-  </div>`:d}function yk({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
-1?"1 bend":`${e.bends.length} bends`,a=De(t)?`box ${Gn(t.folded)}`:`${U(e.bend_length_mm)} ${C()} long`;return`${n}\
-, ${U(e.thickness_mm)} ${C()}${s}, ${a}, ${o}`}function kk(e,t){let{gauge_x_mm:n}=st(e,t);return n===null?"no \
-gauge":`gauge at ${$(w(n))}`}function xk(e){return i`<ol class="rows" data-test="step-list">
+  </div>`:d}function kk({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
+1?"1 bend":`${e.bends.length} bends`,a=Fe(t)?`box ${Gn(t.folded)}`:`${U(e.bend_length_mm)} ${C()} long`;return`${n}\
+, ${U(e.thickness_mm)} ${C()}${s}, ${a}, ${o}`}function Sk(e,t){let{gauge_x_mm:n}=ot(e,t);return n===null?"no \
+gauge":`gauge at ${g(w(n))}`}function Tk(e){return i`<ol class="rows" data-test="step-list">
     ${e.plan.steps.map(t=>i`<li class="row">
           <a href="/c/${e.code}/step/${t.number}">
-            <span class="lead">${t.number}. ${wt(t)} ${t.direction}</span>
-            <span class="code">${$(S(t.included_angle_deg))}</span>
-            <span class="more">${kk(e,t)}</span>
+            <span class="lead">${t.number}. ${_t(t)} ${t.direction}</span>
+            <span class="code">${g(S(t.included_angle_deg))}</span>
+            <span class="more">${Sk(e,t)}</span>
             ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${vs(t)}</span>`:d}
-            ${bt(t,{short:!0})}
-            ${t.drawing?Pr(t):d}
+            ${wt(t,{short:!0})}
+            ${t.drawing?Cr(t):d}
           </a>
         </li>`)}
-  </ol>`}function Sk(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<p data-test="no-trials">
+  </ol>`}function Mk(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<p data-test="no-trials">
       Nothing measured yet.${B("trials.keep"," After a bend, type the result.")}
     </p>`:i`<ul class="rows trials" data-test="trials">
     ${[...t].reverse().map(s=>Ds(s.body,{waiting:s}))}
     ${n.map(s=>Ds(s,{step:e.plan.steps[s.step-1]}))}
-  </ul>`}function Tk({code:e}){return i`<nav class="card-links" aria-label="This card">
+  </ul>`}function Ok({code:e}){return i`<nav class="card-links" aria-label="This card">
     ${oe(`/c/${e}/note`,i`<a class="button" href="/c/${e}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${e}/history" data-test="history">History</a>
     <a class="button" href="/c/${e}/label" data-test="label">Label</a>
     <a class="button" href="/c/${e}/print" data-test="print">Print</a>
     ${B("cards.revise",i`<a class="button" href="/part?from=${e}" data-test="edit">Edit</a>`)}
-  </nav>`}var vk,Af=f(()=>{y();F();Ie();pe();fe();en();Pe();Ar();Be();se();ve();A();Bt();G();wo();vf();Bs();ks();
-ie();kr();rn();lc();dc();Rt();pc();ys();hn();ot();vk=e=>e?.words?i`<p class="order" data-test="order">${e.words}</p>`:
-d});var Nf={};ne(Nf,{show:()=>Mk});async function Mk(e){let{code:t,step:n}=e.params;if(!me(t).whole)return _e(e,Ae(
-t));let s=So(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return e.render(Lk(o,n));e.title(`${o.title||t},\
- step ${r.number}`),e.render(Nk(o,r,()=>or(o,r,s,a,e.signal),Nr(o.code,r.number,{draw:a})))};ye(()=>o&&a(),e.signal),
-Mr(()=>o&&Ok(o,Number(n),a),e.signal),document.addEventListener("sync",()=>o&&Ak(o),{signal:e.signal}),addEventListener(
-"keydown",r=>o&&Ek(r,o,Number(n)),{signal:e.signal}),Or();try{await ut(t,r=>{!o&&r.plan.steps[Number(n)-1]&&$f(
-t,Number(n)),o=r,a(),e.ready()},e.signal)}catch(r){e.signal.aborted||_e(e,Zn(t,r));return}Er(e.signal,()=>o&&a())}
-function Ok(e,t,n){let s=Eo(),o=s?.code===e.code&&s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?be(`/c/${e.code}\
-/step/${o.number}`,{replace:!0}):n()}async function Ak(e){let t=await co(e.code).catch(()=>{});t&&t.revision!==
-e.revision&&ee(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>St()})}function Ek(e,t,n){
+  </nav>`}var xk,Af=f(()=>{y();F();We();pe();fe();en();Ce();Lr();Ie();se();ve();A();Bt();G();_o();vf();Bs();ks();
+ie();xr();rn();lc();dc();Rt();pc();ys();hn();at();xk=e=>e?.words?i`<p class="order" data-test="order">${e.words}</p>`:
+d});var Nf={};ne(Nf,{show:()=>Ak});async function Ak(e){let{code:t,step:n}=e.params;if(!me(t).whole)return _e(e,Le(
+t));let s=To(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return e.render(Nk(o,n));e.title(`${o.title||t},\
+ step ${r.number}`),e.render(Ck(o,r,()=>ar(o,r,s,a,e.signal),Pr(o.code,r.number,{draw:a})))};ye(()=>o&&a(),e.signal),
+Or(()=>o&&Lk(o,Number(n),a),e.signal),document.addEventListener("sync",()=>o&&Ek(o),{signal:e.signal}),addEventListener(
+"keydown",r=>o&&Pk(r,o,Number(n)),{signal:e.signal}),Ar();try{await mt(t,r=>{!o&&r.plan.steps[Number(n)-1]&&$f(
+t,Number(n)),o=r,a(),e.ready()},e.signal)}catch(r){e.signal.aborted||_e(e,Zn(t,r));return}Nr(e.signal,()=>o&&a())}
+function Lk(e,t,n){let s=No(),o=s?.code===e.code&&s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?be(`/c/${e.code}\
+/step/${o.number}`,{replace:!0}):n()}async function Ek(e){let t=await co(e.code).catch(()=>{});t&&t.revision!==
+e.revision&&ee(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>Tt()})}function Pk(e,t,n){
 e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.test(e.target.tagName)||(e.key==="Arro\
 wRight"&&be(Lf(t,n).href),e.key==="ArrowLeft"&&be(Ef(t,n).href))}function Lf(e,t){let n=e.plan.steps.at(-1);return t<
 e.plan.steps.length?{href:`/c/${e.code}/step/${t+1}`,label:"Next",more:`step ${t+1}`}:n.set_angle_deg===null||
-!kt(`/c/${e.code}/trial/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}/trial/${t}`,
-label:"Type the result",more:""}}function Nk(e,t,n,s){let{stops:o,watch:a}=sr(e,t),r=t.number===e.plan.steps.length,
+!xt(`/c/${e.code}/trial/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}/trial/${t}`,
+label:"Type the result",more:""}}function Ck(e,t,n,s){let{stops:o,watch:a}=or(e,t),r=t.number===e.plan.steps.length,
 l=Lf(e,t.number);return i`<article class="step" data-test="step">
-    ${Qa(e,t)} ${o.length?i`<div class="step-stop">${Ee(o)}</div>`:d}
+    ${er(e,t)} ${o.length?i`<div class="step-stop">${Ne(o)}</div>`:d}
     <div class="step-body">
-      <div class="step-way">${Ka(t,e.part.flats_mm.length)}${bt(t)}</div>
-      <section class="step-set" aria-label="What to set">${ar(e,t)}</section>
+      <div class="step-way">${Ya(t,e.part.flats_mm.length)}${wt(t)}</div>
+      <section class="step-set" aria-label="What to set">${rr(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-bench">${s}</div>
       <section class="step-watch" aria-label="What to watch">
-        ${a.length?Ee(a):d}
+        ${a.length?Ne(a):d}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${fu(e.plan,t)} ${qa(e.plan,t)}
-        ${vo(t.origin)?i`<p class="hint origins" data-test="origins">${vo(t.origin)}</p>`:d}
+        ${fu(e.plan,t)} ${Ka(e.plan,t)}
+        ${ko(t.origin)?i`<p class="hint origins" data-test="origins">${ko(t.origin)}</p>`:d}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
@@ -3081,24 +3082,24 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var Lk,Ef,Pf=f(()=>{y();Ie();pe();it();Ar();Be();Te();se();en();Bt();vl();G();ks();ie();er();Fa();
-lc();ln();Rt();rr();Lk=(e,t)=>i`<div class="state" data-test="no-step">
+  </article>`}var Nk,Ef,Pf=f(()=>{y();We();pe();lt();Lr();Ie();Te();se();en();Bt();vl();G();ks();ie();tr();ja();
+lc();ln();Rt();ir();Nk=(e,t)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${t}</strong>This card has ${e.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${e.code}">Open the card</a></span>
-  </div>`;Ef=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"})});function Cf(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Cr(o.rows,"measured_deg",t,"flange_mm");if(a===
+  </div>`;Ef=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"})});function Cf(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Rr(o.rows,"measured_deg",t,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
- is further off than a gauge error can be. Check it before you set a new X.",to_check:Pk};let l=Math.abs(r)<=uc?
+ is further off than a gauge error can be. Check it before you set a new X.",to_check:Rk};let l=Math.abs(r)<=uc?
 s:s-r,c=l>=o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not rea\
-ch far enough to correct the flange.",to_check:[]}}var uc,Pk,Fs,Br=f(()=>{hc();uc=.05;Pk=["Measure again, to t\
+ch far enough to correct the flange.",to_check:[]}}var uc,Rk,Fs,Ir=f(()=>{hc();uc=.05;Rk=["Measure again, to t\
 he face that the card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand a\
 t the X of the card, and the sheet against it?"],Fs=({correction:e,gauge:t})=>e?.flange??t??null});function Bf(e,t,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>L({name:p,label:u,value:a[h],wrong:r[p],
-change:g=>Object.assign(a,{[h]:g}),...m}),c=n.used??st(e,t);return i`<form
+change:$=>Object.assign(a,{[h]:$}),...m}),c=n.used??ot(e,t);return i`<form
     class="trial-form"
     novalidate
     data-test="trial-form"
     @submit=${h=>{h.preventDefault(),s()}}>
     <div class="trial-main">
-      <h2>Result <small>Wanted ${$(S(t.included_angle_deg))}</small></h2>
+      <h2>Result <small>Wanted ${g(S(t.included_angle_deg))}</small></h2>
       ${n.general?i`<p class="wrong" role="alert" data-test="wrong">${n.general}</p>`:d}
       <div class="trial-angles ${a.places}">
         ${a.places==="one"?l("one","measured_deg","Angle measured",{keys:"decimal",unit:"°"}):[l("left","left\
@@ -3131,12 +3132,12 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:Rf}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var Rf,mc,fc=f(()=>{y();Ie();A();J();Rf="Leave it if it was set as shown.",mc=(e,t)=>Y({name:"place\
+  </form>`}var Rf,mc,fc=f(()=>{y();We();A();J();Rf="Leave it if it was set as shown.",mc=(e,t)=>Y({name:"place\
 s",label:"Measured at",value:e.places,options:[["one","One place"],["three","Left, middle, right"]],change:n=>{
-Object.assign(e,{places:n}),t()}})});function If(e){let t=Fs(e);return t?t.gauge_x_mm===null?Ck(t):i`<div class="set-figures" data-test="new-gauge">
-      ${ze("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
+Object.assign(e,{places:n}),t()}})});function If(e){let t=Fs(e);return t?t.gauge_x_mm===null?Bk(t):i`<div class="set-figures" data-test="new-gauge">
+      ${qe("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${Wf(t.error_mm)}</p>`:d}function Ck({error_mm:e,words:t,said:n,to_check:s}){
+    <p class="basis" data-test="gauge-basis">${Wf(t.error_mm)}</p>`:d}function Bk({error_mm:e,words:t,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
     <p>${k("stop")} <b>No new gauge X.</b> ${Wf(e)} No gauge is that far off.</p>
     <ol>
@@ -3145,30 +3146,30 @@ return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
   </div>`:i`<p data-test="no-gauge">${n?ge(n):t}</p>`}function Wf(e){return e===null?"":Math.abs(e)<=uc?"Flang\
 e as wanted: leave the gauge.":`Flange ${re(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function Df(e){
 let t=e?.crown;return t?i`<div class="crown" data-test="crown">
-    <p>${Rk(t)}</p>
-    ${t.shim?Bk(t.shim):d}
-  </div>`:d}function Rk({middle_open_deg:e,shim:t,words:n}){return t?i`<b>The middle is ${re(S(e))} more open than the ends.</b> First crown the middle
-    by ${re(w(t.middle_mm,{digits:2}))}, or shim the die:`:n}function Bk({strip_mm:e,lengths_mm:t}){let n=t.map(
+    <p>${Ik(t)}</p>
+    ${t.shim?Wk(t.shim):d}
+  </div>`:d}function Ik({middle_open_deg:e,shim:t,words:n}){return t?i`<b>The middle is ${re(S(e))} more open than the ends.</b> First crown the middle
+    by ${re(w(t.middle_mm,{digits:2}))}, or shim the die:`:n}function Wk({strip_mm:e,lengths_mm:t}){let n=t.map(
 o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return i`<p data-test="shim">
     ${t.length===1?"1 strip":`${t.length} strips`} of
     ${re(w(e,{digits:2}))} under the middle of the die, one on the other, ${n} ${s}
     long. Nothing at the ends. Then set what stands above, which is for the ends; bend again and measure.
-  </p>`}var Ff,jf=f(()=>{y();Br();A();G();ln();Ff=({thickness_mm:e})=>e?` Calculated for the ${re(w(e,{digits:2}))}\
+  </p>`}var Ff,jf=f(()=>{y();Ir();A();G();ln();Ff=({thickness_mm:e})=>e?` Calculated for the ${re(w(e,{digits:2}))}\
  that the sheet measures.`:""});function Hf(e,t,n,{again:s,keep:o}){let a=Ws(n),r=t.number===e.plan.steps.length;return i`<div
     class="trial-result"
     data-test="trial-result"
     data-waits=${n.waits?"true":"false"}>
     <div class="trial-main">
-      <h2>${It(n.trial)} <small>wanted ${$(S(t.included_angle_deg))}</small></h2>
+      <h2>${It(n.trial)} <small>wanted ${g(S(t.included_angle_deg))}</small></h2>
       ${n.waits?i`<p class="waits" data-test="waits">
               <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
               It is sent automatically.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?Wk(a):hu(t,n)}
-      ${a?i`<p class="basis" data-test="basis">${Fk(n)}</p>`:d}
-      ${n.question?Ik(e,n.question):d} ${If(n)}
-      ${Hk(n.correction)} ${Df(n.correction)}
-      ${a?B("cards.revise",Vk(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?Fk(a):hu(t,n)}
+      ${a?i`<p class="basis" data-test="basis">${Hk(n)}</p>`:d}
+      ${n.question?Dk(e,n.question):d} ${If(n)}
+      ${Gk(n.correction)} ${Df(n.correction)}
+      ${a?B("cards.revise",qk(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 d}
     </div>
     <nav class="step-nav" aria-label="Result">
@@ -3179,72 +3180,72 @@ code}/step/${t.number+1}" data-test="next"
               >Next: step ${t.number+1}</a
             >`}
     </nav>
-  </div>`}function Fk({correction:e,table:t}){return e?`${e.what}${jk(e)}${Ff(e)}`:`Worked out on this device,\
- from the card’s own table at ${$(S(t?.row??null))}. The shop works it out again when the result arrives.${t?.
-ends?` ${Dk}`:""}`}function Hk(e){let t=e?.tilt_mm_per_m;return t==null?d:i`<p data-test="tilt">
-    Left and right differ: about ${Gk(Math.abs(t))},
+  </div>`}function Hk({correction:e,table:t}){return e?`${e.what}${Uk(e)}${Ff(e)}`:`Worked out on this device,\
+ from the card’s own table at ${g(S(t?.row??null))}. The shop works it out again when the result arrives.${t?.
+ends?` ${jk}`:""}`}function Gk(e){let t=e?.tilt_mm_per_m;return t==null?d:i`<p data-test="tilt">
+    Left and right differ: about ${zk(Math.abs(t))},
     ${t>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function Vk(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function qk(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${e.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${e.words}
     </p>`:i`<div class="buttons">
       <button class="button" data-test="keep" ?disabled=${e.kept==="asking"} @click=${t}>
         ${e.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var Ik,Wk,Dk,jk,Uk,Gk,Uf=f(()=>{y();jf();
-pn();A();G();Pl();ie();ln();Ik=(e,t)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var Dk,Fk,jk,Uk,Vk,zk,Uf=f(()=>{y();jf();
+pn();A();G();Pl();ie();ln();Dk=(e,t)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${t}</p>
     <p><a href="/shop/learned/${encodeURIComponent(e.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,Wk=e=>i`<div class="set-figures" data-test="new-setting">
-    ${ze("Angle now",S(e.set_angle_deg),"new-angle")}
-    ${e.punch_depth_mm===null?d:ze("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`,Dk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
- first.";jk=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
-low.":"";Uk=3048,Gk=e=>C()==="in"?`${Q(e*Uk/1e3/Ke,3)} in over ten feet`:`${Q(e,2)} mm in each metre`});async function Gf(e,t,n,s){let o=Ws(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await Qt(e,{settings:[...e.settings.filter(r=>r.step!==t.number),qk(t,o,n.trial,Kk(e,t,n))]},{reason:`\
+  </section>`,Fk=e=>i`<div class="set-figures" data-test="new-setting">
+    ${qe("Angle now",S(e.set_angle_deg),"new-angle")}
+    ${e.punch_depth_mm===null?d:qe("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
+  </div>`,jk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
+ first.";Uk=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
+low.":"";Vk=3048,zk=e=>C()==="in"?`${Q(e*Vk/1e3/Ye,3)} in over ten feet`:`${Q(e,2)} mm in each metre`});async function Gf(e,t,n,s){let o=Ws(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await Qt(e,{settings:[...e.settings.filter(r=>r.step!==t.number),Yk(t,o,n.trial,Jk(e,t,n))]},{reason:`\
 Step ${t.number} set from a piece measured at ${It(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
-kept",where:a.where,words:zk(a)}),H()}catch(a){Object.assign(n,{kept:"no",words:X(a)})}s()}}function zk({where:e,
+kept",where:a.where,words:Kk(a)}),H()}catch(a){Object.assign(n,{kept:"no",words:X(a)})}s()}}function Kk({where:e,
 card:t}){return e==="shop"?`Revision ${t.revision} of the card has it. Steps show it from now on.`:e==="settle"?
 "The card was changed meanwhile. Both are kept: decide on the card which holds.":"Steps show it on this device\
- from now on; it is sent to the shop automatically."}var qk,Kk,Vf=f(()=>{F();en();Br();pn();ve();qk=(e,t,n,s)=>({
+ from now on; it is sent to the shop automatically."}var Yk,Jk,Vf=f(()=>{F();en();Ir();pn();ve();Yk=(e,t,n,s)=>({
 step:e.number,set_angle_deg:t.set_angle_deg,punch_depth_mm:t.punch_depth_mm,...s===null?{}:{gauge_x_mm:s},trial_id:n.
-id,reason:`Piece measured at ${It(n)}`}),Kk=(e,t,n)=>Fs(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
-gauge_x_mm??null});var zf={};ne(zf,{show:()=>Jk});async function Jk(e){let{code:t,step:n}=e.params;if(!me(t).whole)return _e(e,Ae(
-t));let s={typed:{...Po},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Yk.
+id,reason:`Piece measured at ${It(n)}`}),Jk=(e,t,n)=>Fs(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
+gauge_x_mm??null});var zf={};ne(zf,{show:()=>Zk});async function Zk(e){let{code:t,step:n}=e.params;if(!me(t).whole)return _e(e,Le(
+t));let s={typed:{...Co},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=Xk.
 includes((await Xt())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!e.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:e.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
 n)-1];if(!l)return _e(e,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${t}">Open the card</a>
-        </p>`);e.title(`${o.title||t}: result`),e.render(Xk(o,l,s,r))};ht(()=>!s.result&&s.typed.one+s.typed.left+
-s.typed.note?"Leave without saving what you measured?":null),await yt(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
-function Xk(e,t,n,s){let o=()=>Zk(e,t,n,s),a=()=>{let l=Qk(n);Object.assign(n,{typed:{...Po,places:n.typed.places,
+        </p>`);e.title(`${o.title||t}: result`),e.render(Qk(o,l,s,r))};pt(()=>!s.result&&s.typed.one+s.typed.left+
+s.typed.note?"Leave without saving what you measured?":null),await vt(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
+function Qk(e,t,n,s){let o=()=>ex(e,t,n,s),a=()=>{let l=tx(n);Object.assign(n,{typed:{...Co,places:n.typed.places,
 lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>Gf(e,t,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
-    ${Qa(e,t)}
+    ${er(e,t)}
     <div class="trial-body">
       ${n.result?Hf(e,t,n.result,{again:a,keep:r}):Bf(e,t,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
-        ${tt(e.plan,{mark:t.bend})}
+        ${nt(e.plan,{mark:t.bend})}
       </aside>
     </div>
-  </article>`}async function Zk(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a}=Ro(n.typed),r=tx(e,t,n);if(r||
+  </article>`}async function ex(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a}=Bo(n.typed),r=sx(e,t,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),at(a);let l=nx(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...h}=await ra(
+Object.keys(a).length||!r)return s(),rt(a);let l=ox(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...h}=await ia(
 {id:l.id,kind:"trial",code:e.code,body:l}),p=h.answer,u=p?.correction??null;n.result={trial:l,correction:u,table:p||
-r.set_angle_deg===null?null:Mf(t,o,r),gauge:p?null:ex(t,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
+r.set_angle_deg===null?null:Mf(t,o,r),gauge:p?null:nx(t,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
 ge(p.question_said):"",kept:"no",words:""},p&&H()}catch(c){n.wrong=c instanceof O?c.errors:{},n.general=X(c)}n.
-sending=!1,await ls(),s(),at(n.wrong)}function Qk({result:e,used:t}){let n=Ws(e),s=e&&(Fs(e)?.gauge_x_mm??e.trial.
-gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}function ex(e,t,n,s){let o=Yc(s);return o===
-null||typeof n.gauge_x_mm!="number"?null:Cf(e,Rr(t),o,n.gauge_x_mm)}function tx(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,
-gauge_x_mm:a}=n.used??st(e,t),r={set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.typed.set.trim()==="")return r;
-if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:te(n.typed.set),gauge_x_mm:a};let l=Co(n.typed.set);return l===
-null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function nx(e,t,n,s,o){let a={id:He(),revision:e.
+sending=!1,await ls(),s(),rt(n.wrong)}function tx({result:e,used:t}){let n=Ws(e),s=e&&(Fs(e)?.gauge_x_mm??e.trial.
+gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}function nx(e,t,n,s){let o=Yc(s);return o===
+null||typeof n.gauge_x_mm!="number"?null:Cf(e,Br(t),o,n.gauge_x_mm)}function sx(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,
+gauge_x_mm:a}=n.used??ot(e,t),r={set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.typed.set.trim()==="")return r;
+if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:te(n.typed.set),gauge_x_mm:a};let l=Ro(n.typed.set);return l===
+null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function ox(e,t,n,s,o){let a={id:Ue(),revision:e.
 revision,step:t.number,bend:t.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=te(o.flange)),o.radius.trim()&&(a.radius_mm=te(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=te(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),R().name&&(a.by=R().name),a}var Yk,qf=f(()=>{y();F();Ie();pe();fe();Br();pn();Pe();Be();is();se();
-ve();A();Bt();G();J();ln();fc();Uf();hn();Vf();Yk=["depth","stop"]});function Yf(e,t,n,s){return e.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
-        <legend>${o.label} <small>was ${Bo(o,o.before)}</small></legend>
+o.note.trim()),R().name&&(a.by=R().name),a}var Xk,qf=f(()=>{y();F();We();pe();fe();Ir();pn();Ce();Ie();is();se();
+ve();A();Bt();G();J();ln();fc();Uf();hn();Vf();Xk=["depth","stop"]});function Yf(e,t,n,s){return e.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+        <legend>${o.label} <small>was ${Io(o,o.before)}</small></legend>
         ${Kf(o,"shop","In the shop",t,s)} ${Kf(o,"yours",n,t,s)}
       </fieldset>`)}function Kf(e,t,n,s,o){return i`<label class="settle-side" data-test=${t}>
     <span class="settle-whose"
@@ -3256,48 +3257,48 @@ ve();A();Bt();G();J();ln();fc();Uf();hn();Vf();Yk=["depth","stop"]});function Yf
         @change=${()=>o(e.name,t)} />
       ${n}</span
     >
-    <span class="settle-value">${Bo(e,e[t])}</span>
-  </label>`}function Bo({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
+    <span class="settle-value">${Io(e,e[t])}</span>
+  </label>`}function Io({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
 return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||n.punch_depth_mm===void 0?"":`\
-, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(S(n.set_angle_deg??null))}${s}`}var gc=f(()=>{y();A()});function Jf(e,t){return e.length?i`<section class="panel">
+, depth ${g(w(n.punch_depth_mm,{digits:2}))}`;return`${g(S(n.set_angle_deg??null))}${s}`}var gc=f(()=>{y();A()});function Jf(e,t){return e.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${e.map(n=>sx(n,t))}
+      ${e.map(n=>ax(n,t))}
     </ol>
-  </section>`:d}function sx(e,t){let n=as(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:d}function ax(e,t){let n=as(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${e.settled_by?`Resolved by revision ${e.settled_by}`:oe(`/c/${t}/settle`,i`<a href="/c/${t}/settle">To resolve</a>`,
 "To resolve")}
     </h3>
-    <p class="more">${[us(e),Mt(e)?`by ${Mt(e)}`:""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[us(e),Ot(e)?`by ${Ot(e)}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
-      ${n.map(s=>i`<li>${s.label}: ${Bo(s,s.before)} to ${Bo(s,s.yours)}</li>`)}
+      ${n.map(s=>i`<li>${s.label}: ${Io(s,s.before)} to ${Io(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var Xf=f(()=>{y();rs();ie();gc();Ve()});function Zf({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var Xf=f(()=>{y();rs();ie();gc();ze()});function Zf({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
-      <b>${e}</b>, ${$(w(n.thickness_mm,{digits:2}))},
-      ${De(s)?Gn(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:d}
+      <b>${e}</b>, ${g(w(n.thickness_mm,{digits:2}))},
+      ${Fe(s)?Gn(s.folded):`${g(w(n.bend_length_mm))} long`}${t?i`. ${t}`:d}
     </p>
-    ${tt(s)}
+    ${nt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${ox(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${rx(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:d}
-    ${Za(s)} ${Ee(s.checks,{quiet:!0})}
-  </div>`}function ox(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
-!pt(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(S(n.
-set_angle_deg))}, depth ${s}`}var Qf=f(()=>{y();ys();hn();An();A();G();rn()});var eg={};ne(eg,{show:()=>ax});async function ax(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Ae(t));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(ix(n,s,{look:r,
+    ${Qa(s)} ${Ne(s.checks,{quiet:!0})}
+  </div>`}function rx(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
+!ut(e,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
+set_angle_deg))}, depth ${s}`}var Qf=f(()=>{y();ys();hn();An();A();G();rn()});var eg={};ne(eg,{show:()=>ix});async function ix(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Le(t));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(cx(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${t}/${u}`,{signal:e.signal}),[h,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);s.revisions=h.body.revisions,s.proposals=p.body.proposals,s.silent=
 !1}catch(c){if(!(c instanceof j))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=null,o(),
 !!s.open){try{let{body:h}=await M("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
-h)}catch(h){s.open=0,ee(X(h))}o()}},l=async c=>{s.busy=!0,o();try{n=await rx(n,c),ee(`Revision ${c} is back, a\
+h)}catch(h){s.open=0,ee(X(h))}o()}},l=async c=>{s.busy=!0,o();try{n=await lx(n,c),ee(`Revision ${c} is back, a\
 s revision ${n.revision}.`),s.open=0,H(),await a()}catch(h){ee(h instanceof O&&h.status===412?"The card was ch\
-anged meanwhile. Look at the history again.":X(h))}s.busy=!1,o()};ye(()=>n&&o(),e.signal);try{await ut(t,async c=>{
+anged meanwhile. Look at the history again.":X(h))}s.busy=!1,o()};ye(()=>n&&o(),e.signal);try{await mt(t,async c=>{
 n=c,e.title(`${n.title||W(t)}: history`),s.waiting=(await $n(t).catch(()=>[])).filter(h=>h.kind==="trial"),o()},
-e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||_e(e,Zn(t,c))}}async function rx(e,t){let n=await Tt(
-e.code);return ga(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:He(),...R().name?{by:R().name}:
-{}})}function ix(e,t,n){return i`<article class="history" data-test="history-screen">
+e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||_e(e,Zn(t,c))}}async function lx(e,t){let n=await Mt(
+e.code);return $a(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ue(),...R().name?{by:R().name}:
+{}})}function cx(e,t,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${W(e.code)}</a></p>
       <h1>History of ${e.title||"this card"}</h1>
@@ -3305,27 +3306,27 @@ e.code);return ga(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:H
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${lx(e,t,n)}
+        ${dx(e,t,n)}
       </section>
       ${Jf(t.proposals,e.code)}
       <section class="panel">
         <h2>Results</h2>
-        ${dx(e,t)}
+        ${px(e,t)}
       </section>
     </div>
-  </article>`}function lx(e,t,n){return t.silent?i`<p data-test="silent">
+  </article>`}function dx(e,t,n){return t.silent?i`<p data-test="silent">
       This device has revision ${e.revision}, of
       ${ae(e.updated_at)}${e.updated_by?` by ${e.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:t.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${t.revisions.map(s=>cx(s,e,t,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function cx(e,t,n,{look:s,bringBack:o}){let a=e.revision===
+    ${t.revisions.map(s=>hx(s,e,t,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function hx(e,t,n,{look:s,bringBack:o}){let a=e.revision===
 t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="revision" data-revision=${e.revision}>
     <h3>
       Revision ${e.revision}${a?", as it is now":""}
       ${e.worst==="stop"||e.worst==="caution"?k(e.worst):d}
     </h3>
-    <p class="more">${[ae(e.at),Mt(e)].filter(Boolean).join(", by ")}</p>
+    <p class="more">${[ae(e.at),Ot(e)].filter(Boolean).join(", by ")}</p>
     ${e.reason?i`<p data-test="reason">${e.reason}</p>`:d}
     ${e.changes.length?i`<ul class="changes" data-test="changes">
             ${e.changes.map(l=>i`<li>${l}</li>`)}
@@ -3347,22 +3348,22 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
               </button>`)}
     </div>
     ${r?n.snapshot?Zf(n.snapshot):i`<p>Fetching it…</p>`:d}
-  </li>`}function dx(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+  </li>`}function px(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
       ${[...t.waiting].reverse().map(n=>Ds(n.body,{waiting:n}))}
       ${[...e.trials].reverse().map(n=>Ds(n,{step:e.plan.steps[n.step-1]}))}
     </ol>
     ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:d}`}var tg=f(
-()=>{y();F();Ie();pe();it();Pe();se();ve();Bt();G();ie();Xf();Qf();pc();Ve()});var ng={};ne(ng,{show:()=>hx});async function hx(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Ae(t));let n,
+()=>{y();F();We();pe();lt();Ce();se();ve();Bt();G();ie();Xf();Qf();pc();ze()});var ng={};ne(ng,{show:()=>ux});async function ux(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Le(t));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{e.title(`${n.title||W(t)}: not\
-e`),e.render(ux(n,s,{draw:o,save:()=>px(n,s,o,e.signal)}))};ht(()=>s.typed?"Leave without saving what you type\
-d?":null),await yt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
-o(),e.ready())})}async function px(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
+e`),e.render(fx(n,s,{draw:o,save:()=>mx(n,s,o,e.signal)}))};pt(()=>s.typed?"Leave without saving what you type\
+d?":null),await vt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
+o(),e.ready())})}async function mx(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
 `
-`).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),at(t.wrong);
-t.sending=!0,n();try{let{where:r}=await Qt(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,ee(Lr(r)),H(),
-s.aborted)return;be(r==="settle"&&kt(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
-r instanceof O?r.errors:{},t.general=X(r),t.sending=!1,n(),at(t.wrong)}}function ux(e,t,{draw:n,save:s}){let o=a=>Object.
+`).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),rt(t.wrong);
+t.sending=!0,n();try{let{where:r}=await Qt(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,ee(Er(r)),H(),
+s.aborted)return;be(r==="settle"&&xt(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
+r instanceof O?r.errors:{},t.general=X(r),t.sending=!1,n(),rt(t.wrong)}}function fx(e,t,{draw:n,save:s}){let o=a=>Object.
 assign(t,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3387,25 +3388,25 @@ nswer.","The owner changes the rest of the card.")}
         ${t.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var sg=f(()=>{y();pe();F();en();it();Be();Te();ve();Bt();ie();J();Bs()});var og={};ne(og,{show:()=>mx});async function mx(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Ae(t));let n,
+  </form>`}var sg=f(()=>{y();pe();F();en();lt();Ie();Te();ve();Bt();ie();J();Bs()});var og={};ne(og,{show:()=>gx});async function gx(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Le(t));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{e.title(`${n.title||W(t)}: to resolve`),
-e.render(fx(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
-n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=as(u,m,n),s.mine=!!(s.proposal&&await Vo(s.proposal.
-id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Wi(t).catch(
+e.render($x(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
+n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=as(u,m,n),s.mine=!!(s.proposal&&await zo(s.proposal.
+id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Di(t).catch(
 ()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await Qt(n,Jd(s.rows,s.chosen,
-n),{settles:[s.proposal.id],reason:"Resolved"});ee(Lr(h.where)),s.sending=!1,await r(),H()}catch(h){Object.assign(
+n),{settles:[s.proposal.id],reason:"Resolved"});ee(Er(h.where)),s.sending=!1,await r(),H()}catch(h){Object.assign(
 s,{sending:!1,fault:X(h)}),o()}},choose:(h,p)=>{s.chosen[h]=p,o()},all:h=>{for(let{name:p}of s.rows)s.chosen[p]=
-h;o()}};document.addEventListener("sync",r,{signal:e.signal}),await yt(e,async h=>a(await Wi(t).catch(()=>{})??
-h))}function fx(e,t,n){return i`<article class="settle" data-test="settle-screen">
+h;o()}};document.addEventListener("sync",r,{signal:e.signal}),await vt(e,async h=>a(await Di(t).catch(()=>{})??
+h))}function $x(e,t,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${W(e.code)}</a></p>
       <h1>${t.proposal?"Two changes met":"Nothing to resolve"} <small>${e.title}</small></h1>
     </header>
-    ${t.proposal?gx(e,t,n):i`<p data-test="settled">
+    ${t.proposal?bx(e,t,n):i`<p data-test="settled">
             Every change of this card is resolved. Both sides are in its
             <a href="/c/${e.code}/history">history</a>.
           </p>`}
-  </article>`}function gx(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function bx(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,h=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":t.by?`${t.by} changed`:"Somebody changed"} this card
       (${us(t)}) while it was changed in the shop (revision ${e.revision},
@@ -3433,49 +3434,49 @@ length,h=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var ag=f(()=>{y();F();rs();pe();en();it();Pe();ve();Bt();Bs();gc();Ve()});function rg(e,t){let{plan:n}=e,s=Mx(n.checks);return i`<article
+    </div>`}var ag=f(()=>{y();F();rs();pe();en();lt();Ce();ve();Bt();Bs();gc();ze()});function rg(e,t){let{plan:n}=e,s=Ax(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${bx(e,t)}
-    <figure class="strip ${De(n)?"of-box":""}">
+    ${_x(e,t)}
+    <figure class="strip ${Fe(n)?"of-box":""}">
       <figcaption>
-        Blank ${Ir(n.blank.length_mm)} × ${Ir(n.blank.width_mm)},
-        ${$(qs(n.blank.mass_kg))}.
-        ${De(n)?$x(n):"Bend lines from the left end."}
+        Blank ${Wr(n.blank.length_mm)} × ${Wr(n.blank.width_mm)},
+        ${g(qs(n.blank.mass_kg))}.
+        ${Fe(n)?wx(n):"Bend lines from the left end."}
       </figcaption>
-      ${Ns(n.blank,De(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
+      ${Ns(n.blank,Fe(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${wx(n)} ${_x(e,s)} ${Ax(s)}
+    ${yx(n)} ${vx(e,s)} ${Ex(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function $x({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${U(
+  </article>`}function wx({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${U(
 r.at_mm)}`},n=a=>e.lines.filter(r=>a.includes(r.side)).map(t).join(", "),[s,o]=[n(["left","right"]),n(["front",
 "back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,Ll(e),"Inside up."].filter(
-Boolean).join(" ")}function bx(e,t){let{part:n,plan:s}=e;return i`<header>
+Boolean).join(" ")}function _x(e,t){let{part:n,plan:s}=e;return i`<header>
     <div>
       <h2>${e.title}</h2>
       <p class="big-code" data-test="sheet-code">${e.display_code}</p>
       <p>
         <b
           >${t},
-          ${Ir(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
-        >, ${De(s)?`box ${Gn(s.folded)}`:i`bend length ${Ir(n.bend_length_mm)}`}.
+          ${Wr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:d}</b
+        >, ${Fe(s)?`box ${Gn(s.folded)}`:i`bend length ${Wr(n.bend_length_mm)}`}.
       </p>
       <p>
         Revision ${e.revision}, ${Nn(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}.
       </p>
       ${e.note?i`<p class="note">${e.note}</p>`:d}
     </div>
-    ${s.section?tt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):d}
+    ${s.section?nt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):d}
     <img
       class="qr"
       src="/api/v1/cards/${e.code}/qr.svg"
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function wx(e){let t=n=>{let s=Al(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
+  </header>`}function yx(e){let t=n=>{let s=Al(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:d};
 return e.tools.length?i`<table class="fetch">
     <thead>
       <tr>
@@ -3495,7 +3496,7 @@ return e.tools.length?i`<table class="fetch">
             <td>${n.steps.length===e.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function _x(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function vx(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
     <thead>
       <tr>
         <th scope="col">Step</th>
@@ -3508,84 +3509,84 @@ return e.tools.length?i`<table class="fetch">
       </tr>
     </thead>
     <tbody>
-      ${e.plan.steps.map(s=>yx(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${e.plan.steps.map(s=>kx(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function yx(e,t,n,s){let o=st(e,t);return i`<tr data-test="sheet-step-${t.number}">
+  </table>`}function kx(e,t,n,s){let o=ot(e,t);return i`<tr data-test="sheet-step-${t.number}">
     <th scope="row">
       <span class="number">${t.number}</span> bend ${t.bend} ${t.side??""}
       ${t.direction}${t.operation&&t.operation!=="bend"?i`<br />${t.operation}`:d}
     </th>
     <td class="picture">
-      ${kx(e.plan,t)}${t.drawing?Pr(t):"no drawing"}${xx(t,e.plan.tools)}
+      ${Sx(e.plan,t)}${t.drawing?Cr(t):"no drawing"}${Tx(t,e.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(t.gauge_r_mm).text}</b>${Sx(t)}
+      <b>${w(t.gauge_r_mm).text}</b>${Mx(t)}
     </td>
     <td class="figures-cell">
-      ${Ex(t,o)}<br />
+      ${Px(t,o)}<br />
       <span class="small"
-        >${vx(t)}${Nx(o)?i`<br />from a first piece`:d}</span
+        >${xx(t)}${Cx(o)?i`<br />from a first piece`:d}</span
       >
     </td>
     <td class="move">
       ${vs(t)}
       <span class="small"
         >${t.inside_face==="up"?"Top":"Bottom"} face
-        up${t.gauged_end?`, ${ko(t,s)} to the gauge`:""}.</span
-      >${bt(t,{short:!0})}
+        up${t.gauged_end?`, ${xo(t,s)} to the gauge`:""}.</span
+      >${wt(t,{short:!0})}
     </td>
-    <td>${Tx(n)}</td>
+    <td>${Ox(n)}</td>
     <td class="pen">
       <span
         >${t.included_angle_deg?re(S(t.included_angle_deg)):"flat"}
         wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${Qh(o.firstHit)}</span>`:d}</span
       >
     </td>
-  </tr>`}function vx(e){let t=Pa(e);return t===d?d:i`<span data-test="sheet-force">allow for ${t}</span>`}function kx(e,t){
-let n=tr(e,t);return n?i`<div class="pieces" data-test="sheet-station">
+  </tr>`}function xx(e){let t=Ca(e);return t===d?d:i`<span data-test="sheet-force">allow for ${t}</span>`}function Sx(e,t){
+let n=nr(e,t);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${t.punch}${t.punch_turned?" reversed":""} over ${t.die}
-      </div>`:d}function xx({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
+      </div>`:d}function Tx({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
 find(h=>h.kind===a&&h.code===r)?.segments_mm??[],c=e[a]??[];return!c.length||c.length===l.length?d:i`<div class="pieces" data-test="own-pieces">
       ${a} ${c.map(U).join(" + ")} only
-    </div>`}):d}function Sx({hits:e}){return e?i`<br /><span class="small"
+    </div>`}):d}function Mx({hits:e}){return e?i`<br /><span class="small"
           >${e.count} bumps, ${w(e.pitch_mm,{digits:2}).text} apart</span
-        >`:d}function Tx(e){return $c.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
+        >`:d}function Ox(e){return $c.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
 map(({letter:n})=>n)})).filter(({letters:t})=>t.length).map(({level:t,letters:n})=>i`<div class="mark">${k(t)} <b>${n.
-join(" ")}</b></div>`)}function Mx(e){let t=new Map;for(let n of $c)for(let s of e.filter(o=>Se(o)===n)){let o=`${n}\
- ${s.template} ${En(s)}`,a=t.get(o)??{letter:Ox(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
-...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function Ax(e){return i`<div class="remarks" data-test="sheet-remarks">
+join(" ")}</b></div>`)}function Ax(e){let t=new Map;for(let n of $c)for(let s of e.filter(o=>Se(o)===n)){let o=`${n}\
+ ${s.template} ${En(s)}`,a=t.get(o)??{letter:Lx(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
+...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function Ex(e){return i`<div class="remarks" data-test="sheet-remarks">
     ${$c.map(t=>{let n=e.filter(s=>s.level===t);return n.length?i`<section data-level=${t}>
         <h3>${k(t)}</h3>
         <ul>
           ${n.map(({letter:s,checks:o,steps:a})=>i`<li>
                 <b>${s}</b>
-                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:d}${Lx(o)}
+                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:d}${Nx(o)}
               </li>`)}
         </ul>
       </section>`:d})}
-  </div>`}function Lx(e){return`${e[0].template} ${En(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
-numbers:s})=>re(Dt(n,s[n]))))].join(" / ")).trim()}function Ex(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
+  </div>`}function Nx(e){return`${e[0].template} ${En(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
+numbers:s})=>re(Dt(n,s[n]))))].join(" / ")).trim()}function Px(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
 if(t===null&&e.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-d;return i`<b>${$(S(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Ir,$c,Ox,Nx,ig=f(()=>{y();ys();
-hn();ot();dc();Ie();A();gt();G();In();ks();rn();nr();Rt();Ve();Ir=e=>$({text:U(e),unit:C()});$c=ps.filter(e=>e!==
-"ok");Ox=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));Nx=e=>e.fromTrial&&e.set_angle_deg!==
+d;return i`<b>${g(S(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Wr,$c,Lx,Cx,ig=f(()=>{y();ys();
+hn();at();dc();We();A();$t();G();In();ks();rn();sr();Rt();ze();Wr=e=>g({text:U(e),unit:C()});$c=ps.filter(e=>e!==
+"ok");Lx=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));Cx=e=>e.fromTrial&&e.set_angle_deg!==
 null});function js(e){return Y({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],
 change(t){Wt({paper:t==="Letter"?"Letter":"A4"}),e()}})}function Hs(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${e}
-  </button>`}function Wr(e,{lying:t=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
+  </button>`}function Dr(e,{lying:t=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
     <div class="paper ${R().paper.toLowerCase()} ${t?"lying":"upright"}" data-test="sheet">
       ${e}
     </div>
-  </div>`}var Dr=f(()=>{y();se();J()});var lg={};ne(lg,{show:()=>Px});async function Px(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Ae(t));let n,
+  </div>`}var Fr=f(()=>{y();se();J()});var lg={};ne(lg,{show:()=>Rx});async function Rx(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Le(t));let n,
 s=[],o=async()=>{s=(await Xt())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
         <div class="paper-tools screen-only">${js(a)}${Hs("Print the card")}</div>
-        ${Wr(rg(n,ds(s,n.part.metal)),{about:"The card as it prints"})}`)}ye(()=>n&&a(),e.signal),document.addEventListener(
-"sync",o,{signal:e.signal}),await o(),await yt(e,r=>{n=r,a(),e.ready()})}var cg=f(()=>{y();pe();fe();se();Bt();
-ig();Dr()});var hg={};ne(hg,{show:()=>Cx});async function Cx(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Ae(t));let n=R().
+        ${Dr(rg(n,ds(s,n.part.metal)),{about:"The card as it prints"})}`)}ye(()=>n&&a(),e.signal),document.addEventListener(
+"sync",o,{signal:e.signal}),await o(),await vt(e,r=>{n=r,a(),e.ready()})}var cg=f(()=>{y();pe();fe();se();Bt();
+ig();Fr()});var hg={};ne(hg,{show:()=>Bx});async function Bx(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Le(t));let n=R().
 units,s=dg[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){e.title(`Label of ${o.title}`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${o.
 title}</a></p>
@@ -3595,7 +3596,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${dg.map(l=>Rx(o,l,n,()=>a(l)))}
+          ${dg.map(l=>Ix(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3603,15 +3604,15 @@ title}</a></p>
         </p>
         <img
           class="label-print ${s.print}"
-          src=${Fr(t,s.size,n,"svg")}
+          src=${jr(t,s.size,n,"svg")}
           alt=""
-          hidden />`)}await yt(e,l=>{o=l,r(),e.ready()})}function Rx(e,{size:t,words:n,print:s},o,a){let r=`la\
+          hidden />`)}await vt(e,l=>{o=l,r(),e.ready()})}function Ix(e,{size:t,words:n,print:s},o,a){let r=`la\
 bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label-${t}">
     <h2>${n}</h2>
     <div class="label-ground">
       <img
         class="label-view ${s}"
-        src=${Fr(e.code,t,o,"svg")}
+        src=${jr(e.code,t,o,"svg")}
         data-test="label-image-${t}"
         alt="Label of card ${e.display_code}: ${e.title}"
         @error=${l=>l.target.closest(".label-panel")?.classList.add("missing")} />
@@ -3625,29 +3626,29 @@ bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label
       <a
         class="button"
         download="${r}.svg"
-        href=${Fr(e.code,t,o,"svg")}
+        href=${jr(e.code,t,o,"svg")}
         data-test="svg-${t}"
         >SVG</a
       >
       <a
         class="button"
         download="${r}.png"
-        href=${Fr(e.code,t,o,"png")}
+        href=${jr(e.code,t,o,"png")}
         data-test="png-${t}"
         >PNG</a
       >
     </div>
-  </section>`}var dg,Fr,pg=f(()=>{y();pe();se();Bt();J();ie();dg=[{size:"50x25",words:"50 × 25 mm, for a bin",
-print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];Fr=(e,t,n,s)=>`/api/\
-v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var ug={};ne(ug,{show:()=>Ix});async function Ix(e){e.title("Labels on a sheet"),e.render(Me("Fetching the car\
-ds…"));let t=(await Dx(e.signal)).filter(b=>!b.archived);if(!t.length)return e.render(ke("No cards yet",B("c\
+  </section>`}var dg,jr,pg=f(()=>{y();pe();se();Bt();J();ie();dg=[{size:"50x25",words:"50 × 25 mm, for a bin",
+print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];jr=(e,t,n,s)=>`/api/\
+v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var ug={};ne(ug,{show:()=>Dx});async function Dx(e){e.title("Labels on a sheet"),e.render(Me("Fetching the car\
+ds…"));let t=(await jx(e.signal)).filter(b=>!b.archived);if(!t.length)return e.render(ke("No cards yet",B("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),e.ready();let n=new Set((e.query.
 get("codes")??"").split(",").filter(b=>t.some(_=>_.code===b))),s="50x25",o=R().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:R().paper,units:o,skip:a.trim()||"0",page:String(
 b)}),h=(b,_)=>`/api/v1/labels/sheet.${b}?${c(_)}`;async function p(){let b=String(c(1));if(!n.size)l={key:b,pages:[],
 wrong:""};else try{let{body:_}=await M("GET",`/labels/sheet.json?${c(1)}`,{signal:e.signal});l={key:b,pages:Array.
-from({length:_.pages},(T,E)=>E+1),wrong:""}}catch(_){l={key:b,pages:[],wrong:X(_)}}b===String(c(1))&&g()}let u=b=>{
-b(),g(),p()},m=b=>u(()=>n.has(b)?n.delete(b):n.add(b));function g(){let b=t.filter(_=>`${_.code} ${_.title}`.toLowerCase().
+from({length:_.pages},(T,E)=>E+1),wrong:""}}catch(_){l={key:b,pages:[],wrong:X(_)}}b===String(c(1))&&$()}let u=b=>{
+b(),$(),p()},m=b=>u(()=>n.has(b)?n.delete(b):n.add(b));function $(){let b=t.filter(_=>`${_.code} ${_.title}`.toLowerCase().
 includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a sheet</h1>
         <div class="labels-desk">
           <div class="screen-only">
@@ -3655,7 +3656,7 @@ includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a
               <h2>
                 Which cards <span class="soft" data-test="picked">${n.size} of ${t.length}</span>
               </h2>
-              ${t.length>8?L({name:"find",label:"Find",value:r,change:_=>{r=_,g()}}):d}
+              ${t.length>8?L({name:"find",label:"Find",value:r,change:_=>{r=_,$()}}):d}
               <div class="buttons">
                 <button
                   type="button"
@@ -3687,7 +3688,7 @@ includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${Y({name:"size",label:"Label size",value:s,options:Bx,change:_=>u(()=>s=_)})}
+              ${Y({name:"size",label:"Label size",value:s,options:Wx,change:_=>u(()=>s=_)})}
               ${js(()=>u(()=>{}))}
               ${Y({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:_=>u(()=>o=
 _==="inch"?"inch":"mm")})}
@@ -3699,11 +3700,11 @@ _==="inch"?"inch":"mm")})}
             ${l.pages.length?i`<div class="buttons screen-only">
                       ${Hs(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(_=>Wx(_,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(_=>Fx(_,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}ye(g,e.signal),g(),await p(),e.ready()}function Wx(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${R().
+        </div>`)}ye($,e.signal),$(),await p(),e.ready()}function Fx(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${R().
 paper.toLowerCase()}">
     <img src=${n("svg",e)} alt="Sheet ${e} of ${t} with labels" data-test="sheet-${e}" />
     <figcaption class="screen-only">
@@ -3717,15 +3718,15 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function Dx(e){try{let t=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${t.
+  </figure>`}async function jx(e){try{let t=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${t.
 length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await Ht().
-catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var Bx,mg=f(()=>{y();F();se();Ce();J();ie();Dr();Re();
-Bx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function fg(e){return i`<article class="chart-sheet" data-test="chart">
+catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var Wx,mg=f(()=>{y();F();se();Re();J();ie();Fr();Be();
+Wx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function fg(e){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${e.metal.name}</h2>
       <p>
-        ${e.press?.name??"No press entered"}${e.press?i`, ${$(he(e.press.force_kn))}`:d}.
-        Checked against ratings at a bend length of ${$(w(e.bend_length_mm,{digits:0}))}.
+        ${e.press?.name??"No press entered"}${e.press?i`, ${g(he(e.press.force_kn))}`:d}.
+        Checked against ratings at a bend length of ${g(w(e.bend_length_mm,{digits:0}))}.
       </p>
       <p class="printed">Printed ${Nn(new Date().toISOString())}</p>
     </header>
@@ -3736,7 +3737,7 @@ Bx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function fg(e){return i
           ${e.dies.map(t=>i`<th scope="col" data-test="die-${t.code}">
                 V ${U(t.v_opening_mm)}<span class="sub">${t.code}</span>
                 <span class="sub"
-                  >${t.rating_kn_per_m===null?"rating ?":$(Le(t.rating_kn_per_m))}</span
+                  >${t.rating_kn_per_m===null?"rating ?":g(Ee(t.rating_kn_per_m))}</span
                 >
               </th>`)}
         </tr>
@@ -3744,30 +3745,30 @@ Bx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function fg(e){return i
       <tbody>
         ${e.rows.map(t=>i`<tr>
               <th scope="row">${U(t.thickness_mm)}<span class="sub">${t.gauge??""}</span></th>
-              ${t.cells.map(Fx)}
+              ${t.cells.map(Hx)}
             </tr>`)}
       </tbody>
     </table>
-    ${Hx()}
+    ${Gx()}
     <ul class="chart-words">
       ${e.words.map(t=>i`<li>${t}</li>`)}
     </ul>
-  </article>`}function Fx(e){return e.usable?i`<td
+  </article>`}function Hx(e){return e.usable?i`<td
     class="cell ${e.level}"
     data-level=${e.level}
     data-die=${e.die}
     title=${e.why}>
     <span class="first"
-      ><span class="force">${et(e,"force_kn_per_m").text}</span>${e.level==="stop"?d:i`<span class="expected">${sn(
-e,"force_kn_per_m").text}</span>`}${e.level==="ok"?d:k(e.level,jx(e))}</span
+      ><span class="force">${tt(e,"force_kn_per_m").text}</span>${e.level==="stop"?d:i`<span class="expected">${sn(
+e,"force_kn_per_m").text}</span>`}${e.level==="ok"?d:k(e.level,Ux(e))}</span
     >
     ${e.level==="stop"?d:i`<span class="rest"
             >${w(e.min_flange_mm).text} · R ${w(e.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${e.die} title=${e.why}>
       <span aria-hidden="true">–</span><span class="unseen">${e.why}</span>
-    </td>`}function jx({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function Hx(){let e=Le(0).unit;return i`<ul class="chart-legend">
+    </td>`}function Ux({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function Gx(){let e=Ee(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${e}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3776,10 +3777,10 @@ e,"force_kn_per_m").text}</span>`}${e.level==="ok"?d:k(e.level,jx(e))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var gg=f(()=>{y();ot();A();gt();G();Ve()});var $g={};ne($g,{show:()=>Ux});async function Ux(e){e.title("Wall chart"),e.render(Me("Working out the chart…"));
+  </ul>`}var gg=f(()=>{y();at();A();$t();G();ze()});var $g={};ne($g,{show:()=>Vx});async function Vx(e){e.title("Wall chart"),e.render(Me("Working out the chart…"));
 let t=(await ce("metals",e.signal)).items;if(!t.length)return e.render(ke("No metals yet",i`A chart needs one. ${B(
 le.metals,i`<a href="/shop/metals">Metals</a>`)}`)),e.ready();let n=e.query.get("metal")??t[0].code,s=e.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=Lt(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
+get("bend_length")??"",o=null,a=null,{ask:r}=Et(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,h(),e.ready()},e.signal);function l(){let p=new URLSearchParams({metal:n});
 return s.trim()&&p.set("bend_length_mm",te(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{
 bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h()}function h(){e.render(i`<h1 class="screen-only">Wall chart</h1>
@@ -3790,13 +3791,13 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h
           ${js(h)} ${Hs("Print the chart")}
         </div>
         ${a?Kt(a):d}
-        ${o?Wr(fg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Me("Working out the chart…")}`)}ye(h,e.
-signal),r(null,{now:!0})}var bg=f(()=>{y();F();fe();se();A();gg();J();ie();Dr();Re();go()});function wg(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+        ${o?Dr(fg(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Me("Working out the chart…")}`)}ye(h,e.
+signal),r(null,{now:!0})}var bg=f(()=>{y();F();fe();se();A();gg();J();ie();Fr();Be();go()});function wg(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Press screens <span class="soft">${e.length}</span></h2>
     ${t?i`<p class="wrong" role="alert" data-test="bench-fault">${t}</p>`:d}
     ${e.length?i`<ul class="plain-list bench-list">
             ${e.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${Ct(s.name)}</b> ${Gx(s)}</span>
+                  <span><b>${Ct(s.name)}</b> ${zx(s)}</span>
                   ${B("benches.remove",i`<button
                       type="button"
                       class="button"
@@ -3811,84 +3812,84 @@ signal),r(null,{now:!0})}var bg=f(()=>{y();F();fe();se();A();gg();J();ie();Dr();
       Make a large screen at a press one of them: open the shop's address there with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var Gx,_g=f(()=>{y();an();pe();ie();Gx=({code:e})=>e?i`<a href="/c/${e}">${W(e)}</a>`:i`<span class="soft">empty</span>`});function yg(e){let t=e.map(({ring:o})=>Qe([o])),n=bc-2*Hr,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return e.map(({name:o,ring:a},r)=>Vx(o,a,t[r],s))}function Vx(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*Hr),c=(bc-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Hr+(a-u)*r;return i`<figure>
+  </section>`}var zx,_g=f(()=>{y();an();pe();ie();zx=({code:e})=>e?i`<a href="/c/${e}">${W(e)}</a>`:i`<span class="soft">empty</span>`});function yg(e){let t=e.map(({ring:o})=>et([o])),n=bc-2*Ur,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return e.map(({name:o,ring:a},r)=>qx(o,a,t[r],s))}function qx(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
+r+2*Ur),c=(bc-(o-n)*r)/2-n*r,h=u=>c+u*r,p=u=>Ur+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
       viewBox="0 0 ${bc} ${l}"
       role="img"
-      aria-label="${e||"Outline"} to scale, ${jr(o-n)} wide, ${jr(a-s)} high"
+      aria-label="${e||"Outline"} to scale, ${Hr(o-n)} wide, ${Hr(a-s)} high"
       data-test="outline">
-      ${zx(n,o,h(0),l)}
+      ${Kx(n,o,h(0),l)}
       <path
         class="tool"
         d=${Oe(t)}
-        transform="translate(${c} ${Hr+a*r}) scale(${r})" />
-      ${qx(h(n),h(o),l-16,jr(o-n))}
-      ${Kx(p(s),p(a),h(o)+16,jr(a-s))}
+        transform="translate(${c} ${Ur+a*r}) scale(${r})" />
+      ${Yx(h(n),h(o),l-16,Hr(o-n))}
+      ${Jx(p(s),p(a),h(o)+16,Hr(a-s))}
     </svg>
     ${e?i`<figcaption>${e}</figcaption>`:d}
-  </figure>`}function zx(e,t,n,s){return e>0||t<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function qx(e,t,n,s){
+  </figure>`}function Kx(e,t,n,s){return e>0||t<0?d:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function Yx(e,t,n,s){
 return x`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-5}v10M${t} ${n-5}v10"/>
-    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function Kx(e,t,n,s){
+    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function Jx(e,t,n,s){
 let o=(e+t)/2;return x`<path class="dimension" d="M${n} ${e}V${t}M${n-5} ${e}h10M${n-5} ${t}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Ur(e,t){return e?.length?i`<svg class="small-outline" viewBox=${yh(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Gr(e,t){return e?.length?i`<svg class="small-outline" viewBox=${yh(
 t,2)} aria-hidden="true">
     <path class="tool" d=${Oe(e)} />
-  </svg>`:d}function Gr(e){let t=e.filter(n=>n?.length);return t.length?Qe(t):[0,0,1,1]}var bc,Hr,jr,Vr=f(()=>{
-y();A();tn();ot();bc=360,Hr=50;jr=e=>$({text:U(e),unit:C()})});function vg(e,t){let n=Gr(t.map(s=>s.outline_mm));return i`<ul class="rack">
+  </svg>`:d}function Vr(e){let t=e.filter(n=>n?.length);return t.length?et(t):[0,0,1,1]}var bc,Ur,Hr,zr=f(()=>{
+y();A();tn();at();bc=360,Ur=50;Hr=e=>g({text:U(e),unit:C()})});function vg(e,t){let n=Vr(t.map(s=>s.outline_mm));return i`<ul class="rack">
     ${t.map(s=>i`<li>
           <a
             href="/shop/${e}/${encodeURIComponent(s.code)}"
             aria-label="${s.code}, ${s.name}${s.rating_kn_per_m===null?", rating unknown":""}">
-            ${Ur(s.outline_mm,n)}<span class="under"
+            ${Gr(s.outline_mm,n)}<span class="under"
               >${s.code}${s.rating_kn_per_m===null?i`<span class="unknown-mark">?</span>`:d}</span
             >
           </a>
         </li>`)}
-  </ul>`}var kg=f(()=>{y();Vr()});var xg={};ne(xg,{show:()=>Yx});async function Yx(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
-all([ma(e.signal),ce("punches",e.signal),ce("dies",e.signal),ce("holders",e.signal),ce("metals",e.signal),Hn(e.
+  </ul>`}var kg=f(()=>{y();zr()});var xg={};ne(xg,{show:()=>Xx});async function Xx(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
+all([fa(e.signal),ce("punches",e.signal),ce("dies",e.signal),ce("holders",e.signal),ce("metals",e.signal),Hn(e.
 signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Un(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A display that still shows it asks which press screen it is.`)){c.fault=
-"";try{await Rp(u.name)}catch(g){c.fault=X(g)}c.benches=await Hn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
+"";try{await Rp(u.name)}catch($){c.fault=X($)}c.benches=await Hn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
 render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
                 ${B(le.press,"Changing anything needs the shop's server.")}
               </p>`:d}
         <div class="shop-grid">
-          ${Xx(t)} ${wc("punches",s.items)} ${wc("dies",o.items)}
+          ${Qx(t)} ${wc("punches",s.items)} ${wc("dies",o.items)}
           ${wc("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${oe("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(Jx)}
+              ${r.items.map(Zx)}
             </ul>
           </section>
-          ${c.benches?wg(c.benches,{...c,takeOut:h}):d} ${Zx()}
+          ${c.benches?wg(c.benches,{...c,takeOut:h}):d} ${e0()}
           ${oe("/crew",i`<section class="panel" data-test="panel-crew">
               <h2><a href="/crew">Crew</a></h2>
               <p>Phones and screens that may see this shop.</p>
               <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
             </section>`)}
-        </div>`);p(),e.ready()}function Xx(e){return e?i`<section class="panel" data-test="panel-press">
+        </div>`);p(),e.ready()}function Qx(e){return e?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${e.name}</p>
     <dl class="plate">
       <div>
         <dt>Force</dt>
-        <dd>${$(he(e.force_kn))}</dd>
+        <dd>${g(he(e.force_kn))}</dd>
       </div>
       <div>
         <dt>Bed</dt>
-        <dd>${$(w(e.bed_length_mm,{digits:0}))}</dd>
+        <dd>${g(w(e.bed_length_mm,{digits:0}))}</dd>
       </div>
       <div>
         <dt>Open height</dt>
-        <dd>${$(w(e.open_height_mm,{digits:0}))}</dd>
+        <dd>${g(w(e.open_height_mm,{digits:0}))}</dd>
       </div>
       <div>
         <dt>Holder in the ram</dt>
@@ -3906,7 +3907,7 @@ render(i`<h1>The shop</h1>
     ${t.length?vg(e,t):i`<p>None yet. ${B(le[e],i`<a href="/shop/${e}/+">Add the first</a>`)}</p>`}
     ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:d}
     ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:d}
-  </section>`}function Zx(){let e=oe("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Backups and export</a>`);
+  </section>`}function e0(){let e=oe("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Backups and export</a>`);
 return oe("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${e===d?"":", and away"}</h2>
       <div class="stack">
@@ -3917,7 +3918,7 @@ return oe("/chart",i`<section class="panel" data-test="panel-paper">
       ${e===d?d:i`<p class="hint">
               Whether there is a good backup of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var Jx,Sg=f(()=>{y();F();an();fe();A();_g();G();ie();kg();Jx=({code:e,name:t})=>i`<li>
+    </section>`)}var Zx,Sg=f(()=>{y();F();an();fe();A();_g();G();ie();kg();Zx=({code:e,name:t})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(e)}">${t}</a>
     ${oe("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(e)}" data-test="learned-${e}"
         >Measured springback</a
@@ -3926,39 +3927,39 @@ return oe("/chart",i`<section class="panel" data-test="panel-paper">
 code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...Tg},layers:[]}),
 h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
 async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>Qx)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Fo(
-`/outlines/dxf?${e0(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
-t(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=X(u),u instanceof O&&u.outline){let{code:m,layers:g}=u.outline;
-Object.assign(o,{fault:u.outline,code:m,layers:g.length?g:o.layers})}}o.busy=!1,n()}return{state:o,choose:l,set:c}}
-function e0(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
-[["kind",t],...n])}var Tg,Qx,Og=f(()=>{F();Tg={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
-o"},Qx=2e6});async function Us(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
+try{if(a.size>t0)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await jo(
+`/outlines/dxf?${n0(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+t(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=X(u),u instanceof O&&u.outline){let{code:m,layers:$}=u.outline;
+Object.assign(o,{fault:u.outline,code:m,layers:$.length?$:o.layers})}}o.busy=!1,n()}return{state:o,choose:l,set:c}}
+function n0(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
+[["kind",t],...n])}var Tg,t0,Og=f(()=>{F();Tg={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
+o"},t0=2e6});async function Us(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>e.fromDraft(s.draft,s.kept??{}),a=()=>e.draw(s),r=()=>e.boxes.filter(({name:b,needed:_})=>_&&b in
-s.draft&&!s.draft[b].trim());function l(b,_){s.draft={...s.draft,[b]:_},delete s.wrong[b],ht(()=>"Leave withou\
+s.draft&&!s.draft[b].trim());function l(b,_){s.draft={...s.draft,[b]:_},delete s.wrong[b],pt(()=>"Leave withou\
 t saving what you typed?"),e.preview?.(o()),a()}async function c(b){let _=b?Object.fromEntries(r().map(({name:E})=>[
 E,["This is needed."]])):{},T=Object.keys(_).length===0;if(Object.assign(s,{busy:T,wrong:_,others:[],clash:null}),
-a(),!T)return at(_);try{await e.write(b),ht(null),e.done(b);return}catch(E){await h(E)}s.busy=!1,a(),at(s.wrong)}
+a(),!T)return rt(_);try{await e.write(b),pt(null),e.done(b);return}catch(E){await h(E)}s.busy=!1,a(),rt(s.wrong)}
 async function h(b){if(b instanceof O&&b.status===412){let _=s.kept;s.kept=await e.read(t);let T=s.kept?e.toDraft(
 s.kept):{},E=gh(_,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
-his changed"?wr(s.draft,T,e.boxes):[]}}else if(b instanceof O&&Object.keys(b.errors).length){let{byName:_,others:T}=Gh(
+his changed"?_r(s.draft,T,e.boxes):[]}}else if(b instanceof O&&Object.keys(b.errors).length){let{byName:_,others:T}=Gh(
 b.errors,e.boxes.map(({name:E})=>E));Object.assign(s,{wrong:_,others:T})}else s.others=[`Not saved: ${X(b)} Wh\
-at you typed is still here.`]}function p(){Object.assign(s,{draft:e.toDraft(s.kept??e.blank),clash:null}),ht(null),
-e.preview?.(o()),a()}let u=new Map;function m(b,_){let T=u.get(_)??Mg(b,{signal:t,show:a,took:E=>g(_,E)});return u.
-set(_,T),T}function g(b,{points_mm:_,height_mm:T}){b==="points_mm"&&s.draft.height_mm===""&&l("height_mm",z(T)),
+at you typed is still here.`]}function p(){Object.assign(s,{draft:e.toDraft(s.kept??e.blank),clash:null}),pt(null),
+e.preview?.(o()),a()}let u=new Map;function m(b,_){let T=u.get(_)??Mg(b,{signal:t,show:a,took:E=>$(_,E)});return u.
+set(_,T),T}function $(b,{points_mm:_,height_mm:T}){b==="points_mm"&&s.draft.height_mm===""&&l("height_mm",z(T)),
 l(b,jh(_))}return e.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(o()),takeOut:()=>c(
-null)}}var zr=f(()=>{F();fe();At();Og();Be();A();Cs();J()});function Kr(e,t,n){let s=[],{ask:o}=Lt(async(a,r)=>{let{body:l}=await M("POST","/outline",{body:{kind:e,...s0(
+null)}}var qr=f(()=>{F();fe();Lt();Og();Ie();A();Cs();J()});function Yr(e,t,n){let s=[],{ask:o}=Et(async(a,r)=>{let{body:l}=await M("POST","/outline",{body:{kind:e,...a0(
 e,a)},signal:r});return l},({answer:a,error:r})=>{a&&(s=Ag(a));let l=r instanceof O&&r.outline?.lines_mm.some(
-c=>c.length>1)?r.outline:null;t({parts:s,checks:n0(a),wrong:r?o0(r):[],fault:l})},n);return a=>{t0(e,a)&&o(a)}}
-function t0(e,t){let n={punch:"punches",die:"dies",holder:"holders",press:"press"}[e];return nn(n).filter(({type:s,
+c=>c.length>1)?r.outline:null;t({parts:s,checks:o0(a),wrong:r?r0(r):[],fault:l})},n);return a=>{s0(e,a)&&o(a)}}
+function s0(e,t){let n={punch:"punches",die:"dies",holder:"holders",press:"press"}[e];return nn(n).filter(({type:s,
 blank:o,when:a})=>["length","number"].includes(s)&&o===void 0&&(!a||a(t))).every(({name:s})=>t[s]!==void 0)&&(t.
 shape!=="multi_v"||t.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function Ag({outline_mm:e,
-ram:t,bed:n}){return[{name:"",ring:e},{name:"Ram",ring:t},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function s0(e,t){
-return e==="press"?Mn(t):{...Mn(t),code:t.code||"new"}}function o0(e){if(!(e instanceof O))return["The drawing\
+ram:t,bed:n}){return[{name:"",ring:e},{name:"Ram",ring:t},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function a0(e,t){
+return e==="press"?Mn(t):{...Mn(t),code:t.code||"new"}}function r0(e){if(!(e instanceof O))return["The drawing\
  waits: the shop's server does not answer."];let t=[...new Set(Object.values(e.errors).flat())];return t.length?
-t:[e.message]}var qr,n0,_c=f(()=>{F();fe();At();go();qr=e=>({parts:Ag({...e,...e?.outlines_mm}),checks:[],wrong:[],
-fault:null});n0=e=>(e?.checks??[]).filter(({code:t})=>!t.endsWith("rating-unknown"))});function Yr({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return L(
+t:[e.message]}var Kr,o0,_c=f(()=>{F();fe();Lt();go();Kr=e=>({parts:Ag({...e,...e?.outlines_mm}),checks:[],wrong:[],
+fault:null});o0=e=>(e?.checks??[]).filter(({code:t})=>!t.endsWith("rating-unknown"))});function Jr({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return L(
 {name:"code",label:"Code",value:e.draft.code,change:o=>t("code",o),wrong:s,hint:"As marked on the tool. It sta\
-ys."})}function Jr({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
+ys."})}function Xr({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
 up, new plans no longer use this ${s}.`;return $e(le[n.kind])?i`<div role="alert">
       ${e.others.map(a=>i`<p class="wrong-line" data-test="not-saved">${a}</p>`)}
     </div>
@@ -3979,13 +3980,13 @@ up, new plans no longer use this ${s}.`;return $e(le[n.kind])?i`<div role="alert
               Take it out…
             </button>`}
     </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Gs,
-Xr=f(()=>{y();fe();Te();J();Gs=(e,t)=>$e(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
+Zr=f(()=>{y();fe();Te();J();Gs=(e,t)=>$e(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
         <fieldset class="only-read" disabled>${t}</fieldset>`});function Eg(e,t){if(!e?.systematic)return d;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
       <b
         >${e.flanges} measured flanges agree: the gauge stands
-        ${$(w(Math.abs(e.zero_mm),{digits:2}))} too far ${n}.</b
+        ${g(w(Math.abs(e.zero_mm),{digits:2}))} too far ${n}.</b
       >
       Set its zero by as much at the press. Nothing here changes until you say that it is set; flanges
       measured before that no longer count.
@@ -3993,9 +3994,9 @@ Xr=f(()=>{y();fe();Te();J();Gs=(e,t)=>$e(e)?t:i`<p data-test="owners">The owner 
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${t}>The zero is set</button>
     </div>
-  </section>`}var Lg,Ng=f(()=>{y();F();A();Lg=e=>M("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function Bg(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,h=m=>g=>{r[m]=g,delete l[m]},
-p=(m,g)=>({name:m,label:g,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,g,b)=>i`<div class="broad">${q({...p(m,
-g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
+  </section>`}var Lg,Ng=f(()=>{y();F();A();Lg=e=>M("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function Bg(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,h=m=>$=>{r[m]=$,delete l[m]},
+p=(m,$)=>({name:m,label:$,value:r[m]??"",wrong:l[m],change:h(m)}),u=(m,$,b)=>i`<div class="broad">${q({...p(m,
+$),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
     <p>
       Cut three strips alike, thick ones. Bend them at one setting: one at the left of the bed, one in the
@@ -4003,23 +4004,23 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
     </p>
     <form
       novalidate
-      @submit=${m=>{m.preventDefault(),r0(e,o)}}>
+      @submit=${m=>{m.preventDefault(),l0(e,o)}}>
       <div class="fields">
         ${u("metal","Metal",t)} ${u("die","Die",n)} ${u("punch","Punch",s)}
-        ${Rg.map(([m,g,b])=>L({...p(m,g),unit:C(),keys:"decimal",hint:b}))}
-        ${Cg.map(([m,g])=>L({...p(m,g),unit:"°",keys:"decimal"}))}
+        ${Rg.map(([m,$,b])=>L({...p(m,$),unit:C(),keys:"decimal",hint:b}))}
+        ${Cg.map(([m,$])=>L({...p(m,$),unit:"°",keys:"decimal"}))}
       </div>
       <p class="wrong" role="alert" data-test="strips-wrong">${e.general}</p>
       <div class="buttons">
         <button class="button" data-test="strips-ask" ?disabled=${e.busy}>Work it out</button>
       </div>
     </form>
-    ${c?a0(c,a):d}
-  </details>`}function a0(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?i0(c,a):d}
+  </details>`}function i0(e,t){let n=s=>g(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(e.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(e.deflection_mm_low)} and ${n(e.deflection_mm_high)}: the middle strip is
-      ${$(S(e.middle_open_deg))} more open.
+      ${g(S(e.middle_open_deg))} more open.
     </p>
     <div class="buttons">
       <button
@@ -4030,15 +4031,15 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         Put it in the box
       </button>
     </div>
-  </div>`}async function r0(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
-let{body:n}=await M("POST","/press/strip-test",{body:i0(e.typed)});e.found=n}catch(n){e.wrong=n instanceof O?n.
-errors:{},e.general=X(n)}e.busy=!1,t()}}function i0(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of Rg)
-t[n]=te(e[n]??"");for(let[n]of Cg)t[n]=Co(e[n]??"");return t}var Pg,Cg,Rg,Ig=f(()=>{y();F();pn();A();J();Pg=()=>({
+  </div>`}async function l0(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
+let{body:n}=await M("POST","/press/strip-test",{body:c0(e.typed)});e.found=n}catch(n){e.wrong=n instanceof O?n.
+errors:{},e.general=X(n)}e.busy=!1,t()}}function c0(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of Rg)
+t[n]=te(e[n]??"");for(let[n]of Cg)t[n]=Ro(e[n]??"");return t}var Pg,Cg,Rg,Ig=f(()=>{y();F();pn();A();J();Pg=()=>({
 typed:{},wrong:{},general:"",busy:!1,found:null}),Cg=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
 "Right"]],Rg=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
  alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s end","To the middle of the st\
-rip, left and right alike."]]});function Zr({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=Qe([...t,s]),a=Ln(o,yc-2*Wg,vc-2*Wg),[r,l]=a([o[2],o[1]]),
-c=[(yc-r)/2,(vc-l)/2],h=m=>{let[g,b]=a(m);return[g+c[0],-(b+c[1])]},p=!["open","branching"].includes(e),u=`${s.
+rip, left and right alike."]]});function Qr({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=et([...t,s]),a=Ln(o,yc-2*Wg,vc-2*Wg),[r,l]=a([o[2],o[1]]),
+c=[(yc-r)/2,(vc-l)/2],h=m=>{let[$,b]=a(m);return[$+c[0],-(b+c[1])]},p=!["open","branching"].includes(e),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
     viewBox="0 0 ${yc} ${vc}"
@@ -4046,13 +4047,13 @@ length} ${s.length===1?"place":"places"} marked`;return i`<svg
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
     ${t.map(m=>x`<path class="fault-line" d=${ho((p?[...m,m[0]]:m).map(h))}/>`)}
-    ${n.map(m=>l0(t[0],m,h))} ${s.map(m=>c0(h(m)))}
-  </svg>`}function l0(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return x`<path class="fault-edge" d=${ho([
+    ${n.map(m=>d0(t[0],m,h))} ${s.map(m=>h0(h(m)))}
+  </svg>`}function d0(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return x`<path class="fault-edge" d=${ho([
 s,o])}/>
-    ${Dg(s,t)}${Dg(o,t%e.length+1)}`}var yc,vc,Wg,Dg,c0,kc=f(()=>{y();tn();yc=360,vc=300,Wg=30;Dg=([e,t],n)=>x`<text class="fault-number" x=${e} y=${-t-
-9} text-anchor="middle" font-size="19">${n}</text>`,c0=([e,t])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
+    ${Dg(s,t)}${Dg(o,t%e.length+1)}`}var yc,vc,Wg,Dg,h0,kc=f(()=>{y();tn();yc=360,vc=300,Wg=30;Dg=([e,t],n)=>x`<text class="fault-number" x=${e} y=${-t-
+9} text-anchor="middle" font-size="19">${n}</text>`,h0=([e,t])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
     <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});function Fg(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:h,layers:p}=t,u=`dx\
-f-${e}`,m=(g,b,_)=>q({name:`${u}-${g}`,label:b,value:h[g],options:_,change:T=>s(g,T)});return i`<div class="dxf broad" data-test=${u}>
+f-${e}`,m=($,b,_)=>q({name:`${u}-${$}`,label:b,value:h[$],options:_,change:T=>s($,T)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
       <input
@@ -4061,40 +4062,40 @@ f-${e}`,m=(g,b,_)=>q({name:`${u}-${g}`,label:b,value:h[g],options:_,change:T=>s(
         class="unseen"
         type="file"
         accept=".dxf,.DXF"
-        @change=${({target:g})=>{g.files?.[0]&&n(g.files[0]),g.value=""}} />
+        @change=${({target:$})=>{$.files?.[0]&&n($.files[0]),$.value=""}} />
     </label>
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:d}
               ${r?i`<p data-test="${u}-read">
                       <b>${o}</b>, read in ${r.units}: ${xc(r.width_mm)} wide,
                       ${xc(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${xc(r.within_mm)}. ${r.rule}${m0(r)}
+                      ${xc(r.within_mm)}. ${r.rule}${g0(r)}
                     </p>`:d}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:d}
             </div>
-            ${c?.lines_mm.length?Zr(c):d}
+            ${c?.lines_mm.length?Qr(c):d}
             <div class="fields">
-              ${m("units","Drawn in",d0)}
-              ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map(g=>[g,g])]):d}
-              ${m("origin","0, 0 is",h0)}
+              ${m("units","Drawn in",p0)}
+              ${p.length>1||h.layer?m("layer","Layer",[["","all"],...p.map($=>[$,$])]):d}
+              ${m("origin","0, 0 is",u0)}
               ${h.origin==="point"?L({name:`${u}-point`,label:"Point number",value:h.point,keys:"numeric",on:"\
-change",hint:"As the points are listed below, from 1.",change:g=>s("point",g)}):d}
-              ${m("turn_deg","Turned",p0)} ${m("mirror","Mirrored",u0)}
+change",hint:"As the points are listed below, from 1.",change:$=>s("point",$)}):d}
+              ${m("turn_deg","Turned",m0)} ${m("mirror","Mirrored",f0)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function m0({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
-", ")}.`:""}var d0,h0,p0,u0,xc,jg=f(()=>{y();kc();A();J();d0=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],h0=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-p0=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],u0=[["no","no"],
-["yes","front to back"]];xc=e=>$(w(e,{digits:2}))});function Hg({draft:e,change:t,wrong:n}){let s=e.openings??"",o=Cn(s);return i`<div class="broad openings" data-test="openings">
+  </div>`}function g0({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
+", ")}.`:""}var p0,u0,m0,f0,xc,jg=f(()=>{y();kc();A();J();p0=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],u0=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+m0=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],f0=[["no","no"],
+["yes","front to back"]];xc=e=>g(w(e,{digits:2}))});function Hg({draft:e,change:t,wrong:n}){let s=e.openings??"",o=Cn(s);return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((r,l)=>f0(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",Rh(s,l,c)),raise:()=>t("up",String(
+    ${o.map((r,l)=>$0(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",Rh(s,l,c)),raise:()=>t("up",String(
 l+1)),drop:()=>a(l)}))}
     ${(n.openings??[]).map(r=>i`<p class="wrong" data-test="wrong-openings">${r}</p>`)}
     <button
@@ -4105,9 +4106,9 @@ l+1)),drop:()=>a(l)}))}
       Add a V
     </button>
   </div>`;function a(r){let l=Number(e.up||"1");t("openings",Ih(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
-max(l-1,1)))}}function f0(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,h]=[t+1,`openings.${t}`],p=b=>s[`${h}\
+max(l-1,1)))}}function $0(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,h]=[t+1,`openings.${t}`],p=b=>s[`${h}\
 .${b}`]??[],u=Object.keys(mo).map(b=>`${h}.${b}`),m=Object.entries(s).filter(([b])=>(b===h||b.startsWith(`${h}\
-.`))&&!u.includes(b)).flatMap(([,b])=>b),g=(b,_,T,E="")=>L({name:`opening-${c}-${mo[b]}`,label:_,unit:T,placeholder:E,
+.`))&&!u.includes(b)).flatMap(([,b])=>b),$=(b,_,T,E="")=>L({name:`opening-${c}-${mo[b]}`,label:_,unit:T,placeholder:E,
 value:e[mo[b]],keys:b==="code"?"text":"decimal",change:N=>a({[mo[b]]:N}),wrong:p(b)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
@@ -4131,46 +4132,46 @@ value:e[mo[b]],keys:b==="code"?"text":"decimal",change:N=>a({[mo[b]]:N}),wrong:p
             </button>`:d}
     </div>
     <div class="fields three">
-      ${g("v_opening_mm","V opening",C())} ${g("angle_deg","Angle","°")}
-      ${g("shoulder_radius_mm","Shoulder radius",C())}
+      ${$("v_opening_mm","V opening",C())} ${$("angle_deg","Angle","°")}
+      ${$("shoulder_radius_mm","Shoulder radius",C())}
       ${q({name:`opening-${c}-face`,label:"Face",value:e.face||"top",options:Ch,change:b=>a({face:b}),wrong:p(
 "face")})}
-      ${g("centre_mm","Off the middle",C(),"0")}
-      ${g("rating_kn_per_m","Rating",mn().unit,"as the block")}
-      ${g("code","Code","","automatic")}
+      ${$("centre_mm","Off the middle",C(),"0")}
+      ${$("rating_kn_per_m","Rating",mn().unit,"as the block")}
+      ${$("code","Code","","automatic")}
     </div>
     ${m.map(b=>i`<p class="wrong">${b}</p>`)}
-  </fieldset>`}var Ug=f(()=>{y();Yt();Gi();A();J()});function Qr({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
-    ${Sa[e].map((c,h)=>i`<section class="panel ${c.part}">
+  </fieldset>`}var Ug=f(()=>{y();Yt();Vi();A();J()});function ei({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=d,reader:l}){return i`<div class="workbench">
+    ${Ta[e].map((c,h)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
-          ${h===0?r:d} ${c.part==="outline"?g0(o):d}
+          ${h===0?r:d} ${c.part==="outline"?b0(o):d}
           <div class="fields">
             ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(t))).map(p=>p.type==="openings"?Hg({draft:t,change:n,
-wrong:s}):$0(p,t[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+wrong:s}):w0(p,t[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function g0(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${e?.fault?Zr(e.fault):e?.parts.length?i`<div class="outlines">${yg(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+  </div>`}function b0(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+    ${e?.fault?Qr(e.fault):e?.parts.length?i`<div class="outlines">${yg(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${e?.wrong.map(t=>i`<p class="wrong" data-test="outline-wrong">${t}</p>`)}
-    ${e?Ee(e.checks,{quiet:!0}):d}
-  </div>`}function $0(e,t,n,{wrong:s=[],options:o=e.options,reader:a}){let{name:r,label:l,type:c}=e;if(c==="pi\
+    ${e?Ne(e.checks,{quiet:!0}):d}
+  </div>`}function w0(e,t,n,{wrong:s=[],options:o=e.options,reader:a}){let{name:r,label:l,type:c}=e;if(c==="pi\
 ck"||c==="yes"){let m=e.blank?[["",e.blank],...o??[]]:o??[];return Gg(e,q({name:r,label:l,value:t,options:m,change:n,
-wrong:s}))}if(c==="points"||c==="note"){let m=e.dxf?Fg(r,a(e.dxf,r)):d;return b0(e,t,i`${m}${w0(e,t,n,s)}`)}let h=Vg(
+wrong:s}))}if(c==="points"||c==="note"){let m=e.dxf?Fg(r,a(e.dxf,r)):d;return _0(e,t,i`${m}${y0(e,t,n,s)}`)}let h=Vg(
 e),p=["number","length","force","rating"].includes(c)?"decimal":"text",u=L({name:r,label:l,value:t,change:n,wrong:s,
-unit:h,keys:p,hint:_0(e,t),placeholder:e.blank??""});return c==="rating"?i`<div class="broad">
+unit:h,keys:p,hint:v0(e,t),placeholder:e.blank??""});return c==="rating"?i`<div class="broad">
       ${u}${t.trim()?d:k("unknown",`${l} unknown`)}
-    </div>`:Gg(e,u)}function b0({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
+    </div>`:Gg(e,u)}function _0({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
         <summary>${t}</summary>
         ${s}
       </details>`:s}function Vg({type:e,unit:t=""}){return e==="force"?Ft().unit:e==="rating"?mn().unit:["leng\
-th","lengths","points"].includes(e)?C():t}function w0(e,t,n,s){let{name:o,label:a,hint:r,type:l}=e;return Wn({
-name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Vg(e),lines:l==="points"?7:2})}function _0({type:e,hint:t="",
+th","lengths","points"].includes(e)?C():t}function y0(e,t,n,s){let{name:o,label:a,hint:r,type:l}=e;return Wn({
+name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Vg(e),lines:l==="points"?7:2})}function v0({type:e,hint:t="",
 counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${re(Dt("counted_mm",n))} is counted with (common\
- practice).`),e==="rating"&&!s.trim()&&o.push(Dh),(e==="force"||e==="rating")&&o.push(y0(e,s)),e==="lengths"&&
-o.push(v0(s)),o.filter(Boolean).join(" ")}function y0(e,t){if(R().units==="inch")return"Short tons, of 2000 lb\
+ practice).`),e==="rating"&&!s.trim()&&o.push(Dh),(e==="force"||e==="rating")&&o.push(k0(e,s)),e==="lengths"&&
+o.push(x0(s)),o.filter(Boolean).join(" ")}function k0(e,t){if(R().units==="inch")return"Short tons, of 2000 lb\
 ; metric ones with a t.";let n=Ks(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";let s=Number(
-n)*Hc;return`In metric tons: ${$(e==="force"?he(s):Le(s))}.`}function v0(e){let t=e.split(/[,;\n]/).filter(n=>n.
-trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}var Gg,Sc=f(()=>{y();kc();Vr();se();Ji();A();G();jg();
+n)*Hc;return`In metric tons: ${g(e==="force"?he(s):Ee(s))}.`}function x0(e){let t=e.split(/[,;\n]/).filter(n=>n.
+trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}var Gg,Sc=f(()=>{y();kc();zr();se();Xi();A();G();jg();
 J();Ug();Gg=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:n});function zg(e,t){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
@@ -4185,28 +4186,28 @@ J();Ug();Gg=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</di
         It is another press
       </button>
     </div>
-  </section>`}var qg=f(()=>{y()});var Kg={};ne(Kg,{show:()=>k0});async function k0(e){let t=$e(le.press),s=(await ce("holders",e.signal)).items.
+  </section>`}var qg=f(()=>{y()});var Kg={};ne(Kg,{show:()=>S0});async function S0(e){let t=$e(le.press),s=(await ce("holders",e.signal)).items.
 map(({code:T,name:E})=>[T,`${T}, ${E}`]),o=async T=>(await ce(T,e.signal)).items.flatMap(ul).map(({code:E,name:N})=>[
 E,N?`${E}, ${N}`:E]),a=Pg(),[r,l,c,h]=t?await Promise.all([Lg(e.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,u={before:null,after:null},m=null,g=await Us({async read(T){let E=await(t?fa:ma)(T);return p=
+null,[],[],[]],p=null,u={before:null,after:null},m=null,$=await Us({async read(T){let E=await(t?ga:fa)(T);return p=
 E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(T){let E=await fh(T,p);u.after=E.depth_zeroed_at},
-blank:{},boxes:nn("press"),toDraft:T=>Ma("press",T),fromDraft:(T,E)=>({...Oa("press",T,E),depth_zeroed_at:E?.depth_zeroed_at??
-null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:t?Kr("press",T=>{m=T,g.show()},e.signal):void 0,draw:()=>g&&
+blank:{},boxes:nn("press"),toDraft:T=>Oa("press",T),fromDraft:(T,E)=>({...Aa("press",T,E),depth_zeroed_at:E?.depth_zeroed_at??
+null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:t?Yr("press",T=>{m=T,$.show()},e.signal):void 0,draw:()=>$&&
 _(),done(){ee(u.after===u.before?"The press is saved.":"The press is saved. Its error is measured anew."),be("\
-/shop")}},e.signal);e.title("The press"),t||(m=qr(g.state.kept));let b=(...T)=>{let E=new Date().toISOString();
-for(let N of T)g.state.kept[N]=E;g.save()};function _(){let{state:T,change:E,save:N}=g;e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+/shop")}},e.signal);e.title("The press"),t||(m=Kr($.state.kept));let b=(...T)=>{let E=new Date().toISOString();
+for(let N of T)$.state.kept[N]=E;$.save()};function _(){let{state:T,change:E,save:N}=$;e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>${T.kept?.name??"The press"}</h1>
         ${t?i`<p>
                 ${T.kept?"Take every figure from the press's own plate and manual.":"No press yet. Take every \
 figure from its own plate and manual."}
                 What is not on the plate may stay empty where the box says unknown.
               </p>`:d}
-        ${T.clash?Ps(T.clash,"press",{saveMine:N,takeTheirs:g.takeTheirs}):d}
+        ${T.clash?Ps(T.clash,"press",{saveMine:N,takeTheirs:$.takeTheirs}):d}
         ${Eg(r,()=>b("gauge_zeroed_at"))}
         <form
           novalidate
           @submit=${v=>{v.preventDefault(),N()}}>
-          ${Gs(le.press,Qr({kind:"press",draft:T.draft,change:E,wrong:T.wrong,preview:m,reader:g.reader,options:{
+          ${Gs(le.press,ei({kind:"press",draft:T.draft,change:E,wrong:T.wrong,preview:m,reader:$.reader,options:{
 holder:s}}))}
           <div role="alert">
             ${T.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
@@ -4220,16 +4221,16 @@ holder:s}}))}
         </form>
         ${t&&T.kept?Bg(a,{metals:l,dies:c,punches:h},{draw:_,take:v=>E("deflection_mm",v)}):d}
         ${t&&T.kept?zg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}_(),e.ready()}
-var Yg=f(()=>{y();fe();At();zr();it();_c();Te();Be();Cs();Xr();Ng();Fn();Ig();Sc();qg()});function Xg(e,t,n,s){let{angles:o,wrong:a}=Ro(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Rn(
+var Yg=f(()=>{y();fe();Lt();qr();lt();_c();Te();Ie();Cs();Zr();Ng();Fn();Ig();Sc();qg()});function Xg(e,t,n,s){let{angles:o,wrong:a}=Bo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Rn(
 t),p={id:e,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?S0(s.set,a):n.set_angle_deg;for(let[u,m]of x0)s[u].trim()&&(p[m]=te(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),R().name&&(p.by=R().name),{body:p,wrong:a}}function S0(e,t){
-let{angles:n}=Ro({...ei,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var ei,x0,Jg,Zg=f(()=>{Ea();pn();se();A();ei={...Po,depth:"",flat:"",
-leftFlange:"",rightFlange:""},x0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
+s.set.trim()?M0(s.set,a):n.set_angle_deg;for(let[u,m]of T0)s[u].trim()&&(p[m]=te(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),R().name&&(p.by=R().name),{body:p,wrong:a}}function M0(e,t){
+let{angles:n}=Bo({...ti,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
+ in degrees, such as 88.5."]),n.measured_deg}var ti,T0,Jg,Zg=f(()=>{Na();pn();se();A();ti={...Co,depth:"",flat:"",
+leftFlange:"",rightFlange:""},T0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
 eft_mm"],["rightFlange","flange_right_mm"],["radius","radius_mm"]],Jg=e=>Object.entries(e).some(([t,n])=>t!=="\
 places"&&t!=="lot"&&n.trim()!=="")});function t$(e,t){let n=Math.min((Qg-2*e$-34)/e,170/t),[s,o]=[e*n,t*n],[a,r]=[e$+34,24],[l,c,h]=[a+s,r+o,a+s/2],
-p=$(w(e,{digits:0})),u=$(w(t,{digits:0}));return i`<svg
+p=g(w(e,{digits:0})),u=g(w(t,{digits:0}));return i`<svg
     class="drawing strip"
     viewBox="0 0 ${Qg} ${Math.round(c+52)}"
     role="img"
@@ -4262,29 +4263,29 @@ return i`<svg
     data-test="band-picture">
     ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${T0}>${p.text}</text>`)}
+            font-size=${O0}>${p.text}</text>`)}
     <path
       class="was"
       d="M${h(e.low)} 24H${h(e.high)}M${h(e.low)} 17v14M${h(e.high)} 17v14M${h(e.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${h(t.low)} 52H${h(t.high)}" data-test="band-after" />
     <path class="now-middle" d="M${h(t.nominal)} 42v20" />
-    ${n.map(p=>M0(h(p.value),74,p))}
-  </svg>`}function M0(e,t,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+
+    ${n.map(p=>A0(h(p.value),74,p))}
+  </svg>`}function A0(e,t,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+
 6} ${t-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${e} cy=${t} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var s$,o$,T0,r$=f(()=>{y();fl();s$=340,o$=24,T0=17});function d$({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
+        data-id=${n}/>`}var s$,o$,O0,r$=f(()=>{y();fl();s$=340,o$=24,O0=17});function d$({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>g(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
 Q(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(t.nominal)}</b> (${o(t.low)} to ${o(t.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
     ${[i$(n,"measured flange"),i$(s,"strip")].filter(Boolean).join(" and ")} of this
     metal.
-  </p>`}function ti(e){if(!e.length)return i`<p data-test="no-figures">No figure changed.</p>`;let t=e.flatMap(
+  </p>`}function ni(e){if(!e.length)return i`<p data-test="no-figures">No figure changed.</p>`;let t=e.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: results"];return t.some(s=>(s.weight??1)<.25)&&n.push("s\
 mall ones, of other sheet or tools, count little"),t.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${e.
-map(O0)}</div>
-    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function O0(e){let{what:t,before:n,after:s,trials:o,
-points:a=[]}=e,r=c=>A0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
+map(L0)}</div>
+    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:d}`}function L0(e){let{what:t,before:n,after:s,trials:o,
+points:a=[]}=e,r=c=>E0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
     <h3>
       ${l} <small>${o===0?"no results":o===1?"1 result":`${o} results`}</small>
     </h3>
@@ -4298,19 +4299,19 @@ points:a=[]}=e,r=c=>A0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i
         <dd data-test="after">${l$(s,r)}</dd>
       </div>
     </dl>
-    ${a$({before:n,after:s,points:a,size:e.unit==="mm"&&C()==="in"?Ke:1,words:`${l}: before ${c$(n,r)}, now ${c$(
+    ${a$({before:n,after:s,points:a,size:e.unit==="mm"&&C()==="in"?Ye:1,words:`${l}: before ${c$(n,r)}, now ${c$(
 s,r)}, ${a.length} results drawn.`})}
-  </section>`}function A0(e,t){return e==="deg"?S(t):e==="mm"?w(t,{digits:2}):{text:Q(t,3),unit:e}}var i$,l$,c$,
-Tc=f(()=>{y();r$();A();i$=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";l$=(e,t)=>i`<b>${$(t(e.nominal))}</b>
-    <span class="band">${t(e.low).text} to ${t(e.high).text}</span>`,c$=({low:e,high:t},n)=>`${n(e).text} to ${$(
-n(t))}`});function g$(e,{metals:t,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=e,p=(m,g,b={})=>L(
-{name:m,label:g,value:r[m],wrong:I(c,m),change:_=>Object.assign(r,{[m]:_}),unit:C(),next:!0,...b}),u=(m,g,b)=>q(
-{name:m,label:g,value:r[m],options:b,wrong:I(c,m),change:_=>{Object.assign(r,{[m]:_}),a()}});return i`<form novalidate data-test="choose-form" @submit=${f$(
+  </section>`}function E0(e,t){return e==="deg"?S(t):e==="mm"?w(t,{digits:2}):{text:Q(t,3),unit:e}}var i$,l$,c$,
+Tc=f(()=>{y();r$();A();i$=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";l$=(e,t)=>i`<b>${g(t(e.nominal))}</b>
+    <span class="band">${t(e.low).text} to ${t(e.high).text}</span>`,c$=({low:e,high:t},n)=>`${n(e).text} to ${g(
+n(t))}`});function g$(e,{metals:t,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:h}=e,p=(m,$,b={})=>L(
+{name:m,label:$,value:r[m],wrong:I(c,m),change:_=>Object.assign(r,{[m]:_}),unit:C(),next:!0,...b}),u=(m,$,b)=>q(
+{name:m,label:$,value:r[m],options:b,wrong:I(c,m),change:_=>{Object.assign(r,{[m]:_}),a()}});return i`<form novalidate data-test="choose-form" @submit=${f$(
 o)}>
     <p>One strip, bent and measured, turns the handbook’s figures into those of your metal and your tools.</p>
     ${m$(e)}
     <div class="test-fields">
-      ${u("metal","Metal",t.map(({code:m,name:g})=>[m,g]))}
+      ${u("metal","Metal",t.map(({code:m,name:$})=>[m,$]))}
       ${p("thickness_mm","Thickness, measured",{hint:"With the micrometer, away from the burr."})}
       ${p("bend_length_mm","Strip’s width, along the bend")}
       ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
@@ -4326,7 +4327,7 @@ As on the sheet’s tag, if you know it."})}
     </div>
   </form>`}function p$(e,t){let n=e.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=t&&!e.some(({code:o})=>o===t)?
 [[t,`${t} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function $$({bend:e},{go:t}){let n=e.
-worst!=="stop"&&e.die&&e.punch,s=$(w(E0,{digits:0}));return i`${Ia(e.checks)}
+worst!=="stop"&&e.die&&e.punch,s=g(w(P0,{digits:0}));return i`${Wa(e.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4338,8 +4339,8 @@ worst!=="stop"&&e.die&&e.punch,s=$(w(E0,{digits:0}));return i`${Ia(e.checks)}
       <div>
         <ol class="do-list">
           <li>
-            Cut a strip <b>${$(w(e.bend_length_mm,{digits:0}))}</b> wide and about
-            <b>${$(w(h$,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
+            Cut a strip <b>${g(w(e.bend_length_mm,{digits:0}))}</b> wide and about
+            <b>${g(w(h$,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
             edges cut.
           </li>
           <li>
@@ -4351,15 +4352,15 @@ worst!=="stop"&&e.die&&e.punch,s=$(w(E0,{digits:0}));return i`${Ia(e.checks)}
           Die <b>${e.die??"none"}</b>, punch <b>${e.punch??"none"}</b>
         </div>
         <div class="set-figures">
-          ${ze("Angle to set",S(e.set_angle_deg),"set-angle")}
-          ${ze("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
+          ${qe("Angle to set",S(e.set_angle_deg),"set-angle")}
+          ${qe("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
         ${gs(e.first_hit)}
         <div class="figures">${$o("Allow for",e)}</div>
       </div>
       <div class="strip-pictures">
         ${t$(h$,e.bend_length_mm)}
-        ${e.drawing?$t(e.drawing,{pose:"before",close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,
+        ${e.drawing?bt(e.drawing,{pose:"before",close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,
 words:"The strip on the die before the bend"}):d}
       </div>
     </div>
@@ -4371,12 +4372,12 @@ words:"The strip on the die before the bend"}):d}
             </button>`:i`<p class="nav-words" data-test="not-so">
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
-    </div>`}function b$(e,{go:t,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=e,c=(p,u,m,g={})=>L({name:u,
-label:m,value:o[p],wrong:I(a,u),change:b=>Object.assign(o,{[p]:b}),unit:C(),next:!0,...g}),h={keys:"decimal",unit:"\
+    </div>`}function b$(e,{go:t,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=e,c=(p,u,m,$={})=>L({name:u,
+label:m,value:o[p],wrong:I(a,u),change:b=>Object.assign(o,{[p]:b}),unit:C(),next:!0,...$}),h={keys:"decimal",unit:"\
 °"};return i`<form novalidate data-test="measure-form" @submit=${f$(n)}>
     ${m$(e)}
     <p>
-      <b>Out of the tools, lying free.</b> Wanted: ${$(S(r.included_angle_deg))}. The angle is
+      <b>Out of the tools, lying free.</b> Wanted: ${g(S(r.included_angle_deg))}. The angle is
       needed; the lengths and the radius improve the figures.
     </p>
     <div class="measures">
@@ -4440,11 +4441,11 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
               figures are as before.
             </p>
           </section>`:d}
-    ${ti(e.figures)}
+    ${ni(e.figures)}
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${e.cards.length?i`<ul class="rows">
-              ${e.cards.map(N0)}
+              ${e.cards.map(C0)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4454,19 +4455,19 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
       <a class="button next" href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-learned"
         >Measured springback</a
       >
-    </div>`}var L0,h$,E0,u$,m$,f$,N0,_$=f(()=>{y();bo();n$();A();gt();J();fc();wo();G();In();Tc();ln();rt();L0=
-[["choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],h$=300,E0=102,u$=e=>i`<ol class="stages" aria-label="Stages">
-    ${L0.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
+    </div>`}var N0,h$,P0,u$,m$,f$,C0,_$=f(()=>{y();bo();n$();A();$t();J();fc();_o();G();In();Tc();ln();it();N0=
+[["choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],h$=300,P0=102,u$=e=>i`<ol class="stages" aria-label="Stages">
+    ${N0.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
   </ol>`,m$=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:d,f$=e=>t=>{t.preventDefault(),
-e()};N0=({code:e,title:t,said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
+e()};C0=({code:e,title:t,said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
     <a href="/c/${e}">
       <span class="lead">${t||e}</span> <span class="code">${e}</span>
       <span class="more">${n.map(ge).join("; ")}</span>
     </a>
-  </li>`});var y$={};ne(y$,{show:()=>C0});async function C0(e){e.title("Test bend"),e.render(Me("Looking into the crib…"));
-let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await ce(b,e.signal)).items)),o=Aa(e.query);
-o.metal||=t[0]?.code??"",o.bend_length_mm||=C()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...ei},bend:null,
-answer:null,id:He(),wrong:{},general:"",busy:!1};ht(()=>a.stage==="measure"&&Jg(a.typed)?"Leave without keepin\
+  </li>`});var y$={};ne(y$,{show:()=>B0});async function B0(e){e.title("Test bend"),e.render(Me("Looking into the crib…"));
+let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await ce(b,e.signal)).items)),o=La(e.query);
+o.metal||=t[0]?.code??"",o.bend_length_mm||=C()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...ti},bend:null,
+answer:null,id:Ue(),wrong:{},general:"",busy:!1};pt(()=>a.stage==="measure"&&Jg(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>e.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4478,29 +4479,29 @@ g what you measured?":null);let r=()=>e.render(i`<article
       </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?$$(a,b):a.
 stage==="measure"?b$(a,b):a.stage==="taught"?w$(a,t,b):g$(a,{metals:t,dies:n,punches:s},b)}function c(b){Object.
 assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=fo(o);if(b.length)return m(
-Object.fromEntries(b.map(_=>[_,P0[_]])));history.replaceState(null,"",`/shop/test-bend?${La(o)}`),await g(async()=>{
+Object.fromEntries(b.map(_=>[_,R0[_]])));history.replaceState(null,"",`/shop/test-bend?${Ea(o)}`),await $(async()=>{
 let _=await M("POST","/bend",{body:Rn(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:b,
-wrong:_}=Xg(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return m(_);await g(async()=>{let T=await M("POST",
-"/test-bends",{body:b,timeout:2e4});a.answer=T.body,c("taught"),H()})}function u(){Object.assign(a,{typed:{...ei,
-lot:a.typed.lot,places:a.typed.places},answer:null,id:He()}),h()}function m(b,_=""){Object.assign(a,{wrong:b,general:_}),
-r(),at(b)}async function g(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(_){
-return e.signal.aborted?void 0:(a.busy=!1,m(_ instanceof O?_.errors:{},R0(_)))}a.busy=!1,r()}}ye(r,e.signal),r(),
-e.ready()}function R0(e){return e instanceof O?e.message:e instanceof j?"The shop’s server does not answer. Wh\
-at you typed stays here: try again.":String(e)}var P0,v$=f(()=>{y();F();Ea();fe();Pe();Be();se();ve();Zg();A();
-J();Re();_$();P0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
+wrong:_}=Xg(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return m(_);await $(async()=>{let T=await M("POST",
+"/test-bends",{body:b,timeout:2e4});a.answer=T.body,c("taught"),H()})}function u(){Object.assign(a,{typed:{...ti,
+lot:a.typed.lot,places:a.typed.places},answer:null,id:Ue()}),h()}function m(b,_=""){Object.assign(a,{wrong:b,general:_}),
+r(),rt(b)}async function $(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(_){
+return e.signal.aborted?void 0:(a.busy=!1,m(_ instanceof O?_.errors:{},I0(_)))}a.busy=!1,r()}}ye(r,e.signal),r(),
+e.ready()}function I0(e){return e instanceof O?e.message:e instanceof j?"The shop’s server does not answer. Wh\
+at you typed stays here: try again.":String(e)}var R0,v$=f(()=>{y();F();Na();fe();Ce();Ie();se();ve();Zg();A();
+J();Be();_$();R0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
  1.98."],bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you\
  want, such as 90."]}});function k$(e){if(!e)return d;let{set_by:t,offset_mm:n,results:s,strip:o}=e;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 e.apart)}>
     <h2>
-      The press <small>${t?B0[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${t?W0[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?I0(n,s):d}
+    ${n?D0(n,s):d}
     ${n?oe("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):d}
     ${e.said.map(a=>i`<p>${ge(a)}</p>`)}
     ${o?oe("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${W0(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${F0(o)}>Bend this strip</a>
             </p>`):d}
-  </section>`}function I0({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
+  </section>`}function D0({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${g(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(t).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(t)}</b> ${r?"as":"than"} the press shows
@@ -4508,15 +4509,15 @@ e.apart)}>
       >(${a(e)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var B0,W0,x$=f(()=>{y();A();G();ie();B0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-W0=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var S$={};ne(S$,{show:()=>D0});async function D0(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
+  </p>`}var W0,F0,x$=f(()=>{y();A();G();ie();W0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+F0=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var S$={};ne(S$,{show:()=>j0});async function j0(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
 title("Measured springback");let{items:s}=await ce("metals",e.signal),o=s.find(({code:h})=>h===t);if(!o)return e.
 title("No such metal"),e.render(ke(`No metal ${t} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(`${o.name}: measured springback`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){
 let[h,p]=await Promise.all([M("GET",`/learned?${n}`,{signal:e.signal}),M("GET",`/test-bends?${n}`,{signal:e.signal})]),
-u=h.body,{evidence:m}=p.body;Object.assign(a,{groups:u.groups,press:u.press}),a.evidence=[...m].sort((g,b)=>g.
+u=h.body,{evidence:m}=p.body;Object.assign(a,{groups:u.groups,press:u.press}),a.evidence=[...m].sort(($,b)=>$.
 made_at<b.made_at?1:-1)}async function l(h,p){if(!a.busy){a.busy=h.id,c();try{let{body:u}=await M("POST",`/evi\
-dence/${encodeURIComponent(h.id)}/${p}`,{body:R().name?{by:R().name}:{},timeout:2e4});await r(),ee(j0(p,u.cards)),
+dence/${encodeURIComponent(h.id)}/${p}`,{body:R().name?{by:R().name}:{},timeout:2e4});await r(),ee(U0(p,u.cards)),
 H()}catch(u){if(e.signal.aborted)return;if(!(u instanceof O||u instanceof j))throw u;ee(u.message)}a.busy="",c()}}
 let c=()=>e.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(t)}">${o.name}</a>
@@ -4529,41 +4530,41 @@ let c=()=>e.render(i`<p class="crumb">
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${k$(a.press)} ${H0(a.groups)}
+                  ${k$(a.press)} ${G0(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Results</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(h=>U0(h,a.busy,l))}
+                    ${a.evidence.map(h=>V0(h,a.busy,l))}
                   </ul>
                 </section>
               </div>`:ke("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),ye(c,e.signal),c(),e.ready()}function j0(e,t){let n=F0[e];return t.
+                cards count too.`)}`);await r(),ye(c,e.signal),c(),e.ready()}function U0(e,t){let n=H0[e];return t.
 length?`${n} ${t.length===1?"One card":`${t.length} cards`} would now plan differently: ${t.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function H0(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function G0(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}>
         <h2>
-          ${$(w(t,{digits:2}))} over V
-          ${$(w(n))}${s?i` <small>lot ${s}</small>`:d}
+          ${g(w(t,{digits:2}))} over V
+          ${g(w(n))}${s?i` <small>lot ${s}</small>`:d}
         </h2>
         ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${ge(c)}</p>`)}
         ${o?i`<p data-test="factor">
                 The metal springs back <b>${Q(o.nominal,2)} times</b> as much as expected
                 (${Q(o.low,2)} to ${Q(o.high,2)}).
               </p>`:d}
-        ${a?d$(a):d} ${ti(r)}
+        ${a?d$(a):d} ${ni(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function U0(e,t,n){
+      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function V0(e,t,n){
 let s=e.kind==="test bend"?"Test bend":i`First piece${e.code?i` of <a href="/c/${e.code}">${e.code}</a>`:d}`,o=[
-e.set_angle_deg===null?"":`set at ${$(S(e.set_angle_deg))}`,$(w(e.thickness_mm,{digits:2})),e.die?`die ${e.die}`:
-e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_at),Mt(e)];return i`<li
+e.set_angle_deg===null?"":`set at ${g(S(e.set_angle_deg))}`,g(w(e.thickness_mm,{digits:2})),e.die?`die ${e.die}`:
+e.v_opening_mm?`V ${g(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_at),Ot(e)];return i`<li
     class="row evidence ${e.forgotten?"forgotten":""}"
     data-test="evidence-row"
     data-id=${e.id}
     data-forgotten=${String(e.forgotten)}>
     <div class="evidence-what">
       <p>
-        <span class="lead">${$(S(e.measured_deg))}</span> ${s}
+        <span class="lead">${g(S(e.measured_deg))}</span> ${s}
         ${e.forgotten?k("unknown","Forgotten"):e.asks?k("unknown","Does not count"):e.outlier?k("caution","Odd\
  one out"):d}
       </p>
@@ -4572,7 +4573,7 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_
       ${e.said.length?i`<p class=${e.asks?"":"more"} data-test="evidence-words">${po(e.said)}</p>`:d}
     </div>
     <div class="evidence-marks">
-      ${G0(e).map(([a,r])=>B(`evidence.${a}`,i`<button
+      ${z0(e).map(([a,r])=>B(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4581,11 +4582,11 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function G0({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var F0,T$=f(()=>{y();F();fe();it();se();ve();
-A();G();Tc();ie();x$();Re();Ve();F0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var M$={};ne(M$,{show:()=>V0});async function V0(e){let t=pa(e.params.kind);if(!t)return e.title("Not here"),e.
+  </li>`}function z0({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var H0,T$=f(()=>{y();F();fe();lt();se();ve();
+A();G();Tc();ie();x$();Be();ze();H0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var M$={};ne(M$,{show:()=>q0});async function q0(e){let t=ua(e.params.kind);if(!t)return e.title("Not here"),e.
 render(ke("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=Jt[t];
-e.title(s);let{items:a,kept:r}=await ce(t,e.signal),l=Gr(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+e.title(s);let{items:a,kept:r}=await ce(t,e.signal),l=Vr(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
         ${r?d:B(le[t],i`<a class="button" href="/shop/${t}/+" data-test="add">Add a ${n}</a>`)}
@@ -4595,38 +4596,38 @@ e.title(s);let{items:a,kept:r}=await ce(t,e.signal),l=Gr(a.map(c=>c.outline_mm??
               ${B(le[t],"Changing anything needs the shop's server.")}
             </p>`:d}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>t==="metals"?J0(c):z0(t,c,l))}
+              ${a.map(c=>t==="metals"?Z0(c):K0(t,c,l))}
             </ul>`:ke(`No ${o} yet`,B(le[t],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),e.ready()}function z0(e,t,n){return i`<li class="row" data-test="row-${t.code}">
+ what lies in the rack."))}`),e.ready()}function K0(e,t,n){return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/${e}/${encodeURIComponent(t.code)}">
-      <span class="thumb">${Ur(t.outline_mm,n)}</span>
-      <span class="who"><span class="lead">${t.code}</span> <span>${t.name}</span>${q0(t)}</span>
+      <span class="thumb">${Gr(t.outline_mm,n)}</span>
+      <span class="who"><span class="lead">${t.code}</span> <span>${t.name}</span>${Y0(t)}</span>
       <span class="fact"><span class="what">Place</span>${Zt(t)}</span>
       <span class="fact"
-        ><span class="what">Rating</span>${t.rating_kn_per_m===null?k("unknown"):$(Le(t.rating_kn_per_m))}</span
+        ><span class="what">Rating</span>${t.rating_kn_per_m===null?k("unknown"):g(Ee(t.rating_kn_per_m))}</span
       >
       ${t.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${t.segments_mm.length?i`${t.segments_mm.length}, up to
-                    ${$(w(K0(t.segments_mm),{digits:0}))}`:"none"}</span
+                    ${g(w(J0(t.segments_mm),{digits:0}))}`:"none"}</span
             >`:d}
-      <span class="fact"><span class="what">Condition</span>${Y0(t)}</span>
+      <span class="fact"><span class="what">Condition</span>${X0(t)}</span>
     </a>
-  </li>`}function q0({shape:e,openings:t=[]}){return e!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
-    >${t.map(n=>`${n.code}: V ${$(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function Y0({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
+  </li>`}function Y0({shape:e,openings:t=[]}){return e!=="multi_v"?d:i`<span class="soft" data-test="block-vs"
+    >${t.map(n=>`${n.code}: V ${g(w(n.v_opening_mm))}`).join(", ")}</span
+  >`}function X0({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
 op","Damaged"):e==="worn"?k("caution","Worn"):k("unknown");return i`${n}${t?i` <span class="soft">${t}</span>`:
-d}`}function J0(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
+d}`}function Z0(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/metals/${encodeURIComponent(e.code)}">
       <span class="who"><span class="lead">${e.name}</span> <span class="soft">${e.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${t.low} to ${t.high} MPa</span>
       <span class="fact"><span class="what">Reliability</span>${t.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${e.gauge_family??"none"}</span>
     </a>
-  </li>`}var K0,O$=f(()=>{y();fe();A();G();ie();Re();Vr();K0=e=>Math.max(...e)});function Oc(e,t){let n=t.params.tool===Mc,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
-isNew:n,code:s,async read(a){return o=await($e(le[e])?ua:ce)(e,a),o.items.find(r=>r.code===s)},async write(a){
+  </li>`}var J0,O$=f(()=>{y();fe();A();G();ie();Be();zr();J0=e=>Math.max(...e)});function Oc(e,t){let n=t.params.tool===Mc,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
+isNew:n,code:s,async read(a){return o=await($e(le[e])?ma:ce)(e,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await mh(
 e,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){ee(a?`${a.name||s} is saved.`:`${s} is taken out.`),be(`\
-/shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Mc,A$=f(()=>{fe();it();Te();Be();Mc="+"});async function L$(e,t){let n=await Us({...t,blank:{poisson:.3},boxes:X0,toDraft:o=>({code:String(o.code??""),...Hh(
+/shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Mc,A$=f(()=>{fe();lt();Te();Ie();Mc="+"});async function L$(e,t){let n=await Us({...t,blank:{poisson:.3},boxes:Q0,toDraft:o=>({code:String(o.code??""),...Hh(
 o)}),fromDraft:o=>({...Uh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
 title("No such metal"),e.render(ke(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(t.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>L({name:l,
@@ -4653,16 +4654,16 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});e.render(i
           ${Gs(le.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
-                  ${t.isNew?Yr(n,t):d} ${r("name","Name")}
+                  ${t.isNew?Jr(n,t):d} ${r("name","Name")}
                   ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:Eh,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
                   ${ms.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
                 ${Wn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${Pn.map(l=>Z0(l,n))}</div>`)}
-          ${Jr(n,t,"metal")}
-        </form>`)}s(),e.ready()}function Z0({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
+              <div class="figure-cards">${Pn.map(l=>eS(l,n))}</div>`)}
+          ${Xr(n,t,"metal")}
+        </form>`)}s(),e.ready()}function eS({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
 .${p}`]??"",l=p=>o.wrong[`${e}.${p}`]??[],c=p=>u=>a(`${e}.${p}`,u),h=!s&&!Ac.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${e}">
     <legend>${t}${n?i` <span class="hint">(${n})</span>`:d}</legend>
     ${(o.wrong[e]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
@@ -4675,17 +4676,17 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});e.render(i
       ${q({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Lh.map(p=>[p,p]),change:c("sta\
 nding"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Ac,X0,E$=f(()=>{y();At();fe();zr();Ui();Xr();Cs();G();J();ie();Re();Ac=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],X0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+  </fieldset>`}var Ac,Q0,E$=f(()=>{y();Lt();fe();qr();Gi();Zr();Cs();G();J();ie();Be();Ac=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],Q0=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
 Note"},{name:"gauge_family",label:"Gauge numbers"},...ms,...Pn.flatMap(({name:e,label:t})=>[...Ac,["source","s\
-ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...Pn]});var N$={};ne(N$,{show:()=>eS});async function eS(e){let t=pa(e.params.kind);return t?e.params.tool===Mc&&!$e(le[t])?
-(e.title(`New ${Jt[t].one}`),e.render(la(le[t])),e.ready()):t==="metals"?L$(e,Oc(t,e)):tS(e,t):(e.render(ke("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function tS(e,t){let n=Jt[t],s=Oc(
-t,e),o=$e(le[t]),a=null,r=await Us({...s,blank:Q0[t],boxes:[{name:"code",label:"Code"},...nn(t)],toDraft:c=>({
-code:String(c.code??""),...Ma(t,c)}),fromDraft:(c,h)=>({...Oa(t,c,h),code:c.code.trim()}),preview:o?Kr(n.one,c=>{
+ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...Pn]});var N$={};ne(N$,{show:()=>nS});async function nS(e){let t=ua(e.params.kind);return t?e.params.tool===Mc&&!$e(le[t])?
+(e.title(`New ${Jt[t].one}`),e.render(ca(le[t])),e.ready()):t==="metals"?L$(e,Oc(t,e)):sS(e,t):(e.render(ke("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function sS(e,t){let n=Jt[t],s=Oc(
+t,e),o=$e(le[t]),a=null,r=await Us({...s,blank:tS[t],boxes:[{name:"code",label:"Code"},...nn(t)],toDraft:c=>({
+code:String(c.code??""),...Oa(t,c)}),fromDraft:(c,h)=>({...Aa(t,c,h),code:c.code.trim()}),preview:o?Yr(n.one,c=>{
 a=c,r.show()},e.signal):void 0,draw:()=>r&&l()},e.signal);if(!r.state.kept&&!s.isNew)return e.title("Not in th\
 e crib"),e.render(ke(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${t}">${n.
-title}</a>`)),e.ready();e.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=qr(r.state.kept));function l(){
+title}</a>`)),e.ready();e.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Kr(r.state.kept));function l(){
 let{state:c,change:h}=r;e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${t}">${n.title}</a></p>
         <h1>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${c.kept?.name}</span>`}
@@ -4694,17 +4695,17 @@ let{state:c,change:h}=r;e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <
         <form
           novalidate
           @submit=${p=>{p.preventDefault(),r.save()}}>
-          ${Gs(le[t],Qr({kind:t,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Yr(
+          ${Gs(le[t],ei({kind:t,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Jr(
 r,s):d}))}
-          ${Jr(r,s,n.one)}
-        </form>`)}l(),e.ready()}var Q0,P$=f(()=>{y();fe();At();zr();A$();_c();Te();Cs();Xr();ie();Re();Sc();E$();
-Q0={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
-wn",up:1},holders:{shape:"block",condition:"unknown"}}});var B$={};ne(B$,{show:()=>sS});async function sS(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(aS(n,o)),o=oS(n,s,
+          ${Xr(r,s,n.one)}
+        </form>`)}l(),e.ready()}var tS,P$=f(()=>{y();fe();Lt();qr();A$();_c();Te();Cs();Zr();ie();Be();Sc();E$();
+tS={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
+wn",up:1},holders:{shape:"block",condition:"unknown"}}});var B$={};ne(B$,{show:()=>aS});async function aS(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(iS(n,o)),o=rS(n,s,
 t),[a,r,l]=await Promise.all([M("GET","/devices",{signal:t}),M("GET","/crew-options",{signal:t}),wn(t).then(({
 network:h})=>h?M("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,nS);t.addEventListener("abort",()=>clearInterval(
-c))}function oS(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=Xo(r)}t()};
+joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,oS);t.addEventListener("abort",()=>clearInterval(
+c))}function rS(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=Zo(r)}t()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;e.devices=a.body.devices;let r=e.offer&&e.devices.find(l=>!e.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(e,{came:r,offer:null,name:""}):e.offer&&Date.parse(e.offer.expires_at)<=
@@ -4713,22 +4714,22 @@ s",{body:{role:e.role,name:e.name.trim()},signal:n});Object.assign(e,{offer:a,ca
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Remove ${a.name}? It can read nothing any more, and its cards\
  go from it when it next asks.`)&&(await M("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
 async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await M(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function aS(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function iS(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${e.fault?i`<p class="wrong" role="alert" data-test="fault">${e.fault}</p>`:d}
-    ${e.joining?i`<div class="crew-grid">${iS(e,t)}${lS(e.joining)}</div>`:rS()}
+    ${e.joining?i`<div class="crew-grid">${cS(e,t)}${dS(e.joining)}</div>`:lS()}
     <section class="panel" data-test="devices">
       <h2>Devices in the shop</h2>
-      ${cS(e,t)}
+      ${hS(e,t)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${Y({name:"labels-open",label:"A device that is not paired",value:e.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>t.setOpen(n==="open")})}
-    </section>`}function iS(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
+    </section>`}function cS(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
-        ${Xe[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
+        ${Ze[n.role].word}${n.name?i`: <b>${n.name}</b>`:d}. Works once, until
         ${ae(n.expires_at).slice(-5)}.
       </p>
       <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${R$(n.qr)} />
@@ -4746,22 +4747,22 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     </section>`:i`<section class="panel" data-test="let-in">
     <h2>Let a device in</h2>
     ${s?i`<p data-test="came">
-            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${Xe[s.role].word.toLowerCase()}.
+            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${Ze[s.role].word.toLowerCase()}.
           </p>`:d}
     ${Y({name:"role",label:"As",value:e.role,options:C$,change:o=>{e.role=o,t.draw()}})}
-    <p class="hint" data-test="role-does">${Xe[e.role].word}: ${Xe[e.role].does}.</p>
+    <p class="hint" data-test="role-does">${Ze[e.role].word}: ${Ze[e.role].does}.</p>
     ${L({name:"device-name",label:"Whose?",value:e.name,placeholder:"Ann's phone",change:o=>e.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${t.offer}>
       Show a pairing code
     </button>
-  </section>`}function lS(e){return i`<section class="panel" data-test="begin">
+  </section>`}function dS(e){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
     <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${R$(e.qr)} />
     <p>${e.shop}: ${e.https.map(t=>i`<span class="address">${t}</span> `)}</p>
     ${e.http.length?i`<p class="hint">Or type <span class="address">${e.http[0]}/join</span></p>`:d}
     ${e.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${dS(e.fingerprint)}</p>`:d}
-  </section>`}function cS({devices:e},t){return e.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${pS(e.fingerprint)}</p>`:d}
+  </section>`}function hS({devices:e},t){return e.length?i`<ul class="plain-list devices">
     ${e.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:d}
@@ -4777,8 +4778,8 @@ value:n.role,options:C$,change:s=>t.setRole(n,s)})}
                     Remove…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var nS,C$,rS,R$,dS,I$=f(()=>{y();F();_n();
-G();J();Ve();nS=2e3,C$=Object.entries(Xe).map(([e,{word:t}])=>[e,t]);rS=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var oS,C$,lS,R$,pS,I$=f(()=>{y();F();_n();
+G();J();ze();oS=2e3,C$=Object.entries(Ze).map(([e,{word:t}])=>[e,t]);lS=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4786,16 +4787,16 @@ G();J();Ve();nS=2e3,C$=Object.entries(Xe).map(([e,{word:t}])=>[e,t]);rS=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;R$=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,dS=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var ni,Lc=f(()=>{y();ni=i`<p class="hint" data-test="kept-how-long">
+  </section>`;R$=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,pS=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var si,Lc=f(()=>{y();si=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop; what still waits to be sent does not, so open Flangebook in the shop’s network first. Some phones ask
   each time before the camera may be used.
-</p>`});var D$={};ne(D$,{show:()=>hS});async function hS(e){e.title("Pair this device"),e.render(Me("Asking the shop…"));
-let t={me:null,code:pS(),name:R().name,fault:"",asking:!1,waits:0},n=()=>e.render(uS(t,n));t.me=await wn(e.signal).
-catch(()=>null),t.waits=(await Ue().catch(()=>[])).length,n(),e.ready()}function pS(){if(location.pathname!=="\
+</p>`});var D$={};ne(D$,{show:()=>uS});async function uS(e){e.title("Pair this device"),e.render(Me("Asking the shop…"));
+let t={me:null,code:mS(),name:R().name,fault:"",asking:!1,waits:0},n=()=>e.render(fS(t,n));t.me=await wn(e.signal).
+catch(()=>null),t.waits=(await Ge().catch(()=>[])).length,n(),e.ready()}function mS(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let e=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),e}function uS(e,t){let{me:n}=e;return n?n.role?mS(n):i`<div class="door">
+null,"",location.pathname),e}function fS(e,t){let{me:n}=e;return n?n.role?gS(n):i`<div class="door">
     <h1>Ask for pairing</h1>
     ${W$[Ut()??n.why]?i`<p data-test="why">${k("caution","Not paired")} ${W$[Ut()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${e.waits?i`<p data-test="waits">
@@ -4810,7 +4811,7 @@ null,"",location.pathname),e}function uS(e,t){let{me:n}=e;return n?n.role?mS(n):
     <form
       class="panel"
       novalidate
-      @submit=${s=>{s.preventDefault(),gS(e,t)}}>
+      @submit=${s=>{s.preventDefault(),bS(e,t)}}>
       ${L({name:"pair-code",label:"Pairing code",value:e.code,placeholder:"ABCD-1234",change:s=>e.code=s,wrong:e.
 fault?[e.fault]:[]})}
       ${L({name:"pair-name",label:"Whose device is this?",value:e.name,placeholder:"Ann's phone",change:s=>e.name=
@@ -4830,30 +4831,30 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function mS(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
+    </div>`}function gS(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
     </div>`:i`<div class="door">
     <h1>This device is paired</h1>
-    <p data-test="paired">${k("ok",Xe[t].word)} <b>${e.name}</b>: ${Xe[t].does}.</p>
+    <p data-test="paired">${k("ok",Ze[t].word)} <b>${e.name}</b>: ${Ze[t].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
-    ${ni}
+    ${si}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${fS}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${$S}>Unpair this device…</button>
     </p>
-  </div>`}async function fS(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await Nd()}async function gS(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Ed(e.
+  </div>`}async function $S(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await Nd()}async function bS(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Ed(e.
 code,e.name.trim()),H(),be(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-e,{asking:!1,fault:Xo(n)}),t()}}var W$,F$=f(()=>{y();_n();Pe();Be();se();ve();G();J();Lc();Re();W$={revoked:"T\
+e,{asking:!1,fault:Zo(n)}),t()}}var W$,F$=f(()=>{y();_n();Ce();Ie();se();ve();G();J();Lc();Be();W$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function j$({show:e,done:t,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>bS)throw new Error(
-"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await Fo(`/import?${h}`,
-o,"application/json",n,$S);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=wS(p)}s.busy="",e(),s.told?.imported&&
-t()}}return{state:s,choose:a,take:r}}function wS(e){if(!(e instanceof O))return[X(e)];let t=Object.entries(e.errors).
-slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var $S,bS,H$=f(()=>{F();$S=3e5,bS=6e7});function V$({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
+async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>_S)throw new Error(
+"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await jo(`/import?${h}`,
+o,"application/json",n,wS);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=yS(p)}s.busy="",e(),s.told?.imported&&
+t()}}return{state:s,choose:a,take:r}}function yS(e){if(!(e instanceof O))return[X(e)];let t=Object.entries(e.errors).
+slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var wS,_S,H$=f(()=>{F();wS=3e5,_S=6e7});function V$({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4872,10 +4873,10 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var $S,bS,H
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:d}
-      ${r.length?yS(s,r):d}
-      ${a?a.imported?xS(a):vS(s,a,n):d}
+      ${r.length?kS(s,r):d}
+      ${a?a.imported?TS(a):xS(s,a,n):d}
     </div>
-  </section>`}function vS(e,t,n){return i`<div data-test="import-preview">
+  </section>`}function xS(e,t,n){return i`<div data-test="import-preview">
     <p><b>${e}</b>, exported ${ae(t.exported_at)} by ${t.made_by}</p>
     <table>
       <thead>
@@ -4886,7 +4887,7 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var $S,bS,H
         </tr>
       </thead>
       <tbody>
-        ${_S.map(([s,o])=>i`<tr>
+        ${vS.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
               <td>${G$(t.holds[s])}</td>
               <td>${G$(t.here[s])}</td>
@@ -4904,33 +4905,33 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var $S,bS,H
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>kS(t)&&n()}>
+              @click=${()=>SS(t)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var _S,U$,yS,G$,kS,xS,z$=f(()=>{y();G();Ve();_S=[["press","Press"],["tools","Tools"],["metals","Meta\
-ls"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],U$=8;yS=(e,t)=>i`<div data-test="import-wrong">
+  </div>`}var vS,U$,kS,G$,SS,TS,z$=f(()=>{y();G();ze();vS=[["press","Press"],["tools","Tools"],["metals","Meta\
+ls"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],U$=8;kS=(e,t)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${e}</p>
     <ul>
       ${t.slice(0,U$).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
     ${t.length>U$?i`<p>There are more.</p>`:d}
     <p>Nothing in the shop was changed.</p>
-  </div>`;G$=e=>e===""?"none":e,kS=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
-trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),xS=({holds:e,
+  </div>`;G$=e=>e===""?"none":e,SS=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
+trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),TS=({holds:e,
 kept_as:t})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${e.cards} cards, ${e.trials} results.</p>
     ${t?i`<p>The shop that was there is kept as ${t}.</p>`:d}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var q$={};ne(q$,{show:()=>TS});async function TS(e){e.title("Backups and export");let t=j$({show:a,done:s,signal:e.
+  </div>`});var q$={};ne(q$,{show:()=>OS});async function OS(e){e.title("Backups and export");let t=j$({show:a,done:s,signal:e.
 signal}),n=await o();async function s(){H(),n=await o(),a()}async function o(){let{body:r}=await M("GET","/cop\
 ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Backups and export</h1>
         <div class="settings-grid">
-          ${MS(n)}
-          <div class="stack">${LS()}${V$(t)}</div>
-        </div>`)}a(),e.ready()}function MS({standing:e,last_good_at:t,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+          ${AS(n)}
+          <div class="stack">${NS()}${V$(t)}</div>
+        </div>`)}a(),e.ready()}function AS({standing:e,last_good_at:t,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
     <h2>Backups</h2>
-    <p data-test="standing">${OS(e)}</p>
+    <p data-test="standing">${LS(e)}</p>
     ${t?i`<p class="lead-line" data-test="last-good">Last good backup: ${ae(t)}</p>`:d}
     ${n?i`<p class="wrong" data-test="trouble">${ae(n.at)}: ${n.words}</p>`:d}
     <p>
@@ -4948,8 +4949,8 @@ ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hre
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${ae(a.at)}</td>
-                    <td>${SS[a.kind]}</td>
-                    <td>${AS(a.size_bytes)}</td>
+                    <td>${MS[a.kind]}</td>
+                    <td>${ES(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:d}
@@ -4957,9 +4958,9 @@ ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hre
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> restores one.
     </p>
-  </section>`}function OS(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
+  </section>`}function LS(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
  backup is over two days old"):e==="trouble"?k("stop","The last backup could not be made"):k("unknown","There \
-is no backup yet")}function LS(){return i`<section class="panel" data-test="panel-export">
+is no backup yet")}function NS(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and results, as open JSON. Bring it in again here, or
@@ -4969,10 +4970,10 @@ is no backup yet")}function LS(){return i`<section class="panel" data-test="pane
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var SS,AS,K$=f(()=>{y();F();H$();ve();G();z$();Ve();SS={night:"automatic","by-hand":"by hand",replaced:"\
-before it was replaced"};AS=e=>`${(e/1e6).toFixed(1)} MB`});async function Y$(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=lo(await ct(l),[]);await Qt(c,aa(os(e,["archived","se\
-ttings"]),c),{reason:"Restored from a device"}),await Sd(e),await Jo(t)}var J$=f(()=>{F();rs();en();Ce()});function X$(e){return e.length?i`<section class="panel" data-test="lost">
+  </section>`}var MS,ES,K$=f(()=>{y();F();H$();ve();G();z$();ze();MS={night:"automatic","by-hand":"by hand",replaced:"\
+before it was replaced"};ES=e=>`${(e/1e6).toFixed(1)} MB`});async function Y$(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
+{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=lo(await dt(l),[]);await Qt(c,ra(os(e,["archived","se\
+ttings"]),c),{reason:"Restored from a device"}),await Sd(e),await Xo(t)}var J$=f(()=>{F();rs();en();Re()});function X$(e){return e.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was restored from an earlier backup and does not know these cards. This device still has
@@ -4984,56 +4985,56 @@ ttings"]),c),{reason:"Restored from a device"}),await Sd(e),await Jo(t)}var J$=f
       ${e.map(t=>i`<li data-test="lost-${t.code}">
             <p><b>${t.title}</b> ${W(t.code)}</p>
             <div class="buttons">
-              ${B("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>ES(t)}>
+              ${B("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>PS(t)}>
                   Restore it
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>NS(t)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>CS(t)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:d}async function ES(e){try{await Y$(e),await H()}catch(t){ee(X(t))}}async function NS(e){confirm(
-`Throw away the card ${W(e.code)}, ${e.title}? This device may have the only copy.`)&&(await Jo(e.code),await ls())}
-var Z$=f(()=>{y();F();pe();it();J$();Ce();ve();ie()});var tb={};ne(tb,{show:()=>PS});async function PS(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Ht().catch(()=>[]),Ue().catch(()=>[]),Yo().catch(()=>[])]);t=
+  </section>`:d}async function PS(e){try{await Y$(e),await H()}catch(t){ee(X(t))}}async function CS(e){confirm(
+`Throw away the card ${W(e.code)}, ${e.title}? This device may have the only copy.`)&&(await Xo(e.code),await ls())}
+var Z$=f(()=>{y();F();pe();lt();J$();Re();ve();ie()});var tb={};ne(tb,{show:()=>RS});async function RS(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([Ht().catch(()=>[]),Ge().catch(()=>[]),Jo().catch(()=>[])]);t=
 {...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:e.signal,
 timeout:4e3}).catch(()=>null);t={...t,total:a?.body?.total??null},o()}function o(){e.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${RS(o)}
+            ${IS(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${BS(o)}
+            ${WS(o)}
           </section>
-          ${CS()}
+          ${BS()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${IS(t.entries)}
+            ${DS(t.entries)}
           </section>
           ${X$(t.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${FS(t)} ${ni}
+            ${HS(t)} ${si}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function CS(){
+        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function BS(){
 let e=es();return!e||e==="owner"?d:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
-    <p><b>${Xe[e].word}</b>: ${Xe[e].does}. The owner may change that under Shop, Crew.</p>
+    <p><b>${Ze[e].word}</b>: ${Ze[e].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function RS(e){let{units:t,inches:n}=R(),s=o=>{Wt(o),e()};return i`${Y({name:"units",label:"Unit\
+  </section>`}function IS(e){let{units:t,inches:n}=R(),s=o=>{Wt(o),e()};return i`${Y({name:"units",label:"Unit\
 s",value:t,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${t==="inch"?Y({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):d}
   ${Y({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function BS(e){let{theme:t,name:n}=R();
+  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:d}`}function WS(e){let{theme:t,name:n}=R();
 return i`${Y({name:"theme",label:"Theme",value:t,options:[["system","As the device"],["day","Day"],["shop","Sh\
 op, dark"]],change:s=>{Wt({theme:s==="shop"||s==="day"?s:"system"}),e()}})}
   ${L({name:"name",label:"Your name",value:n,change:s=>Wt({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function IS(e){return e.length?i`<ul class="waiting-list">
+hat the history says who."})}`}function DS(e){return e.length?i`<ul class="waiting-list">
       ${e.map(t=>i`<li data-test="waits-${t.id}">
             <p>
               <b>${eb(t)}</b> on <a href="/c/${t.code}">${W(t.code)}</a>,
@@ -5041,22 +5042,22 @@ hat the history says who."})}`}function IS(e){return e.length?i`<ul class="waiti
               ${t.body.note?i`<br /><span class="soft">${t.body.note}</span>`:d}
             </p>
             ${t.refused?i`<p data-test="refused">
-                      ${k("caution","Refused")} ${t.missing?`${No(t)}.`:""}
+                      ${k("caution","Refused")} ${t.missing?`${Po(t)}.`:""}
                       ${t.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>WS(t)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>FS(t)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>DS(t)}>
+                        @click=${()=>jS(t)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
-                    ${No(t)}. It is sent when the shop's server
+                    ${Po(t)}. It is sent when the shop's server
                     ${t.late?"takes it":"answers"}.
                   </p>`}
           </li>`)}
@@ -5067,9 +5068,9 @@ hat the history says who."})}`}function IS(e){return e.length?i`<ul class="waiti
       Nothing. Every result, note and edit typed here is saved in the shop.
     </p>`}function eb({kind:e,body:t}){if(e==="trial")return`${It(t)}, step ${t.step}`;if(e==="note")return"No\
 te";let n=Object.keys(t).filter(s=>s in Q$).map(s=>Q$[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
-was resolved"}async function WS(e){await gd(e.id),await H()}async function DS(e){confirm(`Throw away ${eb(e)} \
-on ${W(e.code)}? It cannot be brought back.`)&&(await zo(e.id),await ls())}function FS({cards:e,total:t}){let{
-reached:n,at:s}=Ze(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
+was resolved"}async function FS(e){await gd(e.id),await H()}async function jS(e){confirm(`Throw away ${eb(e)} \
+on ${W(e.code)}? It cannot be brought back.`)&&(await qo(e.id),await ls())}function HS({cards:e,total:t}){let{
+reached:n,at:s}=Qe(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
         <dd data-test="kept-cards">${e}${t===null?d:` of ${t}`}</dd>
@@ -5090,8 +5091,8 @@ r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:d}
     <button type="button" class="button" data-test="check-now" @click=${()=>H()}>Look again</button>`}var Q$,nb=f(
-()=>{y();F();_n();pe();Pe();Te();se();Ce();ve();G();J();Lc();Bs();Z$();pn();Ve();Q$={title:"title",note:"note",
-archived:"in use or archived",settings:"settings"}});_n();Pi();Be();var sb={home:()=>Promise.resolve().then(()=>(Ah(),Oh)),bend:()=>Promise.resolve().then(()=>(Lp(),Ap)),bench:()=>Promise.resolve().then(()=>(Ou(),Mu)),
+()=>{y();F();_n();pe();Ce();Te();se();Re();ve();G();J();Lc();Bs();Z$();pn();ze();Q$={title:"title",note:"note",
+archived:"in use or archived",settings:"settings"}});_n();Ci();Ie();var sb={home:()=>Promise.resolve().then(()=>(Ah(),Oh)),bend:()=>Promise.resolve().then(()=>(Lp(),Ap)),bench:()=>Promise.resolve().then(()=>(Ou(),Mu)),
 part:()=>Promise.resolve().then(()=>(qm(),zm)),scan:()=>Promise.resolve().then(()=>(ff(),mf)),card:()=>Promise.resolve().then(()=>(Af(),Of)),
 step:()=>Promise.resolve().then(()=>(Pf(),Nf)),trial:()=>Promise.resolve().then(()=>(qf(),zf)),history:()=>Promise.resolve().then(()=>(tg(),eg)),
 note:()=>Promise.resolve().then(()=>(sg(),ng)),settle:()=>Promise.resolve().then(()=>(ag(),og)),print:()=>Promise.resolve().then(()=>(cg(),lg)),
@@ -5099,15 +5100,15 @@ label:()=>Promise.resolve().then(()=>(pg(),hg)),labels:()=>Promise.resolve().the
 shop:()=>Promise.resolve().then(()=>(Sg(),xg)),press:()=>Promise.resolve().then(()=>(Yg(),Kg)),"test-bend":()=>Promise.resolve().then(()=>(v$(),y$)),
 learned:()=>Promise.resolve().then(()=>(T$(),S$)),tools:()=>Promise.resolve().then(()=>(O$(),M$)),tool:()=>Promise.resolve().then(()=>(P$(),N$)),
 crew:()=>Promise.resolve().then(()=>(I$(),B$)),pair:()=>Promise.resolve().then(()=>(F$(),D$)),copies:()=>Promise.resolve().then(()=>(K$(),q$)),
-settings:()=>Promise.resolve().then(()=>(nb(),tb))};se();ve();it();async function ab(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
+settings:()=>Promise.resolve().then(()=>(nb(),tb))};se();ve();lt();async function ab(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
 js");e.waiting&&ob(e.waiting),e.addEventListener("updatefound",()=>{let t=e.installing;t?.addEventListener("st\
 atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&ob(t)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(e){console.
 warn("The app could not be kept on this device:",e)}}function ob(e){ee("A newer Flangebook is here. It opens w\
 hen you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
 reload(),{once:!0}),e.postMessage("take over")}})}zs();ye(()=>zs());document.addEventListener("sync",()=>qt());document.addEventListener("held",()=>qt());document.
-addEventListener("storage",e=>{qt(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&St(),
-H())});document.addEventListener("turned-away",()=>{qt(),document.documentElement.dataset.screen!=="pair"&&St()});
+addEventListener("storage",e=>{qt(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&Tt(),
+H())});document.addEventListener("turned-away",()=>{qt(),document.documentElement.dataset.screen!=="pair"&&Tt()});
 document.addEventListener("rights",()=>{Ut()===null&&document.documentElement.dataset.screen!=="pair"&&hh()});
 Pd();ph(sb).finally(()=>{ah(),ab()});
 /**

@@ -3,6 +3,7 @@
 // for say none of it, and nothing is shown.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { flag, sentence, sentenceOrWords } from "../common/finding.js";
+import { fold } from "../common/fold.js";
 import { offer } from "../common/if_allowed.js";
 import { sizes } from "./flange_tolerances.js";
 import { stationList } from "./stations.js";
@@ -43,7 +44,10 @@ export function orderPanel(plan, ways) {
     }
     ${blocked(order.blocked ?? [])} ${remedies(order.remedies ?? [])} ${costs(order.wishes)}
     ${free === nothing ? nothing : html`<div class="buttons">${free}</div>`}
-    ${others(order.alternatives, ways)} ${stationList(plan)} ${sizes(plan)}
+    ${others(order.alternatives, ways)}
+    ${fold("Where the tools stand, and how near it comes", html`${stationList(plan)} ${sizes(plan)}`, {
+      test: "stations-fold",
+    })}
   </div>`;
 }
 
@@ -105,13 +109,16 @@ function costs(list) {
  */
 function others(list, { use }) {
   if (!list.length) return nothing;
-  return html`<h3>Other orders that can be made</h3>
-    <ul class="order-others" data-test="other-orders">
+  return fold(
+    "Other orders that can be made",
+    html`<ul class="order-others" data-test="other-orders">
       ${list.map(
         ({ sequence, words: compared }) =>
           html`<li>${run(sequence)} <span class="compared">${compared}</span> ${use(sequence)}</li>`,
       )}
-    </ul>`;
+    </ul>`,
+    { test: "others-fold" },
+  );
 }
 
 /**

@@ -5,6 +5,7 @@ import { poseDrawing } from "../../drawing/pose.js";
 import { angle, length, words } from "../../app/shell/units.js";
 import { drawnAngle } from "./first_hit.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "../common/findings_in_order.js";
+import { fold } from "../common/fold.js";
 import { orderPanel, saysOrder } from "./order_panel.js";
 import { toolsReason } from "../part/named_tools_fields.js";
 import { originWords } from "../common/figure_origin.js";
@@ -28,15 +29,7 @@ export function partPlan(plan, { save, order }) {
           })}
         </div>
         <div>
-          ${blankTable(plan.blank)} ${otherAllowances(plan.blank.bend_lines)}
-          <div class="buttons">
-            <button type="button" class="button" data-test="blank-svg" @click=${() => save("svg")}>
-              Drawing as SVG
-            </button>
-            <button type="button" class="button" data-test="blank-dxf" @click=${() => save("dxf")}>
-              Drawing as DXF
-            </button>
-          </div>
+          ${fold("Bend lines and drawings", bendLines(plan.blank, save), { test: "bend-lines-fold" })}
         </div>
       </div>
     </section>
@@ -55,10 +48,37 @@ export function partPlan(plan, { save, order }) {
     <section>
       <h2>Steps</h2>
       ${plan.order && !saysOrder(plan) ? html`<p data-test="order-words">${plan.order.words}</p>` : nothing}
-      ${stepsTable(plan)}
-      <div class="step-drawings">${plan.steps.map((step) => stepDrawing(step, plan.part.thickness_mm))}</div>
+      <div class="step-drawings">${plan.steps.map((step) => stepFold(step, plan.part.thickness_mm))}</div>
+      ${fold("All settings in a table", stepsTable(plan), { test: "steps-fold" })}
     </section>
     ${otherFindings(plan.checks)} ${everyTimeCautions(plan.checks)}`;
+}
+
+/**
+ * @param {Api.Blank} blank
+ * @param {Hands["save"]} save
+ */
+function bendLines(blank, save) {
+  return html`${blankTable(blank)} ${otherAllowances(blank.bend_lines)}
+    <div class="buttons">
+      <button type="button" class="button" data-test="blank-svg" @click=${() => save("svg")}>
+        Drawing as SVG
+      </button>
+      <button type="button" class="button" data-test="blank-dxf" @click=${() => save("dxf")}>
+        Drawing as DXF
+      </button>
+    </div>`;
+}
+
+/**
+ * A step in a line: what is bent, what is set, where the gauge stands. A tap shows how.
+ * @param {Api.Step} step
+ * @param {number} thickness
+ */
+function stepFold(step, thickness) {
+  const set = [words(angle(step.set_angle_deg)), `X ${length(step.gauge_x_mm, { digits: 1 }).text}`];
+  const line = html`${step.number}. ${stepName(step)} <span class="step-set">${set.join(", ")}</span>`;
+  return fold(line, stepDrawing(step, thickness), { test: "step-fold" });
 }
 
 /**
@@ -104,7 +124,7 @@ function stepDrawing(step, thickness) {
   };
   return html`<figure class="step-drawing" data-step=${step.number}>
     <figcaption>
-      <b>${step.number}. ${stepName(step)}</b> ${handling(step)} ${toolsReason(step)}
+      ${handling(step)} ${toolsReason(step)}
       <small data-test="origins">${originWords(step.origin)}</small>
       ${
         step.motion
