@@ -88,7 +88,7 @@ def test_the_owners_screen_shows_a_code_that_a_camera_reads(
     assert "#" not in phone.url
     by_test(phone, "pair").click()
     wait_ready(phone, "home")
-    expect(by_test(wide, "came")).to_contain_text("Screen at the press is in, as bench screen")
+    expect(by_test(wide, "came")).to_contain_text("Screen at the press is in, as press screen")
     expect(by_test(wide, "device").filter(has_text="Screen at the press")).to_be_visible()
 
 

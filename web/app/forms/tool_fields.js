@@ -65,6 +65,9 @@ const condition = [
 /** @type {FieldSpec} */
 const name = { name: "name", label: "Name", type: "text", broad: true };
 
+/** @param {string} wanted */
+const ofShape = (wanted) => (/** @type {Draft} */ draft) => draft.shape === wanted;
+
 /**
  * @param {import("./outline_dxf.js").DxfKind} dxf
  * @param {string} about
@@ -76,8 +79,35 @@ const points = (dxf, about) => ({
   type: "points",
   dxf,
   hint: `One point a line: x, y. x towards the back gauge, y up. ${about}`,
-  when: (draft) => draft.shape === "points",
+  when: ofShape("points"),
 });
+
+/**
+ * The shapes drawn from figures, and the one that is typed or read.
+ * @param {[string, string][]} drawn
+ * @returns {FieldSpec}
+ */
+const shape = (...drawn) => ({
+  name: "shape",
+  label: "Shape",
+  type: "pick",
+  broad: true,
+  options: [...drawn, ["points", "by points or DXF"]],
+});
+/** @type {FieldSpec} */
+const turned = {
+  name: "turned",
+  label: "Sits in the press",
+  type: "yes",
+  options: [
+    ["no", "as drawn"],
+    ["yes", "reversed"],
+  ],
+};
+/** @type {FieldGroup} */
+const ratingAndPieces = { title: "Rating and pieces", part: "rest", fields: [rating, segments] };
+/** @type {FieldGroup} */
+const placeAndCondition = { title: "Place and condition", part: "rest", fields: [...place, ...condition] };
 
 /** @param {Draft} draft */
 const oneV = (draft) => draft.shape !== "multi_v";
@@ -101,54 +131,36 @@ export const GROUPS = {
       title: "Outline",
       part: "outline",
       fields: [
-        {
-          name: "shape",
-          label: "Shape",
-          type: "pick",
-          broad: true,
-          options: [
-            ["straight", "straight"],
-            ["gooseneck", "gooseneck"],
-            ["points", "by points or DXF"],
-          ],
-        },
+        shape(["straight", "straight"], ["gooseneck", "gooseneck"]),
         { name: "height_mm", label: "Height, tip to seat", type: "length" },
         { name: "body_width_mm", label: "Width of the body", type: "length" },
         {
           name: "neck_relief_mm",
           label: "Throat behind the tip",
           type: "length",
-          when: (draft) => draft.shape === "gooseneck",
+          when: ofShape("gooseneck"),
         },
         {
           name: "neck_width_mm",
           label: "Thickness of the neck",
           type: "length",
-          when: (draft) => draft.shape === "gooseneck",
+          when: ofShape("gooseneck"),
           blank: "as the body",
         },
         {
           name: "throat_top_mm",
           label: "Throat begins to close",
           type: "length",
-          when: (draft) => draft.shape === "gooseneck",
+          when: ofShape("gooseneck"),
           blank: "as high as it can",
           hint: "Above the tip.",
         },
         points("punch", "The tip is at 0, 0."),
-        {
-          name: "turned",
-          label: "Sits in the press",
-          type: "yes",
-          options: [
-            ["no", "as drawn"],
-            ["yes", "reversed"],
-          ],
-        },
+        turned,
       ],
     },
-    { title: "Rating and pieces", part: "rest", fields: [rating, segments] },
-    { title: "Place and condition", part: "rest", fields: [...place, ...condition] },
+    ratingAndPieces,
+    placeAndCondition,
   ],
   dies: [
     {
@@ -171,46 +183,28 @@ export const GROUPS = {
       title: "Outline",
       part: "outline",
       fields: [
-        {
-          name: "shape",
-          label: "Shape",
-          type: "pick",
-          broad: true,
-          options: [
-            ["single_v", "single V"],
-            ["multi_v", "block with several V's"],
-            ["points", "by points or DXF"],
-          ],
-        },
+        shape(["single_v", "single V"], ["multi_v", "block with several V's"]),
         { name: "height_mm", label: "Height", type: "length" },
         { name: "width_mm", label: "Width", type: "length" },
-        {
-          name: "turned",
-          label: "Sits in the press",
-          type: "yes",
-          options: [
-            ["no", "as drawn"],
-            ["yes", "reversed"],
-          ],
-        },
+        turned,
         {
           name: "openings",
           label: "The V's of the block",
           type: "openings",
-          when: (draft) => draft.shape === "multi_v",
+          when: ofShape("multi_v"),
         },
         {
           name: "up",
           label: "V that is up",
           type: "number",
           hidden: true,
-          when: (draft) => draft.shape === "multi_v",
+          when: ofShape("multi_v"),
         },
         points("die", "The top face is at y 0, the V's middle at x 0."),
       ],
     },
-    { title: "Rating and pieces", part: "rest", fields: [rating, segments] },
-    { title: "Place and condition", part: "rest", fields: [...place, ...condition] },
+    ratingAndPieces,
+    placeAndCondition,
   ],
   holders: [
     { title: "What it is", part: "what", fields: [name, rating] },
@@ -218,17 +212,7 @@ export const GROUPS = {
       title: "Outline",
       part: "outline",
       fields: [
-        {
-          name: "shape",
-          label: "Shape",
-          type: "pick",
-          broad: true,
-          options: [
-            ["block", "plain block"],
-            ["clamps", "clamps that stick out"],
-            ["points", "by points or DXF"],
-          ],
-        },
+        shape(["block", "plain block"], ["clamps", "clamps that stick out"]),
         { name: "height_mm", label: "Height, seat to ram", type: "length" },
         {
           name: "overhang_front_mm",
@@ -241,24 +225,24 @@ export const GROUPS = {
           name: "clamp_height_mm",
           label: "Clamps up from the seat",
           type: "length",
-          when: (draft) => draft.shape === "clamps",
+          when: ofShape("clamps"),
         },
         {
           name: "body_front_mm",
           label: "Body above, to the front",
           type: "length",
-          when: (draft) => draft.shape === "clamps",
+          when: ofShape("clamps"),
         },
         {
           name: "body_back_mm",
           label: "Body above, to the back",
           type: "length",
-          when: (draft) => draft.shape === "clamps",
+          when: ofShape("clamps"),
         },
         points("holder", "The punch's seat is at 0, 0."),
       ],
     },
-    { title: "Place and condition", part: "rest", fields: [...place, ...condition] },
+    placeAndCondition,
   ],
   press: [
     {
