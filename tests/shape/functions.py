@@ -11,7 +11,7 @@ from pathlib import Path
 from shape.imports import tree
 
 MANY = 8
-_CONTAINERS = {"tuple", "list", "Sequence", "Mapping", "Iterable", "Iterator", "dict", "str", "int"}
+_CONTAINERS = {"tuple", "list", "Sequence", "int"}
 _NUMBERS = {"float", "Estimate"}
 UNITS = (
     "mm", "mm2", "cm", "kg", "kg/m3", "N", "N/mm", "MPa", "deg", "rad", "1/mm", "mm/mm", "mm/m",
@@ -54,7 +54,7 @@ def physical_functions(package: Path) -> list[PhysicalFunction]:
     """The public functions that return numbers, or what holds an ``Estimate``.
 
     A number is a ``float`` or an ``Estimate``, one or several of them, or none where there is
-    no answer. Points, arrays and counts are not looked at.
+    no answer, with a count beside them or not. Points, arrays and names are not looked at.
     """
     trees = {f: tree(f) for f in sorted(package.rglob("*.py"))}
     holders = {name for text in trees.values() for name in _holders(text)}
