@@ -12,8 +12,9 @@ import { onSettings, settings } from "../../app/shell/settings.js";
 import { sync } from "../../app/sync/sync.js";
 import { angle, length, lengthUnit, words } from "../../app/shell/units.js";
 import { badCode, noCard, refuse } from "../../view/card/no_card.js";
-import { checkList } from "../../view/common/finding.js";
+import { checkList, findingLines } from "../../view/common/finding.js";
 import { everyTimeCautions } from "../../view/common/findings_in_order.js";
+import { fold } from "../../view/common/fold.js";
 import { freshness } from "../../view/card/freshness.js";
 import { changesAside } from "../../view/card/saved_where.js";
 import { moveSign } from "../../view/plan/orientation.js";
@@ -154,6 +155,10 @@ function cardScreen(card, around, take, draw) {
           isBox(plan) ? flatDrawing(plan.blank, { tallest: 420 }) : nothing
         }
       </section>
+      <section class="panel card-trials">
+        <h2>Results</h2>
+        ${trials(card, around.waiting)}
+      </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
         ${saysOrder(plan) ? nothing : orderWords(plan.order)}${stepList(card)}
@@ -161,8 +166,7 @@ function cardScreen(card, around, take, draw) {
       ${
         saysOrder(plan)
           ? html`<section class="panel card-order">
-              <h2>Order</h2>
-              ${orderPanel(plan, linkTo(card.code))}
+              ${fold("Order", orderPanel(plan, linkTo(card.code)), { test: "order-fold" })}
             </section>`
           : nothing
       }
@@ -170,15 +174,11 @@ function cardScreen(card, around, take, draw) {
         others.length
           ? html`<section class="panel card-watch">
               <h2>What to watch</h2>
-              ${checkList(others)}
+              ${findingLines(others)}
             </section>`
           : nothing
       }
       ${everyTimeCautions(plan.checks)}
-      <section class="panel card-trials">
-        <h2>Results</h2>
-        ${trials(card, around.waiting)}
-      </section>
     </div>
   </article>`;
 }
