@@ -12,7 +12,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
 
-from flangebook.bending.prediction.air_bend import air_bend
+from flangebook.bending.prediction.air_bend import BendCase, air_bend
 from flangebook.bending.prediction.correction import correction_table
 from flangebook.bending.prediction.first_hit import first_hit
 from flangebook.bending.tools.setting_limits import setting_limits
@@ -158,11 +158,12 @@ def test_the_offered_setting_is_the_engines_own(
     part = plan["part"]
     thickness = part["thickness_mm"]
     metal = shop.metals[part["metal"]]
-    bend = air_bend(metal, thickness, part["bend_length_mm"], 90.0, die, punch.tip_radius_mm)
+    case = BendCase(metal, thickness, part["bend_length_mm"], 90.0, die, punch.tip_radius_mm)
+    bend = air_bend(case)
     reach = max(abs(measured - 90.0), 0.1)
     ends = setting_limits(die, punch, thickness, bend.inside_radius_mm.nominal)
-    first = first_hit(bend, 90.0, thickness, die, ends)
-    rows = correction_table(bend, 90.0, thickness, die, ends, reach, reach, start=first)
+    first = first_hit(bend, case, ends)
+    rows = correction_table(bend, case, ends, reach, reach, start=first)
     exact = min(rows, key=lambda row: abs(row.measured_deg - measured))
     assert exact.measured_deg == pytest.approx(measured)
     offered = next_setting(step, {"measured_deg": measured}, 600.0)

@@ -6,25 +6,59 @@ from dataclasses import replace
 
 from sheet_metals import die, metal
 
-from flangebook.bending.learning.learned import expected_from
-from flangebook.bending.learning.lessons import depth_beside_mm
+from flangebook.bending.learning.learned import Learning, put_in, teach
+from flangebook.bending.learning.lessons import lessons
 from flangebook.bending.learning.readings import deduction_from_k
 from flangebook.bending.learning.trial import SetUp, Trial
+from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
+from flangebook.bending.prediction.predicted_bend import depth_at_mm
+from flangebook.bending.tools.tooling import SetBy
 
 STEEL = metal()
-EXPECTED = expected_from(STEEL)
-HERE = SetUp(STEEL.code, 2.0, 100.0, 90.0, die(16.0, 60.0, 2.0), 1.0, 60.0)
+HERE = SetUp(BendCase(STEEL, 2.0, 100.0, 90.0, die(16.0, 60.0, 2.0), 1.0), 60.0)
 
 
-def elsewhere(v_mm: float = 16.0, thickness_mm: float = 2.0, angle_deg: float = 90.0, **other):
+def expected(set_up: SetUp) -> AirBend:
+    """The prediction that trials are held against."""
+    return air_bend(set_up.case)
+
+
+def with_case(set_up: SetUp, **changes) -> SetUp:
+    """The set-up with another sheet, bend or tools."""
+    return replace(set_up, case=replace(set_up.case, **changes))
+
+
+def of_metal(set_up: SetUp, code: str) -> SetUp:
+    """The set-up of a metal that is called otherwise."""
+    return with_case(set_up, metal=replace(set_up.case.metal, code=code))
+
+
+def elsewhere(
+    v_mm: float = 16.0, thickness_mm: float = 2.0, angle_deg: float = 90.0, **other
+) -> SetUp:
     """Another set-up of the same metal."""
-    return replace(
+    return with_case(
         HERE,
         die=die(v_mm, 60.0, 2.0),
         thickness_mm=thickness_mm,
         included_angle_deg=angle_deg,
         **other,
     )
+
+
+def learn(bend: AirBend, set_up: SetUp, trials, set_by: SetBy | None = None) -> Learning:
+    """What trials of the set-up's metal make of a predicted bend; those of others are passed over.
+
+    A shop's own evidence is put together the same way, piece by piece.
+    """
+    metal = set_up.case.metal.code
+    mine = [trial for trial in trials if trial.set_up.case.metal.code == metal]
+    return put_in(bend, set_up, teach(mine, lambda trial: lessons(trial, set_by)))
+
+
+def learned(bend: AirBend, set_up: SetUp, trials, set_by: SetBy | None = None) -> AirBend:
+    """The bend that :func:`learn` comes to."""
+    return learn(bend, set_up, trials, set_by).bend
 
 
 def strip(
@@ -45,11 +79,12 @@ def strip(
     k: the sheet's K-factor at the expected radius; None is as expected. offset_mm: how much
     more the press shows.
     """
-    measured = set_up.included_angle_deg if measured_deg is None else measured_deg
-    as_made = set_up.at(
-        thickness_mm=thickness_mm or set_up.thickness_mm, included_angle_deg=measured
+    case = set_up.case
+    measured = case.included_angle_deg if measured_deg is None else measured_deg
+    as_made = replace(
+        case, thickness_mm=thickness_mm or case.thickness_mm, included_angle_deg=measured
     )
-    bend = EXPECTED(as_made)
+    bend = air_bend(as_made)
     loaded = measured - springs * bend.springback_deg.nominal
     r = bend.inside_radius_mm.nominal
     deduction = bend.bend_deduction_mm.nominal
@@ -61,7 +96,7 @@ def strip(
         measured,
         loaded_deg=loaded if under_load else None,
         set_angle_deg=None if under_load else loaded,
-        punch_depth_mm=depth_beside_mm(bend, as_made, loaded) + offset_mm,
+        punch_depth_mm=depth_at_mm(bend, as_made, loaded) + offset_mm,
         thickness_mm=thickness_mm,
         radius_mm=radius * r,
         flat_length_mm=100.0,

@@ -14,7 +14,7 @@ from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.geometry.air_bend_geometry import angle_at_depth, smallest_flange_mm
 from flangebook.bending.handbook.inside_radius import inside_radius
-from flangebook.bending.prediction.air_bend import FIRST_BEND_DOUBT_DEG, AirBend, air_bend
+from flangebook.bending.prediction.air_bend import FIRST_BEND_DOUBT_DEG, AirBend, BendCase, air_bend
 from flangebook.bending.prediction.handbook_bend import handbook_bend
 from flangebook.bending.prediction.modelled_bend import beside
 
@@ -23,7 +23,7 @@ DIE = die(16.0, 30.0, 2.0)
 
 
 def predict(angle=90.0, tip=1.0, dimension="din6935", t=2.0, v=16.0) -> AirBend:
-    return air_bend(metal(), t, 1000.0, angle, die(v, 30.0, v / 8), tip, dimension)
+    return air_bend(BendCase(metal(), t, 1000.0, angle, die(v, 30.0, v / 8), tip, dimension))
 
 
 @settings(max_examples=150)
@@ -52,7 +52,7 @@ def test_every_figure_is_a_band_with_a_basis(t, v_over_t, angle, tip_over_t, dim
 
 
 def by_handbook(angle=90.0, tip=1.0) -> AirBend:
-    return handbook_bend(metal(), 2.0, 1000.0, angle, die(16.0, 30.0, 2.0), tip)
+    return handbook_bend(BendCase(metal(), 2.0, 1000.0, angle, die(16.0, 30.0, 2.0), tip))
 
 
 @pytest.mark.parametrize(("v", "angle", "why"), [
@@ -62,7 +62,7 @@ def by_handbook(angle=90.0, tip=1.0) -> AirBend:
 ])  # fmt: skip
 def test_where_the_model_does_not_hold_the_handbook_answers_and_says_why(v, angle, why):
     bend = predict(angle, v=v)
-    plain = handbook_bend(metal(), 2.0, 1000.0, angle, die(v, 30.0, v / 8), 1.0)
+    plain = handbook_bend(BendCase(metal(), 2.0, 1000.0, angle, die(v, 30.0, v / 8), 1.0))
     assert bend.model is None
     assert bend.handbook is None
     assert why in bend.why_no_model
@@ -77,13 +77,13 @@ def test_where_the_model_does_not_hold_the_handbook_answers_and_says_why(v, angl
 
 def test_a_metal_the_model_cannot_use_is_said_and_the_handbook_answers():
     """A yield strength of 240 MPa against E of 6000: no sheet metal."""
-    bend = air_bend(metal(youngs_mpa=6000.0), 2.0, 1000.0, 90.0, DIE, 1.0)
+    bend = air_bend(BendCase(metal(youngs_mpa=6000.0), 2.0, 1000.0, 90.0, DIE, 1.0))
     assert bend.model is None
     assert "cannot use the metal's figures" in bend.force_n.basis
 
 
 def test_the_length_only_scales_the_force():
-    short, long = (air_bend(metal(), 2.0, x, 90.0, DIE, 1.0) for x in (100.0, 2500.0))
+    short, long = (air_bend(BendCase(metal(), 2.0, x, 90.0, DIE, 1.0)) for x in (100.0, 2500.0))
     assert long.force_n.high == pytest.approx(25.0 * short.force_n.high)
     assert long.handbook.force_n.nominal == pytest.approx(25.0 * short.handbook.force_n.nominal)
     assert long.punch_depth_mm == short.punch_depth_mm
@@ -104,7 +104,7 @@ def test_the_checks_are_held_against_the_higher_of_both(angle, tip):
 def test_springback_reaches_down_to_common_practice(shipped_metals):
     """Usual figures of mild steel at 90 degrees and V = 8 t: 0.5 to 1.5 degrees and more."""
     steel = shipped_metals["mild-steel-cr"]
-    bend = air_bend(steel, 2.0, 1000.0, 90.0, die(16.0, 86.0, 2.4), 1.0)
+    bend = air_bend(BendCase(steel, 2.0, 1000.0, 90.0, die(16.0, 86.0, 2.4), 1.0))
     usual, model = steel.springback_at_90_deg, bend.model.nominal.springback_deg
     assert bend.springback_deg.low == usual.low
     assert usual.nominal < bend.springback_deg.nominal < model
@@ -232,9 +232,9 @@ def test_acute_bend_with_a_big_punch_is_refused_with_a_remedy():
 def test_bend_that_would_have_to_be_pressed_shut_is_refused():
     springy = metal(springback_deg=6.0)
     with pytest.raises(RangeError, match="pressed shut"):
-        handbook_bend(springy, 2.0, 1000.0, 12.0, die(16.0, 5.0, 2.0), 0.5)
+        handbook_bend(BendCase(springy, 2.0, 1000.0, 12.0, die(16.0, 5.0, 2.0), 0.5))
     with pytest.raises(RangeError, match="after release at the sharpest, not to 6") as error:
-        air_bend(metal(), 2.0, 1000.0, 6.0, die(16.0, 1.0, 2.0), 0.5)
+        air_bend(BendCase(metal(), 2.0, 1000.0, 6.0, die(16.0, 1.0, 2.0), 0.5))
     assert error.value.right
 
 
@@ -242,12 +242,12 @@ def test_bend_that_would_have_to_be_pressed_shut_is_refused():
 def test_a_die_that_ends_the_bend_too_soon_is_seen_past(code, shipped_metals):
     """The loaded angle comes out sharper than the die, as in a sharper die of the same
     shoulders, so that the findings can say which die would do."""
-    blunt = air_bend(shipped_metals[code], 2.0, 1000.0, 90.0, die(16.0, 86.0, 2.4), 1.0)
+    blunt = air_bend(BendCase(shipped_metals[code], 2.0, 1000.0, 90.0, die(16.0, 86.0, 2.4), 1.0))
     assert blunt.model is not None
     assert blunt.model.nominal.set_angle_deg < 86.0
     # Shoulder centres at V/2 + rd tan(flank/2) from the middle, flank 90 less half the angle.
     same = 16.0 + 2 * 2.4 * (tan(radians(47.0 / 2)) - tan(radians(75.0 / 2)))
-    sharp = air_bend(shipped_metals[code], 2.0, 1000.0, 90.0, die(same, 30.0, 2.4), 1.0)
+    sharp = air_bend(BendCase(shipped_metals[code], 2.0, 1000.0, 90.0, die(same, 30.0, 2.4), 1.0))
     assert sharp.model is not None
     one, other = sharp.model.nominal, blunt.model.nominal
     assert one.set_angle_deg == pytest.approx(other.set_angle_deg, abs=1e-3)
@@ -260,7 +260,7 @@ def test_a_die_that_ends_the_bend_too_soon_is_seen_past(code, shipped_metals):
 ])  # fmt: skip
 def test_tools_that_do_not_fit_the_opening_are_refused(shoulder, tip, what):
     with pytest.raises(InputError, match=what) as error:
-        air_bend(metal(), 2.0, 1000.0, 90.0, die(16.0, 30.0, shoulder), tip)
+        air_bend(BendCase(metal(), 2.0, 1000.0, 90.0, die(16.0, 30.0, shoulder), tip))
     assert error.value.right
 
 
@@ -274,7 +274,7 @@ def test_no_bend_is_refused(angle):
 @pytest.mark.parametrize("thickness_mm", [0.0, -2.0, float("nan"), float("inf"), 1e9])
 def test_no_sheet_is_refused(thickness_mm):
     with pytest.raises(InputError):
-        air_bend(metal(), thickness_mm, 1000.0, 90.0, DIE, 1.0)
+        air_bend(BendCase(metal(), thickness_mm, 1000.0, 90.0, DIE, 1.0))
 
 
 # A 2D plane-strain finite-element run of the same bends (t 2, V 16, tip 1, shoulder 2.4, die 86
@@ -290,7 +290,7 @@ FINITE_ELEMENTS = {
 @pytest.mark.parametrize("code", FINITE_ELEMENTS)
 def test_finite_elements_lie_in_the_bands(code, shipped_metals):
     depth, sprung, radius_over_v = FINITE_ELEMENTS[code]
-    bend = air_bend(shipped_metals[code], 2.0, 1000.0, 90.0, die(16.0, 86.0, 2.4), 1.0)
+    bend = air_bend(BendCase(shipped_metals[code], 2.0, 1000.0, 90.0, die(16.0, 86.0, 2.4), 1.0))
     assert bend.punch_depth_mm.low <= depth <= bend.punch_depth_mm.high
     assert bend.springback_deg.low <= sprung <= bend.springback_deg.high
     assert bend.inside_radius_mm.low <= radius_over_v * 16.0 <= bend.inside_radius_mm.high

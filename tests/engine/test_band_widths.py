@@ -9,7 +9,7 @@ import pytest
 from sheet_metals import die
 
 from flangebook.bending import prediction
-from flangebook.bending.prediction.air_bend import air_bend
+from flangebook.bending.prediction.air_bend import BendCase, air_bend
 
 PAGE = Path(prediction.__path__[0]) / "README.md"
 ROWS = {
@@ -31,7 +31,7 @@ def printed(name: str) -> list[list[float]]:
 @pytest.mark.parametrize("name", ROWS)
 def test_the_table_is_true(name, shipped_metals):
     metal = shipped_metals[ROWS[name]]
-    bend = air_bend(metal, 2.0, 1.0, 90.0, die(16.0, 80.0, 2.4), 1.5)
+    bend = air_bend(BendCase(metal, 2.0, 1.0, 90.0, die(16.0, 80.0, 2.4), 1.5))
     force, spring, radius, depth = printed(name)
     for shown, band, digit in (
         (force, bend.force_n, 0.5),

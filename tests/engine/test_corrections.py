@@ -9,7 +9,7 @@ from sheet_metals import die, metal, punch
 
 from flangebook.bending.errors import InputError
 from flangebook.bending.geometry.air_bend_geometry import angle_at_depth, punch_depth_mm
-from flangebook.bending.prediction.air_bend import air_bend
+from flangebook.bending.prediction.air_bend import BendCase, air_bend
 from flangebook.bending.prediction.correction import (
     correct_setting,
     correction_table,
@@ -76,8 +76,9 @@ def test_depth_and_angle_of_a_correction_agree(wanted, error):
 
 
 def test_table_runs_both_ways_in_half_degrees():
-    bend = air_bend(metal(), 2.0, 1000.0, 90.0, DIE, 1.0)
-    rows = correction_table(bend, 90.0, 2.0, DIE, setting_limits(DIE, punch(28.0), 2.0, 2.56))
+    case = BendCase(metal(), 2.0, 1000.0, 90.0, DIE, 1.0)
+    bend = air_bend(case)
+    rows = correction_table(bend, case, setting_limits(DIE, punch(28.0), 2.0, 2.56))
     assert [r.measured_deg for r in rows] == [85.0 + 0.5 * i for i in range(21)]
     assert rows[10].set_angle_deg == pytest.approx(bend.set_angle_deg.nominal)
     assert rows[10].punch_depth_mm == pytest.approx(bend.punch_depth_mm.nominal)
@@ -89,8 +90,9 @@ def test_table_runs_both_ways_in_half_degrees():
 
 def test_table_leaves_out_what_cannot_be_set():
     """Next to flat there is no flatter setting; the rows are gone, not bent to fit."""
-    bend = air_bend(metal(), 2.0, 1000.0, 177.0, DIE, 1.0)
-    rows = correction_table(bend, 177.0, 2.0, DIE, setting_limits(DIE, punch(28.0), 2.0, 2.56))
+    case = BendCase(metal(), 2.0, 1000.0, 177.0, DIE, 1.0)
+    bend = air_bend(case)
+    rows = correction_table(bend, case, setting_limits(DIE, punch(28.0), 2.0, 2.56))
     assert 0 < len(rows) < 21
     assert all(0 < r.measured_deg < 180 and 0 < r.set_angle_deg < 180 for r in rows)
 
@@ -100,8 +102,9 @@ def test_table_leaves_out_what_cannot_be_set():
     [SettingLimits(87.0, 99.0, ("punch angle",)), SettingLimits(20.0, 7.1, ("press stroke",))],
 )
 def test_table_ends_where_tools_or_press_end(limits):
-    bend = air_bend(metal(), 2.0, 1000.0, 90.0, DIE, 1.0)
-    rows = correction_table(bend, 90.0, 2.0, DIE, limits)
+    case = BendCase(metal(), 2.0, 1000.0, 90.0, DIE, 1.0)
+    bend = air_bend(case)
+    rows = correction_table(bend, case, limits)
     assert 0 < len(rows) < 21
     assert rows[0].measured_deg == 85.0
     assert not any(limits.beyond(row.set_angle_deg, row.punch_depth_mm) for row in rows)

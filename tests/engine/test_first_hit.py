@@ -17,7 +17,7 @@ from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.part.metals import Figure, Metal
 from flangebook.bending.part.part import Bend, Part
-from flangebook.bending.prediction.air_bend import air_bend
+from flangebook.bending.prediction.air_bend import BendCase, air_bend
 from flangebook.bending.prediction.first_hit import (
     FirstHit,
     depth_doubt_deg,
@@ -81,9 +81,10 @@ def test_nine_in_ten_of_both_together_add_up_as_a_root_of_squares(low, down, up,
 def test_nine_in_ten_first_hits_come_out_exact_or_open(code):
     """Springback and depth drawn by themselves, each with nine in ten inside its band: normal on
     either side of the nominal, or evenly. The interval is counted for the normal one."""
-    one = air_bend(STARTER_METALS[code], 2.0, 1.0, 90.0, DIE, 1.5)
+    case = BendCase(STARTER_METALS[code], 2.0, 1.0, 90.0, DIE, 1.5)
+    one = air_bend(case)
     spring, (flatter, sharper) = one.springback_deg, depth_doubt_deg(one)
-    hit = first_hit(one, 90.0, 2.0, DIE, SettingLimits(60.5, 99.0, ("die angle",)))
+    hit = first_hit(one, case, SettingLimits(60.5, 99.0, ("die angle",)))
     assert hit is not None
     draw = random.Random(code)
 
@@ -151,8 +152,9 @@ def test_nine_in_ten_first_pieces_of_drawn_shops_come_out_exact_or_open(code):
     for every bend: 84 in 100 of 304 over V 8 came out exact or open."""
     draw, row, pieces = random.Random(code), STARTER_METALS[code], 300
     for t, v in ((1.0, 8.0), (3.0, 24.0)):
-        one = air_bend(row, t, 1.0, 90.0, die(v, 60.0, 0.15 * v), 0.75 * t)
-        hit = first_hit(one, 90.0, t, die(v, 60.0, 0.15 * v), SettingLimits(60.5, 99.0, ("",)))
+        case = BendCase(row, t, 1.0, 90.0, die(v, 60.0, 0.15 * v), 0.75 * t)
+        one = air_bend(case)
+        hit = first_hit(one, case, SettingLimits(60.5, 99.0, ("",)))
         assert hit is not None
         came = [first_piece(draw, row, t, v, hit, one.springback_deg) for _ in range(pieces)]
         assert sum(y >= 90.0 for y in came) >= 0.9 * pieces
@@ -181,9 +183,10 @@ def test_a_press_that_measures_the_angle_leaves_the_springback_s_doubt(set_by):
 
 @given(wanted_angles, st.floats(0.8, 3.0), st.floats(0.5, 2.0))
 def test_a_first_hit_is_milder_than_the_expected_setting_and_inside_the_limits(wanted, t, tip):
-    one = air_bend(metal(), t, 1.0, wanted, die(8 * t, 30.0, t), tip)
+    case = BendCase(metal(), t, 1.0, wanted, die(8 * t, 30.0, t), tip)
+    one = air_bend(case)
     limits = setting_limits(die(8 * t, 30.0, t), punch(28.0, tip), t, one.inside_radius_mm.nominal)
-    hit = first_hit(one, wanted, t, die(8 * t, 30.0, t), limits)
+    hit = first_hit(one, case, limits)
     assume(not limits.beyond(one.set_angle_deg.nominal, one.punch_depth_mm.nominal))
     assume(hit is not None)
     assert hit.set_angle_deg > one.set_angle_deg.nominal
@@ -192,15 +195,17 @@ def test_a_first_hit_is_milder_than_the_expected_setting_and_inside_the_limits(w
 
 
 def test_where_even_the_expected_setting_is_out_of_reach_there_is_no_first_hit():
-    one = air_bend(metal(), 2.0, 1.0, 90.0, DIE, 1.5)
+    case = BendCase(metal(), 2.0, 1.0, 90.0, DIE, 1.5)
+    one = air_bend(case)
     between_both = one.set_angle_deg.nominal + 0.2
     limits = SettingLimits(between_both, 99.0, ("die angle",))
-    assert first_hit(one, 90.0, 2.0, DIE, limits) is None
+    assert first_hit(one, case, limits) is None
 
 
 def test_a_bend_so_flat_that_a_first_hit_would_not_bend_it_has_none():
-    one = air_bend(metal(), 2.0, 1.0, 178.8, DIE, 1.5)
-    assert first_hit(one, 178.8, 2.0, DIE, SettingLimits(60.5, 99.0, ("die angle",))) is None
+    case = BendCase(metal(), 2.0, 1.0, 178.8, DIE, 1.5)
+    one = air_bend(case)
+    assert first_hit(one, case, SettingLimits(60.5, 99.0, ("die angle",))) is None
 
 
 @pytest.mark.parametrize("code", STARTER_METALS)

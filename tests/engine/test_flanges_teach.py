@@ -8,24 +8,24 @@ from random import Random
 import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
-from learning_trials import EXPECTED, HERE, elsewhere
+from learning_trials import HERE, elsewhere, expected, learn, of_metal, with_case
 
 from flangebook.bending.learning.gauge_zero import gauge_zero
 from flangebook.bending.learning.joint import GAUGE_SD_MM
-from flangebook.bending.learning.learned import learn, put_in, teach
+from flangebook.bending.learning.learned import put_in, teach
 from flangebook.bending.learning.lessons import lessons
 from flangebook.bending.learning.readings import FLANGE_MM
 from flangebook.bending.learning.trial import Trial
 
-PLAIN = EXPECTED(HERE)
+PLAIN = expected(HERE)
 PLACES = (HERE, elsewhere(20.0), elsewhere(10.0, 1.2), elsewhere(12.0, 1.5), elsewhere(25.0, 3.0))
 few = settings(max_examples=25)
 
 
 def gauged(name: str, off_mm: float, set_up=HERE, measured_deg: float | None = None) -> Trial:
     """A piece whose gauged flange came out too long by so much, whatever the cause."""
-    measured = set_up.included_angle_deg if measured_deg is None else measured_deg
-    bend = EXPECTED(set_up.at(thickness_mm=set_up.thickness_mm, included_angle_deg=measured))
+    measured = set_up.case.included_angle_deg if measured_deg is None else measured_deg
+    bend = expected(with_case(set_up, included_angle_deg=measured))
     deduction = bend.bend_deduction_mm.nominal + 2.0 * off_mm
     return Trial(name, set_up, measured, gauged_deduction_mm=deduction)
 
@@ -40,11 +40,11 @@ def flanges(draw: Random, more_mm: float, zero_mm: float, places, many: int):
 
 
 def deduction(trials) -> float:
-    return learn(PLAIN, HERE, trials, EXPECTED).bend.bend_deduction_mm.nominal
+    return learn(PLAIN, HERE, trials).bend.bend_deduction_mm.nominal
 
 
 def zero_of(trials):
-    solved = teach(trials, lambda t: lessons(t, EXPECTED)).by_figure["deduction"]
+    solved = teach(trials, lessons).by_figure["deduction"]
     return gauge_zero(solved, "")
 
 
@@ -54,11 +54,11 @@ def test_several_flanges_move_the_deduction_and_so_the_blank():
     moved = deduction(trials) - PLAIN.bend_deduction_mm.nominal
     assert 0.1 < moved < 0.35
     others = [
-        replace(trial, set_up=replace(trial.set_up, metal="another"))
+        replace(trial, set_up=of_metal(trial.set_up, "another"))
         for trial in flanges(Random(2), 0.0, 0.0, PLACES, 4)
     ]
-    of_others = [x for t in others for x in lessons(t, EXPECTED)[0]]
-    apart = put_in(PLAIN, HERE, teach(trials, lambda t: lessons(t, EXPECTED), of_others)).bend
+    of_others = [x for t in others for x in lessons(t)[0]]
+    apart = put_in(PLAIN, HERE, teach(trials, lessons, of_others)).bend
     told = apart.bend_deduction_mm.nominal - PLAIN.bend_deduction_mm.nominal
     assert told == pytest.approx(0.4, abs=0.1)
     assert abs(told - 0.4) < abs(moved - 0.4)
@@ -102,7 +102,7 @@ def test_one_more_flange_moves_the_deduction_within_its_doubt(many, off, seed):
     deduction may move by more than among good ones, but by less than half of what it is given
     with as doubt."""
     before = flanges(Random(seed), 0.1, 0.0, (HERE,), many)
-    band = learn(PLAIN, HERE, before, EXPECTED).bend.bend_deduction_mm
+    band = learn(PLAIN, HERE, before).bend.bend_deduction_mm
     moved = deduction([*before, gauged("odd", off)]) - band.nominal
     assert abs(moved) < 0.5 * (band.high - band.nominal)
 
@@ -112,8 +112,8 @@ def test_a_gauge_that_is_off_shows_in_every_metal_and_leaves_the_deductions():
     found = zero_of(trials)
     assert found.systematic
     assert found.zero_mm == pytest.approx(0.3, abs=0.12)
-    one = replace(gauged("b", 0.3), set_up=replace(HERE, metal="another"))
-    solved = teach(trials, lambda t: lessons(t, EXPECTED), lessons(one, EXPECTED)[0])
+    one = replace(gauged("b", 0.3), set_up=of_metal(HERE, "another"))
+    solved = teach(trials, lessons, lessons(one)[0])
     more = gauge_zero(solved.by_figure["deduction"], "")
     assert more.sd_mm < found.sd_mm
 
@@ -123,14 +123,12 @@ def test_what_one_metal_has_alone_is_mostly_its_deductions():
         return [
             x
             for i in range(5)
-            for x in lessons(
-                replace(gauged(f"{metal}{i}", off), set_up=replace(HERE, metal=metal)), EXPECTED
-            )[0]
+            for x in lessons(replace(gauged(f"{metal}{i}", off), set_up=of_metal(HERE, metal)))[0]
         ]
 
     others = [x for metal in "bcd" for x in of(metal, 0.0)]
     mine = [gauged(f"t{i}", 0.2) for i in range(5)]
-    solved = teach(mine, lambda t: lessons(t, EXPECTED), others).by_figure["deduction"]
+    solved = teach(mine, lessons, others).by_figure["deduction"]
     found = gauge_zero(solved, "")
     assert not found.systematic
     assert found.zero_mm < 0.1
@@ -145,7 +143,7 @@ def test_two_flanges_prove_nothing(error, count):
 def test_flanges_before_the_zero_was_set_teach_the_metal_and_not_the_new_zero():
     old = [replace(t, set_up=replace(t.set_up, gauge="before")) for t in
            flanges(Random(5), 0.0, 0.4, PLACES, 4)]  # fmt: skip
-    solved = teach(old, lambda t: lessons(t, EXPECTED)).by_figure["deduction"]
+    solved = teach(old, lessons).by_figure["deduction"]
     assert gauge_zero(solved, "before").systematic
     now = gauge_zero(solved, "")
     assert (now.zero_mm, now.flanges, now.systematic) == (0.0, 0, False)
@@ -154,7 +152,7 @@ def test_flanges_before_the_zero_was_set_teach_the_metal_and_not_the_new_zero():
 
 def test_the_angle_that_came_is_taken_out_first():
     open_one = gauged("t", 0.0, measured_deg=93.0)
-    (lesson,) = [x for x in lessons(open_one, EXPECTED)[0] if x.figure == "deduction"]
+    (lesson,) = [x for x in lessons(open_one)[0] if x.figure == "deduction"]
     assert lesson.departure == pytest.approx(0.0, abs=1e-9)
 
 

@@ -9,12 +9,21 @@ from math import isfinite, radians
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from learning_trials import EXPECTED, HERE, STEEL, elsewhere, strip
+from learning_trials import (
+    HERE,
+    STEEL,
+    elsewhere,
+    expected,
+    learn,
+    learned,
+    of_metal,
+    strip,
+    with_case,
+)
 
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.geometry.setback import setback_mm
-from flangebook.bending.learning.learned import expected_from, learn, learned
 from flangebook.bending.learning.nearness import nearness, nearness_of
 from flangebook.bending.learning.readings import (
     deduction_from_k,
@@ -23,7 +32,7 @@ from flangebook.bending.learning.readings import (
 )
 from flangebook.bending.part.metals import Figure
 
-PLAIN = EXPECTED(HERE)
+PLAIN = expected(HERE)
 LEARNED_FIGURES = ("springback_deg", "set_angle_deg", "inside_radius_mm", "punch_depth_mm",
                    "bend_allowance_mm", "bend_deduction_mm", "k_factor")  # fmt: skip
 springs = st.floats(0.3, 1.5)
@@ -61,16 +70,16 @@ def strips(draw, most=6):
 
 
 def test_no_trial_changes_nothing():
-    assert learned(PLAIN, HERE, [], EXPECTED) is PLAIN
+    assert learned(PLAIN, HERE, []) is PLAIN
 
 
 @few
 @given(strips())
 def test_forgetting_restores_to_the_last_digit(trials):
     taken_back = [replace(trial, wrong=True) for trial in trials]
-    assert learned(PLAIN, HERE, taken_back, EXPECTED) is PLAIN
-    without_last = learned(PLAIN, HERE, trials[:-1], EXPECTED)
-    assert learned(PLAIN, HERE, [*trials[:-1], taken_back[-1]], EXPECTED) == without_last
+    assert learned(PLAIN, HERE, taken_back) is PLAIN
+    without_last = learned(PLAIN, HERE, trials[:-1])
+    assert learned(PLAIN, HERE, [*trials[:-1], taken_back[-1]]) == without_last
 
 
 @few
@@ -78,13 +87,13 @@ def test_forgetting_restores_to_the_last_digit(trials):
 def test_order_does_not_matter(data):
     trials = data.draw(strips())
     other = data.draw(st.permutations(trials))
-    assert learn(PLAIN, HERE, trials, EXPECTED) == learn(PLAIN, HERE, other, EXPECTED)
+    assert learn(PLAIN, HERE, trials) == learn(PLAIN, HERE, other)
 
 
 @few
 @given(strips())
 def test_every_figure_is_a_number_and_a_band(trials):
-    bend = learned(PLAIN, HERE, trials, EXPECTED)
+    bend = learned(PLAIN, HERE, trials)
     for name in LEARNED_FIGURES:
         band = getattr(bend, name)
         assert all(map(isfinite, (band.low, band.nominal, band.high)))
@@ -98,10 +107,10 @@ def test_every_figure_is_a_number_and_a_band(trials):
 @given(strips())
 def test_figures_fit_each_other(trials):
     """Set angle and springback, deduction and allowance and K all say the same."""
-    bend = learned(PLAIN, HERE, trials, EXPECTED)
+    bend = learned(PLAIN, HERE, trials)
     loaded = bend.set_angle_deg.nominal + bend.press_short_deg
     assert loaded + bend.springback_deg.nominal == pytest.approx(90.0)
-    r, t = bend.inside_radius_mm.nominal, HERE.thickness_mm
+    r, t = bend.inside_radius_mm.nominal, HERE.case.thickness_mm
     setbacks = 2.0 * setback_mm(90.0, r, t)
     assert bend.bend_deduction_mm.nominal == pytest.approx(
         setbacks - bend.bend_allowance_mm.nominal
@@ -114,7 +123,7 @@ def test_figures_fit_each_other(trials):
 def test_bands_narrow_as_trials_agree(name):
     first = 1 if name == "k_factor" else 0  # the handbooks' K takes the radius for known
     widths = [
-        width(getattr(learned(PLAIN, HERE, [strip(f"t{i}") for i in range(n)], EXPECTED), name))
+        width(getattr(learned(PLAIN, HERE, [strip(f"t{i}") for i in range(n)]), name))
         for n in range(first, 9)
     ]
     assert widths == sorted(widths, reverse=True)
@@ -129,7 +138,7 @@ def test_it_comes_to_believe_what_it_sees(under_load):
         strip(f"t{i}", springs=1.5, radius=1.15, k=0.40, offset_mm=0.15, under_load=under_load)
         for i in range(12)
     ]
-    bend = learned(PLAIN, HERE, seen, EXPECTED)
+    bend = learned(PLAIN, HERE, seen)
     if under_load:
         assert bend.springback_deg.nominal == pytest.approx(
             1.5 * PLAIN.springback_deg.nominal, rel=0.03
@@ -161,7 +170,7 @@ def test_nine_in_ten_next_bends_fall_in_the_band():
         sheet = draw.gauss(usual, half / 1.645)
         came = [draw.gauss(sheet, 0.25) for _ in range(4)]
         seen = [strip(f"t{i}", springs=draw.gauss(s, 0.1) / usual) for i, s in enumerate(came[:3])]
-        band = learned(PLAIN, HERE, seen, EXPECTED).springback_deg
+        band = learned(PLAIN, HERE, seen).springback_deg
         inside += band.low <= came[3] <= band.high
     assert 0.85 <= inside / runs <= 0.95  # three standard errors of 300 runs
 
@@ -169,8 +178,8 @@ def test_nine_in_ten_next_bends_fall_in_the_band():
 def test_contradiction_widens_and_is_told():
     seen = [strip("a", springs=0.2), strip("b", springs=1.5), strip("c", springs=0.2),
             strip("d", springs=1.5)]  # fmt: skip
-    result = learn(PLAIN, HERE, seen, EXPECTED)
-    agreed = learned(PLAIN, HERE, [strip(f"t{i}") for i in range(4)], EXPECTED)
+    result = learn(PLAIN, HERE, seen)
+    agreed = learned(PLAIN, HERE, [strip(f"t{i}") for i in range(4)])
     assert width(result.bend.springback_deg) > 1.5 * width(agreed.springback_deg)
     told = [c for c in result.checks if c.code == "trials-contradict"]
     assert len(told) == 1
@@ -181,7 +190,7 @@ def test_contradiction_widens_and_is_told():
 def test_the_odd_one_out_is_named_and_hardly_counts():
     good = [strip(f"good {i}", springs=0.6 + 0.02 * i) for i in range(5)]
     odd = strip("odd one", springs=2.1)
-    result = learn(PLAIN, HERE, [*good, odd], EXPECTED)
+    result = learn(PLAIN, HERE, [*good, odd])
     told = [c for c in result.checks if c.code == "trial-unlike-the-others"]
     assert [c.words.split(":")[0] for c in told] == ["Trial odd one"]
     usual = PLAIN.springback_deg.nominal
@@ -194,27 +203,27 @@ def test_the_odd_one_out_is_named_and_hardly_counts():
 
 
 def test_one_bend_far_from_the_expectation_is_named():
-    result = learn(PLAIN, HERE, [strip("alone", springs=2.6)], EXPECTED)
+    result = learn(PLAIN, HERE, [strip("alone", springs=2.6)])
     assert [c.code for c in result.checks] == ["trial-unlike-expected"]
 
 
 def test_trials_that_agree_outside_the_published_band_say_so():
-    result = learn(PLAIN, HERE, [strip(f"t{i}", springs=0.1) for i in range(4)], EXPECTED)
+    result = learn(PLAIN, HERE, [strip(f"t{i}", springs=0.1) for i in range(4)])
     assert "trials-unlike-expected" in {c.code for c in result.checks}
 
 
 @pytest.mark.parametrize(
     ("there", "most"),
     [(elsewhere(20.0), 0.75), (elsewhere(16.0, 2.5), 0.51), (elsewhere(angle_deg=135.0), 0.51),
-     (replace(HERE, metal="another"), 0.0)],
+     (of_metal(HERE, "another"), 0.0)],
 )  # fmt: skip
 def test_what_was_bent_elsewhere_counts_less(there, most):
     assert nearness_of(there, HERE) <= most
-    here = learned(PLAIN, HERE, [strip("t", springs=1.4)], EXPECTED)
+    here = learned(PLAIN, HERE, [strip("t", springs=1.4)])
     if most == 0.0:
-        assert learned(PLAIN, HERE, [replace(strip("t"), set_up=there)], EXPECTED) is PLAIN
+        assert learned(PLAIN, HERE, [replace(strip("t"), set_up=there)]) is PLAIN
         return
-    away = learned(PLAIN, HERE, [strip("t", there, springs=1.4)], EXPECTED)
+    away = learned(PLAIN, HERE, [strip("t", there, springs=1.4)])
     assert PLAIN.springback_deg.nominal <= away.springback_deg.nominal
     # In another V the press's error shows otherwise, so the figure itself may come as near.
     assert away.springback_deg.nominal < 1.02 * here.springback_deg.nominal
@@ -225,7 +234,7 @@ def test_a_neighbour_carries_its_factor_not_its_degrees():
     """V 20 springs back more than V 16; the trial's share of the expected is what is carried."""
     there = elsewhere(20.0)
     seen = [strip(f"t{i}", there, springs=1.3) for i in range(3)]
-    bend = learned(PLAIN, HERE, seen, EXPECTED)
+    bend = learned(PLAIN, HERE, seen)
     assert PLAIN.springback_deg.nominal < bend.springback_deg.nominal
     assert bend.springback_deg.nominal < 1.3 * PLAIN.springback_deg.nominal
     assert "counting less" in bend.springback_deg.basis
@@ -235,9 +244,9 @@ def test_many_bends_at_another_place_never_outweigh_those_here():
     """A hundred elsewhere against three here that say the opposite."""
     away = [strip(f"a{i}", elsewhere(24.0, 3.0), springs=0.5) for i in range(100)]
     here = [strip(f"h{i}", springs=1.4) for i in range(3)]
-    with_all = learned(PLAIN, HERE, [*away, *here], EXPECTED).springback_deg.nominal
-    without = learned(PLAIN, HERE, here, EXPECTED).springback_deg.nominal
-    alone = learned(PLAIN, HERE, away, EXPECTED).springback_deg.nominal
+    with_all = learned(PLAIN, HERE, [*away, *here]).springback_deg.nominal
+    without = learned(PLAIN, HERE, here).springback_deg.nominal
+    alone = learned(PLAIN, HERE, away).springback_deg.nominal
     assert alone < with_all < without
     assert without - with_all < 0.25 * (without - alone)
 
@@ -246,23 +255,23 @@ def test_the_lot_that_is_bent_counts_most():
     lot_a = replace(HERE, lot="A")
     seen = [strip(f"a{i}", lot_a, springs=1.4) for i in range(4)]
     seen += [strip(f"b{i}", replace(HERE, lot="B"), springs=0.8) for i in range(4)]
-    for_a = learned(PLAIN, lot_a, seen, EXPECTED).springback_deg.nominal
-    for_b = learned(PLAIN, replace(HERE, lot="B"), seen, EXPECTED).springback_deg.nominal
-    for_any = learned(PLAIN, HERE, seen, EXPECTED).springback_deg.nominal
+    for_a = learned(PLAIN, lot_a, seen).springback_deg.nominal
+    for_b = learned(PLAIN, replace(HERE, lot="B"), seen).springback_deg.nominal
+    for_any = learned(PLAIN, HERE, seen).springback_deg.nominal
     assert for_b < for_any < for_a
 
 
 def test_measured_thickness_explains_what_it_can():
     """A sheet 0.1 mm thinner springs back more; that is expected and teaches nothing new."""
     thin = strip("thin", thickness_mm=1.9)
-    result = learn(PLAIN, HERE, [thin], EXPECTED)
+    result = learn(PLAIN, HERE, [thin])
     assert result.bend.springback_deg.nominal == pytest.approx(PLAIN.springback_deg.nominal)
 
 
 def test_only_what_was_measured_is_learned():
     bare = replace(strip("t", springs=1.5), punch_depth_mm=None, radius_mm=None,
                    flat_length_mm=None, flange_left_mm=None, flange_right_mm=None)  # fmt: skip
-    bend = learned(PLAIN, HERE, [bare], EXPECTED)
+    bend = learned(PLAIN, HERE, [bare])
     assert bend.inside_radius_mm == PLAIN.inside_radius_mm
     assert bend.bend_deduction_mm == PLAIN.bend_deduction_mm
     assert bend.k_factor == PLAIN.k_factor
@@ -274,23 +283,23 @@ def test_depth_alone_tells_the_angle():
     seen = replace(strip("t", springs=1.5), loaded_deg=None)
     told = replace(seen, set_angle_deg=seen.measured_deg - 1.5 * PLAIN.springback_deg.nominal,
                    punch_depth_mm=None)  # fmt: skip
-    by_depth = learned(PLAIN, HERE, [seen], EXPECTED)
-    by_angle = learned(PLAIN, HERE, [told], EXPECTED)
+    by_depth = learned(PLAIN, HERE, [seen])
+    by_angle = learned(PLAIN, HERE, [told])
     assert by_depth.set_angle_deg.nominal == pytest.approx(by_angle.set_angle_deg.nominal, abs=1e-3)
     assert "press's error" in by_depth.set_angle_deg.basis
 
 
 def test_a_depth_from_another_zero_is_left_out_and_told():
     seen = replace(strip("t"), punch_depth_mm=212.4)
-    result = learn(PLAIN, HERE, [seen], EXPECTED)
+    result = learn(PLAIN, HERE, [seen])
     assert [c.code for c in result.checks] == ["trial-depth-other-zero"]
     assert result.belief("punch depth") is None
     assert result.belief("springback") is not None
 
 
 def test_smallest_flange_never_shrinks():
-    loose = learned(PLAIN, HERE, [strip("t", springs=0.4)], EXPECTED)
-    stiff = learned(PLAIN, HERE, [strip("t", springs=1.5)], EXPECTED)
+    loose = learned(PLAIN, HERE, [strip("t", springs=0.4)])
+    stiff = learned(PLAIN, HERE, [strip("t", springs=1.5)])
     assert loose.min_flange_mm >= PLAIN.min_flange_mm
     assert stiff.min_flange_mm > PLAIN.min_flange_mm
 
@@ -312,7 +321,7 @@ def test_smallest_flange_never_shrinks():
 )
 def test_what_cannot_be_teaches_nothing_and_says_why(change, code):
     seen = replace(strip("t"), **change)
-    result = learn(PLAIN, HERE, [seen], EXPECTED)
+    result = learn(PLAIN, HERE, [seen])
     assert result.bend is PLAIN
     assert result.not_counted == ("t",)
     told = next(c for c in result.checks if c.code == code)
@@ -331,7 +340,7 @@ def test_what_cannot_be_teaches_nothing_and_says_why(change, code):
     ],
 )
 def test_what_is_odd_counts_and_is_told(change, code):
-    result = learn(PLAIN, HERE, [replace(strip("t"), **change)], EXPECTED)
+    result = learn(PLAIN, HERE, [replace(strip("t"), **change)])
     assert code in {c.code for c in result.checks}
     assert result.bend is not PLAIN
 
@@ -341,25 +350,25 @@ def test_the_angle_bent_through_is_recognised():
         strip("t", elsewhere(angle_deg=115.0)), measured_deg=64.0, loaded_deg=None,
         punch_depth_mm=None, flat_length_mm=None, flange_left_mm=None, flange_right_mm=None,
     )  # fmt: skip
-    (told,) = [c for c in learn(PLAIN, HERE, [wide], EXPECTED).checks if c.level == "stop"]
+    (told,) = [c for c in learn(PLAIN, HERE, [wide]).checks if c.level == "stop"]
     assert told.code == "trial-angle-of-the-other-side"
     assert told.numbers["between_deg"] == pytest.approx(116.0)
 
 
 def test_a_setting_beyond_flat_is_not_used_and_told():
     flat = elsewhere(angle_deg=178.0)
-    bend = EXPECTED(flat)
+    bend = expected(flat)
     seen = [
         replace(strip(f"t{i}", flat), measured_deg=178.0, loaded_deg=None, set_angle_deg=179.99,
                 punch_depth_mm=None, radius_mm=None, flat_length_mm=None, flange_left_mm=None,
                 flange_right_mm=None)
         for i in range(3)
     ]  # fmt: skip
-    result = learn(bend, flat, seen, EXPECTED)
+    result = learn(bend, flat, seen)
     assert result.bend.set_angle_deg.high <= 180.0
     assert result.bend.set_angle_deg.nominal < 180.0
     beyond = [replace(t, measured_deg=160.0, confirmed=True) for t in seen]
-    refused = learn(bend, flat, beyond, EXPECTED)
+    refused = learn(bend, flat, beyond)
     assert refused.bend == bend
     told = next(c for c in refused.checks if c.code == "trials-not-used")
     assert "nothing that could be set" in told.words
@@ -391,7 +400,7 @@ FIELDS = st.fixed_dictionaries(
 @given(FIELDS)
 def test_whatever_is_typed_gives_figures_and_words(fields):
     typed_in = replace(strip("typed"), **fields)
-    result = learn(PLAIN, HERE, [typed_in, strip("good")], EXPECTED)
+    result = learn(PLAIN, HERE, [typed_in, strip("good")])
     for name in LEARNED_FIGURES:
         assert all(map(isfinite, astuple(getattr(result.bend, name))[:3]))
     for check in result.checks:
@@ -441,10 +450,9 @@ def exactly(value):
 @pytest.mark.parametrize("tip_mm", [0.0, 3.0])
 def test_a_metal_with_bare_or_empty_figures(change, tip_mm):
     """No band at all, no springback, a sharp punch on sheet without a radius: still figures."""
-    expected = expected_from(replace(STEEL, **change))
-    here = replace(HERE, punch_radius_mm=tip_mm)
+    here = with_case(HERE, metal=replace(STEEL, **change), punch_radius_mm=tip_mm)
     seen = [replace(strip(f"t{i}"), set_up=here, radius_mm=3.0) for i in range(3)]
-    result = learn(expected(here), here, seen, expected)
+    result = learn(expected(here), here, seen)
     for name in LEARNED_FIGURES:
         assert all(map(isfinite, astuple(getattr(result.bend, name))[:3]))
     assert result.bend.springback_deg.origin == "your test bends"
@@ -452,6 +460,6 @@ def test_a_metal_with_bare_or_empty_figures(change, tip_mm):
 
 def test_a_prediction_is_not_touched():
     before = astuple(PLAIN)
-    learned(PLAIN, HERE, [strip("t", springs=2.0)], EXPECTED)
+    learned(PLAIN, HERE, [strip("t", springs=2.0)])
     assert astuple(PLAIN) == before
-    assert STEEL.code == HERE.metal
+    assert STEEL.code == HERE.case.metal.code

@@ -8,14 +8,14 @@ import pytest
 from sheet_metals import die, metal
 
 from flangebook.bending.estimate import Estimate
-from flangebook.bending.prediction.air_bend import AirBend, air_bend
+from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
 from flangebook.bending.prediction.witnesses import CODE, handbook_differs, model_not_used
 
 LENGTH_MM = 800.0
 
 
 def bend(angle: float = 90.0) -> AirBend:
-    return air_bend(metal(), 2.0, LENGTH_MM, angle, die(16.0, 30.0, 2.0), 1.5)
+    return air_bend(BendCase(metal(), 2.0, LENGTH_MM, angle, die(16.0, 30.0, 2.0), 1.5))
 
 
 def said(**handbook: float) -> list:

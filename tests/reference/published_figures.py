@@ -37,7 +37,7 @@ from test_force_charts import CHART_A, CHART_B, CHART_S, KN_M_PER_TON_FT, cells
 
 from flangebook.bending.errors import InputError
 from flangebook.bending.part.metals import Figure, Metal
-from flangebook.bending.prediction.air_bend import air_bend
+from flangebook.bending.prediction.air_bend import BendCase, air_bend
 from flangebook.bending.tools.tooling import Die
 from flangebook.shop.crib import metal_from
 
@@ -155,7 +155,7 @@ def forces(
     found = []
     for thickness, v, printed in cells(chart):
         t_mm, v_mm = thickness * mm, v * mm
-        force = air_bend(metal, t_mm, 1.0, 90.0, die(v_mm), min(t_mm, v_mm / 4.0)).force_n
+        force = air_bend(BendCase(metal, t_mm, 1.0, 90.0, die(v_mm), min(t_mm, v_mm / 4.0))).force_n
         found.append(Found(printed * kn_m, force.low, force.nominal, force.high))
     return found
 
@@ -166,7 +166,7 @@ def radii(metal: Metal) -> list[Found]:
     for v_mm, printed in zip(B_V, B_RADIUS, strict=False):
         t_mm = v_mm / 8.0
         try:
-            bend = air_bend(metal, t_mm, 1.0, 90.0, die(v_mm), 0.63 * t_mm)
+            bend = air_bend(BendCase(metal, t_mm, 1.0, 90.0, die(v_mm), 0.63 * t_mm))
         except InputError:
             continue
         radius = bend.inside_radius_mm
@@ -177,7 +177,7 @@ def radii(metal: Metal) -> list[Found]:
 def soft_bend(metal: Metal) -> list[Found]:
     """The one measured bend in a soft temper [mm]."""
     t_mm, v_mm, tip_mm, measured = SOFT_BEND
-    radius = air_bend(metal, t_mm, 1.0, 90.0, die(v_mm), tip_mm).inside_radius_mm
+    radius = air_bend(BendCase(metal, t_mm, 1.0, 90.0, die(v_mm), tip_mm)).inside_radius_mm
     return [Found(measured, radius.low, radius.nominal, radius.high)]
 
 
@@ -238,7 +238,7 @@ def _sharp(v_mm: float) -> Die:
 def _sprung(
     metal: Metal, printed: float, t_mm: float, released_deg: float, tool: Die, tip_mm: float
 ) -> Found:
-    spring = air_bend(metal, t_mm, 1.0, released_deg, tool, tip_mm).springback_deg
+    spring = air_bend(BendCase(metal, t_mm, 1.0, released_deg, tool, tip_mm)).springback_deg
     return Found(printed, spring.low, spring.nominal, spring.high)
 
 

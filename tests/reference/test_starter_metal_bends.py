@@ -25,7 +25,7 @@ import pytest
 
 from flangebook.bending.handbook.force import force_band
 from flangebook.bending.part.metals import Figure
-from flangebook.bending.prediction.air_bend import air_bend
+from flangebook.bending.prediction.air_bend import BendCase, air_bend
 from flangebook.bending.sheet_model.hardening_from_strength import tensile_of_curve
 from flangebook.bending.tools.tooling import Die
 
@@ -47,7 +47,9 @@ def die(v_mm):
 @pytest.mark.parametrize("thickness_mm", [1.0, 1.5, 2.0, 3.0, 4.0, 6.0])
 def test_expected_force_of_steel_beside_the_middle_relation(shipped, code, thickness_mm):
     metal, v_mm = shipped[code], 8.0 * thickness_mm
-    expected = air_bend(metal, thickness_mm, 1.0, 90.0, die(v_mm), thickness_mm / 2).force_n
+    expected = air_bend(
+        BendCase(metal, thickness_mm, 1.0, 90.0, die(v_mm), thickness_mm / 2)
+    ).force_n
     middle = force_band(metal, thickness_mm, 1.0, v_mm, 90.0).nominal
     assert 0.75 <= expected.nominal / middle <= 1.0
     assert expected.high >= middle
@@ -62,7 +64,7 @@ def test_expected_springback_lies_in_its_rows_own_band(shipped, code, thickness_
     row, v_mm = shipped[code].springback_at_90_deg, v_over_t * thickness_mm
     sharp = Die("V", "die", v_mm, 30.0, v_mm / 10, 80.0, 60.0, 1000.0, (1000.0,))
     spring = air_bend(
-        shipped[code], thickness_mm, 1.0, 90.0, sharp, 0.63 * thickness_mm
+        BendCase(shipped[code], thickness_mm, 1.0, 90.0, sharp, 0.63 * thickness_mm)
     ).springback_deg
     scale = v_over_t / 8.0
     assert row.low * scale <= spring.nominal <= row.high * scale
@@ -84,7 +86,7 @@ def soft_1100(shipped):
 def test_soft_aluminium_over_a_sharp_tip(shipped):
     """The measured radius is the model's, not the share of V that goes by tensile strength."""
     radius = air_bend(
-        soft_1100(shipped), SOFT_T_MM, 1.0, 90.0, die(SOFT_V_MM), SOFT_TIP_MM
+        BendCase(soft_1100(shipped), SOFT_T_MM, 1.0, 90.0, die(SOFT_V_MM), SOFT_TIP_MM)
     ).inside_radius_mm
     assert radius.nominal == pytest.approx(MEASURED_MM, rel=0.12)
     assert radius.low <= MEASURED_MM <= radius.high
@@ -93,7 +95,9 @@ def test_soft_aluminium_over_a_sharp_tip(shipped):
 def test_soft_5052_bends_like_the_measured_soft_temper(shipped):
     """With n 0.13 it was 2.8 mm: that n is of a metal of 142 MPa, under the temper's least."""
     metal = shipped["aluminium-5052-o"]
-    radius = air_bend(metal, SOFT_T_MM, 1.0, 90.0, die(SOFT_V_MM), SOFT_TIP_MM).inside_radius_mm
+    radius = air_bend(
+        BendCase(metal, SOFT_T_MM, 1.0, 90.0, die(SOFT_V_MM), SOFT_TIP_MM)
+    ).inside_radius_mm
     assert radius.low <= MEASURED_MM <= radius.high
     assert radius.nominal == pytest.approx(MEASURED_MM, rel=0.05)
     assert tensile_of_curve(210.0, 0.13, (90.0 / 210.0) ** (1 / 0.13)) < metal.tensile_mpa.low
@@ -103,7 +107,7 @@ def test_annealed_copper_stretches_no_further_than_it_can(shipped):
     """A bar necks at a true strain of n: n 0.5 would be 65 % of uniform elongation."""
     metal = shipped["copper-annealed"]
     assert metal.hardening_n.nominal < 0.38  # ln(1.45): its whole elongation is about 45 %
-    bend = air_bend(metal, 3.0, 1.0, 90.0, die(25.0), 2.0)
+    bend = air_bend(BendCase(metal, 3.0, 1.0, 90.0, die(25.0), 2.0))
     middle = force_band(metal, 3.0, 1.0, 25.0, 90.0).nominal
     assert 0.75 <= bend.force_n.nominal / middle <= 1.0
     assert bend.inside_radius_mm.low <= 0.17 * 25.0 <= bend.inside_radius_mm.nominal

@@ -17,6 +17,7 @@ from flangebook.bending.learning.trial import SetUp
 from flangebook.bending.part.metals import Figure, Metal
 from flangebook.bending.part.part import Bend, Part
 from flangebook.bending.part.section import FoldedBend, strip_of
+from flangebook.bending.prediction.bend_case import BendCase
 from flangebook.bending.tools.tooling import Die, Press, Punch
 
 
@@ -55,7 +56,8 @@ BRAKE = Press(
     finger_depth_mm=60.0,
     gauge_repeatability_mm=0.1,
 )
-SET_UP = SetUp("steel", 2.0, 1000.0, 90.0, V16, 1.0)
+CASE = BendCase(STEEL, 2.0, 1000.0, 90.0, V16, 1.0)
+SET_UP = SetUp(CASE)
 
 FOLDED = (FoldedBend(inside_radius_mm=2.0, allowance_mm=4.0),) * 2
 Z = Part(

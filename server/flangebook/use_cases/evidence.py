@@ -10,7 +10,7 @@ from flangebook.bending.part.metals import Metal
 from flangebook.bending.tools.tooling import Die, Punch
 from flangebook.planning.chart import usual_thicknesses_mm
 from flangebook.planning.plan import find_metal
-from flangebook.planning.results.evidence import set_up_json
+from flangebook.planning.results.evidence import tools_json
 from flangebook.planning.results.gauged_flange import deduction_of_flange_mm
 from flangebook.planning.results.next_setting import measured_angle_deg
 from flangebook.planning.tools.named_tools import find_die, find_punch
@@ -41,15 +41,18 @@ def test_bend(store: Store, asked: Mapping[str, Any]) -> JsonDict:
     ordered = asked["ordered_thickness_mm"] or usual_mm(metal, asked["thickness_mm"])
     return {
         "id": asked["id"],
-        **set_up_json(
-            metal.code, ordered, asked["bend_length_mm"], asked["included_angle_deg"], die, punch,
-            "din6935", asked["lot"],
-        ),
+        "metal": metal.code,
+        "lot": asked["lot"],
+        "ordered_mm": ordered,
+        "bend_length_mm": asked["bend_length_mm"],
+        "included_angle_deg": asked["included_angle_deg"],
+        "dimension": "din6935",
+        **tools_json(die, punch),
         **_zeros(store, asked),
         "measured_deg": measured_angle_deg(asked),
         **{name: asked[name] for name in _MEASURED},
         "sent": dict(asked),
-    }  # fmt: skip
+    }
 
 
 def usual_mm(metal: Metal, measured_mm: float) -> float:
@@ -88,15 +91,18 @@ def first_piece(
         "code": code,
         "revision": trial["revision"],
         "step": step["number"],
-        **set_up_json(
-            part["metal"], part["thickness_mm"], bend_length_mm(part, step),
-            step["included_angle_deg"], *tools, part["dimension"], trial["lot"],
-        ),
+        "metal": part["metal"],
+        "lot": trial["lot"],
+        "ordered_mm": part["thickness_mm"],
+        "bend_length_mm": bend_length_mm(part, step),
+        "included_angle_deg": step["included_angle_deg"],
+        "dimension": part["dimension"],
+        **tools_json(*tools),
         **_zeros(store, trial),
         "gauged_deduction_mm": deduction_of_flange_mm(step, flange),
         "measured_deg": trial["measured_deg"],
         **{name: trial[name] for name in _MEASURED},
-    }  # fmt: skip
+    }
     return {**body, **_set_and_shown(trial, setting or {}, step, first)}
 
 

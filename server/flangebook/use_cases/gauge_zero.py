@@ -29,8 +29,8 @@ def _deductions(solved: Solved, name: str) -> list[JsonDict]:
     """Of each metal, thickness and V: how much more the bend takes than was expected."""
     groups: dict[str, list[Lesson]] = {}
     for lesson in solved.telling(name):
-        here = lesson.set_up
-        group = f"{here.metal} {here.thickness_mm:g} mm, V {here.die.v_opening_mm:g}"
+        here = lesson.set_up.case
+        group = f"{here.metal.code} {here.thickness_mm:g} mm, V {here.die.v_opening_mm:g}"
         groups.setdefault(group, []).append(lesson)
     return [
         {"of": group, "flanges": len(lessons), "more_mm": number(_more_mm(solved, lessons[0]))}
@@ -40,7 +40,7 @@ def _deductions(solved: Solved, name: str) -> list[JsonDict]:
 
 def _more_mm(solved: Solved, lesson: Lesson) -> float:
     here = lesson.set_up
-    return solved.at(here, lesson.spread, 0.0).metal * deduction_unit_mm(here)
+    return solved.at(here, lesson.spread, 0.0).metal * deduction_unit_mm(here.case)
 
 
 def _words(found: GaugeZero) -> str:

@@ -78,7 +78,7 @@ def _counted(
         return None
     return Evidence(
         metal,
-        tuple(trial_of(record) for record in records),
+        tuple(trial_of(record, metal) for record in records),
         calculated=frozenset(r.id for r in records if r.body.get("depth_calculated")),
         of_others=others,
         set_by=set_by,
@@ -132,9 +132,9 @@ def _lessons(_store: Store, _metal: Metal, _shop_id: str, _set_by: SetBy | None)
     return {}
 
 
-def trial_of(record: kept.Record) -> Trial:
+def trial_of(record: kept.Record, metal: Metal) -> Trial:
     """A piece of evidence as the learning takes it."""
-    return trial_from(record.body, _label(record), record.confirmed)
+    return trial_from(record.body, metal, _label(record), record.confirmed)
 
 
 def _label(record: kept.Record) -> str:
@@ -152,7 +152,7 @@ def rows(store: Store, metal: Metal, records: list[kept.Record]) -> list[JsonDic
     learned: dict[Any, Any] = {}
     found = []
     for record in records:
-        trial = trial_of(record)
+        trial = trial_of(record, metal)
         here = trial.set_up
         if here not in learned and not record.forgotten:
             learned[here] = learned_json.learning_at(evidence.of_lot(here.lot), here)
@@ -182,7 +182,7 @@ def question_about(store: Store, evidence_id: str) -> Sentence | None:
     evidence = None if metal is None else evidence_of(store, metal)
     if record is None or evidence is None or record.forgotten:
         return None
-    check = evidence.question_about(trial_of(record))
+    check = evidence.question_about(trial_of(record, evidence.metal))
     return None if check is None else check.whole
 
 
@@ -262,7 +262,7 @@ def what_changed(store: Store, record: kept.Record) -> JsonDict:
         gone = Sentence(f"The metal {record.metal} is not in the shop: no figure follows from it.")
         return {"figures": [], **said_json([gone]), "outliers": [], "cards": []}
     now = evidence_of(store, metal) or Evidence(metal, ())
-    trial = trial_of(record)
+    trial = trial_of(record, metal)
     calculated = bool(record.body.get("depth_calculated"))
     other = now.with_one(trial, calculated) if record.forgotten else now.without(trial.id)
     return _compared(store, shop, record, trial, other, now)
@@ -282,13 +282,13 @@ def _compared(
     if old is None or new is None:
         return {"figures": [], **said_json([NOT_LEARNED]), "outliers": [], "cards": []}
     alone = [] if record.forgotten else odd_sentences(after, trial, new)
-    figures = learned_json.figures_json(old.bend, new, here)
+    figures = learned_json.figures_json(old.bend, new, here.case)
     if trial.id not in before.together.counting | after.together.counting:
         figures = []
     elif record.forgotten:
-        gone = learned_json.figures_json(new.bend, old, here)
+        gone = learned_json.figures_json(new.bend, old, here.case)
         figures = [_turned(one, figures) for one in gone]
-    cards, cut = cards_that_change(store, shop, here.thickness_mm, before, after)
+    cards, cut = cards_that_change(store, shop, here.case.thickness_mm, before, after)
     said = [
         *alone,
         *learned_json.figure_sentences(figures),

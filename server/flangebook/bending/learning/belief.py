@@ -131,10 +131,11 @@ def believe(
     """
     if solved is None:
         return None
+    metal = here.case.metal.code
     mine = [
         i
         for i, lesson in enumerate(solved.lessons)
-        if lesson.figure == figure and lesson.set_up.metal == here.metal
+        if lesson.figure == figure and lesson.set_up.case.metal.code == metal
     ]
     if not mine:
         return None

@@ -22,28 +22,22 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
-from functools import cache, partial
 from math import exp, hypot, log, sqrt
 
 from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.estimate import NINE_IN_TEN, Estimate
-from flangebook.bending.geometry.air_bend_geometry import smallest_flange_mm
 from flangebook.bending.geometry.setback import setback_mm
-from flangebook.bending.handbook.allowance import allowance_from_k
 from flangebook.bending.learning.belief import Belief, believe
 from flangebook.bending.learning.joint import GAUGE, PRESS, Solved, solve, that_count
 from flangebook.bending.learning.lessons import (
     SHARPEST_SHARE,
-    Expected,
     FigureName,
     Lesson,
     beyond_metal,
     deduction_unit_mm,
     degrees_per_mm,
-    depth_beside_mm,
     half_band,
-    lessons,
     spread_of,
 )
 from flangebook.bending.learning.readings import (
@@ -54,9 +48,13 @@ from flangebook.bending.learning.readings import (
     k_factor_from_deduction,
 )
 from flangebook.bending.learning.trial import SetUp, Trial
-from flangebook.bending.part.metals import Metal
-from flangebook.bending.prediction.air_bend import AirBend, air_bend
-from flangebook.bending.tools.tooling import SetBy
+from flangebook.bending.prediction.bend_case import BendCase
+from flangebook.bending.prediction.predicted_bend import (
+    AirBend,
+    depth_at_mm,
+    flat,
+    shortest_flange_mm,
+)
 
 LEAST_SHARE = 0.1  # of the expected springback
 LEAST_FLANGES = 3
@@ -123,77 +121,6 @@ class Learning:
         return next((b for b in self.beliefs if b.figure == figure), None)
 
 
-def expected_from(metal: Metal) -> Expected:
-    """The prediction that trials are held against: :func:`air_bend` for this metal."""
-
-    def expected(set_up: SetUp) -> AirBend:
-        return air_bend(
-            metal,
-            set_up.thickness_mm,
-            set_up.bend_length_mm,
-            set_up.included_angle_deg,
-            set_up.die,
-            set_up.punch_radius_mm,
-            set_up.dimension,
-        )
-
-    return expected
-
-
-def learned(
-    bend: AirBend,
-    set_up: SetUp,
-    trials: Iterable[Trial],
-    expected: Expected,
-    set_by: SetBy | None = None,
-) -> AirBend:
-    """The prediction with what the trials taught put in, in its units [mm, deg];
-    see :func:`learn` for the reasons.
-
-    Args:
-        bend: the prediction without trials.
-        set_up: the bend that it is for.
-        trials: all there are of this metal, in any order; those of others are passed over.
-        expected: what made ``bend``; it is asked for every trial's own thickness and angle.
-        set_by: how the press is set; None is not known.
-
-    Source: own method, as at the top of the module; common practice, no source, for its figures.
-
-    >>> from flangebook.bending.samples import SET_UP, STEEL
-    >>> expected = expected_from(STEEL)
-    >>> trial = Trial("strip 1", SET_UP, measured_deg=90.0, loaded_deg=88.0)
-    >>> before = expected(SET_UP)
-    >>> after = learned(before, SET_UP, [trial], expected)
-    >>> round(before.springback_deg.nominal, 2), round(after.springback_deg.nominal, 2)
-    (1.35, 1.83)
-    """
-    return learn(bend, set_up, trials, expected, set_by).bend
-
-
-def learn(
-    bend: AirBend,
-    set_up: SetUp,
-    trials: Iterable[Trial],
-    expected: Expected,
-    set_by: SetBy | None = None,
-) -> Learning:
-    """What the trials make of a predicted bend, with what each of them counts and why.
-
-    Args:
-        bend: the prediction without trials.
-        set_up: the bend that it is for.
-        trials: all there are of this metal, in any order; those of others are passed over.
-        expected: what made ``bend``; it is asked for every trial's own thickness and angle.
-        set_by: how the press is set; None is not known.
-
-    Trials that together put the setting beyond flat, or beyond what the die lets in, leave the
-    prediction as it came; the finding "trials-not-used" says so.
-    """
-    asked = cache(expected)  # strips of one batch ask for the same prediction
-    mine = [trial for trial in trials if trial.set_up.metal == set_up.metal]
-    return put_in(bend, set_up, teach(mine, lambda trial: lessons(trial, asked, set_by)))
-
-
 def teach(trials: Iterable[Trial], taught_by: TaughtBy, of_others: Sequence[Lesson] = ()) -> Taught:
     """What trials teach together, worked out once for all bends of a metal.
 
@@ -257,16 +184,17 @@ def put_in(bend: AirBend, set_up: SetUp, taught: Taught) -> Learning:
 
 
 def _beliefs(bend: AirBend, set_up: SetUp, taught: Taught) -> tuple[Belief, ...]:
-    unit = abs(deduction_unit_mm(set_up))
+    case = set_up.case
+    unit = abs(deduction_unit_mm(case))
     scatter: dict[FigureName, float] = {
         "springback": SPRINGBACK_DEG,
         "inside radius": RADIUS_SHARE,
         "deduction": LENGTHS_MM / unit,
     }
-    per_mm = degrees_per_mm(bend, set_up)
+    per_mm = degrees_per_mm(bend, case)
     found = (
         believe(
-            name, solved, set_up, spread_of(name, bend, set_up),
+            name, solved, set_up, spread_of(name, bend, case),
             per_mm if name == "springback" else 0.0, scatter[name],
         )
         for name, solved in taught.by_figure.items()
@@ -276,21 +204,21 @@ def _beliefs(bend: AirBend, set_up: SetUp, taught: Taught) -> tuple[Belief, ...]
 
 def _put_in(bend: AirBend, set_up: SetUp, beliefs: tuple[Belief, ...], taught: Taught) -> AirBend:
     by_name = {belief.figure: belief for belief in beliefs}
-    new = bend
+    new, case = bend, set_up.case
     if belief := by_name.get("springback"):
-        new = _with_springback(new, set_up, belief)
+        new = _with_springback(new, case, belief)
     if belief := by_name.get("inside radius"):
-        new = _with_radius(new, set_up, belief)
+        new = _with_radius(new, case, belief)
     if belief := by_name.get("deduction"):
-        new = _with_deduction(bend, new, set_up, belief)
+        new = _with_deduction(bend, new, case, belief)
     solved = taught.by_figure["springback"]
     if solved is not None and ("springback" in by_name or solved.telling(set_up.press)):
         new = _with_setting(bend, new, set_up, solved, by_name.get("springback"))
-    return new if new is bend else _with_flange(new, set_up)
+    return new if new is bend else _with_flange(new, case)
 
 
-def _with_springback(bend: AirBend, set_up: SetUp, belief: Belief) -> AirBend:
-    expected, wanted = bend.springback_deg, set_up.included_angle_deg
+def _with_springback(bend: AirBend, case: BendCase, belief: Belief) -> AirBend:
+    expected, wanted = bend.springback_deg, case.included_angle_deg
     least = LEAST_SHARE * expected.nominal
     nominal = max(expected.nominal + belief.split.metal, least)
     low = max(nominal - belief.half(expected.nominal - expected.low), min(least, nominal))
@@ -324,13 +252,14 @@ def _with_setting(
     Springback and press are often known together far better than apart; the set angle's band is
     then that of both. The doubt of a press that nothing is known of stays the depth's alone.
     """
-    per_mm = degrees_per_mm(before, set_up)
-    split = solved.at(set_up, spread_of("springback", before, set_up), per_mm)
+    case = set_up.case
+    per_mm = degrees_per_mm(before, case)
+    split = solved.at(set_up, spread_of("springback", before, case), per_mm)
     scatter = belief.scatter if belief is not None else SPRINGBACK_DEG
     loaded = bend.set_angle_deg
-    depth = depth_beside_mm(before, set_up, loaded.nominal) + split.press_mm
+    depth = depth_at_mm(before, case, loaded.nominal) + split.press_mm
     if not solved.telling(set_up.press):
-        doubt = hypot(_depth_doubt_mm(before, set_up), half_band(loaded) / per_mm)
+        doubt = hypot(_depth_doubt_mm(before, per_mm), half_band(loaded) / per_mm)
         return replace(bend, punch_depth_mm=_depth(depth, doubt, loaded.basis))
     short = per_mm * split.press_mm
     nominal = loaded.nominal - short
@@ -366,68 +295,50 @@ def _depth(nominal_mm: float, half_mm: float, basis: str) -> Estimate:
     return Estimate(low, nominal_mm, nominal_mm + half_mm, "your test bends", basis)
 
 
-def _with_radius(bend: AirBend, set_up: SetUp, belief: Belief) -> AirBend:
+def _with_radius(bend: AirBend, case: BendCase, belief: Belief) -> AirBend:
     expected = bend.inside_radius_mm
     nominal = expected.nominal * exp(belief.split.metal)
     sharpest = max(expected.low, SHARPEST_SHARE * expected.nominal)
     low = nominal / exp(belief.half(log(expected.nominal / sharpest)))
     high = nominal * exp(belief.half(log(expected.high / expected.nominal)))
     radius = Estimate(low, nominal, high, "your test bends", belief.basis)
-    angle, t = set_up.included_angle_deg, set_up.thickness_mm
-    k = bend.k_factor
-    taken, deducted = [], []
-    for r in (radius.nominal, radius.low, radius.high):
-        setbacks = 2.0 * setback_mm(angle, r, t, set_up.dimension)
-        for share in (k.nominal, k.low, k.high):
-            arc = allowance_from_k(angle, r, t, share)
-            taken.append(arc)
-            deducted.append(setbacks - arc)
-    words = f"inside radius from {belief.basis}; {k.basis}"
+    words = f"inside radius from {belief.basis}; {bend.k_factor.basis}"
+    allowance, deducted = flat(case, radius, replace(bend.k_factor, basis=words))
     return replace(
         bend,
         inside_radius_mm=radius,
-        bend_allowance_mm=Estimate(min(taken), taken[0], max(taken), k.origin, words),
-        bend_deduction_mm=Estimate(min(deducted), deducted[0], max(deducted), k.origin, words),
+        bend_allowance_mm=allowance,
+        bend_deduction_mm=deducted,
     )
 
 
-def _with_deduction(before: AirBend, bend: AirBend, set_up: SetUp, belief: Belief) -> AirBend:
-    expected, unit = before.bend_deduction_mm, deduction_unit_mm(set_up)
+def _with_deduction(before: AirBend, bend: AirBend, case: BendCase, belief: Belief) -> AirBend:
+    expected, unit = before.bend_deduction_mm, deduction_unit_mm(case)
     nominal = expected.nominal + belief.split.metal * unit
     half = abs(unit) * belief.half(half_band(expected) / abs(unit))
     deducted = Estimate(nominal - half, nominal, nominal + half, "your test bends", belief.basis)
-    radius = bend.inside_radius_mm.nominal
-    bent = (set_up.included_angle_deg, radius, set_up.thickness_mm)
-    setbacks = 2.0 * setback_mm(*bent, set_up.dimension)
-    k = partial(_k_factor, bent=bent, set_up=set_up)
+    bent = (case.included_angle_deg, bend.inside_radius_mm.nominal, case.thickness_mm)
+    setbacks = 2.0 * setback_mm(*bent, case.dimension)
     return replace(
         bend,
         bend_deduction_mm=deducted,
         bend_allowance_mm=deducted.mapped(lambda d: setbacks - d),
-        k_factor=deducted.mapped(k),
+        k_factor=deducted.mapped(lambda d: k_factor_from_deduction(d, *bent, case.dimension)),
     )
 
 
-def _k_factor(bend_deduction_mm: float, bent: tuple[float, float, float], set_up: SetUp) -> float:
-    return k_factor_from_deduction(bend_deduction_mm, *bent, set_up.dimension)
-
-
-def _with_flange(bend: AirBend, set_up: SetUp) -> AirBend:
-    angle, t, die = set_up.included_angle_deg, set_up.thickness_mm, set_up.die
-    bent = (angle, bend.inside_radius_mm.nominal, t)
-    to_mould_line = setback_mm(*bent, "mould_line")
-    least = smallest_flange_mm(
-        bend.set_angle_deg.low, die.v_opening_mm, die.angle_deg, die.shoulder_radius_mm,
-        2.0 * to_mould_line - bend.bend_allowance_mm.nominal,
-    ) - to_mould_line + setback_mm(*bent, set_up.dimension)  # fmt: skip
+def _with_flange(bend: AirBend, case: BendCase) -> AirBend:
+    least = shortest_flange_mm(
+        case, bend.set_angle_deg.low, bend.inside_radius_mm.nominal, bend.bend_allowance_mm.nominal
+    )
     return replace(bend, min_flange_mm=max(bend.min_flange_mm, least))
 
 
-def _depth_doubt_mm(bend: AirBend, set_up: SetUp) -> float:
+def _depth_doubt_mm(bend: AirBend, per_mm: float) -> float:
     """Half the band of the depth at a known loaded angle: the whole less the set angle's part.
 
     Taken apart as if the two were independent; where they were added up, that leaves too much
     rather than too little.
     """
-    of_angle = half_band(bend.set_angle_deg) / degrees_per_mm(bend, set_up)
+    of_angle = half_band(bend.set_angle_deg) / per_mm
     return sqrt(max(half_band(bend.punch_depth_mm) ** 2 - of_angle**2, DEPTH_MM**2))

@@ -23,7 +23,7 @@ not count until somebody confirms it.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from math import exp, hypot, inf, log, radians
 from typing import Literal
@@ -43,13 +43,12 @@ from flangebook.bending.learning.readings import (
     springback_measured,
 )
 from flangebook.bending.learning.trial import SetUp, Trial
-from flangebook.bending.prediction.air_bend import AirBend
+from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
 from flangebook.bending.prediction.correction import depth_per_deg_mm
 from flangebook.bending.prediction.predicted_bend import depth_at_mm
 from flangebook.bending.tools.tooling import SetBy
 
 FigureName = Literal["springback", "inside radius", "deduction", "punch depth"]
-Expected = Callable[[SetUp], AirBend]
 
 OTHER_ZERO_SHARE = 1.0 / 3.0  # of the expected depth; common practice
 OTHER_ZERO_MM = 1.0
@@ -121,28 +120,26 @@ def half_band(band: Estimate) -> float:
     return max(band.high - band.nominal, band.nominal - band.low)
 
 
-def spread_of(figure: FigureName, bend: AirBend, set_up: SetUp) -> float:
-    """Standard deviation of the metal's own departure in a set-up, from the expected band [deg, -].
+def spread_of(figure: FigureName, bend: AirBend, case: BendCase) -> float:
+    """Standard deviation of the metal's own departure at a bend, from the expected band [deg, -].
 
     Of springback the band reaches far down and little up, and half its width counts.
 
     Args:
         figure: which figure; the punch depth has none, it is the press's.
         bend: as expected.
-        set_up: of that bend.
+        case: what is expected to come out so.
 
     Source: own method, as at the top of the module; common practice, no source, for its figures.
 
-    >>> from flangebook.bending.samples import SET_UP, STEEL, V16
-    >>> from flangebook.bending.prediction.air_bend import air_bend
-    >>> bend = air_bend(STEEL, 2.0, 1000.0, 90.0, V16, 1.0)
-    >>> round(spread_of("springback", bend, SET_UP), 2)
+    >>> from flangebook.bending.samples import CASE
+    >>> round(spread_of("springback", air_bend(CASE), CASE), 2)
     0.46
     """
     if figure == "springback":
         return 0.5 * (bend.springback_deg.high - bend.springback_deg.low) / NINE_IN_TEN
     if figure == "deduction":
-        return half_band(bend.bend_deduction_mm) / abs(deduction_unit_mm(set_up)) / NINE_IN_TEN
+        return half_band(bend.bend_deduction_mm) / abs(deduction_unit_mm(case)) / NINE_IN_TEN
     radius = bend.inside_radius_mm
     # A metal may be on record with no lower end of its radius at all.
     sharpest = max(radius.low, SHARPEST_SHARE * radius.nominal)
@@ -151,7 +148,7 @@ def spread_of(figure: FigureName, bend: AirBend, set_up: SetUp) -> float:
     return log(max(radius.high / radius.nominal, radius.nominal / sharpest)) / NINE_IN_TEN
 
 
-def degrees_per_mm(bend: AirBend, set_up: SetUp) -> float:
+def degrees_per_mm(bend: AirBend, case: BendCase) -> float:
     """How much a millimetre of punch depth closes the bend at its setting [deg/mm].
 
     Raises:
@@ -159,42 +156,17 @@ def degrees_per_mm(bend: AirBend, set_up: SetUp) -> float:
 
     Source: own derivation: the slope of ``air_bend_geometry.punch_depth_mm``.
 
-    >>> from flangebook.bending.samples import SET_UP, STEEL, V16
-    >>> from flangebook.bending.prediction.air_bend import air_bend
-    >>> bend = air_bend(STEEL, 2.0, 1000.0, 90.0, V16, 1.0)
-    >>> round(degrees_per_mm(bend, SET_UP), 1)
+    >>> from flangebook.bending.samples import CASE
+    >>> round(degrees_per_mm(air_bend(CASE), CASE), 1)
     12.9
     """
     return 1.0 / depth_per_deg_mm(
-        bend.set_angle_deg.nominal, bend.inside_radius_mm.nominal, set_up.thickness_mm, set_up.die
+        bend.set_angle_deg.nominal, bend.inside_radius_mm.nominal, case.thickness_mm, case.die
     )
 
 
-def depth_beside_mm(bend: AirBend, set_up: SetUp, loaded_angle_deg: float) -> float:
-    """Expected depth [mm] at a loaded angle near the expected one, along the contact geometry.
-
-    Args:
-        bend: the expectation; its nominal depth and set angle are the anchor.
-        set_up: thickness and die.
-        loaded_angle_deg: included angle under load [deg].
-
-    Raises:
-        RangeError: the sheet fills the V before that angle.
-
-    Source: own derivation, as ``air_bend_geometry.punch_depth_mm``.
-
-    >>> from flangebook.bending.samples import SET_UP, STEEL, V16
-    >>> from flangebook.bending.prediction.air_bend import air_bend
-    >>> bend = air_bend(STEEL, 2.0, 1000.0, 90.0, V16, 1.0)
-    >>> deeper = depth_beside_mm(bend, SET_UP, bend.set_angle_deg.nominal - 1.0)
-    >>> round(deeper - bend.punch_depth_mm.nominal, 3)
-    0.078
-    """
-    return depth_at_mm(bend, loaded_angle_deg, set_up.thickness_mm, set_up.die)
-
-
 def lessons(
-    trial: Trial, expected: Expected, set_by: SetBy | None = None
+    trial: Trial, set_by: SetBy | None = None
 ) -> tuple[tuple[Lesson, ...], tuple[Check, ...]]:
     """What a trial teaches, and what is odd about it.
 
@@ -204,7 +176,6 @@ def lessons(
 
     Args:
         trial: one that is not marked wrong.
-        expected: predicts a bend without knowing of any trial.
         set_by: how the press is set; None is not known and counts as by angle.
     """
     try:
@@ -212,7 +183,7 @@ def lessons(
         if _stops(odd):
             return (), _named(trial, odd)
         as_made = trial.as_it_came()
-        bend = expected(as_made)
+        bend = air_bend(as_made)
         odd = implausible(trial, bend.inside_radius_mm.nominal)
         if _stops(odd):
             return (), _named(trial, odd)
@@ -227,7 +198,7 @@ def lessons(
     return taught, _named(trial, odd if zero is None else (*odd, zero))
 
 
-def _all(trial: Trial, as_made: SetUp, bend: AirBend, set_by: SetBy | None) -> Iterator[Lesson]:
+def _all(trial: Trial, as_made: BendCase, bend: AirBend, set_by: SetBy | None) -> Iterator[Lesson]:
     def lesson(
         figure: FigureName, measured: float, expected: float, unit: float, scatter: float
     ) -> Lesson:
@@ -245,7 +216,7 @@ def _all(trial: Trial, as_made: SetUp, bend: AirBend, set_by: SetBy | None) -> I
         plain = lesson("springback", came, spring.nominal, 1.0, SPRINGBACK_DEG)
         yield _placed(plain, spring, per_mm)
     if trial.loaded_deg is not None and trial.punch_depth_mm is not None:
-        at_angle = depth_beside_mm(bend, as_made, trial.loaded_deg)
+        at_angle = depth_at_mm(bend, as_made, trial.loaded_deg)
         scatter = hypot(DEPTH_MM, DEPTH_DOUBT_PER_T * as_made.thickness_mm)
         shown = lesson("punch depth", trial.punch_depth_mm, at_angle, 1.0, scatter)
         yield replace(shown, per_mm=1.0)
@@ -297,20 +268,21 @@ def beyond_metal(lesson: Lesson) -> Check:
     )
 
 
-def deduction_unit_mm(set_up: SetUp) -> float:
+def deduction_unit_mm(case: BendCase) -> float:
     """Change of the deduction [mm] for a K-factor higher by one: less by b t.
 
     Source: own derivation: the slope of ``allowance.deduction`` by K.
 
-    >>> from flangebook.bending.tools.tooling import Die
-    >>> die = Die("V16", "V16", 16, 86, 2, 80, 60, None, ())
-    >>> round(deduction_unit_mm(SetUp("steel", 2.0, 100, 90, die, 1.0)), 3)
+    >>> from flangebook.bending.samples import CASE
+    >>> round(deduction_unit_mm(CASE), 3)
     -3.142
     """
-    return -radians(180.0 - set_up.included_angle_deg) * set_up.thickness_mm
+    return -radians(180.0 - case.included_angle_deg) * case.thickness_mm
 
 
-def _loaded_deg(trial: Trial, as_made: SetUp, bend: AirBend, set_by: SetBy | None) -> float | None:
+def _loaded_deg(
+    trial: Trial, as_made: BendCase, bend: AirBend, set_by: SetBy | None
+) -> float | None:
     """The angle under load [deg], or what was set for it; None where nothing tells it."""
     if trial.loaded_deg is not None:
         return trial.loaded_deg
@@ -320,7 +292,7 @@ def _loaded_deg(trial: Trial, as_made: SetUp, bend: AirBend, set_by: SetBy | Non
     if not by_depth:
         return trial.set_angle_deg
     assert trial.punch_depth_mm is not None
-    tool = _tool(bend, as_made)
+    tool = (bend.inside_radius_mm.nominal, as_made.thickness_mm, *as_made.v)
     anchor = punch_depth_mm(bend.set_angle_deg.nominal, *tool)
     return angle_at_depth(trial.punch_depth_mm - bend.punch_depth_mm.nominal + anchor, *tool)
 
@@ -337,12 +309,6 @@ def _other_zero(trial: Trial, bend: AirBend) -> Check | None:
         "Lower the punch until it just touches the flat sheet and count the depth from there.",
         {"shown_mm": shown, "expected_mm": expected},
     )
-
-
-def _tool(bend: AirBend, set_up: SetUp) -> tuple[float, float, float, float, float]:
-    die = set_up.die
-    return (bend.inside_radius_mm.nominal, set_up.thickness_mm, die.v_opening_mm, die.angle_deg,
-            die.shoulder_radius_mm)  # fmt: skip
 
 
 def _stops(checks: tuple[Check, ...]) -> bool:

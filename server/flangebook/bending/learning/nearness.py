@@ -74,19 +74,20 @@ def nearness_of(there: SetUp, here: SetUp) -> float:
 
     Source: common practice, no source.
 
-    >>> from flangebook.bending.samples import SET_UP
+    >>> from flangebook.bending.samples import CASE, SET_UP
     >>> from dataclasses import replace
     >>> nearness_of(SET_UP, SET_UP)
     1.0
-    >>> nearness_of(replace(SET_UP, included_angle_deg=135.0), SET_UP)
+    >>> nearness_of(replace(SET_UP, case=replace(CASE, included_angle_deg=135.0)), SET_UP)
     0.5
     """
-    if there.metal != here.metal:
+    one, other = there.case, here.case
+    if one.metal.code != other.metal.code:
         return 0.0
     return nearness(
-        there.die.v_opening_mm / here.die.v_opening_mm,
-        there.thickness_mm / here.thickness_mm,
-        there.included_angle_deg - here.included_angle_deg,
+        one.die.v_opening_mm / other.die.v_opening_mm,
+        one.thickness_mm / other.thickness_mm,
+        one.included_angle_deg - other.included_angle_deg,
         here.lot in ("", there.lot),
     )
 
@@ -99,7 +100,7 @@ def alike(there: Sequence[SetUp], here: Sequence[SetUp]) -> npt.NDArray[np.float
         here: set-ups, one a column.
     """
     near = near_by(there, here)
-    metal = same([one.metal for one in there], [one.metal for one in here])
+    metal = same(*([one.case.metal.code for one in side] for side in (there, here)))
     lot = same([one.lot for one in there], [one.lot for one in here])
     found = metal * (OF_THE_METAL + OF_THE_PLACE * near + OF_THE_LOT * lot)
     return np.asarray(found, dtype=np.float64)
@@ -116,11 +117,11 @@ def _columns(bends: Sequence[SetUp]) -> npt.NDArray[np.float64]:
     return np.array(
         [
             (
-                log(one.die.v_opening_mm) / log(HALF_AT_V_RATIO),
-                log(one.thickness_mm) / log(HALF_AT_THICKNESS_RATIO),
-                one.included_angle_deg / HALF_AT_ANGLE_DEG,
+                log(case.die.v_opening_mm) / log(HALF_AT_V_RATIO),
+                log(case.thickness_mm) / log(HALF_AT_THICKNESS_RATIO),
+                case.included_angle_deg / HALF_AT_ANGLE_DEG,
             )
-            for one in bends
+            for case in (one.case for one in bends)
         ]
     )
 

@@ -71,7 +71,7 @@ def implausible(trial: Trial, expected_radius_mm: float | None = None) -> tuple[
 
 
 def _thickness(trial: Trial) -> Iterator[Check]:
-    ordered, measured = trial.set_up.thickness_mm, trial.real_thickness_mm
+    ordered, measured = trial.set_up.case.thickness_mm, trial.real_thickness_mm
     ratio = measured / ordered
     numbers = {"thickness_mm": measured, "ordered_mm": ordered}
     said = "The sheet measured {thickness_mm}, the card says {ordered_mm}"
@@ -88,9 +88,9 @@ def _thickness(trial: Trial) -> Iterator[Check]:
 
 
 def _angle(trial: Trial) -> Iterator[Check]:
-    die = trial.set_up.die
-    sharpest = max(die.angle_deg, trial.set_up.punch_angle_deg or 0.0)
-    measured, wanted = trial.measured_deg, trial.set_up.included_angle_deg
+    case = trial.set_up.case
+    sharpest = max(case.die.angle_deg, trial.set_up.punch_angle_deg or 0.0)
+    measured, wanted = trial.measured_deg, case.included_angle_deg
     for angle, words in ((trial.loaded_deg, "under load"), (measured, "after release")):
         if angle is not None and angle < sharpest - READING_DEG:
             yield Check(
@@ -126,7 +126,8 @@ def _springback(trial: Trial) -> Iterator[Check]:
 
 
 def _radius(trial: Trial) -> Iterator[Check]:
-    radius, tip, v = trial.radius_mm, trial.set_up.punch_radius_mm, trial.set_up.die.v_opening_mm
+    radius, case = trial.radius_mm, trial.set_up.case
+    tip, v = case.punch_radius_mm, case.die.v_opening_mm
     if radius is None:
         return
     numbers = {"radius_mm": radius, "tip_mm": tip, "v_mm": v}
@@ -153,9 +154,8 @@ def _lengths(trial: Trial, radius_mm: float | None) -> Iterator[Check]:
     if radius_mm is None:
         return
     deducted = deduction_measured(flat, left, right)
-    k = k_factor_from_deduction(
-        deducted, trial.measured_deg, radius_mm, trial.real_thickness_mm, trial.set_up.dimension
-    )
+    bent = (trial.measured_deg, radius_mm, trial.real_thickness_mm)
+    k = k_factor_from_deduction(deducted, *bent, trial.set_up.case.dimension)
     numbers = {"deduction_mm": deducted, "flat_mm": flat, "left_mm": left, "right_mm": right,
                "k_factor": k}  # fmt: skip
     if not 0.0 <= k <= 1.0:

@@ -4,37 +4,24 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from flangebook.bending.geometry.setback import Dimension
-from flangebook.bending.tools.tooling import Die
+from flangebook.bending.prediction.bend_case import BendCase
 
 
 @dataclass(frozen=True, slots=True)
 class SetUp:
     """What a bend was, or is to be, made of and in.
 
-    metal: code of the metal. thickness_mm: as ordered [mm]. bend_length_mm: [mm].
-    included_angle_deg: wanted, after release [deg]. die, punch_radius_mm [mm],
-    punch_angle_deg [deg, None unknown]: the tools as they were then. dimension: how flanges are
-    measured. lot: of the sheet, as written on it; "" is not known. press, gauge: name the setting
-    of the press's depth and of its back gauge that was in force: what was made after a zero was
-    set anew, or on another press, shares no error with what was made before.
+    case: sheet as ordered, bend and tools as they were then. punch_angle_deg: nose angle of the
+    punch [deg, None unknown]. lot: of the sheet, as written on it; "" is not known. press, gauge:
+    name the setting of the press's depth and of its back gauge that was in force: what was made
+    after a zero was set anew, or on another press, shares no error with what was made before.
     """
 
-    metal: str
-    thickness_mm: float
-    bend_length_mm: float
-    included_angle_deg: float
-    die: Die
-    punch_radius_mm: float
+    case: BendCase
     punch_angle_deg: float | None = None
-    dimension: Dimension = "din6935"
     lot: str = ""
     press: str = ""
     gauge: str = ""
-
-    def at(self, *, thickness_mm: float, included_angle_deg: float) -> SetUp:
-        """The same set-up with another thickness [mm] and angle [deg]."""
-        return replace(self, thickness_mm=thickness_mm, included_angle_deg=included_angle_deg)
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,15 +58,17 @@ class Trial:
     @property
     def real_thickness_mm(self) -> float:
         """The measured thickness [mm], else the ordered one."""
-        return self.set_up.thickness_mm if self.thickness_mm is None else self.thickness_mm
+        return self.set_up.case.thickness_mm if self.thickness_mm is None else self.thickness_mm
 
     @property
     def name(self) -> str:
         """What to call it in words."""
         return self.label or self.id
 
-    def as_it_came(self) -> SetUp:
-        """The set-up with the thickness and the angle that were measured."""
-        return self.set_up.at(
-            thickness_mm=self.real_thickness_mm, included_angle_deg=self.measured_deg
+    def as_it_came(self) -> BendCase:
+        """What was bent, with the thickness and to the angle that were measured."""
+        return replace(
+            self.set_up.case,
+            thickness_mm=self.real_thickness_mm,
+            included_angle_deg=self.measured_deg,
         )

@@ -3,29 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal, NamedTuple
+from typing import Literal
 
 Standing = Literal["guaranteed minimum", "typical", "measured", "common practice", "from memory"]
 GaugeFamily = Literal["steel", "galvanised", "stainless", "aluminium"]
-
-
-Three = tuple[float, float, float]
-"""Low, nominal, high."""
-
-
-class MetalFigures(NamedTuple):
-    """A metal's bare numbers, in the fields' units: all that a predicted bend depends on."""
-
-    youngs_modulus_mpa: Three
-    yield_mpa: Three
-    tensile_mpa: Three
-    radius_over_v: Three
-    springback_at_90_deg: Three
-    poisson: float
-    hardening_k_mpa: Three | None
-    hardening_n: Three | None
-    prestrain: float | None
-    gauge_family: GaugeFamily | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,11 +18,6 @@ class Figure:
     high: float
     source: str
     standing: Standing
-
-    @property
-    def three(self) -> Three:
-        """Low, nominal, high."""
-        return self.low, self.nominal, self.high
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,44 +51,3 @@ class Metal:
     min_radius_over_t_with: Figure | None = None
     gauge_family: GaugeFamily | None = None
     note: str = ""
-
-    @property
-    def figures(self) -> MetalFigures:
-        """The bare numbers; what is kept of a metal's bends goes by them."""
-        k, n = self.hardening_k_mpa, self.hardening_n
-        return MetalFigures(
-            self.youngs_modulus_mpa.three,
-            self.yield_mpa.three,
-            self.tensile_mpa.three,
-            self.radius_over_v.three,
-            self.springback_at_90_deg.three,
-            self.poisson,
-            None if k is None else k.three,
-            None if n is None else n.three,
-            self.prestrain,
-            self.gauge_family,
-        )
-
-
-def metal_of(figures: MetalFigures) -> Metal:
-    """A nameless metal of these numbers, for the calculations of a bend; its density is none."""
-
-    def figure(three: Three) -> Figure:
-        return Figure(*three, "", "typical")
-
-    k, n = figures.hardening_k_mpa, figures.hardening_n
-    return Metal(
-        code="",
-        name="",
-        youngs_modulus_mpa=figure(figures.youngs_modulus_mpa),
-        yield_mpa=figure(figures.yield_mpa),
-        tensile_mpa=figure(figures.tensile_mpa),
-        density_kg_m3=figure((0.0, 0.0, 0.0)),
-        radius_over_v=figure(figures.radius_over_v),
-        springback_at_90_deg=figure(figures.springback_at_90_deg),
-        poisson=figures.poisson,
-        hardening_k_mpa=None if k is None else figure(k),
-        hardening_n=None if n is None else figure(n),
-        prestrain=figures.prestrain,
-        gauge_family=figures.gauge_family,
-    )

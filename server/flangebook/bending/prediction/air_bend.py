@@ -27,14 +27,13 @@ from functools import lru_cache
 
 from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.estimate import Estimate
-from flangebook.bending.geometry.setback import Dimension
 from flangebook.bending.handbook.force import force_band
 from flangebook.bending.handbook.inside_radius import inside_radius
 from flangebook.bending.handbook.k_factor import k_factor_band
 from flangebook.bending.handbook.springback import between_witnesses, usual_springback
-from flangebook.bending.part.metals import Metal, MetalFigures, metal_of
+from flangebook.bending.prediction.bend_case import BendCase
 from flangebook.bending.prediction.handbook_bend import handbook_bend
-from flangebook.bending.prediction.modelled_bend import KEPT, BendKey, ModelledBend, modelled_bend
+from flangebook.bending.prediction.modelled_bend import ModelledBend, modelled_bend
 from flangebook.bending.prediction.predicted_bend import (
     FIRST_BEND_DOUBT_DEG,
     AirBend,
@@ -42,9 +41,8 @@ from flangebook.bending.prediction.predicted_bend import (
     set_angle,
     shortest_flange_mm,
 )
-from flangebook.bending.requirements import need_bend, need_positive
-from flangebook.bending.tools.tooling import Die
 
+KEPT = 2048
 FORCE_BASIS = (
     "bend model; the high end is the higher of the model's and the handbook's (Groover; Lange; "
     "US 575 t²/V chart)"
@@ -54,84 +52,46 @@ SPRINGBACK_BASIS = "between the bend model and common practice for the metal"
 DEPTH_BASIS = "bend model, with 2 degrees of doubt before the first bend is measured"
 
 
-def air_bend(
-    metal: Metal,
-    thickness_mm: float,
-    bend_length_mm: float,
-    included_angle_deg: float,
-    die: Die,
-    punch_radius_mm: float,
-    dimension: Dimension = "din6935",
-) -> AirBend:
+def air_bend(case: BendCase) -> AirBend:
     """Predict one air bend in one die [N, mm, deg].
 
     Args:
-        metal: the sheet's metal.
-        thickness_mm: sheet thickness [mm].
-        bend_length_mm: length of the bend [mm].
-        included_angle_deg: wanted angle between the flats after release [deg].
-        die: the V die; its opening, angle and shoulder radius count here.
-        punch_radius_mm: punch tip radius [mm].
-        dimension: how the part's flats are measured.
+        case: sheet, bend and tools.
 
     Raises:
-        InputError: a size is unusable or the angle is no bend.
         RangeError: the sheet cannot be air bent to that angle in this die with this punch;
             the words say why and what would do.
+        InputError: punch or shoulders do not fit the opening.
 
     Source: the bend model (``sheet_model``) and the relations of ``handbook``, each with its own.
 
-    >>> from flangebook.bending.samples import STEEL, V16
-    >>> bend = air_bend(STEEL, 2.0, 1000.0, 90.0, V16, 1.0)
+    >>> from flangebook.bending.samples import CASE
+    >>> bend = air_bend(CASE)
     >>> round(bend.force_n.nominal / 1000.0), round(bend.springback_deg.nominal, 1)
     (111, 1.4)
     """
-    need_positive(thickness_mm=thickness_mm, bend_length_mm=bend_length_mm)
-    need_bend(included_angle_deg)
-    per_mm = _per_mm(
-        metal.figures, thickness_mm, included_angle_deg, die.v_opening_mm, die.angle_deg,
-        die.shoulder_radius_mm, punch_radius_mm, dimension,
-    )  # fmt: skip
+    per_mm = _per_mm(case.per_mm)
     if isinstance(per_mm, InputError):
         raise per_mm.again()
-    return _of_length(per_mm, bend_length_mm)
+    return _of_length(per_mm, case.bend_length_mm)
 
 
 @lru_cache(maxsize=KEPT)
-def _per_mm(
-    figures: MetalFigures,
-    thickness_mm: float,
-    included_angle_deg: float,
-    v_opening_mm: float,
-    die_angle_deg: float,
-    shoulder_radius_mm: float,
-    punch_radius_mm: float,
-    dimension: Dimension,
-) -> AirBend | InputError:
+def _per_mm(case: BendCase) -> AirBend | InputError:
     """The bend a millimetre long, or the error to raise; kept by the exact numbers."""
-    key = BendKey(
-        figures, thickness_mm, v_opening_mm, die_angle_deg, shoulder_radius_mm, punch_radius_mm,
-        included_angle_deg,
-    )  # fmt: skip
-    die = Die("", "", v_opening_mm, die_angle_deg, shoulder_radius_mm, 1.0, 1.0, None, ())
-    asked = (metal_of(figures), thickness_mm, 1.0, included_angle_deg, die, punch_radius_mm)
     try:
-        found = modelled_bend(key)
+        found = modelled_bend(case)
         if isinstance(found, str):
-            return _without_model(handbook_bend(*asked, dimension), found)
-        return _modelled(found, _handbook(asked, dimension), asked, dimension)
+            return _without_model(handbook_bend(case), found)
+        return _modelled(found, _handbook(case))
     except InputError as error:
         return error
 
 
-_Asked = tuple[Metal, float, float, float, Die, float]
-"""What handbook_bend takes before the dimension."""
-
-
-def _handbook(asked: _Asked, dimension: Dimension) -> AirBend | None:
+def _handbook(case: BendCase) -> AirBend | None:
     """The second witness, None where it has nothing to say."""
     try:
-        return handbook_bend(*asked, dimension)
+        return handbook_bend(case)
     except RangeError:
         return None
 
@@ -163,22 +123,20 @@ def _without_model(handbook: AirBend, why: str) -> AirBend:
     )
 
 
-def _modelled(
-    found: ModelledBend,
-    handbook: AirBend | None,
-    asked: _Asked,
-    dimension: Dimension,
-) -> AirBend:
-    metal, t, _, wanted, die, tip = asked
-    radius = _radius(found, inside_radius(metal, die.v_opening_mm, tip, t).nominal)
-    practice = _practice(found, handbook, usual_springback(metal, t, die.v_opening_mm, wanted))
+def _modelled(found: ModelledBend, handbook: AirBend | None) -> AirBend:
+    case = found.case
+    metal, t, wanted, v = (
+        case.metal, case.thickness_mm, case.included_angle_deg, case.die.v_opening_mm,
+    )  # fmt: skip
+    radius = _radius(found, inside_radius(metal, v, case.punch_radius_mm, t).nominal)
+    practice = _practice(found, handbook, usual_springback(metal, t, v, wanted))
     spring = replace(between_witnesses(found.springback_deg, practice), basis=SPRINGBACK_BASIS)
     loaded = set_angle(wanted, spring)
     k_factor = k_factor_band(radius.nominal, t, metal.gauge_family)
-    allowance, deducted = flat(wanted, radius, t, k_factor, dimension)
+    allowance, deducted = flat(case, radius, k_factor)
     return AirBend(
-        v_opening_mm=die.v_opening_mm,
-        force_n=_force(found, force_band(metal, t, 1.0, die.v_opening_mm, wanted).high),
+        v_opening_mm=v,
+        force_n=_force(found, force_band(metal, t, 1.0, v, wanted).high),
         inside_radius_mm=radius,
         springback_deg=spring,
         set_angle_deg=loaded,
@@ -186,9 +144,7 @@ def _modelled(
         bend_allowance_mm=allowance,
         bend_deduction_mm=deducted,
         k_factor=k_factor,
-        min_flange_mm=shortest_flange_mm(
-            wanted, loaded.low, radius.nominal, allowance.nominal, t, die, dimension
-        ),
+        min_flange_mm=shortest_flange_mm(case, loaded.low, radius.nominal, allowance.nominal),
         model=found,
         handbook=handbook,
     )
@@ -200,7 +156,7 @@ def _practice(found: ModelledBend, handbook: AirBend | None, usual: Estimate) ->
     The handbook turns it in proportion to the bend angle; finite elements show that a bend half as
     sharp springs back by far more than half (tests/reference/test_finite_elements.py).
     """
-    wanted = found.key.included_angle_deg
+    wanted = found.case.included_angle_deg
     square, here = found.springback_at(90.0), found.springback_at(wanted)
     share = 1.0
     if square is not None and here is not None and square > 0.0:
@@ -237,4 +193,4 @@ def _depth(found: ModelledBend, spring: Estimate, set_angle_deg: float) -> Estim
     )
 
 
-__all__ = ["FIRST_BEND_DOUBT_DEG", "AirBend", "air_bend"]
+__all__ = ["FIRST_BEND_DOUBT_DEG", "AirBend", "BendCase", "air_bend"]

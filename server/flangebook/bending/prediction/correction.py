@@ -18,6 +18,7 @@ from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError
 from flangebook.bending.geometry.air_bend_geometry import punch_depth_mm
 from flangebook.bending.prediction.air_bend import AirBend
+from flangebook.bending.prediction.bend_case import BendCase
 from flangebook.bending.prediction.first_hit import FirstHit
 from flangebook.bending.prediction.modelled_bend import ModelledBend, beside
 from flangebook.bending.requirements import need_bend, need_positive
@@ -100,9 +101,7 @@ class _Base(NamedTuple):
 
 def correction_table(
     bend: AirBend,
-    wanted_deg: float,
-    thickness_mm: float,
-    die: Die,
+    case: BendCase,
     limits: SettingLimits,
     reach_deg: float = 5.0,
     step_deg: float = 0.5,
@@ -117,9 +116,7 @@ def correction_table(
 
     Args:
         bend: the prediction; its nominal set angle, depth and radius are the starting point.
-        wanted_deg: wanted included angle [deg].
-        thickness_mm: sheet thickness [mm].
-        die: the die of the prediction.
+        case: what was predicted.
         limits: how far tools and press may be set.
         reach_deg: how far to either side [deg].
         step_deg: from row to row [deg].
@@ -134,14 +131,14 @@ def correction_table(
     if start is not None:
         milder = start.set_angle_deg - bend.set_angle_deg.nominal
         most = ceil((reach_deg + max(milder, 0.0)) / step_deg - 1e-9)
-    measured = [wanted_deg + i * step_deg for i in range(-steps, most + 1)]
+    measured = [case.included_angle_deg + i * step_deg for i in range(-steps, most + 1)]
     base = _Base(bend.set_angle_deg.nominal, bend.punch_depth_mm.nominal)
     if start is not None:
         base = _Base(start.set_angle_deg, start.punch_depth_mm)
     if bend.model is not None:
-        rows = (_by_model(bend, bend.model, base, wanted_deg, one) for one in measured)
+        rows = (_by_model(bend, bend.model, base, one) for one in measured)
     else:
-        rows = (_by_geometry(bend, base, wanted_deg, one, thickness_mm, die) for one in measured)
+        rows = (_by_geometry(bend, case, base, one) for one in measured)
     return _within([row for row in rows if row is not None], limits)
 
 
@@ -173,34 +170,24 @@ def _at_the_limit(
 
 
 def _by_geometry(
-    bend: AirBend,
-    base: _Base,
-    wanted_deg: float,
-    measured_deg: float,
-    thickness_mm: float,
-    die: Die,
+    bend: AirBend, case: BendCase, base: _Base, measured_deg: float
 ) -> Correction | None:
     try:
         return correct_setting(
-            wanted_deg,
-            measured_deg,
-            base.set_angle_deg,
-            bend.inside_radius_mm.nominal,
-            thickness_mm,
-            die,
-            base.punch_depth_mm,
-        )
+            case.included_angle_deg, measured_deg, base.set_angle_deg,
+            bend.inside_radius_mm.nominal, case.thickness_mm, case.die, base.punch_depth_mm,
+        )  # fmt: skip
     except InputError:
         return None
 
 
 def _by_model(
-    bend: AirBend, found: ModelledBend, base: _Base, wanted_deg: float, measured_deg: float
+    bend: AirBend, found: ModelledBend, base: _Base, measured_deg: float
 ) -> Correction | None:
     """The model's own change of angle and depth from where it releases what was set to as far on
     the other side of it as the measured angle is of the wanted one; None where the tools do not
     go there."""
-    near = beside(found)
+    near, wanted_deg = beside(found), found.case.included_angle_deg
     at = near.set_at(wanted_deg) + base.set_angle_deg - bend.set_angle_deg.nominal
     aim = near.released_at(at) + wanted_deg - measured_deg
     if not (0.0 < measured_deg < 180.0 and near.released_deg[-1] <= aim <= near.released_deg[0]):

@@ -30,10 +30,10 @@ from math import hypot
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.prediction.air_bend import AirBend
+from flangebook.bending.prediction.bend_case import BendCase
 from flangebook.bending.prediction.predicted_bend import FIRST_BEND_DOUBT_DEG, depth_at_mm
 from flangebook.bending.requirements import need_bend
 from flangebook.bending.tools.setting_limits import SettingLimits
-from flangebook.bending.tools.tooling import Die
 
 Ends = tuple[float, float]
 """Low and high end."""
@@ -123,21 +123,14 @@ def depth_doubt_deg(bend: AirBend) -> Ends:
 
 
 def first_hit(
-    bend: AirBend,
-    wanted_deg: float,
-    thickness_mm: float,
-    die: Die,
-    limits: SettingLimits,
-    angle_doubt_deg: float | None = None,
+    bend: AirBend, case: BendCase, limits: SettingLimits, angle_doubt_deg: float | None = None
 ) -> FirstHit | None:
     """The first hit of a predicted bend; None where tools and press do not reach the expected
     setting, or where the sheet would not be bent at all.
 
     Args:
         bend: the prediction.
-        wanted_deg: wanted included angle after release [deg].
-        thickness_mm: sheet thickness [mm].
-        die: the die of the prediction.
+        case: what was predicted.
         limits: how far tools and press may be set.
         angle_doubt_deg: how near the press comes to a set angle [deg]; None where it does
             not measure it.
@@ -146,12 +139,13 @@ def first_hit(
     if limits.beyond(bend.set_angle_deg.nominal, bend.punch_depth_mm.nominal):
         return None
     # A learned set angle may stand off from the springback: count from what would be set.
-    spring = bend.set_angle_deg.mapped(lambda angle: wanted_deg - angle)
-    angle, comes_out = first_hit_angle(wanted_deg, *together(spring, *doubt))
+    wanted = case.included_angle_deg
+    spring = bend.set_angle_deg.mapped(lambda angle: wanted - angle)
+    angle, comes_out = first_hit_angle(wanted, *together(spring, *doubt))
     if angle >= 180.0:
         return None
     if bend.model is None:
-        depth = depth_at_mm(bend, angle, thickness_mm, die)
+        depth = depth_at_mm(bend, case, angle)
     else:
         turned = bend.model.depth_at_set(angle) - bend.model.depth_at_set(
             bend.set_angle_deg.nominal

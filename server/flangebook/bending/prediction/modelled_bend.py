@@ -1,9 +1,9 @@
-"""The bend model solved for one bend, each only once while the server runs.
+"""The bend model solved for one bend; ``air_bend`` keeps what it found.
 
-Everything is per millimetre of bend length, so the length of a bend does not matter. Solutions
-are kept by the exact figures that went in. Where a die's flanks would end the bend before it is
-sharp enough, the sheet is followed past them with the same shoulders: the loaded angle that
-comes out is then sharper than the die's, and ``bend_checks.sharper_than_tools`` says stop.
+Everything is per millimetre of bend length, so the length of a bend does not matter. Where a
+die's flanks would end the bend before it is sharp enough, the sheet is followed past them with
+the same shoulders: the loaded angle that comes out is then sharper than the die's, and
+``bend_checks.sharper_than_tools`` says stop.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ import numpy as np
 
 from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.estimate import Estimate
-from flangebook.bending.part.metals import Metal, MetalFigures, metal_of
+from flangebook.bending.prediction.bend_case import BendCase
 from flangebook.bending.sheet_model.bands import FRICTION_USUAL, banded_bend
 from flangebook.bending.sheet_model.hardening_from_strength import law_of
 from flangebook.bending.sheet_model.moment_curvature import SheetLaw
@@ -31,7 +31,6 @@ from flangebook.bending.sheet_model.tools import (
     tools,
 )
 
-KEPT = 2048
 KEPT_CURVES = 256
 SHARPER_THAN_WANTED_DEG = 15.0
 SHARPEST_DIE_DEG = 5.0
@@ -41,27 +40,17 @@ LEAST_RADIUS_OVER_T = 0.05
 is fitted to (tests/reference/finite_elements), and no sheet folds to nothing. Own limit."""
 
 
-class BendKey(NamedTuple):
-    """All that a solution depends on: t, V, die angle, rd, rp, wanted angle [mm, deg]."""
-
-    metal: MetalFigures
-    thickness_mm: float
-    v_opening_mm: float
-    die_angle_deg: float
-    shoulder_radius_mm: float
-    punch_radius_mm: float
-    included_angle_deg: float
-
-
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class ModelledBend:
     """The model's own figures for a bend, with its own bands, per millimetre of bend length.
 
-    key: what it was solved for. nominal: at the nominal figures. force_n_per_mm: greatest on
+    A solution is equal to itself alone: its curves are kept by it.
+
+    case: what it was solved for. nominal: at the nominal figures. force_n_per_mm: greatest on
     the way to the set angle. depth_mm: from first touch. radius_mm: inside, released.
     """
 
-    key: BendKey
+    case: BendCase
     nominal: SetBend
     force_n_per_mm: Estimate
     springback_deg: Estimate
@@ -116,11 +105,11 @@ class Beside(NamedTuple):
         return float(np.interp(-released_deg, np.negative(self.released_deg), self.depth_mm))
 
 
-def modelled_bend(key: BendKey) -> ModelledBend | str:
+def modelled_bend(case: BendCase) -> ModelledBend | str:
     """The model's solution [N/mm, mm, deg], or why the model does not hold for this bend.
 
     Args:
-        key: metal, thickness, die, punch tip and wanted angle.
+        case: sheet, bend and tools; its length does not count.
 
     Raises:
         InputError: punch or shoulders do not fit the opening.
@@ -128,63 +117,44 @@ def modelled_bend(key: BendKey) -> ModelledBend | str:
 
     Source: the bend model (``sheet_model``) with its own.
 
-    >>> from flangebook.bending.samples import STEEL
-    >>> key = BendKey(STEEL.figures, 2.0, 16.0, 86.0, 2.0, 1.0, 90.0)
-    >>> found = modelled_bend(key)
+    >>> from flangebook.bending.samples import CASE
+    >>> found = modelled_bend(CASE)
     >>> round(found.force_n_per_mm.nominal), round(found.springback_deg.nominal, 1)
     (111, 1.8)
     """
-    found = _solved(key)
-    if isinstance(found, InputError):
-        raise found.again()
-    return found
-
-
-@lru_cache(maxsize=KEPT)
-def _solved(key: BendKey) -> ModelledBend | str | InputError:
-    """The solution; the reason the model is not for this bend; or the error to raise."""
-    try:
-        die_and_punch = _tools(key)
-    except InputError as error:
-        return error
-    metal = metal_of(key.metal)
-    why = _outside(key, metal)
+    die_and_punch = _tools(case)
+    why = _outside(case)
     if why:
         return why
     try:
-        found = _banded(key, metal, die_and_punch)
+        found = _banded(case, die_and_punch)
     except NoRootError:
         return "its equations did not settle"
-    except RangeError as error:
-        return error
-    if found.nominal.released_radius_mm < LEAST_RADIUS_OVER_T * key.thickness_mm:
+    if found.nominal.released_radius_mm < LEAST_RADIUS_OVER_T * case.thickness_mm:
         return "it finds next to no inside radius, which no sheet has"
     return found
 
 
-def _outside(key: BendKey, metal: Metal) -> str:
+def _outside(case: BendCase) -> str:
     """Why the model is not for this bend, empty where it is."""
-    over_t = key.v_opening_mm / key.thickness_mm
+    over_t = case.die.v_opening_mm / case.thickness_mm
     if not LEAST_V_OVER_T <= over_t <= MOST_V_OVER_T:
         return f"it holds for openings of 4 t to 40 t, this one is {over_t:.3g} t"
-    if key.included_angle_deg > FLATTEST_DEG:
+    if case.included_angle_deg > FLATTEST_DEG:
         return f"it holds from {FLATTEST_DEG:g} degrees down"
     try:
-        law_of(metal, key.thickness_mm)
+        law_of(case.metal, case.thickness_mm)
     except InputError as error:
         return f"it cannot use the metal's figures: {error.what}"
     return ""
 
 
-def _tools(key: BendKey) -> Tools:
-    return tools(
-        key.v_opening_mm, key.die_angle_deg, key.shoulder_radius_mm, key.punch_radius_mm,
-        FRICTION_USUAL,
-    )  # fmt: skip
+def _tools(case: BendCase) -> Tools:
+    return tools(*case.v, case.punch_radius_mm, FRICTION_USUAL)
 
 
-def _banded(key: BendKey, metal: Metal, die_and_punch: Tools) -> ModelledBend:
-    wanted, t = key.included_angle_deg, key.thickness_mm
+def _banded(case: BendCase, die_and_punch: Tools) -> ModelledBend:
+    metal, t, wanted = case.metal, case.thickness_mm, case.included_angle_deg
     try:
         found = banded_bend(metal, t, die_and_punch, wanted)
     except RangeError:
@@ -193,7 +163,7 @@ def _banded(key: BendKey, metal: Metal, die_and_punch: Tools) -> ModelledBend:
             raise
         found = banded_bend(metal, t, past, wanted)
     return ModelledBend(
-        key,
+        case,
         SetBend(*(float(getattr(found.nominal, f.name)) for f in fields(SetBend))),
         _plain(found.force_n_per_mm),
         _plain(found.springback_deg),
@@ -223,7 +193,7 @@ def beside(found: ModelledBend) -> Beside:
     """The bend some degrees to either side of its setting, past the die's flanks: where the
     depth's zero or the sheet is not as thought, the die is not yet reached."""
     law, real = _sheet_and_tools(found)
-    die_and_punch = _past_the_flanks(real, found.key.included_angle_deg) or real
+    die_and_punch = _past_the_flanks(real, found.case.included_angle_deg) or real
     middle = np.radians(180.0 - found.nominal.set_angle_deg) / 2.0
     step = np.radians(np.linspace(-BESIDE_DEG, BESIDE_DEG, BESIDE_POINTS)) / 2.0
     theta = middle + step
@@ -253,9 +223,8 @@ def energy_gap(found: ModelledBend) -> float:
 
     Source: balance of energy.
 
-    >>> from flangebook.bending.samples import STEEL
-    >>> key = BendKey(STEEL.figures, 2.0, 16.0, 86.0, 2.0, 1.0, 90.0)
-    >>> energy_gap(modelled_bend(key)) < 0.01
+    >>> from flangebook.bending.samples import CASE
+    >>> energy_gap(modelled_bend(CASE)) < 0.01
     True
     """
     law, die_and_punch = _sheet_and_tools(found)
@@ -270,9 +239,9 @@ def energy_gap(found: ModelledBend) -> float:
 
 def _sheet_and_tools(found: ModelledBend) -> tuple[SheetLaw, Tools]:
     """The sheet and the tools the solution holds for; past the flanks where it went there."""
-    key = found.key
-    law, real = law_of(metal_of(key.metal), key.thickness_mm), _tools(key)
+    case = found.case
+    law, real = law_of(case.metal, case.thickness_mm), _tools(case)
     half = radians(180.0 - found.nominal.set_angle_deg) / 2.0
-    if half < steepest_half_angle(key.thickness_mm, real):
+    if half < steepest_half_angle(case.thickness_mm, real):
         return law, real
-    return law, _past_the_flanks(real, key.included_angle_deg) or real
+    return law, _past_the_flanks(real, case.included_angle_deg) or real

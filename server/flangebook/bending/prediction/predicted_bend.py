@@ -16,10 +16,10 @@ from dataclasses import dataclass
 from flangebook.bending.errors import RangeError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.geometry.air_bend_geometry import punch_depth_mm, smallest_flange_mm
-from flangebook.bending.geometry.setback import Dimension, setback_mm
+from flangebook.bending.geometry.setback import setback_mm
 from flangebook.bending.handbook.allowance import allowance_from_k
+from flangebook.bending.prediction.bend_case import BendCase
 from flangebook.bending.prediction.modelled_bend import ModelledBend
-from flangebook.bending.tools.tooling import Die
 
 # What the tools' real radii, the sheet's real thickness and the depth's zero are worth before a
 # first bend has been measured. Common practice; a model run varied them one at a time.
@@ -86,89 +86,68 @@ def set_angle(included_angle_deg: float, spring: Estimate) -> Estimate:
     )
 
 
-def depth_at_mm(bend: AirBend, loaded_angle_deg: float, thickness_mm: float, die: Die) -> float:
+def depth_at_mm(bend: AirBend, case: BendCase, loaded_angle_deg: float) -> float:
     """Expected depth [mm] at a loaded angle near the expected one, along the contact geometry.
 
     Args:
         bend: the expectation; its nominal depth and set angle are the anchor.
+        case: what was predicted; thickness and die count.
         loaded_angle_deg: included angle under load [deg].
-        thickness_mm: sheet thickness [mm].
-        die: the die of the prediction.
 
     Raises:
         RangeError: the sheet fills the V before that angle.
 
     Source: ``air_bend_geometry.punch_depth_mm``.
 
-    >>> from flangebook.bending.samples import STEEL, V16
+    >>> from flangebook.bending.samples import CASE
     >>> from flangebook.bending.prediction.air_bend import air_bend
-    >>> bend = air_bend(STEEL, 2.0, 1000.0, 90.0, V16, 1.0)
+    >>> bend = air_bend(CASE)
     >>> sharper = bend.set_angle_deg.nominal - 1.0
-    >>> round(depth_at_mm(bend, sharper, 2.0, V16) - bend.punch_depth_mm.nominal, 3)
+    >>> round(depth_at_mm(bend, CASE, sharper) - bend.punch_depth_mm.nominal, 3)
     0.078
     """
-    tool = (
-        bend.inside_radius_mm.nominal, thickness_mm, die.v_opening_mm, die.angle_deg,
-        die.shoulder_radius_mm,
-    )  # fmt: skip
+    tool = (bend.inside_radius_mm.nominal, case.thickness_mm, *case.v)
     anchor = punch_depth_mm(bend.set_angle_deg.nominal, *tool)
     return bend.punch_depth_mm.nominal + punch_depth_mm(loaded_angle_deg, *tool) - anchor
 
 
-def flat(
-    included_angle_deg: float,
-    radius: Estimate,
-    thickness_mm: float,
-    k_factor: Estimate,
-    dimension: Dimension,
-) -> tuple[Estimate, Estimate]:
+def flat(case: BendCase, radius: Estimate, k_factor: Estimate) -> tuple[Estimate, Estimate]:
     """Bend allowance and bend deduction [mm], the deduction in the part's own dimension.
 
     Source: definition of allowance and deduction.
 
-    >>> radius, k = Estimate.exact(2.0), Estimate.exact(0.4)
-    >>> taken, deducted = flat(90.0, radius, 2.0, k, "din6935")
+    >>> from flangebook.bending.samples import CASE
+    >>> taken, deducted = flat(CASE, Estimate.exact(2.0), Estimate.exact(0.4))
     >>> round(taken.nominal, 3), round(deducted.nominal, 3)  # together twice the setback of 4
     (4.398, 3.602)
     """
+    angle, t = case.included_angle_deg, case.thickness_mm
     # Both are monotone in K and in r, so the extremes are at the corners of the two bands.
     taken, deducted = [], []
     for r in (radius.nominal, radius.low, radius.high):
-        setbacks = 2.0 * setback_mm(included_angle_deg, r, thickness_mm, dimension)
+        setbacks = 2.0 * setback_mm(angle, r, t, case.dimension)
         for k in (k_factor.nominal, k_factor.low, k_factor.high):
-            arc = allowance_from_k(included_angle_deg, r, thickness_mm, k)
+            arc = allowance_from_k(angle, r, t, k)
             taken.append(arc)
             deducted.append(setbacks - arc)
     return (
-        Estimate(min(taken), taken[0], max(taken), "handbook", k_factor.basis),
-        Estimate(min(deducted), deducted[0], max(deducted), "handbook", k_factor.basis),
+        Estimate(min(taken), taken[0], max(taken), k_factor.origin, k_factor.basis),
+        Estimate(min(deducted), deducted[0], max(deducted), k_factor.origin, k_factor.basis),
     )
 
 
 def shortest_flange_mm(
-    included_angle_deg: float,
-    sharpest_deg: float,
-    radius_mm: float,
-    bend_allowance_mm: float,
-    thickness_mm: float,
-    die: Die,
-    dimension: Dimension,
+    case: BendCase, sharpest_deg: float, radius_mm: float, bend_allowance_mm: float
 ) -> float:
     """Shortest flange [mm] in the part's own dimension, at the sharpest loaded angle.
 
     Source: own derivation, as ``air_bend_geometry.smallest_flange_mm``.
 
-    >>> from flangebook.bending.samples import V16
-    >>> round(shortest_flange_mm(90.0, 88.0, 2.5, 5.2, 2.0, V16, "din6935"), 2)
+    >>> from flangebook.bending.samples import CASE
+    >>> round(shortest_flange_mm(CASE, 88.0, 2.5, 5.2), 2)
     10.77
     """
-    bend = (included_angle_deg, radius_mm, thickness_mm)
+    bend = (case.included_angle_deg, radius_mm, case.thickness_mm)
     to_mould_line = setback_mm(*bend, "mould_line")
-    least = smallest_flange_mm(
-        sharpest_deg,
-        die.v_opening_mm,
-        die.angle_deg,
-        die.shoulder_radius_mm,
-        2.0 * to_mould_line - bend_allowance_mm,
-    )
-    return least - to_mould_line + setback_mm(*bend, dimension)
+    least = smallest_flange_mm(sharpest_deg, *case.v, 2.0 * to_mould_line - bend_allowance_mm)
+    return least - to_mould_line + setback_mm(*bend, case.dimension)

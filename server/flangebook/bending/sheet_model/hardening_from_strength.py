@@ -33,7 +33,6 @@ from flangebook.bending.requirements import need_positive
 from flangebook.bending.sheet_model.moment_curvature import SheetLaw, sheet_law
 from flangebook.bending.sheet_model.roots import roots
 
-UNIFORM_SHARE = 0.6
 SPREAD_OF_N = 0.30
 SPREAD_OF_N_FROM_STRENGTHS = 0.45
 SPREAD_OF_K = 0.15

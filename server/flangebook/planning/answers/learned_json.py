@@ -11,10 +11,10 @@ from flangebook.bending.checks import Sentence, fill
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.learning.belief import Belief, Counted
-from flangebook.bending.learning.learned import Learning, expected_from
+from flangebook.bending.learning.learned import Learning
 from flangebook.bending.learning.lessons import FigureName, spread_of
 from flangebook.bending.learning.trial import SetUp, Trial
-from flangebook.bending.prediction.air_bend import AirBend
+from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
 from flangebook.planning.answers.answer import JsonDict, as_one_json, number, said_json
 from flangebook.planning.results.evidence import Evidence, odd_ids
 from flangebook.planning.results.press_learned import factor_json
@@ -35,12 +35,12 @@ Place = tuple[float, float, str]
 def learning_at(evidence: Evidence, set_up: SetUp) -> Learning | None:
     """What the evidence makes of a bend; None where that bend cannot be predicted."""
     try:
-        return evidence.learning(expected_from(evidence.metal)(set_up), set_up)
+        return evidence.learning(air_bend(set_up.case), set_up)
     except InputError:
         return None
 
 
-def figures_json(before: AirBend, after: Learning, set_up: SetUp) -> list[JsonDict]:
+def figures_json(before: AirBend, after: Learning, case: BendCase) -> list[JsonDict]:
     """The figures that some trial counts for: what they were, what they are, and each trial as
     a point on the same scale."""
     found = []
@@ -55,7 +55,7 @@ def figures_json(before: AirBend, after: Learning, set_up: SetUp) -> list[JsonDi
                 "after": _band(getattr(after.bend, field)),
                 "unit": unit,
                 "trials": len(belief.counted),
-                "points": _points(belief, after, set_up, field),
+                "points": _points(belief, after, case, field),
             }
         )
     return found
@@ -84,11 +84,11 @@ def _band(figure: Estimate) -> JsonDict:
     }
 
 
-def _points(belief: Belief, after: Learning, set_up: SetUp, field: str) -> list[JsonDict]:
+def _points(belief: Belief, after: Learning, case: BendCase, field: str) -> list[JsonDict]:
     """The nearest trials carried to this bend: the metal's part of the departure, as much of its
     band there as here, put on what was expected here."""
     nominal = getattr(after.expected, field).nominal
-    spread = spread_of(belief.figure, after.expected, set_up)
+    spread = spread_of(belief.figure, after.expected, case)
     return [
         {
             "id": one.lesson.trial_id,
@@ -191,7 +191,7 @@ def places(trials: Sequence[Trial]) -> dict[Place, SetUp]:
     for trial in trials:
         here = trial.set_up
         for lot in {"", here.lot}:
-            place = (here.thickness_mm, here.die.v_opening_mm, lot)
+            place = (here.case.thickness_mm, here.case.die.v_opening_mm, lot)
             found[place] = replace(here, lot=lot)
     return dict(sorted(found.items()))
 
@@ -200,18 +200,18 @@ def learned_json(evidence: Evidence) -> list[JsonDict]:
     """Every place's figures before and after."""
     groups = []
     for (thickness, v_opening, lot), set_up in places(evidence.trials).items():
-        learning = learning_at(evidence, set_up)
+        learning, case = learning_at(evidence, set_up), set_up.case
         groups.append(
             {
                 "thickness_mm": number(thickness),
                 "v_opening_mm": number(v_opening),
                 "lot": lot or None,
-                "included_angle_deg": number(set_up.included_angle_deg),
-                "die": set_up.die.code,
-                "punch_radius_mm": number(set_up.punch_radius_mm),
+                "included_angle_deg": number(case.included_angle_deg),
+                "die": case.die.code,
+                "punch_radius_mm": number(case.punch_radius_mm),
                 "factor": factor_json(evidence, set_up),
                 "deduction": deduction_json(learning),
-                "figures": figures_json(learning.expected, learning, set_up) if learning else [],
+                "figures": figures_json(learning.expected, learning, case) if learning else [],
                 **said_json(together_sentences(learning) if learning else [NOT_PREDICTED]),
                 "outliers": outliers_json(evidence, learning),
             }

@@ -199,10 +199,6 @@ def corrections_json(step: PlannedStep) -> list[JsonDict]:
     one = step.fit
     if one is None or one.bend is None or not step.owned or step.operation.hits is not None:
         return []
-    wanted = step.operation.included_angle_deg
     if one.limits is None or not within(one.bend, one.limits):
         return []
-    rows = correction_table(
-        one.bend, wanted, one.wanted.thickness_mm, one.die, one.limits, start=step.first_hit
-    )
-    return rows_json(rows)
+    return rows_json(correction_table(one.bend, one.case, one.limits, start=step.first_hit))

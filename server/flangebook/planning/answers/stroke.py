@@ -79,8 +79,8 @@ def _trials(chosen: Fit, evidence: Evidence) -> list[JsonDict]:
     here = [
         trial
         for trial in evidence.trials
-        if abs(trial.set_up.die.v_opening_mm - v) <= SAME_V_MM
-        and abs(trial.set_up.thickness_mm - t) <= SAME_SHEET * t
+        if abs(trial.set_up.case.die.v_opening_mm - v) <= SAME_V_MM
+        and abs(trial.set_up.case.thickness_mm - t) <= SAME_SHEET * t
     ]
     return [
         {

@@ -13,8 +13,7 @@ from typing import Any
 
 from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import InputError
-from flangebook.bending.learning.learned import expected_from
-from flangebook.bending.prediction.air_bend import AirBend
+from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
 from flangebook.bending.prediction.first_hit import FirstHit, first_hit
 from flangebook.bending.tools.setting_limits import setting_limits
 from flangebook.bending.tools.tooling import Crib, Die, Punch
@@ -84,25 +83,19 @@ def _two(
     if tools is None or step["hits"] is not None:
         return None
     die, punch = tools
-    set_up = after.set_up(
-        part["thickness_mm"],
-        part["bend_length_mm"],
-        step["included_angle_deg"],
-        die,
-        punch.tip_radius_mm,
-        part["dimension"],
-    )
     try:
-        bend = expected_from(after.metal)(set_up)
+        case = BendCase(
+            after.metal, part["thickness_mm"], part["bend_length_mm"], step["included_angle_deg"],
+            die, punch.tip_radius_mm, part["dimension"],
+        )  # fmt: skip
+        bend, set_up = air_bend(case), after.set_up(case)
         taught = before.taught(bend, set_up), after.taught(bend, set_up)
-        ends = setting_limits(die, punch, set_up.thickness_mm, taught[1].inside_radius_mm.nominal)
+        ends = setting_limits(die, punch, case.thickness_mm, taught[1].inside_radius_mm.nominal)
         reach = [ends.less_press_error(one.press_short_deg, one.press_short_mm) for one in taught]
         led = step["operation"] == "bend"
         doubt = shop.press.angle_doubt_deg if shop.press else None
         old, new = (
-            first_hit(one, set_up.included_angle_deg, set_up.thickness_mm, die, limits, doubt)
-            if led and not evidence.tried(set_up)
-            else None
+            first_hit(one, case, limits, doubt) if led and not evidence.tried(set_up) else None
             for one, evidence, limits in zip(taught, (before, after), reach, strict=True)
         )
         return _Two(*taught, within(taught[0], reach[0]), within(taught[1], reach[1]), old, new)

@@ -12,13 +12,12 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from flangebook.bending.checks import Check
-from flangebook.bending.geometry.setback import Dimension
-from flangebook.bending.learning.learned import Learning, Taught, expected_from, put_in, teach
+from flangebook.bending.learning.learned import Learning, Taught, put_in, teach
 from flangebook.bending.learning.lessons import Lesson, beyond_metal, lessons
 from flangebook.bending.learning.nearness import nearness_of
 from flangebook.bending.learning.trial import SetUp, Trial
 from flangebook.bending.part.metals import Metal
-from flangebook.bending.prediction.air_bend import AirBend
+from flangebook.bending.prediction.air_bend import AirBend, BendCase
 from flangebook.bending.tools.tooling import Die, Punch, SetBy
 
 MOST_KEPT = 4096
@@ -54,7 +53,7 @@ class Evidence:
     press: str = ""
     gauge: str = ""
     known: Lessons = field(default_factory=dict)
-    _learned: dict[tuple[object, ...], Learning] = field(default_factory=dict)
+    _learned: dict[tuple[BendCase, str], Learning] = field(default_factory=dict)
     _together: list[Taught] = field(default_factory=list)
 
     def of_lot(self, lot: str) -> Evidence:
@@ -81,20 +80,9 @@ class Evidence:
             self._together.append(teach(self.trials, self.said_by, self.of_others))
         return self._together[0]
 
-    def set_up(
-        self,
-        thickness_mm: float,
-        bend_length_mm: float,
-        included_angle_deg: float,
-        die: Die,
-        punch_radius_mm: float,
-        dimension: Dimension,
-    ) -> SetUp:
-        """A bend of this metal and lot that is to be made on the press as it is set now."""
-        return SetUp(
-            self.metal.code, thickness_mm, bend_length_mm, included_angle_deg, die,
-            punch_radius_mm, None, dimension, self.lot, self.press, self.gauge,
-        )  # fmt: skip
+    def set_up(self, case: BendCase) -> SetUp:
+        """A bend of this lot that is to be made on the press as it is set now."""
+        return SetUp(case, None, self.lot, self.press, self.gauge)
 
     def taught(self, bend: AirBend, set_up: SetUp) -> AirBend:
         """The bend with what the trials taught put in.
@@ -105,12 +93,7 @@ class Evidence:
 
     def learning(self, bend: AirBend, set_up: SetUp) -> Learning:
         """What the trials make of the bend, with the reasons."""
-        die = set_up.die
-        key = (
-            set_up.thickness_mm, set_up.bend_length_mm, set_up.included_angle_deg,
-            die.v_opening_mm, die.angle_deg, die.shoulder_radius_mm, set_up.punch_radius_mm,
-            set_up.dimension, set_up.lot,
-        )  # fmt: skip
+        key = set_up.case, set_up.lot
         found = self._learned.get(key)
         if found is None:
             now = replace(set_up, press=self.press, gauge=self.gauge)
@@ -123,9 +106,10 @@ class Evidence:
     def tried(self, set_up: SetUp) -> bool:
         """Whether a piece that counts was measured near this bend in a V of this opening, on the
         press as it is set now: only then is a setting more than a prediction."""
+        v_mm = set_up.case.die.v_opening_mm
         return any(
             trial.set_up.press == self.press
-            and abs(trial.set_up.die.v_opening_mm - set_up.die.v_opening_mm) <= SAME_V_MM
+            and abs(trial.set_up.case.die.v_opening_mm - v_mm) <= SAME_V_MM
             and nearness_of(trial.set_up, set_up) >= NEAR
             and trial.id not in self.together.asked
             and any(lesson.figure == "springback" for lesson in self.said_by(trial)[0])
@@ -140,7 +124,7 @@ class Evidence:
             read = trial
             if trial.id in self.calculated:
                 read = replace(trial, punch_depth_mm=None)
-            said = self.known[key] = lessons(read, expected_from(self.metal), self.set_by)
+            said = self.known[key] = lessons(read, self.set_by)
         return said
 
     def question_about(self, trial: Trial) -> Check | None:
@@ -161,24 +145,9 @@ def odd_ids(learning: Learning) -> frozenset[str]:
     )
 
 
-def set_up_json(
-    metal: str,
-    ordered_mm: float,
-    bend_length_mm: float,
-    included_angle_deg: float,
-    die: Die,
-    punch: Punch,
-    dimension: Dimension,
-    lot: str,
-) -> dict[str, Any]:
-    """A set-up as it is kept beside what was measured: tools with the sizes they have now."""
+def tools_json(die: Die, punch: Punch) -> dict[str, Any]:
+    """Tools as they are kept beside what was measured: with the sizes they have now."""
     return {
-        "metal": metal,
-        "lot": lot,
-        "ordered_mm": ordered_mm,
-        "bend_length_mm": bend_length_mm,
-        "included_angle_deg": included_angle_deg,
-        "dimension": dimension,
         "die": {
             "code": die.code,
             "name": die.name,
@@ -197,15 +166,16 @@ def set_up_json(
     }
 
 
-def trial_from(body: Mapping[str, Any], label: str, confirmed: bool = False) -> Trial:
+def trial_from(body: Mapping[str, Any], metal: Metal, label: str, confirmed: bool = False) -> Trial:
     """A trial from its evidence as kept.
 
-    body: the set-up and what was measured, by the names that :func:`set_up_json` and the
-    trials' own fields have. label: what to call it. confirmed: it was measured right.
+    metal: of the sheet, as the shop has it now. body: the set-up and what was measured, by the
+    names that :func:`tools_json` and the trials' own fields have. label: what to call it.
+    confirmed: it was measured right.
     """
     return Trial(
         body["id"],
-        _set_up(body),
+        _set_up(body, metal),
         body["measured_deg"],
         loaded_deg=body.get("loaded_deg"),
         set_angle_deg=body.get("set_angle_deg"),
@@ -221,10 +191,10 @@ def trial_from(body: Mapping[str, Any], label: str, confirmed: bool = False) -> 
     )
 
 
-def _set_up(body: Mapping[str, Any]) -> SetUp:
+def _set_up(body: Mapping[str, Any], metal: Metal) -> SetUp:
     die, punch = body["die"], body["punch"]
-    return SetUp(
-        body["metal"],
+    case = BendCase(
+        metal,
         body["ordered_mm"],
         body["bend_length_mm"],
         body["included_angle_deg"],
@@ -233,9 +203,9 @@ def _set_up(body: Mapping[str, Any]) -> SetUp:
             die["shoulder_radius_mm"], die["height_mm"], die["width_mm"], None, (),
         ),
         punch["tip_radius_mm"],
-        punch["angle_deg"],
         body["dimension"],
-        body.get("lot") or "",
-        body.get("press_zero") or "",
-        body.get("gauge_zero") or "",
+    )  # fmt: skip
+    return SetUp(
+        case, punch["angle_deg"], body.get("lot") or "",
+        body.get("press_zero") or "", body.get("gauge_zero") or "",
     )  # fmt: skip

@@ -61,7 +61,7 @@ def step_at_thickness(
     if here.bend is None or here.limits is None or ordered is None:
         return {**step, "limits": None, "corrections": []}
     rows = (
-        correction_table(here.bend, wanted.included_angle_deg, thickness_mm, die, here.limits)
+        correction_table(here.bend, here.case, here.limits)
         if within(here.bend, here.limits)
         else ()
     )

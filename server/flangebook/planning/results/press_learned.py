@@ -9,10 +9,10 @@ from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import NINE_IN_TEN
 from flangebook.bending.learning.joint import PRESS_SD_MM, Solved
-from flangebook.bending.learning.learned import expected_from
 from flangebook.bending.learning.lessons import degrees_per_mm, spread_of
 from flangebook.bending.learning.readings import SPRINGBACK_DEG
 from flangebook.bending.learning.trial import SetUp
+from flangebook.bending.prediction.air_bend import BendCase, air_bend
 from flangebook.bending.tools.tooling import Crib, Die
 from flangebook.planning.answers.answer import JsonDict, number, said_json
 from flangebook.planning.chart import usual_thicknesses_mm
@@ -60,7 +60,7 @@ def factor_json(evidence: Evidence, set_up: SetUp) -> JsonDict | None:
     """How many times as much as expected the metal springs back there, the press kept out; None
     where no result of it counts or the bend cannot be predicted."""
     try:
-        bend = expected_from(evidence.metal)(set_up)
+        bend = air_bend(set_up.case)
         belief = evidence.learning(bend, set_up).belief("springback")
     except InputError:
         return None
@@ -106,16 +106,14 @@ def _to_bend(evidence: Evidence, crib: Crib) -> Iterable[tuple[Die, float]]:
 
 
 def _told(solved: Solved, evidence: Evidence, die: Die, thickness_mm: float) -> Strip | None:
-    tip = evidence.trials[-1].set_up.punch_radius_mm if evidence.trials else 0.5 * thickness_mm
-    there = evidence.set_up(
-        thickness_mm, STRIP_LENGTH_MM, STRIP_ANGLE_DEG, die, tip, "din6935"
-    )  # fmt: skip
+    tip = evidence.trials[-1].set_up.case.punch_radius_mm if evidence.trials else 0.5 * thickness_mm
+    case = BendCase(evidence.metal, thickness_mm, STRIP_LENGTH_MM, STRIP_ANGLE_DEG, die, tip)
     try:
-        bend = expected_from(evidence.metal)(there)
-        per_mm, spread = degrees_per_mm(bend, there), spread_of("springback", bend, there)
+        bend = air_bend(case)
+        per_mm, spread = degrees_per_mm(bend, case), spread_of("springback", bend, case)
     except InputError:
         return None
-    sd = solved.press_sd_after_mm(there, spread, per_mm, SPRINGBACK_DEG)
+    sd = solved.press_sd_after_mm(evidence.set_up(case), spread, per_mm, SPRINGBACK_DEG)
     return Strip(die, thickness_mm, sd)
 
 

@@ -48,10 +48,7 @@ def depth_per_released_degree_mm(fit: Fit) -> float | None:
     the tools leave no room to tell."""
     if fit.bend is None or fit.limits is None:
         return None
-    wanted = fit.wanted
-    rows = correction_table(
-        fit.bend, wanted.included_angle_deg, wanted.thickness_mm, fit.die, fit.limits, 1.0, 1.0
-    )
+    rows = correction_table(fit.bend, fit.case, fit.limits, 1.0, 1.0)
     if len(rows) < 2:
         return None
     first, last = rows[0], rows[-1]

@@ -18,7 +18,7 @@ from flangebook.bending.part.bump_bends import hits_of as stepped_in
 from flangebook.bending.part.metals import Metal
 from flangebook.bending.part.part import Bend, Direction, Part
 from flangebook.bending.part.section import FoldedBend, setback_mm, strip_of
-from flangebook.bending.prediction.air_bend import air_bend
+from flangebook.bending.prediction.air_bend import BendCase, air_bend
 from flangebook.bending.tools.tooling import Crib
 from flangebook.planning.tools.fit import LEAST_V_OVER_T, USUAL_V_OVER_T
 from flangebook.planning.tools.stand_ins import ACUTE_NOSE_DEG
@@ -176,7 +176,8 @@ def _opens_by_model(
     tip = sharpest.tip_radius_mm if sharpest is not None else SHARP_TIP_OVER_T * thickness_mm
     wide = assumed_die(v_mm, angle_deg)
     try:
-        return air_bend(metal, thickness_mm, 1.0, angle_deg, wide, tip).springback_deg.high
+        case = BendCase(metal, thickness_mm, 1.0, angle_deg, wide, tip)
+        return air_bend(case).springback_deg.high
     except InputError:
         return 0.0
 

@@ -11,10 +11,9 @@ from flangebook.bending.checks import Check, Level, worst
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.geometry.setback import Dimension
-from flangebook.bending.learning.trial import SetUp
 from flangebook.bending.part.metals import Metal
 from flangebook.bending.prediction import bend_checks, witnesses
-from flangebook.bending.prediction.air_bend import AirBend, air_bend
+from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
 from flangebook.bending.prediction.first_hit import FirstHit, first_hit
 from flangebook.bending.prediction.handbook_bend import handbook_bend
 from flangebook.bending.tools.ratings import Rating, ratings
@@ -79,6 +78,16 @@ class Wanted:
     grain: Literal["with", "across"] | None = None
     bump_of_mm: float | None = None
 
+    def case(self, die: Die, punch: Punch) -> BendCase:
+        """The bend to predict in these tools.
+
+        Raises InputError.
+        """
+        return BendCase(
+            self.metal, self.thickness_mm, self.bend_length_mm, self.included_angle_deg,
+            die, punch.tip_radius_mm, self.dimension,
+        )  # fmt: skip
+
 
 @dataclass(frozen=True, slots=True)
 class Fit:
@@ -110,11 +119,12 @@ class Fit:
         was measured, or where there is no setting."""
         if self.bend is None or self.limits is None or self.tried:
             return None
-        wanted = self.wanted
-        return first_hit(
-            self.bend, wanted.included_angle_deg, wanted.thickness_mm, self.die, self.limits,
-            self.angle_doubt_deg,
-        )  # fmt: skip
+        return first_hit(self.bend, self.case, self.limits, self.angle_doubt_deg)
+
+    @property
+    def case(self) -> BendCase:
+        """What is predicted."""
+        return self.wanted.case(self.die, self.punch)
 
     def force_n(self, length_mm: float) -> Estimate | None:
         """The force for this bend over another length [N]."""
@@ -158,16 +168,10 @@ def fit(
     """
     predict = handbook_bend if handbook_only else air_bend
     try:
-        expected = predict(
-            wanted.metal,
-            wanted.thickness_mm,
-            wanted.bend_length_mm,
-            wanted.included_angle_deg,
-            die,
-            punch.tip_radius_mm,
-            wanted.dimension,
-        )
-        bend = expected if handbook_only else _taught(wanted, die, punch, equipment, expected)
+        case = wanted.case(die, punch)
+        expected = predict(case)
+        evidence = None if handbook_only else equipment.evidence
+        bend = expected if evidence is None else evidence.taught(expected, evidence.set_up(case))
         limits = _limits(wanted, die, punch, bend, equipment)
         rows = ratings(
             bend.force_n.high,
@@ -194,7 +198,11 @@ def fit(
         *_condition("die", die.code, die.condition, die.condition_note),
         *_condition("punch", punch.code, punch.condition, punch.condition_note),
     )
-    tried = bend.set_angle_deg.origin == "your test bends" and _tried(wanted, die, punch, equipment)
+    tried = (
+        evidence is not None
+        and bend.set_angle_deg.origin == "your test bends"
+        and evidence.tried(evidence.set_up(case))
+    )
     made = Fit(
         wanted, die, punch, bend, rows, checks, expected=expected, limits=limits, tried=tried,
         angle_doubt_deg=equipment.press.angle_doubt_deg if equipment.press else None,
@@ -246,39 +254,13 @@ def _height(
         )
 
 
-def _taught(
-    wanted: Wanted, die: Die, punch: Punch, equipment: Equipment, expected: AirBend
-) -> AirBend:
-    """The bend with what the metal's own test bends taught."""
-    evidence = equipment.evidence
-    if evidence is None:
-        return expected
-    return evidence.taught(expected, _set_up(wanted, die, punch, evidence))
-
-
-def _tried(wanted: Wanted, die: Die, punch: Punch, equipment: Equipment) -> bool:
-    evidence = equipment.evidence
-    return evidence is not None and evidence.tried(_set_up(wanted, die, punch, evidence))
-
-
-def _set_up(wanted: Wanted, die: Die, punch: Punch, evidence: Evidence) -> SetUp:
-    return evidence.set_up(
-        wanted.thickness_mm,
-        wanted.bend_length_mm,
-        wanted.included_angle_deg,
-        die,
-        punch.tip_radius_mm,
-        wanted.dimension,
-    )
-
-
 def said_by_trials(one: Fit, equipment: Equipment) -> tuple[Check, ...]:
     """That test bends near this bend contradict each other or what is published, or cannot be
     used; their odd ones by themselves are shown where the evidence is."""
     evidence, expected = equipment.evidence, one.expected
     if evidence is None or expected is None:
         return ()
-    learning = evidence.learning(expected, _set_up(one.wanted, one.die, one.punch, evidence))
+    learning = evidence.learning(expected, evidence.set_up(one.case))
     together = [belief.together for belief in learning.beliefs if belief.together is not None]
     return (*together, *(c for c in learning.checks if c.code == "trials-not-used"))
 
@@ -287,8 +269,7 @@ def odd_trials(one: Fit, evidence: Evidence) -> frozenset[str]:
     """Ids of the trials that stand out at this bend."""
     if one.expected is None:
         return frozenset()
-    set_up = _set_up(one.wanted, one.die, one.punch, evidence)
-    return odd_ids(evidence.learning(one.expected, set_up))
+    return odd_ids(evidence.learning(one.expected, evidence.set_up(one.case)))
 
 
 def said_by_both(wanted: Wanted, bend: AirBend) -> tuple[Check, ...]:
