@@ -11,6 +11,7 @@ import pytest
 from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
 from hypothesis import assume, given
 from hypothesis import strategies as st
+from one_bend_asked import check_bend
 from sheet_metals import die, metal, punch
 
 from flangebook.bending.errors import InputError
@@ -29,7 +30,6 @@ from flangebook.bending.sheet_model.hardening_from_strength import law_of
 from flangebook.bending.sheet_model.stroke import stroke
 from flangebook.bending.sheet_model.tools import tools
 from flangebook.bending.tools.setting_limits import SettingLimits, setting_limits
-from flangebook.planning.one_bend import check_bend
 from flangebook.planning.plan import plan
 
 DIE, PUNCH = die(16.0, 60.0, 2.4), punch(60.0, 1.5)

@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
+from one_bend_asked import check_bend
 from plan_reading import words_of
 from quick_ones import but_for
 
@@ -21,7 +22,6 @@ from flangebook.planning.box.merge import merged
 from flangebook.planning.box.plan import planned_box
 from flangebook.planning.chart import GAUGES, chart
 from flangebook.planning.deadline import Limits
-from flangebook.planning.one_bend import check_bend
 from flangebook.planning.plan import plan
 from flangebook.planning.plan import planned as planned_section
 from flangebook.planning.planned import Plan

@@ -6,13 +6,13 @@ import json
 from dataclasses import replace
 
 import pytest
+from one_bend_asked import check_bend
 from planning_shop import CRIB, METALS, MILD, PRESS, STAINLESS, die
 
 from flangebook.bending.errors import InputError
 from flangebook.bending.tools.tooling import Crib
 from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.chart import MOST_V_OVER_T, chart, usual_thicknesses_mm
-from flangebook.planning.one_bend import check_bend
 
 
 def cell(answer: JsonDict, thickness_mm: float, code: str) -> JsonDict:

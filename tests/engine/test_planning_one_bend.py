@@ -7,6 +7,7 @@ from dataclasses import replace
 from math import hypot, log10, pi
 
 import pytest
+from one_bend_asked import check_bend
 from planning_shop import BLUNT, CRIB, HOLDER, MILD, PRESS, SHARP, STAINLESS, STRAIGHT, die
 
 from flangebook.bending.errors import InputError, MissingToolError
@@ -14,7 +15,6 @@ from flangebook.bending.sheet_model.bands import banded_bend
 from flangebook.bending.sheet_model.tools import tools
 from flangebook.bending.tools.tooling import Crib, Press
 from flangebook.planning.answers.answer import JsonDict
-from flangebook.planning.one_bend import check_bend
 
 PREDICTED = (
     "force_kn", "force_kn_per_m", "inside_radius_mm", "springback_deg", "set_angle_deg",

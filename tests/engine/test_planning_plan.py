@@ -8,6 +8,7 @@ from itertools import pairwise
 from math import ceil, log10, pi
 
 import pytest
+from one_bend_asked import check_bend
 from plan_reading import codes, finding, furthest_back, outside_lengths, words_of
 from planning_shop import (
     ANGLE,
@@ -35,7 +36,6 @@ from flangebook.bending.part.order_limits import Wishes
 from flangebook.bending.part.part import Bend, Hole, Part
 from flangebook.bending.tools.tooling import Crib, Press
 from flangebook.planning.answers.answer import JsonDict
-from flangebook.planning.one_bend import check_bend
 from flangebook.planning.plan import plan
 
 

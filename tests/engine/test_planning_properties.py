@@ -8,6 +8,7 @@ from dataclasses import replace
 import pytest
 from hypothesis import HealthCheck, assume, example, given, settings
 from hypothesis import strategies as st
+from one_bend_asked import check_bend
 from plan_reading import codes, outside_lengths
 from planning_shop import CRIB, METALS, PRESS, die
 
@@ -16,7 +17,6 @@ from flangebook.bending.part.part import Bend, Part
 from flangebook.bending.part.section import check_part
 from flangebook.bending.tools.tooling import Crib
 from flangebook.planning.answers.answer import JsonDict
-from flangebook.planning.one_bend import check_bend
 from flangebook.planning.order.search import Limits
 from flangebook.planning.plan import plan
 

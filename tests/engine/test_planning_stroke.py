@@ -7,11 +7,11 @@ from itertools import pairwise
 
 import numpy as np
 import pytest
+from one_bend_asked import check_bend, check_stroke
 from planning_shop import CRIB, MILD, PRESS, STAINLESS
 
 from flangebook.bending.errors import InputError
 from flangebook.bending.tools.tooling import Crib
-from flangebook.planning.one_bend import check_bend, check_stroke
 
 
 def stroke(metal=MILD, t=2.0, length=500.0, angle=90.0, *, press=PRESS, crib=CRIB, **named):

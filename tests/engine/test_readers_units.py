@@ -12,6 +12,7 @@ import pytest
 from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
 from hypothesis import given
 from hypothesis import strategies as st
+from one_bend_asked import check_bend
 
 from flangebook.bending.box.box import Box, Side
 from flangebook.bending.checks import Sentence, fill, joined
@@ -22,7 +23,6 @@ from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.answers.plan_json import plan_json
 from flangebook.planning.box.merge import merged
 from flangebook.planning.box.plan import planned_box
-from flangebook.planning.one_bend import check_bend
 from flangebook.planning.order.search import Limits
 from flangebook.planning.plan import plan, planned
 from flangebook.planning.planned import Plan

@@ -10,12 +10,12 @@ from typing import Any
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from one_bend_asked import check_bend, check_stroke
 from planning_shop import HOLDER, METALS, MILD, PRESS, STAINLESS, STRAIGHT, UP, die, part
 
 from flangebook.bending.errors import InputError
 from flangebook.bending.tools.tooling import Crib, Press
 from flangebook.planning.answers.setting_json import in_force
-from flangebook.planning.one_bend import check_bend, check_stroke
 from flangebook.planning.plan import plan
 from flangebook.planning.results.next_setting import Made, next_setting
 

@@ -8,8 +8,7 @@ from flangebook.bending.checks import SEVERITY, Level
 from flangebook.bending.errors import InputError
 from flangebook.bending.part import sheet_gauge
 from flangebook.bending.part.metals import GaugeFamily, Metal
-from flangebook.bending.part.part_numbers import MOST_SIZE_MM, MOST_THICKNESS_MM
-from flangebook.bending.requirements import need_positive
+from flangebook.bending.requirements import MOST_LENGTH_MM, MOST_THICKNESS_MM, need_at_most
 from flangebook.bending.tools.ratings import Rating
 from flangebook.bending.tools.tooling import Crib, Die, Press, Punch
 from flangebook.planning.answers.answer import JsonDict, maybe, number
@@ -85,20 +84,13 @@ def usual_thicknesses_mm(metal: Metal) -> list[float]:
 
 
 def _need(bend_length_mm: float, thicknesses_mm: Sequence[float] | None) -> None:
-    need_positive(bend_length_mm=bend_length_mm)
-    if bend_length_mm > MOST_SIZE_MM:
-        raise InputError(
-            f"{bend_length_mm:g} mm is too long.", "bend_length_mm", f"At most {MOST_SIZE_MM:g} mm."
-        )
+    need_at_most(MOST_LENGTH_MM, bend_length_mm=bend_length_mm)
     if thicknesses_mm is None:
         return
     if len(thicknesses_mm) > MOST_ROWS:
         raise InputError("Too many thicknesses.", "thicknesses_mm", f"At most {MOST_ROWS}.")
     for i, t in enumerate(thicknesses_mm):
-        need_positive(**{f"thicknesses_mm.{i}": t})
-        if t > MOST_THICKNESS_MM:
-            right = f"At most {MOST_THICKNESS_MM:g} mm."
-            raise InputError(f"{t:g} mm is too thick.", f"thicknesses_mm.{i}", right)
+        need_at_most(MOST_THICKNESS_MM, **{f"thicknesses_mm.{i}": t})
 
 
 def _die(die: Die) -> JsonDict:

@@ -7,10 +7,8 @@ from dataclasses import dataclass
 
 from flangebook.bending.checks import Check, Sentence, worst
 from flangebook.bending.errors import InputError
-from flangebook.bending.part.metals import Metal
-from flangebook.bending.part.part_numbers import MOST_SIZE_MM, MOST_THICKNESS_MM
-from flangebook.bending.requirements import need_bend, need_positive
-from flangebook.bending.tools.tooling import Crib, Die, Press, Punch
+from flangebook.bending.requirements import MOST_RADIUS_MM, MOST_V_OPENING_MM, need_at_most
+from flangebook.bending.tools.tooling import Crib, Die, Punch
 from flangebook.planning.answers.answer import (
     JsonDict,
     always_said,
@@ -29,7 +27,6 @@ from flangebook.planning.answers.bend_json import (
 )
 from flangebook.planning.answers.setting_json import limits_json, within
 from flangebook.planning.answers.stroke import stroke_json
-from flangebook.planning.results.evidence import Evidence
 from flangebook.planning.steps.drawing import drawing_json, drawn, not_drawn, simple_angle
 from flangebook.planning.tools.candidates import Candidates, Options
 from flangebook.planning.tools.fit import Equipment, Fit, Wanted, fit, said_by_both, said_by_trials
@@ -42,77 +39,50 @@ SAME_MM = 0.005
 """Two sizes closer than this are the same [mm]."""
 
 
-def check_bend(
-    metal: Metal,
-    thickness_mm: float,
-    bend_length_mm: float,
-    included_angle_deg: float,
-    *,
-    press: Press | None,
-    crib: Crib,
-    die: str | None = None,
-    punch: str | None = None,
-    v_opening_mm: float | None = None,
-    punch_radius_mm: float | None = None,
-    evidence: Evidence | None = None,
-) -> JsonDict:
-    """Everything about one bend, in the shape of ``POST /api/v1/bend``.
-
-    die, punch: codes to use; v_opening_mm, punch_radius_mm: sizes to use. What is not named
-    is chosen from the crib, and where the crib has nothing, counted with a plain tool by rule.
-    evidence: of the metal; None where the shop has none.
-
-    Raises:
-        InputError: a size is out of range, or a size contradicts the tool named with it.
-        MissingToolError: the crib has no tool of that code.
-    """
-    _need_sizes(thickness_mm, bend_length_mm, included_angle_deg, v_opening_mm, punch_radius_mm)
-    equipment = Equipment(press, crib, evidence)
-    wanted = Wanted(metal, thickness_mm, bend_length_mm, included_angle_deg)
-    named = Named(die, punch, v_opening_mm, punch_radius_mm)
-    chosen, options = _selected(wanted, equipment, named)
-    return _answer(chosen, options, equipment, named)
-
-
-def check_stroke(
-    metal: Metal,
-    thickness_mm: float,
-    bend_length_mm: float,
-    included_angle_deg: float,
-    *,
-    press: Press | None,
-    crib: Crib,
-    die: str | None = None,
-    punch: str | None = None,
-    v_opening_mm: float | None = None,
-    punch_radius_mm: float | None = None,
-    evidence: Evidence | None = None,
-) -> JsonDict:
-    """The same bend over its stroke, in the shape of ``POST /api/v1/stroke``.
-
-    Raises:
-        InputError, MissingToolError: as :func:`check_bend`.
-    """
-    _need_sizes(thickness_mm, bend_length_mm, included_angle_deg, v_opening_mm, punch_radius_mm)
-    wanted = Wanted(metal, thickness_mm, bend_length_mm, included_angle_deg)
-    named = Named(die, punch, v_opening_mm, punch_radius_mm)
-    equipment = Equipment(press, crib, evidence)
-    return stroke_json(_selected(wanted, equipment, named)[0], evidence)
-
-
 @dataclass(frozen=True, slots=True)
 class Named:
-    """The tools asked for, by code or by size; None is free."""
+    """The tools asked for, by code or by size [mm]; None is free.
 
-    die: str | None
-    punch: str | None
-    v_opening_mm: float | None
-    punch_radius_mm: float | None
+    Raises InputError for a size that is out of range.
+    """
+
+    die: str | None = None
+    punch: str | None = None
+    v_opening_mm: float | None = None
+    punch_radius_mm: float | None = None
+
+    def __post_init__(self) -> None:
+        if self.v_opening_mm is not None:
+            need_at_most(MOST_V_OPENING_MM, v_opening_mm=self.v_opening_mm)
+        if self.punch_radius_mm is not None:
+            need_at_most(MOST_RADIUS_MM, punch_radius_mm=self.punch_radius_mm)
 
     @property
     def fields(self) -> list[str]:
         """The names of those that were given."""
         return [f for f in ("die", "v_opening_mm", "punch", "punch_radius_mm") if getattr(self, f)]
+
+
+def check_bend(wanted: Wanted, equipment: Equipment, named: Named) -> JsonDict:
+    """Everything about one bend, in the shape of ``POST /api/v1/bend``.
+
+    What is not named is chosen from the crib, and where the crib has nothing, counted with a
+    plain tool by rule.
+
+    Raises:
+        InputError: a size contradicts the tool named with it, or the bend cannot be.
+        MissingToolError: the crib has no tool of that code.
+    """
+    return _answer(*_selected(wanted, equipment, named), equipment, named)
+
+
+def check_stroke(wanted: Wanted, equipment: Equipment, named: Named) -> JsonDict:
+    """The same bend over its stroke, in the shape of ``POST /api/v1/stroke``.
+
+    Raises:
+        InputError, MissingToolError: as :func:`check_bend`.
+    """
+    return stroke_json(_selected(wanted, equipment, named)[0], equipment.evidence)
 
 
 def _selected(wanted: Wanted, equipment: Equipment, named: Named) -> tuple[Fit, Options]:
@@ -127,28 +97,6 @@ def _selected(wanted: Wanted, equipment: Equipment, named: Named) -> tuple[Fit, 
     if chosen.bend is None:
         raise _refusal(chosen, named.fields)
     return chosen, options
-
-
-def _need_sizes(
-    thickness_mm: float,
-    bend_length_mm: float,
-    included_angle_deg: float,
-    v_opening_mm: float | None,
-    punch_radius_mm: float | None,
-) -> None:
-    need_positive(thickness_mm=thickness_mm, bend_length_mm=bend_length_mm)
-    need_bend(included_angle_deg)
-    for where, value in (("v_opening_mm", v_opening_mm), ("punch_radius_mm", punch_radius_mm)):
-        if value is not None:
-            need_positive(**{where: value})
-    for where, value, most in (
-        ("thickness_mm", thickness_mm, MOST_THICKNESS_MM),
-        ("bend_length_mm", bend_length_mm, MOST_SIZE_MM),
-        ("v_opening_mm", v_opening_mm or 1.0, 20.0 * MOST_THICKNESS_MM),
-        ("punch_radius_mm", punch_radius_mm or 1.0, 10.0 * MOST_THICKNESS_MM),
-    ):
-        if value > most:
-            raise InputError(f"{value:g} is too large.", where, f"Give {most:g} mm or less.")
 
 
 def _punches(

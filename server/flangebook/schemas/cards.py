@@ -6,6 +6,12 @@ from typing import Any
 
 import marshmallow as ma
 
+from flangebook.bending.requirements import (
+    LEAST_LENGTH_MM,
+    LEAST_THICKNESS_MM,
+    MOST_LENGTH_MM,
+    MOST_THICKNESS_MM,
+)
 from flangebook.schemas.fields import (
     MOST_NOTE,
     CardCode,
@@ -18,14 +24,7 @@ from flangebook.schemas.fields import (
     Whole,
     YesNo,
 )
-from flangebook.schemas.part import (
-    LEAST_ANGLE_DEG,
-    LEAST_LENGTH_MM,
-    LEAST_THICKNESS_MM,
-    MOST_LENGTH_MM,
-    MOST_THICKNESS_MM,
-    PartSchema,
-)
+from flangebook.schemas.part import LEAST_ANGLE_DEG, PartSchema
 from flangebook.schemas.quantities import ANGLE, LENGTH
 
 MOST_STEPS = 400

@@ -6,6 +6,12 @@ from typing import Any, get_args
 
 import marshmallow as ma
 
+from flangebook.bending.requirements import (
+    LEAST_LENGTH_MM,
+    LEAST_THICKNESS_MM,
+    MOST_LENGTH_MM,
+    MOST_THICKNESS_MM,
+)
 from flangebook.bending.tools.tooling import SetBy
 from flangebook.schemas.answers import (
     Said,
@@ -23,13 +29,7 @@ from flangebook.schemas.answers import (
 )
 from flangebook.schemas.cards import MOST_DEPTH_MM, need_an_angle
 from flangebook.schemas.fields import MOST_NOTE, DeviceId, Moment, Quantity, Text, ToolCode, Whole
-from flangebook.schemas.part import (
-    LEAST_ANGLE_DEG,
-    LEAST_LENGTH_MM,
-    LEAST_THICKNESS_MM,
-    MOST_LENGTH_MM,
-    MOST_THICKNESS_MM,
-)
+from flangebook.schemas.part import LEAST_ANGLE_DEG
 from flangebook.schemas.quantities import ANGLE, LENGTH
 
 MOST_LOT = 80

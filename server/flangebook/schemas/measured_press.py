@@ -4,15 +4,15 @@ from __future__ import annotations
 
 import marshmallow as ma
 
-from flangebook.schemas.answers import answer, many, number, text, whole, yes_no
-from flangebook.schemas.fields import Quantity, ToolCode
-from flangebook.schemas.part import (
-    LEAST_ANGLE_DEG,
+from flangebook.bending.requirements import (
     LEAST_LENGTH_MM,
     LEAST_THICKNESS_MM,
     MOST_LENGTH_MM,
     MOST_THICKNESS_MM,
 )
+from flangebook.schemas.answers import answer, many, number, text, whole, yes_no
+from flangebook.schemas.fields import Quantity, ToolCode
+from flangebook.schemas.part import LEAST_ANGLE_DEG
 from flangebook.schemas.quantities import ANGLE, LENGTH
 
 

@@ -9,6 +9,15 @@ import marshmallow as ma
 from flangebook.bending.box.box import MOST_SIDE_BENDS, PAIRS
 from flangebook.bending.part.order_limits import MARGIN_MM, MOST_MARGIN_MM
 from flangebook.bending.part.part import MOST_BENDS
+from flangebook.bending.requirements import (
+    LEAST_LENGTH_MM,
+    LEAST_THICKNESS_MM,
+    MOST_HEM_GAP_MM,
+    MOST_LENGTH_MM,
+    MOST_RADIUS_MM,
+    MOST_THICKNESS_MM,
+    MOST_V_OPENING_MM,
+)
 from flangebook.schemas.fields import (
     Choice,
     Many,
@@ -21,10 +30,6 @@ from flangebook.schemas.fields import (
 )
 from flangebook.schemas.quantities import ANGLE, LENGTH
 
-LEAST_LENGTH_MM = 0.1
-MOST_LENGTH_MM = 10_000.0
-LEAST_THICKNESS_MM = 0.05
-MOST_THICKNESS_MM = 25.0
 LEAST_ANGLE_DEG = 1.0
 MOST_HOLES = 100
 MOST_FLATS = MOST_BENDS + 2
@@ -46,9 +51,9 @@ class BendSchema(ma.Schema):
         metadata={"description": "Angle between the two flats: 90 is square, 180 flat; hems 0."},
     )
     direction = Choice("up", "down", required=True)
-    inside_radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)
+    inside_radius_mm = Quantity(LENGTH, 0.0, MOST_RADIUS_MM, load_default=None, allow_none=True)
     kind = Choice("bend", "closed_hem", "open_hem", load_default="bend")
-    hem_gap_mm = Quantity(LENGTH, 0.0, 50.0, load_default=0.0)
+    hem_gap_mm = Quantity(LENGTH, 0.0, MOST_HEM_GAP_MM, load_default=0.0)
     die = _code("Die to make this bend in; null for the part's, or the one that suits best.")
     punch = _code("Punch to make this bend with; null likewise.")
 
@@ -249,8 +254,10 @@ class OneBendSchema(ma.Schema):
     included_angle_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 179.9, required=True)
     die = ToolCode(load_default=None, allow_none=True)
     punch = ToolCode(load_default=None, allow_none=True)
-    v_opening_mm = Quantity(LENGTH, LEAST_LENGTH_MM, 500.0, load_default=None, allow_none=True)
-    punch_radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)
+    v_opening_mm = Quantity(
+        LENGTH, LEAST_LENGTH_MM, MOST_V_OPENING_MM, load_default=None, allow_none=True
+    )
+    punch_radius_mm = Quantity(LENGTH, 0.0, MOST_RADIUS_MM, load_default=None, allow_none=True)
     lot = Text(
         80,
         load_default="",

@@ -6,6 +6,7 @@ from typing import Any
 
 import marshmallow as ma
 
+from flangebook.bending.requirements import LEAST_LENGTH_MM, MOST_V_OPENING_MM
 from flangebook.schemas.fields import (
     MOST_NOTE,
     Choice,
@@ -17,7 +18,6 @@ from flangebook.schemas.fields import (
     Whole,
     YesNo,
 )
-from flangebook.schemas.part import LEAST_LENGTH_MM
 from flangebook.schemas.quantities import (
     ANGLE,
     DENSITY,
@@ -144,7 +144,7 @@ class OpeningSchema(ma.Schema):
         allow_none=True,
         metadata={"description": "Of the die it makes; without one, the block's with a number."},
     )
-    v_opening_mm = Quantity(LENGTH, LEAST_LENGTH_MM, 500.0, required=True)
+    v_opening_mm = Quantity(LENGTH, LEAST_LENGTH_MM, MOST_V_OPENING_MM, required=True)
     angle_deg = Quantity(ANGLE, 5.0, 179.0, required=True)
     shoulder_radius_mm = Quantity(LENGTH, 0.0, 200.0, required=True)
     face = Choice("top", "back", "bottom", "front", load_default="top")
@@ -165,7 +165,7 @@ class DieSchema(_ToolSchema):
     """A die with one V, or a block with several (``multi_v``): then ``openings`` has them, each
     with a code to plan with, and the die's own V is that of the opening that is ``up``."""
 
-    v_opening_mm = Quantity(LENGTH, LEAST_LENGTH_MM, 500.0, required=True)
+    v_opening_mm = Quantity(LENGTH, LEAST_LENGTH_MM, MOST_V_OPENING_MM, required=True)
     angle_deg = Quantity(ANGLE, 5.0, 179.0, required=True)
     shoulder_radius_mm = Quantity(LENGTH, 0.0, 200.0, required=True)
     height_mm = _size()

@@ -19,9 +19,10 @@ from flangebook.planning.box.merge import merged
 from flangebook.planning.box.plan import planned_box
 from flangebook.planning.chart import chart
 from flangebook.planning.deadline import Limits
-from flangebook.planning.one_bend import check_bend, check_stroke
+from flangebook.planning.one_bend import Named, check_bend, check_stroke
 from flangebook.planning.plan import find_metal, plan, planned
 from flangebook.planning.planned import Plan
+from flangebook.planning.tools.fit import Equipment, Wanted
 from flangebook.schemas.places import within
 from flangebook.schemas.quantities import SheetGauge
 from flangebook.shop.crib import tooling
@@ -53,20 +54,15 @@ def stroke_text(store: Store, asked: Mapping[str, Any]) -> str:
 def _of_one_bend(store: Store, answer: Callable[..., JsonDict], asked: Mapping[str, Any]) -> str:
     shop = tooling(store)
     metal = find_metal(shop.metals, asked["metal"])
-    found = answer(
+    wanted = Wanted(
         metal,
         thickness_of(asked["thickness_mm"], metal),
         asked["bend_length_mm"],
         asked["included_angle_deg"],
-        press=shop.press,
-        crib=shop.crib,
-        die=asked["die"],
-        punch=asked["punch"],
-        v_opening_mm=asked["v_opening_mm"],
-        punch_radius_mm=asked["punch_radius_mm"],
-        evidence=evidence_of(store, metal, asked["lot"]),
     )
-    return json_text(found)
+    equipment = Equipment(shop.press, shop.crib, evidence_of(store, metal, asked["lot"]))
+    named = Named(asked["die"], asked["punch"], asked["v_opening_mm"], asked["punch_radius_mm"])
+    return json_text(answer(wanted, equipment, named))
 
 
 def chart_text(store: Store, metal: str, bend_length_mm: float) -> str:

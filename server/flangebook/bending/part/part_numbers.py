@@ -5,9 +5,13 @@ from __future__ import annotations
 from flangebook.bending.errors import InputError, NotAPartError
 from flangebook.bending.part.order import check_order
 from flangebook.bending.part.part import MOST_BENDS, Bend, Part
-
-MOST_THICKNESS_MM = 50.0
-MOST_SIZE_MM = 20_000.0
+from flangebook.bending.requirements import (
+    MOST_HEM_GAP_MM,
+    MOST_LENGTH_MM,
+    MOST_RADIUS_MM,
+    MOST_THICKNESS_MM,
+    need_at_most,
+)
 
 
 def check_numbers(part: Part) -> None:
@@ -24,18 +28,9 @@ def check_numbers(part: Part) -> None:
         check_order(part.order, len(part.bends))
 
 
-def _need(value: float, where: str, most: float, what: str) -> None:
-    """Refuse a number that is not above 0 and at most ``most``."""
-    if not 0.0 < value <= most:
-        raise InputError(
-            f"{value:g} is no {what}.", where, "Give a number above 0, at most {most_mm}.",
-            {"most_mm": most},
-        )  # fmt: skip
-
-
 def _check_counts(part: Part) -> None:
-    _need(part.thickness_mm, "thickness_mm", MOST_THICKNESS_MM, "thickness")
-    _need(part.bend_length_mm, "bend_length_mm", MOST_SIZE_MM, "bend length")
+    need_at_most(MOST_THICKNESS_MM, thickness_mm=part.thickness_mm)
+    need_at_most(MOST_LENGTH_MM, bend_length_mm=part.bend_length_mm)
     count = len(part.bends)
     if count == 0:
         raise NotAPartError("The part has no bend.", "bends", "Give at least one bend.")
@@ -48,7 +43,7 @@ def _check_counts(part: Part) -> None:
             f"There is one more flat than bends: give {count + 1}.",
         )
     for i, flat in enumerate(part.flats_mm):
-        _need(flat, f"flats_mm.{i}", MOST_SIZE_MM, "length for a flat")
+        need_at_most(MOST_LENGTH_MM, **{f"flats_mm.{i}": flat})
 
 
 def _check_bends(part: Part) -> None:
@@ -68,11 +63,12 @@ def _check_bends(part: Part) -> None:
                 "Give the angle between the flats, above 0 and below 180; 0 is a hem, 180 flat.",
             )
         radius = bend.inside_radius_mm
-        if radius is not None and not 0.0 <= radius <= MOST_SIZE_MM:
+        if radius is not None and not 0.0 <= radius <= MOST_RADIUS_MM:
             raise InputError(
                 f"{radius:g} is no inside radius.",
                 f"{where}.inside_radius_mm",
-                "Give 0 or more, or leave it to the tools.",
+                "Give 0 or more, at most {most_mm}, or leave it to the tools.",
+                {"most_mm": MOST_RADIUS_MM},
             )
 
 
@@ -94,7 +90,7 @@ def _check_hem(bend: Bend, where: str, *, at_end: bool) -> None:
             "Leave it out; give hem_gap_mm for an open hem.",
         )
     if bend.kind == "open_hem":
-        _need(bend.hem_gap_mm, f"{where}.hem_gap_mm", MOST_SIZE_MM, "gap for an open hem")
+        need_at_most(MOST_HEM_GAP_MM, **{f"{where}.hem_gap_mm": bend.hem_gap_mm})
     elif bend.hem_gap_mm != 0.0:
         raise InputError(
             "A closed hem has no gap.", f"{where}.hem_gap_mm", "Give 0, or make it an open hem."
@@ -110,7 +106,7 @@ def _check_holes(part: Part) -> None:
                 f"Give a flat from 1 to {len(part.flats_mm)}.",
             )
         flat = part.flats_mm[hole.flat - 1]
-        _need(hole.diameter_mm, f"holes.{i}.diameter_mm", MOST_SIZE_MM, "size for a hole")
+        need_at_most(MOST_LENGTH_MM, **{f"holes.{i}.diameter_mm": hole.diameter_mm})
         if not 0.0 <= hole.position_mm <= flat:
             raise InputError(
                 "The hole lies beside its flat.",

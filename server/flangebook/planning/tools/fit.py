@@ -16,6 +16,12 @@ from flangebook.bending.prediction import bend_checks, witnesses
 from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
 from flangebook.bending.prediction.first_hit import FirstHit, first_hit
 from flangebook.bending.prediction.handbook_bend import handbook_bend
+from flangebook.bending.requirements import (
+    MOST_LENGTH_MM,
+    MOST_THICKNESS_MM,
+    need_at_most,
+    need_bend,
+)
 from flangebook.bending.tools.ratings import Rating, ratings
 from flangebook.bending.tools.setting_limits import SettingLimits, daylight_mm, setting_limits
 from flangebook.bending.tools.tooling import Condition, Crib, Die, Holder, Press, Punch
@@ -66,6 +72,8 @@ class Wanted:
     radius_mm: the inside radius asked for, None for any. flange_mm: the shorter straight run
     beside the bend line in the part's dimension [mm], None when not known. bump_of_mm: the whole
     inside radius that this bend is one bump of [mm], None for a bend of one stroke.
+
+    Raises InputError for a size that is out of range or an angle that is no bend.
     """
 
     metal: Metal
@@ -77,6 +85,11 @@ class Wanted:
     dimension: Dimension = "din6935"
     grain: Literal["with", "across"] | None = None
     bump_of_mm: float | None = None
+
+    def __post_init__(self) -> None:
+        need_at_most(MOST_THICKNESS_MM, thickness_mm=self.thickness_mm)
+        need_at_most(MOST_LENGTH_MM, bend_length_mm=self.bend_length_mm)
+        need_bend(self.included_angle_deg)
 
     def case(self, die: Die, punch: Punch) -> BendCase:
         """The bend to predict in these tools.
