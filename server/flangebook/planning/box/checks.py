@@ -38,11 +38,10 @@ def box_checks(found: PlannedBox, press: Press | None, crib: Crib) -> list[Check
 
 def _meetings(shape: BoxShape) -> Iterator[Check]:
     for met in shape.meetings:
-        words = met.template
         yield Check(
             "stop",
             "box-sides-meet",
-            f"{words[0].upper()}{words[1:]}.",
+            f"{met.capital.template}.",
             "Shorten one of them, or open the corner.",
             met.numbers,
         )
