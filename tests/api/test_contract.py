@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 from flask.testing import FlaskClient
+from plan_reading import why_tools
 from problem import problem
 
 BEND = {
@@ -58,7 +59,7 @@ def test_a_bend_has_every_field_and_a_band(reader: FlaskClient):
         assert body[f"{name}_low"] <= body[name] <= body[f"{name}_high"], name
     assert [o["rank"] for o in body["options"]] == list(range(1, len(body["options"]) + 1))
     assert len(body["options"]) == len(reader.get("/api/v1/dies").get_json()["dies"])
-    assert all(o["reason"] for o in body["options"])
+    assert all(o["reason_said"]["template"] for o in body["options"])
     assert sum(o["chosen"] for o in body["options"]) == 1
 
 
@@ -186,7 +187,7 @@ def test_tools_named_for_a_part_come_back_and_what_they_cost_is_said(
     assert body["part"]["tools"] == named
     assert {(step["die"], step["punch"]) for step in body["steps"]} == {("V25", "S85-2")}
     assert [wish["wish"] for wish in body["order"]["wishes"]] == ["tools.die", "tools.punch"]
-    assert "Die V25 was asked for by name." in body["steps"][0]["tools_reason"]
+    assert "Die V25 was asked for by name." in why_tools(body["steps"][0])
 
 
 def test_tools_named_for_one_bend_come_back(reader: FlaskClient, angle: dict[str, Any]):

@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 from browsing import by_test, call, show, sideways, unfold
+from plan_reading import words_of
 from playwright.sync_api import Page, Route, expect
 
 ASKED = {
@@ -122,7 +123,7 @@ def test_every_die_stands_with_its_reason_and_a_tap_uses_it(page: Page, shop_ser
     expect(rows).to_have_count(len(options))
     for i, option in enumerate(sorted(options, key=lambda o: o["rank"])):
         expect(rows.nth(i)).to_have_attribute("data-die", option["die"])
-        expect(rows.nth(i)).to_contain_text(option["reason"])
+        expect(rows.nth(i)).to_contain_text(words_of(option["reason_said"]))
     unfold(page)
     other = next(o["die"] for o in options if not o["chosen"] and o["level"] == "ok")
     page.locator(f"[data-die={other}] button").click()

@@ -32,6 +32,12 @@ def remedy_of(check: Mapping[str, Any]) -> str:
     return fill(check["do"], check["numbers"])
 
 
+def why_tools(step: Mapping[str, Any]) -> str:
+    """Why the tools of a bend or a step are unusual ones, metric; empty where they are not."""
+    said = step.get("tools_reason_said")
+    return words_of(said) if said else ""
+
+
 def folded_mid_line(plan: JsonDict) -> list[tuple[Point, Point]]:
     """The straights of the section's mid-line when the blank is folded by the plan's numbers.
 

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
 from one_bend_asked import check_bend
-from plan_reading import words_of
+from plan_reading import why_tools, words_of
 from quick_ones import but_for
 
 from flangebook.bending.box.box import Box, Side
@@ -78,7 +78,7 @@ def test_bend_plan_and_chart_give_one_answer(metal: str) -> None:
             whole = planned(metal, t, (60.0, 60.0), Bend(angle, "up"))
             line = whole["blank"]["bend_lines"][0]
             step = whole["steps"][0]
-            if f"clears the tools with {one['die']}" in step["tools_reason"]:
+            if f"clears the tools with {one['die']}" in why_tools(step):
                 continue  # the flats run into the tools of the bend: only the plan knows them
             assert chosen(one, one) == chosen(step, line), (t, angle)
             if angle == 90.0:
@@ -122,7 +122,7 @@ def test_an_85_degree_punch_that_the_models_setting_fits_is_not_dropped(
     one = bend(metal, t)
     assert one["punch"] == "S85-2"
     assert one["worst"] == "ok"
-    assert one["tools_reason"] == ""
+    assert why_tools(one) == ""
 
 
 def test_tools_are_sharp_enough_at_the_unfavourable_end() -> None:
@@ -161,12 +161,12 @@ def test_a_worn_or_unrated_die_is_not_chosen_while_another_is_ok(t: float) -> No
 def test_where_there_is_no_other_the_reason_says_so() -> None:
     only = replace(DEMO_CRIB, dies=tuple(d for d in DEMO_CRIB.dies if d.code == "V20"))
     for reason in (
-        bend(MILD, 2.5, crib=only)["tools_reason"],
-        planned(MILD, 2.5, (60.0, 60.0), Bend(90.0, "up"), crib=only)["steps"][0]["tools_reason"],
+        why_tools(bend(MILD, 2.5, crib=only)),
+        why_tools(planned(MILD, 2.5, (60.0, 60.0), Bend(90.0, "up"), crib=only)["steps"][0]),
     ):
         assert reason == "Die V20 is worn: the crib has no other die to take."
     two = replace(DEMO_CRIB, dies=tuple(d for d in DEMO_CRIB.dies if d.code in ("V20", "V6")))
-    reason = bend(MILD, 2.5, crib=two)["tools_reason"]
+    reason = why_tools(bend(MILD, 2.5, crib=two))
     assert reason.startswith("Die V20 is worn, not V6: ")
 
 
@@ -200,7 +200,7 @@ def test_a_z_with_a_short_web_takes_the_widest_v_that_makes_it_and_says_why() ->
     assert answer["order"]["proven"]
     for step in answer["steps"]:
         assert step["die"] == "V8"
-        reason = step["tools_reason"]
+        reason = why_tools(step)
         assert "V of 8 mm, 5.33 t, not V12: no order of the bends clears the tools" in reason
         assert "Acute punch A28-06, not S85-2: with S85-2 it takes 1 tool change more." in reason
     assert not {"punch-load", "die-load"} & {c["code"] for c in answer["checks"]}
@@ -233,18 +233,16 @@ def test_an_acute_punch_for_a_square_bend_says_why() -> None:
     acute = replace(
         DEMO_CRIB, punches=tuple(p for p in DEMO_CRIB.punches if p.code in ("A28-06", "S80-4"))
     )
-    reason = bend(MILD, 0.8, crib=acute)["tools_reason"]
+    reason = why_tools(bend(MILD, 0.8, crib=acute))
     assert reason.startswith("Acute punch A28-06, not S80-4: ")
-    assert bend(MILD, 1.5)["tools_reason"] == ""
+    assert why_tools(bend(MILD, 1.5)) == ""
 
 
 def test_tools_named_for_a_part_are_taken_and_what_they_cost_is_said() -> None:
     answer = planned(MILD, 1.5, (60.0, 60.0), Bend(90.0, "up"), die="V8", punch="A28-06")
     (step,) = answer["steps"]
     assert (step["die"], step["punch"]) == ("V8", "A28-06")
-    assert step["tools_reason"] == (
-        "Die V8 was asked for by name. Punch A28-06 was asked for by name."
-    )
+    assert why_tools(step) == ("Die V8 was asked for by name. Punch A28-06 was asked for by name.")
     costs = {w["wish"]: words_of(w) for w in answer["order"]["wishes"]}
     assert set(costs) == {"tools.die", "tools.punch"}
     assert costs["tools.die"].startswith("Die V8 for every bend: punch A28-06 at ")

@@ -8,6 +8,7 @@ from math import hypot, log10, pi
 
 import pytest
 from one_bend_asked import check_bend
+from plan_reading import words_of
 from planning_shop import BLUNT, CRIB, HOLDER, MILD, PRESS, SHARP, STAINLESS, STRAIGHT, die
 
 from flangebook.bending.errors import InputError, MissingToolError
@@ -114,7 +115,7 @@ def test_all_dies_come_back_ranked_with_a_reason_one_of_them_chosen() -> None:
     assert {o["die"] for o in options} == {d.code for d in CRIB.dies}
     assert [o["rank"] for o in options] == list(range(1, len(options) + 1))
     assert [o["die"] for o in options if o["chosen"]] == ["V16-84"]
-    assert all(len(o["reason"]) > 10 for o in options)
+    assert all(len(words_of(o["reason_said"])) > 10 for o in options)
     stops = [o["level"] == "stop" for o in options]
     assert stops == sorted(stops), "dies that are forbidden come last"
 
@@ -126,7 +127,7 @@ def test_a_die_over_its_rating_ranks_behind_one_that_bears_it() -> None:
     assert answer["die"] == "V20-84"
     refused = next(o for o in answer["options"] if o["die"] == weak.code)
     assert refused["level"] == "stop"
-    assert "120 %" in refused["reason"]
+    assert "120 %" in words_of(refused["reason_said"])
 
 
 def test_of_dies_alike_the_one_nearest_to_8_t_is_chosen() -> None:
@@ -164,7 +165,7 @@ def test_a_die_named_is_used_and_says_so() -> None:
     assert (answer["die"], answer["punch"]) == ("V32-84", "P1")
     chosen = next(o for o in answer["options"] if o["chosen"])
     assert chosen["die"] == "V32-84"
-    assert "by name" in chosen["reason"]
+    assert "by name" in words_of(chosen["reason_said"])
 
 
 @pytest.mark.parametrize(("where", "named"), [("die", {"die": "V99"}), ("punch", {"punch": "Q"})])

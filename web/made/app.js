@@ -1,4 +1,4 @@
-var lb=Object.defineProperty;var f=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ne=(e,t)=>{for(var n in t)lb(e,n,{get:t[n],enumerable:!0})};function Ks(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Nc){let s=cb(
+var lb=Object.defineProperty;var f=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ne=(e,t)=>{for(var n in t)lb(e,n,{get:t[n],enumerable:!0})};function Ys(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Nc){let s=cb(
 n.path.split("/").filter(Boolean),t);if(s)return{route:n,params:s}}}function cb(e,t){if(e.length!==t.length)return;
 let n={};for(let[s,o]of e.entries()){if(!o.startsWith(":")){if(o!==t[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(
 t[s])}catch{return}}return n}var Nc,Pc,ai=f(()=>{Nc=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
@@ -12,44 +12,44 @@ cards.revise"},{name:"print",path:"/c/:code/print"},{name:"label",path:"/c/:code
 learned",path:"/shop/learned/:metal",needs:"evidence.learned"},{name:"tools",path:"/shop/:kind"},{name:"tool",
 path:"/shop/:kind/:tool"},{name:"crew",path:"/crew",needs:"crew.listed"},{name:"pair",path:"/pair"},{name:"cop\
 ies",path:"/copies",needs:"copies.listed"},{name:"settings",path:"/settings"}],Pc=e=>Nc.find(t=>t.name===e)});function db(){try{let e=JSON.parse(localStorage.getItem(Rc)??"null");return e?.refused?e:Cc}catch{return Cc}}function xt(e){
-let t=Ks(e.split("?")[0])?.route.needs;return!t||$e(t)}function Ic({role:e,refused:t={}}){let n=JSON.stringify(
+let t=Ys(e.split("?")[0])?.route.needs;return!t||ge(t)}function Ic({role:e,refused:t={}}){let n=JSON.stringify(
 {role:e,refused:t});if(n===JSON.stringify(es))return!1;es={role:e,refused:t};try{localStorage.setItem(Rc,n)}catch{}
 return!0}function Wc(e){e&&e!==es.role&&document.dispatchEvent(new CustomEvent("other-role"))}var Rc,Cc,es,ts,
-$e,Bc,Me=f(()=>{ai();Rc="flangebook.rights",Cc={role:"owner",refused:{}},es=db();ts=()=>es.role,$e=e=>!Object.
+ge,Bc,Me=f(()=>{ai();Rc="flangebook.rights",Cc={role:"owner",refused:{}},es=db();ts=()=>es.role,ge=e=>!Object.
 hasOwn(es.refused,e);Bc=e=>es.refused[e]??"owner"});function hb(){try{return{...Dc,...JSON.parse(localStorage.getItem(Fc)??"{}")}}catch{return{...Dc}}}function R(){
-return mn}function Dt(e){mn={...mn,...e};try{localStorage.setItem(Fc,JSON.stringify(mn))}catch{}Ys();for(let t of ri)
-t(mn)}function ye(e,t){ri.add(e),t?.addEventListener("abort",()=>ri.delete(e))}function Ys(){let e=jc.matches?
+return mn}function Dt(e){mn={...mn,...e};try{localStorage.setItem(Fc,JSON.stringify(mn))}catch{}Js();for(let t of ri)
+t(mn)}function _e(e,t){ri.add(e),t?.addEventListener("abort",()=>ri.delete(e))}function Js(){let e=jc.matches?
 "shop":"day";document.documentElement.dataset.theme=mn.theme==="system"?e:mn.theme}var Fc,Dc,ri,mn,jc,se=f(()=>{
 Fc="flangebook.settings",Dc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},ri=new Set,mn=hb();
-jc=matchMedia("(prefers-color-scheme: dark)");jc.addEventListener("change",Ys)});function Q(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
+jc=matchMedia("(prefers-color-scheme: dark)");jc.addEventListener("change",Js)});function Q(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
 return e==null?{text:"–",unit:""}:je()?R().inches==="fraction"?{text:ub(e/Ye),unit:"in"}:{text:Q(e/Ye,(t.digits??
 1)+2),unit:"in"}:{text:Q(e,t.digits??1),unit:"mm"}}function ub(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(t/64),a=e<0&&t>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
- `:""}${n}/${s}`}function he(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=je()?e/jo:e,s=Math.abs(
+ `:""}${n}/${s}`}function he(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=je()?e/Ho:e,s=Math.abs(
 n)<10?1:0;return{text:Q(t?Gc(n,s):n,s),unit:je()?"tons":"kN"}}function Ee(e,{up:t=!1}={}){if(e==null)return{text:"\
-–",unit:""};let n=je()?e/jo*Uc:e,s=Math.abs(n)<20?1:0;return{text:Q(t?Gc(n,s):n,s),unit:je()?"tons/ft":"kN/m"}}
+–",unit:""};let n=je()?e/Ho*Uc:e,s=Math.abs(n)<20?1:0;return{text:Q(t?Gc(n,s):n,s),unit:je()?"tons/ft":"kN/m"}}
 function Gc(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function S(e,t=1){return e==null?{text:"–",unit:""}:
-{text:Q(e,t),unit:"°"}}function Js(e){if(e==null)return{text:"–",unit:""};let t=je()?e/pb:e;return{text:Q(t,
+{text:Q(e,t),unit:"°"}}function Zs(e){if(e==null)return{text:"–",unit:""};let t=je()?e/pb:e;return{text:Q(t,
 t<10?2:1),unit:je()?"lb":"kg"}}function Ft(e,t){if(/_(low|high)$/.test(e))return Ft(e.replace(/_(low|high)$/,""),
 t);if(e.endsWith("_kn_per_m"))return Ee(t);if(e.endsWith("_mm_s")){let s=w(t,{digits:0});return{text:s.text,unit:`${s.
 unit}/s`}}if(e.endsWith("_mm"))return w(t,{digits:Math.abs(t)<10?2:1});if(e.endsWith("_kn"))return he(t);if(e.
-endsWith("_deg"))return S(t);if(e.endsWith("_kg"))return Js(t);if(e.endsWith("_percent"))return{text:Q(t,0),unit:"\
+endsWith("_deg"))return S(t);if(e.endsWith("_kg"))return Zs(t);if(e.endsWith("_percent"))return{text:Q(t,0),unit:"\
 %"};let n=Math.abs(t)<10?100:Math.abs(t)<100?10:1;return{text:String(Math.round(t*n)/n),unit:""}}function g(e){
 return e.unit==="°"?`${e.text}°`:`${e.text} ${e.unit}`.trim()}function re({text:e,unit:t}){return g({text:t===
 "in"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:t})}function He(e,t){return e.replace(/\{(\w+)\}/g,
-(n,s)=>s in t?re(Ft(s,t[s])):n)}function jt(){return je()?{unit:"tons",size:jo}:{unit:"kN",size:1}}function fn(){
-return je()?{unit:"tons/ft",size:jo/Uc}:{unit:"kN/m",size:1}}function ii(e,{size:t}){return e==null?"":String(
-t===1?e:Number((e/t).toFixed(4)))}function Zs(e,{unit:t}){let n=Ho(e);return Vc.test(n)?`${n} ${t}`.replace(" \
+(n,s)=>s in t?re(Ft(s,t[s])):n)}function jt(){return je()?{unit:"tons",size:Ho}:{unit:"kN",size:1}}function fn(){
+return je()?{unit:"tons/ft",size:Ho/Uc}:{unit:"kN/m",size:1}}function ii(e,{size:t}){return e==null?"":String(
+t===1?e:Number((e/t).toFixed(4)))}function Xs(e,{unit:t}){let n=Uo(e);return Vc.test(n)?`${n} ${t}`.replace(" \
 tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?a.includes("ft"):je();
-return`${o}${r?"short tons":"t"}${a}`})}function C(){return je()?"in":"mm"}function te(e,t=C()){let n=Ho(e);return Vc.
-test(n)||t==="in"&&qc.test(n)?`${n} ${t}`:n}function Ho(e){let t=e.trim();return zc.test(t)?t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,
+return`${o}${r?"short tons":"t"}${a}`})}function C(){return je()?"in":"mm"}function te(e,t=C()){let n=Uo(e);return Vc.
+test(n)||t==="in"&&qc.test(n)?`${n} ${t}`:n}function Uo(e){let t=e.trim();return zc.test(t)?t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,
 "$1.$2")}function Kc(e,t=C()){let n=e.trim(),[,s,o,a]=zc.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].
 map(l=>a?`${l} ${a}`:l):t==="mm"&&qc.test(n)?[`${n} in`]:[]}function Yc(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.
 exec(e??"")??[];return t?Number(t)*(n==="in"?Ye:1):null}function z(e){if(e==null)return"";let t=je()?e/Ye:e;return String(
-Number(t.toFixed(je()?4:3)))}var Ye,jo,Hc,pb,Uc,je,Vc,zc,qc,A=f(()=>{se();Ye=25.4,jo=8.896443230521,Hc=9.80665,
+Number(t.toFixed(je()?4:3)))}var Ye,Ho,Hc,pb,Uc,je,Vc,zc,qc,A=f(()=>{se();Ye=25.4,Ho=8.896443230521,Hc=9.80665,
 pb=.45359237,Uc=.3048,je=()=>R().units==="inch";Vc=/^[+-]?(\d+\.?\d*|\.\d+)$/,zc=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,
 qc=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function M(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return Jc(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Uo(e,t,n,s,o=2e4){
+return Jc(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Go(e,t,n,s,o=2e4){
 return Jc("POST",e,t,{type:n,signal:s,timeout:o})}async function Jc(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let h=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${t}`,{method:e,headers:c,body:n,signal:r?AbortSignal.
@@ -77,14 +77,14 @@ super("The shop's server does not answer.")}},Z=e=>e instanceof Error?e.message:
 e.headers.get("Date")??Date.now()).toISOString()});function wb(){return Qc||(Qc=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function _b(){return ed||
 (ed=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function yb(e){let t=new Promise(
 (n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(gn(e.result)),
-o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return Go.set(t,e),
+o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return Vo.set(t,e),
 t}function vb(e){if(pi.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
 e.removeEventListener("error",r),e.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(e.error||new DOMException(
 "AbortError","AbortError")),o()};e.addEventListener("complete",a),e.addEventListener("error",r),e.addEventListener(
 "abort",r)});pi.set(e,t)}function od(e){ui=e(ui)}function kb(e){return _b().includes(e)?function(...t){return e.
 apply(mi(this),t),gn(this.request)}:function(...t){return gn(e.apply(mi(this),t))}}function xb(e){return typeof e==
 "function"?kb(e):(e instanceof IDBTransaction&&vb(e),hi(e,wb())?new Proxy(e,ui):e)}function gn(e){if(e instanceof
-IDBRequest)return yb(e);if(ci.has(e))return ci.get(e);let t=xb(e);return Object.is(t,e)||(ci.set(e,t),Go.set(t,
+IDBRequest)return yb(e);if(ci.has(e))return ci.get(e);let t=xb(e);return Object.is(t,e)||(ci.set(e,t),Vo.set(t,
 e)),t}function ad(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=gn(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(gn(r.result),c.oldVersion,c.newVersion,gn(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
@@ -93,13 +93,13 @@ r.addEventListener("upgradeneeded",c=>{s(gn(r.result),c.oldVersion,c.newVersion,
 n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||Sb.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),h=c.store;return s&&(h=h.index(l.shift())),(await Promise.all([h[n](...l),
 o&&c.done]))[0]};return di[t]=a}async function*Ab(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
-...e)),!t)return;t=t;let n=new Proxy(t,Ob);for(rd.set(n,t),Go.set(n,mi(t));t;)yield n,t=await(fi.get(n)||t.continue()),
+...e)),!t)return;t=t;let n=new Proxy(t,Ob);for(rd.set(n,t),Vo.set(n,mi(t));t;)yield n,t=await(fi.get(n)||t.continue()),
 fi.delete(n)}function sd(e,t){return t===Symbol.asyncIterator&&hi(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
-"iterate"&&hi(e,[IDBIndex,IDBObjectStore])}var hi,Qc,ed,pi,ci,Go,ui,mi,Sb,Tb,di,Mb,nd,fi,rd,Ob,id=f(()=>{hi=(e,t)=>t.
-some(n=>e instanceof n);pi=new WeakMap,ci=new WeakMap,Go=new WeakMap;ui={get(e,t,n){if(e instanceof IDBTransaction){
+"iterate"&&hi(e,[IDBIndex,IDBObjectStore])}var hi,Qc,ed,pi,ci,Vo,ui,mi,Sb,Tb,di,Mb,nd,fi,rd,Ob,id=f(()=>{hi=(e,t)=>t.
+some(n=>e instanceof n);pi=new WeakMap,ci=new WeakMap,Vo=new WeakMap;ui={get(e,t,n){if(e instanceof IDBTransaction){
 if(t==="done")return pi.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return gn(e[t])},set(e,t,n){return e[t]=n,!0},has(e,t){return e instanceof IDBTransaction&&(t==="done"||t==="s\
-tore")?!0:t in e}};mi=e=>Go.get(e);Sb=["get","getKey","getAll","getAllKeys","count"],Tb=["put","add","delete",
+tore")?!0:t in e}};mi=e=>Vo.get(e);Sb=["get","getKey","getAll","getAllKeys","count"],Tb=["put","add","delete",
 "clear"],di={};od(e=>({...e,get:(t,n,s)=>td(t,n)||e.get(t,n,s),has:(t,n)=>!!td(t,n)||e.has(t,n)}));Mb=["advanc\
 e","continue","continuePrimaryKey"],nd={},fi=new WeakMap,rd=new WeakMap,Ob={get(e,t){if(!Mb.includes(t))return e[t];
 let n=nd[t];return n||(n=nd[t]=function(...s){fi.set(this,rd.get(this)[t](...s))}),n}};od(e=>({...e,get(t,n,s){
@@ -112,34 +112,34 @@ let t=e.objectStore("outbox"),s=(await t.getAll()).sort((a,r)=>a.queued_at<r.que
 ...r}of s)t.put({...r,kind:"trial",body:a,number:++o});e.objectStore("meta").put(o,"number"),e.objectStore("me\
 ta").delete("cursor")}function Cb(e){return e instanceof DOMException?e.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":e instanceof
-Error?e.message:String(e)}var Lb,ns,Vo,bi=f(()=>{id();Lb=2;Vo=class extends Error{constructor(t){super(Cb(t))}}});async function ss(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var zo=f(()=>{});function Ze(e,t){return hd(cd,n=>dd(e,"readonly",{},t,n))}function Ne(e,t,{patience:n=cd,durability:s="relaxed"}={}){
+Error?e.message:String(e)}var Lb,ns,zo,bi=f(()=>{id();Lb=2;zo=class extends Error{constructor(t){super(Cb(t))}}});async function ss(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var qo=f(()=>{});function Ze(e,t){return hd(cd,n=>dd(e,"readonly",{},t,n))}function Ne(e,t,{patience:n=cd,durability:s="relaxed"}={}){
 return hd(n,o=>ss("writer",n/2,()=>dd(e,"readwrite",{durability:s},t,o)))}async function dd(e,t,n,s,o){let a=await Ib(
-e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,qo.add(a),a.done.catch(()=>{}).finally(
-()=>qo.delete(a));try{let r=await s(Bb(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw _i(
+e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Ko.add(a),a.done.catch(()=>{}).finally(
+()=>Ko.delete(a));try{let r=await s(Bb(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw _i(
 a),a.error??r}}async function Ib(e,t,n){try{return(await gi()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
 s.name==="InvalidStateError"))throw s;return $i(),(await gi()).transaction(e,t,n)}}function _i(e){try{e.abort()}catch{}}
 async function hd(e,t){let n={now:!0},s=t(n);s.then(()=>pd(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
 ()=>l(new Je),$n?Rb:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof Je&&Wb(n),r}finally{
 clearTimeout(o)}}function Wb(e){e.now=!1,e.transaction?.mode==="readwrite"&&_i(e.transaction),pd(!0)}function pd(e){
 e!==$n&&($n=e,document.documentElement.dataset.storage=$n?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:$n}})))}var cd,Rb,Je,qo,$n,wi,Xs,Bb,ld,Ht=f(()=>{bi();zo();cd=1e3,Rb=100,Je=class extends Error{constructor(){
-super("This device's storage does not answer.")}},qo=new Set,$n=!1,wi=!1,Xs=()=>$n;Bb=e=>({store:ld(e.objectStore(
+"storage",{detail:{silent:$n}})))}var cd,Rb,Je,Ko,$n,wi,Qs,Bb,ld,Ht=f(()=>{bi();qo();cd=1e3,Rb=100,Je=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Ko=new Set,$n=!1,wi=!1,Qs=()=>$n;Bb=e=>({store:ld(e.objectStore(
 e.objectStoreNames[0])),objectStore:t=>ld(e.objectStore(t))}),ld=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
-tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{wi||=qo.size>
-0;for(let e of qo)_i(e)});addEventListener("pageshow",e=>{e.persisted&&wi&&document.dispatchEvent(new CustomEvent(
+tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{wi||=Ko.size>
+0;for(let e of Ko)_i(e)});addEventListener("pageshow",e=>{e.persisted&&wi&&document.dispatchEvent(new CustomEvent(
 "storage",{detail:{silent:$n}})),wi=!1})});function Ue(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
 return e[6]=e[6]&15|64,e[8]=e[8]&63|128,[...e].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function md(e){try{return await Ne(["outbox","meta"],t=>jb(t,e),ud)}catch(t){throw new Vo(
+"$1-$2-$3-$4-$5")}async function md(e){try{return await Ne(["outbox","meta"],t=>jb(t,e),ud)}catch(t){throw new zo(
 t)}}async function jb(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
 yi).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
 return s.put(a,"number"),n.put(r),r}async function fd(){return Ne("meta",async({store:e})=>{let t=(await e.get(
 "number")??0)+1;return e.put(t,"number"),t})}async function Ge(){return(await Ze("outbox",({store:e})=>e.getAll())).
-sort(yi)}async function bn(e){return(await Ge()).filter(t=>t.code===e)}async function Qs(e){return Ze("outbox",
-({store:t})=>t.get(e))}async function Ko(e){return Ze("sent",({store:t})=>t.get(e))}async function wn(e,t){await Ne(
-"outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},ud)}async function Yo(e){let t=await Qs(
-e);await Ne("outbox",({store:n})=>n.delete(e)),t?.after&&await Jo(e,t.after)}async function Jo(e,t,n=()=>!0){for(let s of await Ge())
-s.after===e&&n(s)&&await wn(s.id,{after:t})}async function eo(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
+sort(yi)}async function bn(e){return(await Ge()).filter(t=>t.code===e)}async function eo(e){return Ze("outbox",
+({store:t})=>t.get(e))}async function Yo(e){return Ze("sent",({store:t})=>t.get(e))}async function wn(e,t){await Ne(
+"outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},ud)}async function Jo(e){let t=await eo(
+e);await Ne("outbox",({store:n})=>n.delete(e)),t?.after&&await Zo(e,t.after)}async function Zo(e,t,n=()=>!0){for(let s of await Ge())
+s.after===e&&n(s)&&await wn(s.id,{after:t})}async function to(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
 parked:l,...c}=e;try{await Ne(["outbox","sent"],h=>{h.objectStore("sent").put({...c,proposed:n,sent_at:e.sent_at??
 t}),h.objectStore("outbox").delete(e.id)})}catch{await Ne("outbox",({store:h})=>h.delete(e.id))}}async function $d(e){
 let t=Date.parse(e)-Db*Fb;await Ne("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
@@ -154,7 +154,7 @@ updated_by:r,worst:l,archived:c,part:h,trials_total:p,proposals:u}=e,{metal:m,th
 return{code:t,title:n,note:s,metal:m,thickness_mm:$,bends:h.bends.length,revision:o,updated_at:a,updated_by:r,
 worst:l,trials:p,archived:c,settle:b}}async function _d(){return Ze("list",({store:e})=>e.index("settle").getAll(
 IDBKeyRange.lowerBound(1)))}async function yd(){let e=["cards","list","meta","sent","lost"];await Ne(e,t=>{for(let n of e)
-t.objectStore(n).clear()})}async function Zo(){return Ze("meta",({store:e})=>e.get("shop"))}async function vd(){
+t.objectStore(n).clear()})}async function Xo(){return Ze("meta",({store:e})=>e.get("shop"))}async function vd(){
 return Ze("meta",({store:e})=>e.get("cursor"))}async function kd(e){let t=e.reset||await Vb()?["outbox","sent",
 "lost"]:[];await Ne(["cards","list","meta",...t],async n=>{e.reset&&(await zb(n),await bd(n));let s=new Set(t.
 length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.cards)wd(n,a),s.has(a.code)&&await qb(n,a);
@@ -165,118 +165,118 @@ e.objectStore("lost").delete(t.code);let s=new Set(t.trials.map(r=>r.id)),o=new 
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>e.objectStore("outbox").put(
 xd(t.code,r,l-a.length)))}function xd(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
 kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Sd(e){await Ne("outbox",({store:t})=>{
-e.trials.forEach((n,s)=>{t.put({...xd(e.code,n,s-e.trials.length),missing:!0})})})}async function Xo(){return Ze(
-["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function Qo(e){
+e.trials.forEach((n,s)=>{t.put({...xd(e.code,n,s-e.trials.length),missing:!0})})})}async function Qo(){return Ze(
+["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function ea(e){
 await Ne("lost",({store:t})=>t.delete(e))}var Hb,Ub,Vb,Ce=f(()=>{Pe();Ht();Hb=2e4;Ub=(e,t)=>e.revision<t.revision||
 e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Vb=async()=>await Ze(
-"lost",({store:e})=>e.count())>0});function Ad(e){return to!==null&&e!=="pair"&&!(Md?.labels_open&&Kb.includes(e))}async function _n(e){vi+=1;try{
+"lost",({store:e})=>e.count())>0});function Ad(e){return no!==null&&e!=="pair"&&!(Md?.labels_open&&Kb.includes(e))}async function _n(e){vi+=1;try{
 let{body:t}=await M("GET","/me",{signal:e,timeout:4e3});return Md=t,Ic(t)&&document.dispatchEvent(new CustomEvent(
-"rights")),t}finally{vi-=1}}async function Ld(e){to!==e&&(to=e,await Promise.all([_n().catch(()=>null),yd().catch(
+"rights")),t}finally{vi-=1}}async function Ld(e){no!==e&&(no=e,await Promise.all([_n().catch(()=>null),yd().catch(
 ()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Ed(e,t){let{body:n}=await M(
-"POST","/pair",{body:{code:e,name:t}});return R().name||Dt({name:n.name}),to=null,Od=performance.now(),await _n(),
+"POST","/pair",{body:{code:e,name:t}});return R().name||Dt({name:n.name}),no=null,Od=performance.now(),await _n(),
 n}async function Nd(){await M("POST","/leave",{}),await Ld("unknown")}function Pd(){document.addEventListener(
 "not-paired",e=>{let{why:t,asked:n}=e.detail;n>Od&&Ld(t)}),document.addEventListener("other-role",Td),ts()!=="\
-owner"&&Td()}function Td(){vi||_n().catch(()=>null)}var Xe,Kb,Md,to,Od,vi,Gt,ea,yn=f(()=>{F();Me();Ce();se();Xe=
+owner"&&Td()}function Td(){vi||_n().catch(()=>null)}var Xe,Kb,Md,no,Od,vi,Gt,ta,yn=f(()=>{F();Me();Ce();se();Xe=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Press\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Kb=["\
-card","step"],Md=null,to=null,Od=-1/0,vi=0,Gt=()=>to;ea=e=>Z(e)});function Ud(e,t){if(!Mi(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Rd!==
-void 0?Rd.createHTML(t):t}function Sn(e,t,n=e,s){if(t===ht)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=oo(t)?
+card","step"],Md=null,no=null,Od=-1/0,vi=0,Gt=()=>no;ta=e=>Z(e)});function Ud(e,t){if(!Mi(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Rd!==
+void 0?Rd.createHTML(t):t}function Sn(e,t,n=e,s){if(t===ht)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=ao(t)?
 void 0:t._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(e),o._$AT(e,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=Sn(e,o._$AS(e,t.values),o,s)),t}var xi,Cd,ta,Rd,Si,
-St,Ti,Yb,xn,so,oo,Mi,jd,ki,no,Bd,Id,vn,Wd,Dd,Hd,Oi,i,x,v1,ht,d,Fd,kn,Gd,ao,na,os,Tn,sa,oa,aa,ra,Vd,Jb,Vt,y=f(()=>{
-xi=globalThis,Cd=e=>e,ta=xi.trustedTypes,Rd=ta?ta.createPolicy("lit-html",{createHTML:e=>e}):void 0,Si="$lit$",
-St=`lit$${Math.random().toFixed(9).slice(2)}$`,Ti="?"+St,Yb=`<${Ti}>`,xn=document,so=()=>xn.createComment(""),
-oo=e=>e===null||typeof e!="object"&&typeof e!="function",Mi=Array.isArray,jd=e=>Mi(e)||typeof e?.[Symbol.iterator]==
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=Sn(e,o._$AS(e,t.values),o,s)),t}var xi,Cd,na,Rd,Si,
+St,Ti,Yb,xn,oo,ao,Mi,jd,ki,so,Bd,Id,vn,Wd,Dd,Hd,Oi,i,x,v1,ht,d,Fd,kn,Gd,ro,sa,os,Tn,oa,aa,ra,ia,Vd,Jb,Vt,y=f(()=>{
+xi=globalThis,Cd=e=>e,na=xi.trustedTypes,Rd=na?na.createPolicy("lit-html",{createHTML:e=>e}):void 0,Si="$lit$",
+St=`lit$${Math.random().toFixed(9).slice(2)}$`,Ti="?"+St,Yb=`<${Ti}>`,xn=document,oo=()=>xn.createComment(""),
+ao=e=>e===null||typeof e!="object"&&typeof e!="function",Mi=Array.isArray,jd=e=>Mi(e)||typeof e?.[Symbol.iterator]==
 "function",ki=`[ 	
-\f\r]`,no=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Bd=/-->/g,Id=/>/g,vn=RegExp(`>|${ki}(?:([^\\s"'\
+\f\r]`,so=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Bd=/-->/g,Id=/>/g,vn=RegExp(`>|${ki}(?:([^\\s"'\
 >=/]+)(${ki}*=${ki}*(?:[^ 	
 \f\r"'\`<>=]|("|')|))|$)`,"g"),Wd=/'/g,Dd=/"/g,Hd=/^(?:script|style|textarea|title)$/i,Oi=e=>(t,...n)=>({_$litType$:e,
 strings:t,values:n}),i=Oi(1),x=Oi(2),v1=Oi(3),ht=Symbol.for("lit-noChange"),d=Symbol.for("lit-nothing"),Fd=new WeakMap,
-kn=xn.createTreeWalker(xn,129);Gd=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=no;for(let l=0;l<
-n;l++){let c=e[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===no?p[1]===
+kn=xn.createTreeWalker(xn,129);Gd=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=so;for(let l=0;l<
+n;l++){let c=e[l],h,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===so?p[1]===
 "!--"?r=Bd:p[1]!==void 0?r=Id:p[2]!==void 0?(Hd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=vn):p[3]!==void 0&&(r=
-vn):r===vn?p[0]===">"?(r=o??no,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?vn:p[3]===
-'"'?Dd:Wd):r===Dd||r===Wd?r=vn:r===Bd||r===Id?r=no:(r=vn,o=void 0);let $=r===vn&&e[l+1].startsWith("/>")?" ":"";
-a+=r===no?c+Yb:u>=0?(s.push(h),c.slice(0,u)+Si+c.slice(u)+St+$):c+St+(u===-2?l:$)}return[Ud(e,a+(e[n]||"<?>")+
-(t===2?"</svg>":t===3?"</math>":"")),s]},ao=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
+vn):r===vn?p[0]===">"?(r=o??so,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,h=p[1],r=p[3]===void 0?vn:p[3]===
+'"'?Dd:Wd):r===Dd||r===Wd?r=vn:r===Bd||r===Id?r=so:(r=vn,o=void 0);let $=r===vn&&e[l+1].startsWith("/>")?" ":"";
+a+=r===so?c+Yb:u>=0?(s.push(h),c.slice(0,u)+Si+c.slice(u)+St+$):c+St+(u===-2?l:$)}return[Ud(e,a+(e[n]||"<?>")+
+(t===2?"</svg>":t===3?"</math>":"")),s]},ro=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
 let a=0,r=0,l=t.length-1,c=this.parts,[h,p]=Gd(t,n);if(this.el=e.createElement(h,s),kn.currentNode=this.el.content,
 n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=kn.nextNode())!==null&&c.
 length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(Si)){let m=p[r++],
 $=o.getAttribute(u).split(St),b=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:b[2],strings:$,ctor:b[1]===
-"."?sa:b[1]==="?"?oa:b[1]==="@"?aa:Tn}),o.removeAttribute(u)}else u.startsWith(St)&&(c.push({type:6,index:a}),
+"."?oa:b[1]==="?"?aa:b[1]==="@"?ra:Tn}),o.removeAttribute(u)}else u.startsWith(St)&&(c.push({type:6,index:a}),
 o.removeAttribute(u));if(Hd.test(o.tagName)){let u=o.textContent.split(St),m=u.length-1;if(m>0){o.textContent=
-ta?ta.emptyScript:"";for(let $=0;$<m;$++)o.append(u[$],so()),kn.nextNode(),c.push({type:2,index:++a});o.append(
-u[m],so())}}}else if(o.nodeType===8)if(o.data===Ti)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
+na?na.emptyScript:"";for(let $=0;$<m;$++)o.append(u[$],oo()),kn.nextNode(),c.push({type:2,index:++a});o.append(
+u[m],oo())}}}else if(o.nodeType===8)if(o.data===Ti)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
 St,u+1))!==-1;)c.push({type:7,index:a}),u+=St.length-1}a++}}static createElement(t,n){let s=xn.createElement("\
-template");return s.innerHTML=t,s}};na=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
+template");return s.innerHTML=t,s}};sa=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(t){let{el:{content:n},parts:s}=this.
 _$AD,o=(t?.creationScope??xn).importNode(n,!0);kn.currentNode=o;let a=kn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
 if(r===c.index){let h;c.type===2?h=new os(a,a.nextSibling,this,t):c.type===1?h=new c.ctor(a,c.name,c.strings,this,
-t):c.type===6&&(h=new ra(a,this,t)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=kn.nextNode(),r++)}return kn.currentNode=
+t):c.type===6&&(h=new ia(a,this,t)),this._$AV.push(h),c=s[++l]}r!==c?.index&&(a=kn.nextNode(),r++)}return kn.currentNode=
 xn,o}p(t){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(t,s,n),n+=s.strings.length-2):
 s._$AI(t[n])),n++}},os=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
 _$AH=d,this._$AN=void 0,this._$AA=t,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let t=this._$AA.parentNode,n=this._$AM;return n!==void 0&&t?.nodeType===11&&(t=n.parentNode),t}get startNode(){
-return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=Sn(this,t,n),oo(t)?t===d||t==null||t===""?(this.
+return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=Sn(this,t,n),ao(t)?t===d||t==null||t===""?(this.
 _$AH!==d&&this._$AR(),this._$AH=d):t!==this._$AH&&t!==ht&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
 void 0?this.T(t):jd(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
-_$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==d&&oo(this._$AH)?this._$AA.nextSibling.data=t:this.
+_$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==d&&ao(this._$AH)?this._$AA.nextSibling.data=t:this.
 T(xn.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
-void 0&&(s.el=ao.createElement(Ud(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new na(
+void 0&&(s.el=ro.createElement(Ud(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new sa(
 o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=Fd.get(t.strings);return n===void 0&&Fd.
-set(t.strings,n=new ao(t)),n}k(t){Mi(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
-o===n.length?n.push(s=new e(this.O(so()),this.O(so()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
+set(t.strings,n=new ro(t)),n}k(t){Mi(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
+o===n.length?n.push(s=new e(this.O(oo()),this.O(oo()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(t=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);t!==this._$AB;){
 let s=Cd(t).nextSibling;Cd(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
 Tn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
 type=1,this._$AH=d,this._$AN=void 0,this.element=t,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=d}_$AI(t,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)t=Sn(this,t,n,0),r=!oo(t)||t!==this._$AH&&t!==ht,r&&(this._$AH=t);else{let l=t,c,h;
-for(t=a[0],c=0;c<a.length-1;c++)h=Sn(this,l[s+c],n,c),h===ht&&(h=this._$AH[c]),r||=!oo(h)||h!==this._$AH[c],h===
+strings,r=!1;if(a===void 0)t=Sn(this,t,n,0),r=!ao(t)||t!==this._$AH&&t!==ht,r&&(this._$AH=t);else{let l=t,c,h;
+for(t=a[0],c=0;c<a.length-1;c++)h=Sn(this,l[s+c],n,c),h===ht&&(h=this._$AH[c]),r||=!ao(h)||h!==this._$AH[c],h===
 d?t=d:t!==d&&(t+=(h??"")+a[c+1]),this._$AH[c]=h}r&&!o&&this.j(t)}j(t){t===d?this.element.removeAttribute(this.
-name):this.element.setAttribute(this.name,t??"")}},sa=class extends Tn{constructor(){super(...arguments),this.
-type=3}j(t){this.element[this.name]=t===d?void 0:t}},oa=class extends Tn{constructor(){super(...arguments),this.
-type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==d)}},aa=class extends Tn{constructor(t,n,s,o,a){super(
+name):this.element.setAttribute(this.name,t??"")}},oa=class extends Tn{constructor(){super(...arguments),this.
+type=3}j(t){this.element[this.name]=t===d?void 0:t}},aa=class extends Tn{constructor(){super(...arguments),this.
+type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==d)}},ra=class extends Tn{constructor(t,n,s,o,a){super(
 t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=Sn(this,t,n,0)??d)===ht)return;let s=this._$AH,o=t===d&&s!==d||t.capture!==
 s.capture||t.once!==s.once||t.passive!==s.passive,a=t!==d&&(s===d||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,t),this._$AH=t}handleEvent(t){typeof this._$AH=="\
-function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},ra=class{constructor(t,n,s){
+function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},ia=class{constructor(t,n,s){
 this.element=t,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(t){
-Sn(this,t)}},Vd={M:Si,P:St,A:Ti,C:1,L:Gd,R:na,D:jd,V:Sn,I:os,H:Tn,N:oa,U:aa,B:sa,F:ra},Jb=xi.litHtmlPolyfillSupport;
-Jb?.(ao,os),(xi.litHtmlVersions??=[]).push("3.3.3");Vt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
-void 0){let a=n?.renderBefore??null;s._$litPart$=o=new os(t.insertBefore(so(),a),a,void 0,n??{})}return o._$AI(
+Sn(this,t)}},Vd={M:Si,P:St,A:Ti,C:1,L:Gd,R:sa,D:jd,V:Sn,I:os,H:Tn,N:aa,U:ra,B:oa,F:ia},Jb=xi.litHtmlPolyfillSupport;
+Jb?.(ro,os),(xi.litHtmlVersions??=[]).push("3.3.3");Vt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
+void 0){let a=n?.renderBefore??null;s._$litPart$=o=new os(t.insertBefore(oo(),a),a,void 0,n??{})}return o._$AI(
 e),o}});function as(e,t=Kd){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function zd(e){return Array.
 isArray(e)?[...e].sort((t,n)=>t.step-n.step).map(({step:t,set_angle_deg:n,punch_depth_mm:s})=>[t,n??null,s??null]):
-e??null}function rs(e,t,n){let s=[];for(let[l,c]of Zb){let[h,p]=[e[l],t[l]];h!==void 0&&!ia(h,n[l])&&s.push({name:l,
+e??null}function rs(e,t,n){let s=[];for(let[l,c]of Zb){let[h,p]=[e[l],t[l]];h!==void 0&&!la(h,n[l])&&s.push({name:l,
 label:c,shop:n[l],yours:h,before:p})}if(!e.settings)return s;let[o,a,r]=[e.settings,t.settings??[],n.settings].
 map(Yd);for(let l of new Set([...o.keys(),...a.keys()])){let[c,h,p]=[o.get(l),a.get(l),r.get(l)];qd(c,h)||qd(c,
 p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:h})}return s}function Jd(e,t,n){
 let s={},o=e.filter(l=>t[l.name]==="yours");for(let l of o)l.name.startsWith("settings ")||(s[l.name]=l.yours);
 let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=Yd(n.settings);for(let l of a){let c=Number(
-l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var Kd,ia,la,
-Ai,Zb,Yd,qd,is=f(()=>{Kd=["title","note","archived","settings"];ia=(e,t)=>JSON.stringify(zd(e))===JSON.stringify(
-zd(t));la=(e,t)=>as(e,Kd.filter(n=>n in e&&!ia(e[n],t[n]))),Ai=({before:e={}},t)=>Object.keys(e).every(n=>ia(e[n],
-t[n])),Zb=[["title","Title"],["note","Note"],["archived","In use"]];Yd=e=>new Map(e.map(t=>[t.step,t])),qd=(e,t)=>ia(
-e?[e]:[],t?[t]:[])});async function ca(e){Li.add(e.id);try{return await Zd(e)}finally{Li.delete(e.id)}}async function Zd(e){let t;try{
+l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var Kd,la,ca,
+Ai,Zb,Yd,qd,is=f(()=>{Kd=["title","note","archived","settings"];la=(e,t)=>JSON.stringify(zd(e))===JSON.stringify(
+zd(t));ca=(e,t)=>as(e,Kd.filter(n=>n in e&&!la(e[n],t[n]))),Ai=({before:e={}},t)=>Object.keys(e).every(n=>la(e[n],
+t[n])),Zb=[["title","Title"],["note","Note"],["archived","In use"]];Yd=e=>new Map(e.map(t=>[t.step,t])),qd=(e,t)=>la(
+e?[e]:[],t?[t]:[])});async function da(e){Li.add(e.id);try{return await Zd(e)}finally{Li.delete(e.id)}}async function Zd(e){let t;try{
 t=await md(e)}catch(n){let s=await tw(e);return s||(await ew(n),Zd(e))}try{return await Qd(t,4e3)??{where:"her\
-e",answer:null}}catch(n){let s=n instanceof j||n instanceof Je;if(!s&&Ni(n))throw await Yo(t.id),n;return{where:"\
+e",answer:null}}catch(n){let s=n instanceof j||n instanceof Je;if(!s&&Ni(n))throw await Jo(t.id),n;return{where:"\
 here",answer:null,late:s?"":await sh(t,n)}}}async function ew(e){Ei.add(e),document.dispatchEvent(new CustomEvent(
 "held")),await new Promise(t=>{setTimeout(t,Xb),document.addEventListener("storage",t,{once:!0})}),Ei.delete(e),
 document.dispatchEvent(new CustomEvent("held"))}async function tw(e){try{let{body:t}=await th({...e,number:0,queued_at:""},
 8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof j||!Ni(t))return null;throw t}}async function Xd(){
-return ss("outbox",Qb,nw)}async function nw(){let e=0;for(let{id:t}of await Ge()){if(Li.has(t))continue;let n=await Qs(
+return ss("outbox",Qb,nw)}async function nw(){let e=0;for(let{id:t}of await Ge()){if(Li.has(t))continue;let n=await eo(
 t);if(!(!n||!await sw(n)))try{await Qd(n,8e3)&&(e+=1)}catch(s){if(s instanceof j)break;Ni(s)?await wn(n.id,{refused:s.
 message,missing:s.status===404}):await sh(n,s)}}return{sent:e,left:(await Ge()).length}}async function Qd(e,t){
-if(!await ow(e))return null;let n=await Qs(e.id)??e;try{let s=await(n.parked?nh(n,t):th(n,t));return await eh(
+if(!await ow(e))return null;let n=await eo(e.id)??e;try{let s=await(n.parked?nh(n,t):th(n,t));return await eh(
 n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof O&&s.status===412)||n.parked)throw s;
-return aw(n,t)}}async function ow({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Qs(n))return!1;
-if(!(await Ko(n))?.proposed)return!0;let a=await st(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await wn(e,
+return aw(n,t)}}async function ow({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await eo(n))return!1;
+if(!(await Yo(n))?.proposed)return!0;let a=await st(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await wn(e,
 Ai({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function aw(e,t){if(e.body.part)throw new O(rw);
 let{body:n,at:s}=await M("GET",`/cards/${e.code}`,{timeout:t});await dt(n);let o=(e.body.settles??[]).some(l=>n.
-proposals.some(c=>c.id===l));if(o||!rs(e.body,e.before??{},n).length)return await eo(e,s),await Jo(e.id,n.revision_id,
+proposals.some(c=>c.id===l));if(o||!rs(e.body,e.before??{},n).length)return await to(e,s),await Zo(e.id,n.revision_id,
 l=>Ai(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await wn(e.id,{parked:!0});let r=await nh(
 a,t);return await eh(a,r),{where:"settle",answer:r.body}}async function eh(e,{body:t,at:n}){if(e.kind!=="trial"){
-let s=t;await dt(s).catch(()=>{}),!e.parked&&e.after&&s.revision_id===e.after&&await Jo(e.id,e.after)}await eo(
+let s=t;await dt(s).catch(()=>{}),!e.parked&&e.after&&s.revision_id===e.after&&await Zo(e.id,e.after)}await to(
 e,n,!!e.parked),await $d(n)}function th({kind:e,code:t,id:n,body:s,after:o,etag:a,missing:r},l){return e==="tr\
 ial"?M("POST",`/cards/${t}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${t}`,{body:{...s,id:n,
 ...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function nh({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
@@ -284,10 +284,10 @@ let{reason:l,by:c,settles:h,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return
 ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function sh({id:e},t){if(!(t instanceof
 O)||t.status<500)return"";let n=t.status===507?"The disk of the shop’s server is full: make room on it":t.title;
 return await wn(e,{late:n}).catch(()=>{}),n}function Ni(e){if(!(e instanceof O))throw e;return e.status<500&&![
-401,408,429].includes(e.status)}var Xb,Qb,Li,Ei,ro,sw,rw,ls=f(()=>{F();is();Pe();Ce();Ht();zo();Xb=3e3,Qb=15e3;
-Li=new Set;Ei=new Set,ro=()=>[...Ei].at(-1)?.message??"";sw=async({refused:e,again:t,missing:n,code:s})=>!e||!!(t&&
+401,408,429].includes(e.status)}var Xb,Qb,Li,Ei,io,sw,rw,ls=f(()=>{F();is();Pe();Ce();Ht();qo();Xb=3e3,Qb=15e3;
+Li=new Set;Ei=new Set,io=()=>[...Ei].at(-1)?.message??"";sw=async({refused:e,again:t,missing:n,code:s})=>!e||!!(t&&
 n&&await st(s));rw={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was resto\
-red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function Qe(){return zt}async function da(e){let t=await Ge().catch(()=>[]),n=await Xo().catch(()=>[]);zt={...zt,
+red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function Qe(){return zt}async function ha(e){let t=await Ge().catch(()=>[]),n=await Qo().catch(()=>[]);zt={...zt,
 ...e,waiting:t.length,words:Ci(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await lw(t).catch(()=>[]),
 lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(zt.reached),
 document.documentElement.dataset.settle=String(zt.settle.length),document.documentElement.dataset.waiting=String(
@@ -296,34 +296,34 @@ zt.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:zt}))}function
 map(({word:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} a\
 nd ${n.at(-1)}`}async function lw(e){let t=(await _d()).flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of e)
 for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1);return t}function qt(e,t){let n=e||
-!!(t&&!(t instanceof j));n!==zt.reached&&da({reached:n})}function cs(){return da({})}function H(){return io?(Pi=
-!0,io):(io=cw().finally(()=>io=void 0),io)}async function cw(){do Pi=!1,await dw();while(Pi)}async function dw(){
-try{await oh(),(await Xd()).sent>0&&await oh(),await da({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(e){
-await da(e instanceof j?{reached:!1}:e instanceof O?{reached:!0}:{unkept:!0}),!(e instanceof j||e instanceof O&&
+!!(t&&!(t instanceof j));n!==zt.reached&&ha({reached:n})}function cs(){return ha({})}function H(){return lo?(Pi=
+!0,lo):(lo=cw().finally(()=>lo=void 0),lo)}async function cw(){do Pi=!1,await dw();while(Pi)}async function dw(){
+try{await oh(),(await Xd()).sent>0&&await oh(),await ha({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(e){
+await ha(e instanceof j?{reached:!1}:e instanceof O?{reached:!0}:{unkept:!0}),!(e instanceof j||e instanceof O&&
 e.status===401)&&!(e instanceof Je)&&console.warn("changes feed:",e)}}async function oh(){for(;await ss("feed",
 iw,hw););}async function hw(){let e=await vd()??"",{body:t}=await M("GET",`/changes?since=${encodeURIComponent(
 e)}`,{timeout:15e3});return await kd(t),t.more}function ah(){H(),addEventListener("online",()=>H()),addEventListener(
 "offline",()=>H()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&H()),
-setInterval(()=>document.visibilityState==="visible"&&H(),1e4)}var iw,zt,io,Pi,ve=f(()=>{F();Pe();ls();Ht();Ce();
-zo();iw=3e3,zt={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Pi=!1});function Kt(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);Vt(
+setInterval(()=>document.visibilityState==="visible"&&H(),1e4)}var iw,zt,lo,Pi,ve=f(()=>{F();Pe();ls();Ht();Ce();
+qo();iw=3e3,zt={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Pi=!1});function Kt(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);Vt(
 i`<div class="masthead">
         <a class="name" href="/" aria-label="Flangebook, find a card">${uw}<span>Flangebook</span></a>
         ${Gt()===null?i`<nav aria-label="Main">
                 ${pw.filter(([n])=>xt(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
               </nav>`:d}
       </div>
-      ${mw()}${fw()}${Gt()===null?gw():d}`,document.getElementById("masthead"))}function fw(){return ro()?i`<p class="standing" data-test="held">
-      ${ro()}
+      ${mw()}${fw()}${Gt()===null?gw():d}`,document.getElementById("masthead"))}function fw(){return io()?i`<p class="standing" data-test="held">
+      ${io()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
         open.</b
       >
       Then it is saved automatically.
-    </p>`:Xs()?i`<p class="standing" data-test="silent-storage">
+    </p>`:Qs()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
     ${Qe().reached===!1?d:"Cards come from the shop."}
   </p>`:d}function gw(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=Qe(),l=a.filter(m=>xt(
-`/c/${m}/settle`)),c=s?` ${s}.`:"",h=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=Xs()?"":"Cards on t\
+`/c/${m}/settle`)),c=s?` ${s}.`:"",h=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=Qs()?"":"Cards on t\
 his device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&!h&&!l.length&&!r?d:i`<p class="standing" data-test="standing">
     ${u} ${h} ${o?i`<a href="/settings">${o} refused: look</a>`:d}
     ${l.length?i`<a href="/c/${l[0]}/settle" data-test="settle-count">${l.length} to resolve</a>`:d}
@@ -336,16 +336,16 @@ his device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&
 </svg>`,mw=()=>isSecureContext?d:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});function co(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(e){
-return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function me(e){let t=co(e),n=[...t].filter(s=>!lo.includes(
+      </p>`});function ho(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function W(e){
+return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function me(e){let t=ho(e),n=[...t].filter(s=>!co.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:t,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return t.length>7?{code:t,whole:!1,
 fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:ih(
 t.slice(0,-1))!==t.at(-1)?{code:t,whole:!1,fault:"The check character does not fit: one character is wrong, or\
  two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function Bi(){let e=crypto.getRandomValues(
-new Uint8Array(6)),t=Array.from(e,n=>lo[n%lo.length]).join("");return t+ih(t)}function ih(e){let t=0,n=2;for(let s of e)
-t^=rh(n,lo.indexOf(s)),n=rh(n,2);return lo[t]}function rh(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var lo,pe=f(()=>{lo="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function ha(e){let t=ts()==="bench"?"This device is a press screen":"This device is an operator's",n=Bc(e)==="\
+new Uint8Array(6)),t=Array.from(e,n=>co[n%co.length]).join("");return t+ih(t)}function ih(e){let t=0,n=2;for(let s of e)
+t^=rh(n,co.indexOf(s)),n=rh(n,2);return co[t]}function rh(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var co,pe=f(()=>{co="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function pa(e){let t=ts()==="bench"?"This device is a press screen":"This device is an operator's",n=Bc(e)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -354,7 +354,7 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var B,oe,ie=f(()=>{y();Me();B=(e,t,n=d)=>$e(e)?t:n,oe=(e,t,n=d)=>xt(e)?t:n});function Yt(e){if(e instanceof Je)return i`<div class="state" data-test="storage-silent">
+  </div>`}var B,oe,ie=f(()=>{y();Me();B=(e,t,n=d)=>ge(e)?t:n,oe=(e,t,n=d)=>xt(e)?t:n});function Yt(e){if(e instanceof Je)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
       answers. ${ch}
@@ -369,44 +369,44 @@ er of the crew."}
     ${t}
   </div>`,lh=()=>i`<div class="state" data-test="still-opening">
     <h1>Still opening</h1>
-    ${Xs()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
+    ${Qs()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
     The page goes on by itself. ${ch}
   </div>`,ch=i`<span class="buttons"
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function be(e,{replace:t=!1}={}){bw()&&(history[t?"replaceState":"pushState"](null,"",e),Tt(!0))}function pt(e){
-ho=e}function bw(){let e=ho?.();return!e||confirm(e)}function hh(){ho?.()?Kt():Tt()}async function Tt(e=!1){Ii.
-abort(),Ii=new AbortController,ho=null;let{signal:t}=Ii,n=document.documentElement;delete n.dataset.ready;let s=_w(
-Ks(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-Kt();let o=l=>{clearTimeout(a),t.aborted||Vt(l,pa())};Vt(i``,pa());let a=setTimeout(()=>o(lh()),$w);if(!s){o(i`<div class="state">
+>`});function $e(e,{replace:t=!1}={}){bw()&&(history[t?"replaceState":"pushState"](null,"",e),Tt(!0))}function pt(e){
+po=e}function bw(){let e=po?.();return!e||confirm(e)}function hh(){po?.()?Kt():Tt()}async function Tt(e=!1){Ii.
+abort(),Ii=new AbortController,po=null;let{signal:t}=Ii,n=document.documentElement;delete n.dataset.ready;let s=_w(
+Ys(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
+Kt();let o=l=>{clearTimeout(a),t.aborted||Vt(l,ua())};Vt(i``,ua());let a=setTimeout(()=>o(lh()),$w);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
-      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!$e(r)){o(ha(r)),n.dataset.ready="n\
+      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ge(r)){o(pa(r)),n.dataset.ready="n\
 ot-yours";return}try{let l=await dh[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:ww(
 s.params),query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{
 t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o(Yt(l)),n.dataset.ready="f\
-ailed"}e&&!t.aborted&&pa().focus({preventScroll:!0})}function _w(e){return e&&Ad(e.route.name)?{route:Pc("pair"),
+ailed"}e&&!t.aborted&&ua().focus({preventScroll:!0})}function _w(e){return e&&Ad(e.route.name)?{route:Pc("pair"),
 params:{}}:e}function ph(e){return dh=e,addEventListener("popstate",()=>Tt()),addEventListener("beforeunload",
-t=>(ro()||ho?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest("a");!n||t.
+t=>(io()||po?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest("a");!n||t.
 defaultPrevented||t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||n.target||n.hasAttribute("download")||n.origin!==
-location.origin||!Ks(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),be(n.pathname+n.
-search+n.hash))}),pa().replaceChildren(),Tt()}var $w,Ii,ho,dh,pa,ww,Be=f(()=>{y();Ri();yn();pe();Me();ai();ls();
-ie();Re();$w=1e3,Ii=new AbortController,ho=null,dh={},pa=()=>document.getElementById("main");ww=e=>e.code?{...e,
-code:co(e.code)}:e});var Mn,ua,ds,Wi=f(()=>{Mn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},ua=e=>(...t)=>({
+location.origin||!Ys(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),$e(n.pathname+n.
+search+n.hash))}),ua().replaceChildren(),Tt()}var $w,Ii,po,dh,ua,ww,Be=f(()=>{y();Ri();yn();pe();Me();ai();ls();
+ie();Re();$w=1e3,Ii=new AbortController,po=null,dh={},ua=()=>document.getElementById("main");ww=e=>e.code?{...e,
+code:ho(e.code)}:e});var Mn,ma,ds,Wi=f(()=>{Mn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},ma=e=>(...t)=>({
 _$litDirective$:e,values:t}),ds=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
-this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var pT,uh,yw,ma,Di=f(()=>{y();({I:pT}=Vd),uh=e=>e.strings===void 0,yw={},ma=(e,t=yw)=>e._$AH=t});var Se,Jt=f(()=>{y();Wi();Di();Se=ua(class extends ds{constructor(e){if(super(e),e.type!==Mn.PROPERTY&&e.type!==
+this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var pT,uh,yw,fa,Di=f(()=>{y();({I:pT}=Vd),uh=e=>e.strings===void 0,yw={},fa=(e,t=yw)=>e._$AH=t});var Se,Jt=f(()=>{y();Wi();Di();Se=ma(class extends ds{constructor(e){if(super(e),e.type!==Mn.PROPERTY&&e.type!==
 Mn.ATTRIBUTE&&e.type!==Mn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!uh(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
 t]){if(t===ht||t===d)return t;let n=e.element,s=e.name;if(e.type===Mn.PROPERTY){if(t===n[s])return ht}else if(e.
 type===Mn.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return ht}else if(e.type===Mn.ATTRIBUTE&&n.getAttribute(
-s)===t+"")return ht;return ma(e),t}})});function fa(e){return Object.hasOwn(Zt,e)?e:void 0}async function ce(e,t){try{return await ga(e,t)}catch(n){let s=n instanceof
-j?await Zo():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function Xt(){try{let e=await Zo();
-if(e||!Qe().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([ba(),ga("metals")]);return{
-press:e,metals:t}}catch{return}}async function ga(e,t){let{body:n,etag:s}=await M("GET",`/${e}`,{signal:t});return{
+s)===t+"")return ht;return fa(e),t}})});function ga(e){return Object.hasOwn(Zt,e)?e:void 0}async function ce(e,t){try{return await $a(e,t)}catch(n){let s=n instanceof
+j?await Xo():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function Xt(){try{let e=await Xo();
+if(e||!Qe().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([wa(),$a("metals")]);return{
+press:e,metals:t}}catch{return}}async function $a(e,t){let{body:n,etag:s}=await M("GET",`/${e}`,{signal:t});return{
 items:n[e],etag:s,kept:!1}}async function mh(e,t,n){await M("PUT",`/${e}`,{body:{[e]:t.map(On),by:R().name},etag:n})}
-async function $a(e){try{return await ba(e)}catch(t){let n=t instanceof j?await Zo():void 0;if(!n)throw t;return{
-press:n.press??null,etag:null,kept:!0}}}async function ba(e){let{body:t,etag:n}=await M("GET","/press",{signal:e});
+async function ba(e){try{return await wa(e)}catch(t){let n=t instanceof j?await Xo():void 0;if(!n)throw t;return{
+press:n.press??null,etag:null,kept:!0}}}async function wa(e){let{body:t,etag:n}=await M("GET","/press",{signal:e});
 return{press:t.press,etag:n,kept:!1}}async function fh(e,t){let n={press:On(e),by:R().name};return(await M("PU\
 T","/press",{body:n,etag:t})).body.press}function On({outline_mm:e,outlines_mm:t,...n}){return n}function gh(e,t){
 return JSON.stringify(e&&On(e))===JSON.stringify(t&&On(t))}function Qt({tray:e,slot:t}){return!e&&!t?"place no\
@@ -414,15 +414,15 @@ t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean)
 ()=>{F();se();Ce();ve();Zt={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 le={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
-metals:"shop.write_metals"};hs=(e,t)=>e?.find(n=>n.code===t)?.name??t});function po(e,t){let s=t.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...as(c.body)}),
+metals:"shop.write_metals"};hs=(e,t)=>e?.find(n=>n.code===t)?.name??t});function uo(e,t){let s=t.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...as(c.body)}),
 e),o=t.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(e.proposals??[]).filter(l=>!a.
-has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??e.revision_id,here:o}}async function An(e){return po(e,
-await bn(e.code).catch(()=>[]))}async function Fi(e){let t=await st(e);return t&&po(t,(await bn(e)).filter(n=>n.
-body.settles))}async function uo(e){let t=await st(e);return t&&An(t)}async function en(e,t,{reason:n="",settles:s=[]}={}){
-let o=la(t,e),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:e};let{name:r}=R(),l=await ca(
+has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??e.revision_id,here:o}}async function An(e){return uo(e,
+await bn(e.code).catch(()=>[]))}async function Fi(e){let t=await st(e);return t&&uo(t,(await bn(e)).filter(n=>n.
+body.settles))}async function mo(e){let t=await st(e);return t&&An(t)}async function en(e,t,{reason:n="",settles:s=[]}={}){
+let o=ca(t,e),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:e};let{name:r}=R(),l=await da(
 {id:Ue(),kind:a.every(p=>p==="note")&&!s.length?"note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},
-...n?{reason:n}:{},...r?{by:r}:{}},before:as(e,a),after:e.after,etag:e.etag,revision:e.revision}),c=await uo(e.
-code).catch(()=>{}),h=l.answer;return{where:l.where,card:c??(h?po(h,[]):{...e,...o})}}var tn=f(()=>{is();Pe();
+...n?{reason:n}:{},...r?{by:r}:{}},before:as(e,a),after:e.after,etag:e.etag,revision:e.revision}),c=await mo(e.
+code).catch(()=>{}),h=l.answer;return{where:l.where,card:c??(h?uo(h,[]):{...e,...o})}}var tn=f(()=>{is();Pe();
 ls();se();Ce()});function ji(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(kw);if(!t.length)return null;
 let n=xw(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
@@ -441,7 +441,7 @@ op"}}}async function Tw(e,t,n){try{let s=await Mt(e.code,n);!n.aborted&&s.etag!=
 where:"shop"})}catch{}}async function wh(e,t){if(await st(e).catch(()=>{}))return"device";try{return await Mt(
 e,t),"shop"}catch(n){if(n instanceof O&&n.status===404)return"nowhere";if(n instanceof j)return"silent";throw n}}
 async function Mt(e,t){try{let{body:n}=await M("GET",`/cards/${e}`,{signal:t,timeout:4e3});return qt(!0),await dt(
-n).catch(()=>n)}catch(n){throw t?.aborted||qt(!1,n),n}}async function wa(e,t){let{body:n}=await M("PUT",`/card\
+n).catch(()=>n)}catch(n){throw t?.aborted||qt(!1,n),n}}async function _a(e,t){let{body:n}=await M("PUT",`/card\
 s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return dt(n).catch(()=>n)}function ot(e,t){let n=e.
 settings?.find(a=>a.step===t.number),s={set_angle_deg:n?.set_angle_deg??t.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??
 t.punch_depth_mm},o=ut(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
@@ -449,19 +449,19 @@ null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}
 Ce();ve()});function Ve(e,t){return e.length*t*.6+t*.3}function Mw(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
 e.y-t.y)*2<e.height+t.height}function _h(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
 2]];for(let[c,h,p]of l){if(h===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/h,(p-c)/h];a=Math.max(a,
-Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Ow([e,t],[n,s]){return _a(e,t,n)!==_a(e,t,s)&&
-_a(n,s,e)!==_a(n,s,t)}function _a(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var ya,va=f(()=>{
-ya=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
+Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Ow([e,t],[n,s]){return ya(e,t,n)!==ya(e,t,s)&&
+ya(n,s,e)!==ya(n,s,t)}function ya(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var va,ka=f(()=>{
+va=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:t,
 lines:n=[]}){let s=this.taken.filter(l=>Mw(t,l)).length,o=this.edges.filter(l=>_h(t,l)).length,a=n.reduce((l,c)=>l+
 this.edges.filter(h=>Ow(c,h)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(h=>_h(h,c)).length,0);return s*40+
-Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Ae(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function mo(e){return e.length?
+Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Ae(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function fo(e){return e.length?
 `M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function et(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
 s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function yh([e,t,n,s],o){return`${e-
 o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function En([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
 t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var nn=f(()=>{});function U(e){let{text:t}=w(e,{digits:2});return R().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
 /\.$/,"")}function kh({section:e,part:t},{pixels:n=ps(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=En(et([e.outline]),n-2*l,s-2*l),h=e.outline.map(c),p=new ya(h.map((v,P)=>[v,h[(P+1)%h.length]])),u=Ew(e).map(
+c=En(et([e.outline]),n-2*l,s-2*l),h=e.outline.map(c),p=new va(h.map((v,P)=>[v,h[(P+1)%h.length]])),u=Ew(e).map(
 (v,P)=>Pw(v.map(c),U(t.flats_mm[P]),p,18)),m=e.bend_points.map((v,P)=>Nw(c(v),P+1,t.bends[P],p,18)),[$,b,_,T]=Bw(
 [...h,...m.flatMap(v=>vh(v.box)),...u.flatMap(v=>[...vh(v.box),...v.lines.flat()])]),[E,N]=[_-$+12,T-b+12];return i`<svg
     class="drawing section"
@@ -472,7 +472,7 @@ c=En(et([e.outline]),n-2*l,s-2*l),h=e.outline.map(c),p=new ya(h.map((v,P)=>[v,h[
     height=${N}
     viewBox="${$-6} ${b-6} ${E} ${N}">
     <path class="sheet" d="M${h.map(v=>v.join(" ")).join("L")}Z" />
-    ${u.map(({lines:v,box:P,text:X})=>x`${v.map(([de,Fo])=>x`<path class="dimension" d="M${de}L${Fo}"/>`)}
+    ${u.map(({lines:v,box:P,text:X})=>x`${v.map(([de,jo])=>x`<path class="dimension" d="M${de}L${jo}"/>`)}
       ${Cw(v[0])}${Rw(P,X,18)}`)}
     ${m.map(({box:v,text:P,number:X,badge:de})=>x`<circle class="badge ${X===a?"marked":""}" cx=${de[0]} cy=${de[1]}
           r=${18*.68}/>
@@ -496,7 +496,7 @@ function Cw(e){return e.map(([t,n])=>x`<path class="dimension tick" d="M${t-4} $
 x:e,y:t,width:n,height:s},o,a){return x`<rect class="ground" x=${e-n/2} y=${t-s/2} width=${n} height=${s}/>
     <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function vh({
 x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function Bw(e){return et([e])}var Aw,at=f(()=>{
-y();se();A();va();nn();Aw=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function k(e,t=Iw[e]){return i`<span class="flag ${e}"
+y();se();A();ka();nn();Aw=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function k(e,t=Iw[e]){return i`<span class="flag ${e}"
     ><svg viewBox="0 0 24 24" aria-hidden="true">${Ww[e]}</svg>${t}</span
   >`}function Hi({step:e,steps:t=[]}){return t.length>1?i`<b>Steps ${t.join(", ")}.</b> `:e?i`<b>Step ${e}.</b> `:
 d}function We(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>us.indexOf(Te(s))-us.indexOf(
@@ -508,7 +508,7 @@ Te(o)));return n.length===0?d:i`<ul class="checks" data-test="checks">
             ${s.do?i`<div class="do">${He(Nn(s),s.numbers)}</div>`:d}
           </div>
         </li>`)}
-  </ul>`}function ms(e){let t=new Map;for(let s of e){let o=`${Te(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
+  </ul>`}function fs(e){let t=new Map;for(let s of e){let o=`${Te(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
 let n=[...t.values()].sort(([s],[o])=>us.indexOf(Te(s))-us.indexOf(Te(o)));return i`<ul class="checks lines" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s[0].level} data-code=${s[0].code}>
           ${Dw(s)}
@@ -521,7 +521,7 @@ level==="stop"}>
     ${e.do?i`<p class="do">${He(Nn(e),e.numbers)}</p>`:d}
   </details>`}function Fw(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?d:t.
 length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var Iw,us,
-Ww,Te,ge,Nn,ka,fo,G=f(()=>{y();A();Iw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},us=
+Ww,Te,ye,Nn,ms,go,G=f(()=>{y();A();Iw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},us=
 ["stop","caution","unknown","note","ok"],Ww={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
@@ -529,10 +529,10 @@ caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Te=({level:e,sign:t,do:n,
-step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),ge=({template:e,numbers:t})=>He(e,t),Nn=({do:e,do_template:t})=>t??
-e,ka=({template:e,numbers:t={},words:n=""})=>e?He(e,t):n,fo=e=>e.map(ge).join(" ")});function Pn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
+step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),ye=({template:e,numbers:t})=>He(e,t),Nn=({do:e,do_template:t})=>t??
+e,ms=({template:e,numbers:t={},words:n=""})=>e?He(e,t):n,go=e=>e.map(ye).join(" ")});function Pn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
 c",month:"short",year:"numeric"})}function ae(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${Pn(e)}\
-, ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function fs({made_at:e,received_at:t}){return t?
+, ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function gs({made_at:e,received_at:t}){return t?
 !e||Math.abs(Date.parse(e)-Date.parse(t))<jw?ae(t):`in the shop ${ae(t)}, made ${ae(e)} by the device’s clock`:
 ae(e??"")}function Ot({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var jw,ze=f(()=>{jw=5*6e4});function Sh(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${e.map(s=>i`<li class="row">
@@ -551,7 +551,7 @@ ae(e??"")}function Ot({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join
         </li>`)}
   </ul>`}var Hw,Th=f(()=>{y();pe();at();A();G();ze();Hw=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
 d});function Sa(e,t,n,s){let o=me(e.code),a=o.fault||(e.asked&&!o.whole?Gw(o.code):"");return i`<form class="code-form" @submit=${l=>{
-l.preventDefault(),e.asked=!0,o.whole?be(`/c/${o.code}`):n()}}>
+l.preventDefault(),e.asked=!0,o.whole?$e(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
       <input
@@ -632,7 +632,7 @@ e first card.","Once the owner has made one, it comes here.")}
       </div>`}var Gi,Vw,Ah=f(()=>{y();Jt();pe();fe();Pe();Ie();ve();ie();Th();Ui();Gi=40,Vw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var Cn,Lh,Eh,gs,Vi=f(()=>{Cn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var Cn,Lh,Eh,$s,Vi=f(()=>{Cn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
@@ -641,23 +641,23 @@ rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius o
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
 ing n",unit:"",needed:!1}],Lh=["guaranteed minimum","typical","measured","common practice","from memory"],Eh=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
-ss","stainless steel"],["aluminium","aluminium"]],gs=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
+ss","stainless steel"],["aluminium","aluminium"]],$s=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function Rn(e=""){let n=e.split(`
 `).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(Nh.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...Ph}]}function Bh(e){let t=Rn(e),{angle:n,face:s}=t[t.length-1];return go(
-[...t,{...Ph,angle:n,face:s}])}var Nh,Ph,Ch,go,Rh,Ih,$o,zi=f(()=>{Nh=["v","angle","radius","face","centre","co\
+o[r]??""]))});return n.length?n:[{...Ph}]}function Bh(e){let t=Rn(e),{angle:n,face:s}=t[t.length-1];return $o(
+[...t,{...Ph,angle:n,face:s}])}var Nh,Ph,Ch,$o,Rh,Ih,bo,zi=f(()=>{Nh=["v","angle","radius","face","centre","co\
 de","rating"],Ph={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},Ch=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];go=e=>e.map(t=>Nh.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
+ack"],["bottom","bottom"],["front","front"]];$o=e=>e.map(t=>Nh.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
 `
-`),Rh=(e,t,n)=>go(Rn(e).map((s,o)=>o===t?{...s,...n}:s));Ih=(e,t)=>go(Rn(e).filter((n,s)=>s!==t)),$o={v_opening_mm:"\
+`),Rh=(e,t,n)=>$o(Rn(e).map((s,o)=>o===t?{...s,...n}:s));Ih=(e,t)=>$o(Rn(e).filter((n,s)=>s!==t)),bo={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var Fh,jh,Zw,Xw,Qw,Ta,At,$s,qi,Wh,Dh,Ki,Yi,Ji,Ma,Zi=f(()=>{Fh="Empty is unknown: checks with it then say so.",
+ating"}});var Fh,jh,Zw,Xw,Qw,Ta,At,bs,qi,Wh,Dh,Ki,Yi,Ji,Ma,Zi=f(()=>{Fh="Empty is unknown: checks with it then say so.",
 jh={name:"rating_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},
 Zw={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
 ice twice."},Xw=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],Qw=[{name:"con\
 dition",label:"Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown",
 "unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],Ta={name:"name",label:"Name",type:"\
-text",broad:!0},At=e=>t=>t.shape===e,$s=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
+text",broad:!0},At=e=>t=>t.shape===e,bs=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
 hint:`One point a line: x, y. x towards the back gauge, y up. ${t}`,when:At("points")}),qi=(...e)=>({name:"sha\
 pe",label:"Shape",type:"pick",broad:!0,options:[...e,["points","by points or DXF"]]}),Wh={name:"turned",label:"\
 Sits in the press",type:"yes",options:[["no","as drawn"],["yes","reversed"]]},Dh={title:"Rating and pieces",part:"\
@@ -669,20 +669,20 @@ oseneck","gooseneck"]),{name:"height_mm",label:"Height, tip to seat",type:"lengt
 Width of the body",type:"length"},{name:"neck_relief_mm",label:"Throat behind the tip",type:"length",when:At("\
 gooseneck")},{name:"neck_width_mm",label:"Thickness of the neck",type:"length",when:At("gooseneck"),blank:"as \
 the body"},{name:"throat_top_mm",label:"Throat begins to close",type:"length",when:At("gooseneck"),blank:"as h\
-igh as it can",hint:"Above the tip."},$s("punch","The tip is at 0, 0."),Wh]},Dh,Ki],dies:[{title:"What it is",
+igh as it can",hint:"Above the tip."},bs("punch","The tip is at 0, 0."),Wh]},Dh,Ki],dies:[{title:"What it is",
 part:"what",fields:[Ta,{name:"v_opening_mm",label:"V opening",type:"length",hint:"Between the sharp corners of\
  face and flanks.",when:Yi},{name:"angle_deg",label:"Angle of the V",type:"number",unit:"°",when:Yi},{name:"s\
 houlder_radius_mm",label:"Shoulder radius",type:"length",when:Yi}]},{title:"Outline",part:"outline",fields:[qi(
 ["single_v","single V"],["multi_v","block with several V's"]),{name:"height_mm",label:"Height",type:"length"},
 {name:"width_mm",label:"Width",type:"length"},Wh,{name:"openings",label:"The V's of the block",type:"openings",
-when:At("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:At("multi_v")},$s("die","The \
+when:At("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:At("multi_v")},bs("die","The \
 top face is at y 0, the V's middle at x 0.")]},Dh,Ki],holders:[{title:"What it is",part:"what",fields:[Ta,jh]},
 {title:"Outline",part:"outline",fields:[qi(["block","plain block"],["clamps","clamps that stick out"]),{name:"\
 height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the front",
 type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to the ba\
 ck",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:At("clamps")},{name:"\
 body_front_mm",label:"Body above, to the front",type:"length",when:At("clamps")},{name:"body_back_mm",label:"B\
-ody above, to the back",type:"length",when:At("clamps")},$s("holder","The punch's seat is at 0, 0.")]},Ki],press:[
+ody above, to the back",type:"length",when:At("clamps")},bs("holder","The punch's seat is at 0, 0.")]},Ki],press:[
 {title:"The press",part:"what",fields:[Ta,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_\
 mm",label:"Bed length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"\
 open_height_mm",label:"Open height",type:"length"},{name:"stroke_mm",label:"Stroke",type:"length"},{name:"thro\
@@ -690,14 +690,14 @@ at_mm",label:"Throat",type:"length"}]},{title:"Ram and bed",part:"outline",field
 Ram width",type:"length",needed:!0},{name:"ram_height_mm",label:"Ram height",type:"length",needed:!0},{name:"b\
 ed_width_mm",label:"Bed width",type:"length",needed:!0},{name:"bed_height_mm",label:"Bed height",type:"length",
 needed:!0},{name:"floor_below_die_mm",label:"Floor below the die",type:"length",broad:!0,blank:"not looked at",
-hint:"From the face that the die stands on, down to the floor: long parts hang that far."},{...$s("ram","From \
+hint:"From the face that the die stands on, down to the floor: long parts hang that far."},{...bs("ram","From \
 the face that carries the holder. Empty: a plain beam."),name:"ram_points_mm",label:"Ram by points",when:void 0,
-folded:!0},{...$s("bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_po\
+folded:!0},{...bs("bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_po\
 ints_mm",label:"Bed by points",when:void 0,folded:!0}]},{title:"Riser or die holder on the bed",part:"rest",fields:[
 {name:"die_holder_height_mm",label:"Height under the die",type:"length",blank:"none",broad:!0,hint:"0 or empty\
 : the die stands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Ji,blank:"by point\
 s"},{name:"die_holder_rating_kn_per_m",label:"Rating of the die holder",type:"rating",hint:"As stamped on it o\
-r in its papers.",when:Ji},{...$s("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty\
+r in its papers.",when:Ji},{...bs("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty\
 : a plain block."),name:"die_holder_points_mm",label:"Die holder by points",when:Ji,folded:!0}]},{title:"Ratin\
 gs",part:"rest",fields:[{name:"force_per_m_limit_kn_per_m",label:"Most force per length of bed",type:"rating",
 hint:"What bed and ram bear over a short length."},{name:"off_centre_mm",label:"Full force off the middle, up \
@@ -714,7 +714,7 @@ length"},{name:"gauge_r_max_mm",label:"R to",type:"length"},{name:"finger_height
 length"},{name:"finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_repeatability_mm",label:"Rep\
 eats within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"Holde\
 r in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"none",
-broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function ft(e=""){let t=Ho(e);return t===""?null:e_.test(t)?Number(t):t}function s_(e){let{show:t}=Lt.number;return{
+broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function ft(e=""){let t=Uo(e);return t===""?null:e_.test(t)?Number(t):t}function s_(e){let{show:t}=Lt.number;return{
 v:z(e.v_opening_mm),angle:t(e.angle_deg),radius:z(e.shoulder_radius_mm),face:e.face,centre:z(e.centre_mm),code:e.
 code??"",rating:Lt.rating.show(e.rating_kn_per_m)}}function o_({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
 let l={v_opening_mm:Oa(e),angle_deg:ft(t),shoulder_radius_mm:Oa(n),centre_mm:Oa(o)};return{...Object.fromEntries(
@@ -723,9 +723,9 @@ return Object.fromEntries(sn(e).map(({name:n,type:s})=>[n,Lt[s].show(t[n])]))}fu
 type:l})=>r in n&&Lt[l].show(n[r])===t[r]?n[r]:Lt[l].take(t[r]),a=sn(e).filter(({when:r})=>!r||r(t)).map(r=>({
 spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||a_(r)).map(({spec:r,value:l})=>[
 r.name,l]))}function Gh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Lt.text.show(e[n]);for(let{
-name:n}of gs)t[n]=Lt.number.show(e[n]);for(let{name:n}of Cn){let s=e[n];for(let o of r_)t[`${n}.${o}`]=Lt.number.
+name:n}of $s)t[n]=Lt.number.show(e[n]);for(let{name:n}of Cn){let s=e[n];for(let o of r_)t[`${n}.${o}`]=Lt.number.
 show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function Vh(e){let t={name:e.name.trim(),note:e.note.trim(),
-gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of gs)(e[n]?.trim()||!s)&&(t[n]=ft(e[n]));for(let{name:n,
+gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of $s)(e[n]?.trim()||!s)&&(t[n]=ft(e[n]));for(let{name:n,
 needed:s}of Cn){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?i_(e,n):null}
 return t}function i_(e,t){let n=["low","nominal","high"].map(s=>[s,ft(e[`${t}.${s}`])]);return{...Object.fromEntries(
 n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function zh(e,t){
@@ -734,24 +734,24 @@ enings"):t).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],h=
 penings"?(n[o.slice(o.indexOf(c))]??=[]).push(...a):c?(n[c]??=[]).push(...h&&r.endsWith(`.${c}.${h}.`)?a.map(p=>`\
 Number ${Number(h)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var e_,Xi,Oa,t_,Hh,
 n_,Lt,Uh,sn,a_,r_,Et=f(()=>{Vi();zi();Zi();A();e_=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;Xi=e=>(t="")=>t.trim()===
-""?null:e(t),Oa=Xi(e=>te(e)),t_=Xi(e=>Zs(e,jt())),Hh=Xi(e=>Zs(e,fn())),n_=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
+""?null:e(t),Oa=Xi(e=>te(e)),t_=Xi(e=>Xs(e,jt())),Hh=Xi(e=>Xs(e,fn())),n_=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
 filter(Boolean),Lt={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
 show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:z,take:Oa},number:{show:e=>e==
 null?"":String(e),take:ft},force:{show:e=>ii(e,jt()),take:t_},rating:{show:e=>ii(e,fn()),take:Hh},lengths:{show:e=>(e??
 []).map(z).join(", "),take:(e="")=>e.split(/[,;\n]/).filter(t=>t.trim()).map(t=>te(t))},points:{show:e=>(e??[]).
 map(([t,n])=>`${z(t)}, ${z(n)}`).join(`
-`),take:e=>n_(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>te(n)))},openings:{show:e=>go((e??[]).map(s_)),
+`),take:e=>n_(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>te(n)))},openings:{show:e=>$o((e??[]).map(s_)),
 take:e=>Rn(e).map(o_)},figure:{show:String,take:String}};Uh=e=>Lt.points.show(e),sn=e=>Ma[e].flatMap(t=>t.fields);
 a_=({type:e,blank:t})=>e==="rating"||t!==void 0,r_=["low","nominal","high","source","standing"]});function Ea(e){let t={...l_};for(let n of el){let s=e.get(Qi[n])?.slice(0,60);if(s==null)continue;let o=` ${C()}`;
 t[n]=tl(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function Na(e){let t=new URLSearchParams;for(let n of el){
-let s=e[n].trim();s!==""&&t.set(Qi[n],tl(n)?te(s):s)}return t.toString()}function bo(e){return c_.filter(t=>e[t].
+let s=e[n].trim();s!==""&&t.set(Qi[n],tl(n)?te(s):s)}return t.toString()}function wo(e){return c_.filter(t=>e[t].
 trim()==="")}function Bn(e){let t={};for(let n of el){let s=e[n].trim();s!==""&&(t[n]=tl(n)?te(s):n==="include\
 d_angle_deg"?ft(s):s)}return t}var l_,Qi,el,c_,tl,Pa=f(()=>{Et();A();l_={metal:"",thickness_mm:"",bend_length_mm:"",
 included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Qi={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
 length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},el=Object.keys(Qi),c_=["meta\
 l","thickness_mm","bend_length_mm","included_angle_deg"],tl=e=>e.endsWith("_mm")});function Nt(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:h}=a;try{let p=await e(c,h);h.aborted||t({question:c,answer:p})}catch(p){h.aborted||
-t({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var wo=f(
+t({question:c,error:p})}}return{stop:r,ask(c,{now:h=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),h?0:s))}}}var _o=f(
 ()=>{});function gt(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 d}>
     <span class="what">${e}</span>
@@ -764,7 +764,7 @@ d}</span
           >`:d}
     ${s&&s!==d?i`<span class="band">${s}</span>`:d}
   </div>`}var Ca=f(()=>{y()});function Ra(e){return e.force_kn===null||e.force_kn===void 0?d:i`<b>${g(tt(e))}</b>
-    <small class="expected">expected ${g(on(e))}</small>`}function _o(e,t,n="force_kn",{note:s=d,origin:o=""}={}){
+    <small class="expected">expected ${g(on(e))}</small>`}function yo(e,t,n="force_kn",{note:s=d,origin:o=""}={}){
 return gt(e,tt(t,n),{note:i`expected ${g(on(t,n))}${s}`,origin:o,test:n})}var tt,on,qh,$t=f(()=>{y();A();Ca();
 tt=(e,t="force_kn")=>qh(t)(e[`${t}_high`],{up:!0}),on=(e,t="force_kn")=>qh(t)(e[t]),qh=e=>e==="force_kn"?he:Ee});var nl,Kh=f(()=>{nl=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#e.observe(this),this.#t.observe(this,{subtree:!0,childList:!0,attributeFilter:[
@@ -821,7 +821,7 @@ right:a("right"),bottom:a("bottom"),top:a("top")}}function f_([e,t],n,{bottom:s}
 r=Math.max(1.25*n,.14*(o-s)),l=t/2*(Math.PI/180),[c,h]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-h}A${r} ${r} 0 0 1 ${c} ${-h}" />
     ${Xh(0,a+r,g(S(t)))}
-  </g>`}var Jh,al,Zh,Xh,yo=f(()=>{y();A();Kh();ol();nn();Jh=e=>e?x`<path class="tool" d=${e} />`:d;al=({left:e,
+  </g>`}var Jh,al,Zh,Xh,vo=f(()=>{y();A();Kh();ol();nn();Jh=e=>e?x`<path class="tool" d=${e} />`:d;al=({left:e,
 right:t,bottom:n,top:s},[o,a],r)=>({left:Math.min(e,o-r),right:Math.max(t,o+r),bottom:Math.min(n,a-r),top:Math.
 max(s,a+r)});Zh=(e,t,n)=>x`<g transform="translate(${e} ${-t})">
     <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,Xh=(e,t,n,s=0)=>x`<g transform="translate(${e} ${-t})">
@@ -837,7 +837,7 @@ max(s,a+r)});Zh=(e,t,n)=>x`<g transform="translate(${e} ${-t})">
             >
             ${s.level==="ok"?d:k(s.level)}
             <span class="facts"> ${$_(s).map(o=>b_(...o))} </span>
-            <span class="more">${ge(s.reason_said)} ${Qt(s)}.</span>
+            <span class="more">${ye(s.reason_said)} ${Qt(s)}.</span>
           </button>
         </li>`)}
   </ol>`}var $_,b_,ep=f(()=>{y();fe();A();$t();G();$_=e=>[["allow for",g(tt(e,"force_kn_per_m")),`expected ${on(
@@ -846,12 +846,12 @@ S(e.set_angle_deg))]],b_=(e,t,n)=>i`<span class="fact"
     ><small>${e}</small>
     <span class="amount">${t}</span
     >${n?i` <small class="beside">${n}</small>`:d}</span
-  >`});function bs(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
+  >`});function ws(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
     <b>First hit:</b> ${rl(e)}. If it is too open, make a second hit.
     <span class="drawn">${t}</span>
   </p>`:d}var Ia,rl,tp,Wa,Wn=f(()=>{y();A();Ia=e=>S(e).text.replace(/\.0$/,""),rl=e=>`comes out ${Ia(e.comes_out_deg_low)}\
  to ${Ia(e.comes_out_deg_high)}°`,tp=e=>`${Ia(e.comes_out_deg_low)}–${Ia(e.comes_out_deg_high)}°`,Wa=(e,{set_angle_deg:t,
-firstHit:n})=>n?e.expected_set_angle_deg:t});var w_,ke,ws=f(()=>{y();w_=()=>matchMedia("(min-width: 1000px)").matches,ke=(e,t,{test:n="",open:s=w_()}={})=>i`<details class="fold" data-test=${n||
+firstHit:n})=>n?e.expected_set_angle_deg:t});var w_,ke,_s=f(()=>{y();w_=()=>matchMedia("(min-width: 1000px)").matches,ke=(e,t,{test:n="",open:s=w_()}={})=>i`<details class="fold" data-test=${n||
 d} ?open=${s}>
     <summary><h2>${e}</h2></summary>
     ${t}
@@ -860,15 +860,15 @@ t(o));if(n.length===0)return d;let s=n.some(o=>o.level==="stop");return i`<secti
     class="panel urgent ${s?"has-stop":""}"
     aria-label="Findings"
     data-test="urgent">
-    ${ms(n)}
-  </section>`}function _s(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>Te(o)==="note"),s=e.filter(o=>Te(
+    ${fs(n)}
+  </section>`}function ys(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>Te(o)==="note"),s=e.filter(o=>Te(
 o)==="ok");return i`${t.length?i`<section>
           <h2>Not known</h2>
-          ${ms(t)}
+          ${fs(t)}
         </section>`:d}
   ${n.length?i`<section data-test="notes">
           <h2>How to do it</h2>
-          ${ms(n)}
+          ${fs(n)}
         </section>`:d}
   ${s.length?ke(`Passed checks: ${s.length}`,We(s),{test:"fine",open:!1}):d}`}function an(e){let t=e.filter(np);
 if(t.length===0)return d;let n=i`<ul>
@@ -878,7 +878,7 @@ if(t.length===0)return d;let n=i`<ul>
         </li>`)}
   </ul>`;return i`<section class="every-time">
     ${ke(i`${k("caution")} At the press, every time`,n,{test:"every-time"})}
-  </section>`}var np,sp,op,vo=f(()=>{y();A();G();ws();np=e=>e.code.startsWith("general-");sp=e=>il(e,t=>t.level===
+  </section>`}var np,sp,op,ko=f(()=>{y();A();G();_s();np=e=>e.code.startsWith("general-");sp=e=>il(e,t=>t.level===
 "stop"),op=e=>il(e,t=>t.level==="caution")});function L({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:h="\
 input",next:p=!1,list:u=""}){let m=$=>s($.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${e}>${t}${c?i` <span class="hint">(${c})</span>`:d}</label>
@@ -955,17 +955,17 @@ length?"has-wrong":""}">
   </div>`}function rt(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var J=f(
 ()=>{y();Jt();A()});function Fa(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function ll(e){
 let t=Fa(e);return Object.keys(t).length?{tools:t}:{}}function Fn(e){let{die:t,punch:n}=Fa(e);return[t&&`die ${t}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var ko,ys=f(()=>{ko=e=>({die:e?.die??"",punch:e?.punch??""})});function I(e,t){return Object.entries(e).filter(([n])=>cl(n,t)).flatMap(([,n])=>n)}function ap(e,t){return Object.
+n&&`punch ${n}`].filter(Boolean).join(", ")}var xo,vs=f(()=>{xo=e=>({die:e?.die??"",punch:e?.punch??""})});function I(e,t){return Object.entries(e).filter(([n])=>cl(n,t)).flatMap(([,n])=>n)}function ap(e,t){return Object.
 entries(e).filter(([n])=>!t.some(s=>cl(n,s))).flatMap(([,n])=>n)}function rp(e,t,n){let s=Object.entries(e);return s.
 length===0?d:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
       ${s.map(([o,a])=>{let r=n.filter(c=>cl(o,c)).sort((c,h)=>h.length-c.length)[0],l=r?dl(t(r),a):a.join(" ");
 return i`<li>
-          ${r?i`<button type="button" class="link" @click=${()=>xo(r)}>${l}</button>`:l}
+          ${r?i`<button type="button" class="link" @click=${()=>So(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function dl(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function xo(e){let t=document.
+  </div>`}function dl(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function So(e){let t=document.
 getElementById(e);t?.closest("details")?.setAttribute("open",""),t?.focus({preventScroll:!0}),t?.scrollIntoView(
 {block:"center"})}var cl,it=f(()=>{y();cl=(e,t)=>e===t||e.startsWith(`${t}.`)});function pl(e,t,n,s){let o=(a,r)=>L({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:t[a]??"",wrong:I(n,`${e}.${a}`),change:l=>s({[a]:l})});
@@ -978,10 +978,10 @@ let a=t.flatMap(ul).map(({code:r})=>r);return i`<details class="wishes" data-tes
       ${pl("tools",e.tools??{},s,r=>o({...e,tools:{die:"",punch:"",...e.tools,...r}}))}
     </details>
     ${ip("codes-of-dies",a)}
-    ${ip("codes-of-punches",n.map(({code:r})=>r))}`}var hl,ul,ip,vs,jn=f(()=>{y();ys();G();J();it();hl=["tools\
-.die","tools.punch"];ul=e=>e.shape==="multi_v"?e.openings:[e];ip=(e,t)=>i`<datalist id=${e}>${t.map(n=>i`<option value=${n}></option>`)}</datalist>`,
-vs=({tools_reason:e,tools_reason_said:t})=>e?i`<p class="tools-reason" data-test="tools-reason">${t?ge(t):e}</p>`:
-d});function ja(e){let t=(e??"").split(":")[0].trim();return y_.includes(t)?t:""}function So(e){if(!e)return"";let t=new Map;
+    ${ip("codes-of-punches",n.map(({code:r})=>r))}`}function ks({tools_reason:e,tools_reason_said:t}){let n=ms(
+{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:d}var hl,ul,ip,jn=f(()=>{
+y();vs();G();J();it();hl=["tools.die","tools.punch"];ul=e=>e.shape==="multi_v"?e.openings:[e];ip=(e,t)=>i`<datalist id=${e}>${t.
+map(n=>i`<option value=${n}></option>`)}</datalist>`});function ja(e){let t=(e??"").split(":")[0].trim();return y_.includes(t)?t:""}function To(e){if(!e)return"";let t=new Map;
 for(let[n,s]of v_){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
 slice(1)}: ${s.join(", ")}.`).join(" ")}var y_,v_,Ha=f(()=>{y_=["model","handbook","your test bends"];v_=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
@@ -1000,14 +1000,14 @@ g(he(e)):g(Ee(t));if(o===null)return`${a}; rating unknown. Read it off the plate
 g(he(n)):g(Ee(s));return`${a} of ${r}`}function S_(e){let t=Math.min(e/100*cp,250);return x`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${cp} 0V18" />`}
 var cp,hp,ml,pp,up=f(()=>{y();A();G();cp=200;hp=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,ml=e=>`${pp[e.
 what]??e.what}${hp(e)}`,pp={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
-holder:"Holder","die holder":"Die holder"}});function ks(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(_=>l/_<=a)??T_(l,a))*o,h=Math.
+holder:"Holder","die holder":"Die holder"}});function xs(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(_=>l/_<=a)??T_(l,a))*o,h=Math.
 floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,u=_=>M_(n+(_-h)/(p-h)*(s-n)),m=Math.round((p-h)/c),$=Math.max(0,-Math.
 floor(Math.log10(c/o)+1e-9)),b=Array.from({length:m+1},(_,T)=>h+T*c).map(_=>({at:u(_),text:(_/o).toFixed($).replace(
 /^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:b}}function T_(e,t){let n=(e>0?e:1)/t,s=10**Math.floor(
 Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Ua(e){return e.length?`M${e.
 map(([t,n])=>`${t} ${n}`).join("L")}`:""}var M_,fl=f(()=>{M_=e=>Math.round(e*100)/100});function mp({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map($=>$.force_kn_high)),a=s.filter($=>$.limit_kn!==
 null).sort(($,b)=>Number(b.limit_kn)-Number($.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:$})=>Number(
-$)<=($===r?A_:O_)*o),c=$p(e),h=ks(0,Math.max(o,...l.map($=>Number($.limit_kn))),{from:De.bottom,to:De.top+28,size:jt().
+$)<=($===r?A_:O_)*o),c=$p(e),h=xs(0,Math.max(o,...l.map($=>Number($.limit_kn))),{from:De.bottom,to:De.top+28,size:jt().
 size}),p=($,b)=>[c.at($.punch_depth_mm),h.at($[b])],u=[...e.map($=>p($,"force_kn_high")),...e.map($=>p($,"forc\
 e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${g(he(n.force_kn))}, at a depth o\
 f ${g(gp(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
@@ -1023,7 +1023,7 @@ f ${g(gp(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press 
     <path class="curve" d=${Ua(e.map($=>p($,"force_kn")))} data-test="force-curve" />
     ${n?C_(c.at(n.punch_depth_mm),h.at(n.force_kn)):d}
   </svg>`}function fp({curve:e,set:t,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=$p(e,s.map(u=>Number(
-u.punch_depth_mm))),a=[...e.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=ks(Math.min(...a),180,{from:De.
+u.punch_depth_mm))),a=[...e.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=xs(Math.min(...a),180,{from:De.
 bottom,to:De.top,steps:[5,10,15,30,45]}),l=u=>Ua(e.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=t.set_angle_deg===
 null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle over punch depth. ${c?`${g(S(t.set_angle_deg))}\
  under load at a depth of ${g(gp(Number(t.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} results drawn.`;return i`<svg
@@ -1037,7 +1037,7 @@ null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle ov
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:d}
     ${s.map(u=>P_(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
-  </svg>`}function $p(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return ks(0,n,{from:De.left,to:De.
+  </svg>`}function $p(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return xs(0,n,{from:De.left,to:De.
 right,size:C()==="in"?Ye:1,most:6})}function bp(e,t,n){let{left:s,right:o,top:a,bottom:r}=De,l=n==="°",c=t.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
@@ -1124,7 +1124,7 @@ if(r.text===o(n[s]).text)return d;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],h=a<l|
     <section class="bend-first" aria-label="What to set" data-test="first">
       ${j_(e,t)} ${H_(e)}
     </section>
-    ${op(e.checks)} ${_s(e.checks)}
+    ${op(e.checks)} ${ys(e.checks)}
     <div class="columns bend-columns">
       <div>${z_(e)} ${K_(e)}</div>
       <div>${Y_(e,n)} ${kp(n.stroke)} ${J_(e,n)}</div>
@@ -1145,18 +1145,18 @@ code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-t
                   >`:d}
           </li>`)}
     </ul>
-    ${vs(e)}`}function H_(e){return i`<div class="figures">${e.first_hit?V_(e):G_(e)}</div>
+    ${ks(e)}`}function H_(e){return i`<div class="figures">${e.first_hit?V_(e):G_(e)}</div>
     <div class="figures three">
-      ${_o("Allow for",e,"force_kn")}
+      ${yo("Allow for",e,"force_kn")}
       ${gt("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
       ${Ct(e,"bend_deduction_mm","Deduction",Hn)}
     </div>
-    ${U_(e)} ${bs(e.first_hit)}`}function U_({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
+    ${U_(e)} ${ws(e.first_hit)}`}function U_({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
 reduce((s,o)=>(o.share_percent??0)>(s?.share_percent??0)?o:s,null);return i`<p class="weakest" data-test="weakest">
     ${t?i`<b>${ml(t)}: rating unknown.</b>`:d}
     ${n?i`${ml(n)}: ${Q(n.share_percent??0,0)} % of the rating.`:d}
   </p>`}function z_(e){return ke("Force against the ratings",i`<div class="figures">
-        ${_o("Per length, allow for",e,"force_kn_per_m")}
+        ${yo("Per length, allow for",e,"force_kn_per_m")}
         ${gt("Expected",he(e.force_kn),{note:q_(e),origin:ja(e.sources?.force_kn),test:"force_expected"})}
       </div>
       ${e.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
@@ -1204,7 +1204,7 @@ wance",Hn],["k_factor","K",Op]]):d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Hn,G_,V_,Op,X_,Ap=f(()=>{y();yo();fe();A();$t();ep();Ca();Wn();vo();ws();J();jn();Ha();up();xp();
+  </div>`}var Hn,G_,V_,Op,X_,Ap=f(()=>{y();vo();fe();A();$t();ep();Ca();Wn();ko();_s();J();jn();Ha();up();xp();
 Hn=e=>w(e,{digits:2});G_=e=>i`
   ${Ct(e,"set_angle_deg","Set angle",S)}
   ${Ct(e,"punch_depth_mm","Depth",Hn)}
@@ -1221,7 +1221,7 @@ async(N,v)=>(await M("POST","/bend",{body:N,signal:v})).body,({answer:N=null,err
 {answer:N,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),b()},e.signal),p=Nt(async(N,v)=>(await M(
 "POST","/stroke",{body:N,signal:v})).body,({answer:N=null,error:v=null})=>{Object.assign(c,{stroke:N,error:v}),
 b()},e.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(Bn(a),{now:!0})}function m(N){history.
-replaceState(null,"",`/bend?${Na(a)}`),l.busy=bo(a).length===0,l.busy?h.ask(Bn(a),N):(h.stop(),Object.assign(l,
+replaceState(null,"",`/bend?${Na(a)}`),l.busy=wo(a).length===0,l.busy?h.ask(Bn(a),N):(h.stop(),Object.assign(l,
 {answer:null,error:null})),b()}function $(N,v){Object.assign(a,N),m(v)}function b(){let N=l.error instanceof O?
 l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
         <div
@@ -1239,7 +1239,7 @@ l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
           <div class="desk-answer" data-test="answer">${T(N)}</div>
         </div>`),l.busy||e.ready()}function _(){let{answer:N}=l;if(!N||l.busy)return"";let v=N.worst==="ok"?"":
 `${N.worst}. `,P=N.set_angle_deg===null?"nothing to set":`set ${g(S(N.set_angle_deg))}`;return`${v}Die ${N.die??
-"none"}, allow for ${g(tt(N))}, ${P}.`}function T(N){let v=bo(a);return v.length?xe("One bend, all its figures",
+"none"}, allow for ${g(tt(N))}, ${P}.`}function T(N){let v=wo(a);return v.length?xe("One bend, all its figures",
 i`Still to type: ${v.map(P=>ey[P]).join(", ")}.`):l.error?E(N):l.answer?Mp(l.answer,o,{pose:l.pose,show:P=>{l.
 pose=P,b()},use:P=>$({die:a.die===P?"":P},{now:!0}),stroke:{...c,toggled:P=>{c.open!==P&&(c.open=P,u(),b())}}}):
 Oe("Working it out…")}function E(N){if(!(l.error instanceof O)||l.error.status>=500)return i`${Yt(l.error)}
@@ -1274,7 +1274,7 @@ wrong:I(r,u),change:b=>l({[u]:b},{now:!0})}),p=e.metal&&!t.some(({code:u})=>u===
           </button>`:d}`}function sy({thickness_mm:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":g(w(
 e,{digits:2})),t??""].filter(Boolean).join(", ")}function Lp(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);
 return e&&!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var Q_,ey,oy,Np=f(()=>{y();F();Pa();fe();
-wo();A();$t();Ap();J();Re();it();Q_=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+_o();A();$t();Ap();J();Re();it();Q_=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
 "punch_radius_mm"],ey={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
 e"};oy=e=>e.map(({code:t,name:n})=>[t,n])});function Pp(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
 request("screen").catch(()=>{}),e.aborted&&t?.release())};document.addEventListener("visibilitychange",n,{signal:e}),
@@ -1368,7 +1368,7 @@ Math.ceil((t-1)/1),[u,m]=[c[0]+(h[0]-c[0])*p,c[1]+(h[1]-c[1])*p];return x`<path 
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
       dominant-baseline="central">${e}</text>`}function $y(e){let t=e.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}, inside of the box up. ${t.join("; ")}.`}var V,
-Fe,xs=f(()=>{y();A();va();nn();at();V=18;Fe=e=>!!e?.folded});function Ya(e,t){return!Fe(e)||!t.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+Fe,Ss=f(()=>{y();A();ka();nn();at();V=18;Fe=e=>!!e?.folded});function Ya(e,t){return!Fe(e)||!t.side?d:i`<section class="box-step" data-test="box-step" aria-label="Which side">
     ${Ka(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${re(w(t.bend_length_mm))}</b> long.</li>
@@ -1385,8 +1385,8 @@ return d;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=g(S(t.included
 distance_mm)));return i`<li data-test="sides-near">
     ${t.distance_mm<0?i`<b>The finished ${t.side} side runs ${s} into the ${t.tool}</b>, at ${n}.`:i`The finished ${t.
 side} side stays <b>${s}</b> from the ${t.tool}, nearest at ${n}.`}
-  </li>`}var vl=f(()=>{y();xs();at();A()});function Yp(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
-turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Ss(e){let t=Yp(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Zp}${Xp[t]}</svg
+  </li>`}var vl=f(()=>{y();Ss();at();A()});function Yp(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
+turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Ts(e){let t=Yp(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Zp}${Xp[t]}</svg
     ><b>${Jp[t]}.</b>`}function Ja(e,t){let n=Yp(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
     <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${Zp}${Xp[n]}</svg>
     <p>
@@ -1394,18 +1394,18 @@ turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Ss(e){let t=
       <span data-test="face">${e.inside_face==="up"?"Top":"Bottom"} face up.</span>
       ${yy(e,t)}
     </p>
-  </div>`}function To({gauged_end:e,gauged_side:t},n){return t?`${t} side`:`${e} end${n?` (flat ${e==="left"?1:
+  </div>`}function Mo({gauged_end:e,gauged_side:t},n){return t?`${t} side`:`${e} end${n?` (flat ${e==="left"?1:
 n})`:""}`}function yy(e,t){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=e;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
-return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=To(e,t);return i`<span data-test="end"
+return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=Mo(e,t);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var Jp,Zp,kl,qp,wy,Kp,_y,Xp,Ts=f(()=>{y();Jp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var Jp,Zp,kl,qp,wy,Kp,_y,Xp,Ms=f(()=>{y();Jp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
 ver and a quarter"},Zp=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,kl=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
 qp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,wy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
 Kp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,_y=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-Xp={first:[wy],same:[_y],over:[kl],end:[qp],both:[kl,qp],quarter:[Kp],"quarter-over":[kl,Kp]}});function Mo({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
+Xp={first:[wy],same:[_y],over:[kl],end:[qp],both:[kl,qp],quarter:[Kp],"quarter-over":[kl,Kp]}});function Oo({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
 s,o]=[e[n-1],e[n]];return xl(s,o,(t-s.share)/(o.share-s.share))}function xl(e,t,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(e.share,t.share),phase:t.phase,included_angle_deg:s(e.included_angle_deg,
 t.included_angle_deg),punch_y_mm:s(e.punch_y_mm,t.punch_y_mm),left:o(e.left,t.left),right:o(e.right,t.right),inside_radius_mm:s(
@@ -1419,20 +1419,20 @@ l"?["release","withdrawal"]:[t],s=e.findIndex(a=>n.includes(a.phase)),o=e.filter
 s-1);return o.length?o:e}function ky(e,t,n){for(let a=1;a<e.length;a+=1){let[r,l]=[t(e[a-1]),t(e[a])];if(n<=r&&
 n>=l&&r>l)return xl(e[a-1],e[a],(r-n)/(r-l))}if(n>t(e[0]))return e[0];let[s,o]=e.slice(-2);return o.phase==="b\
 end"?xl(s,o,(t(s)-n)/(t(s)-t(o))):o}function xy({thickness_mm:e,left:t,right:n},{left:s,right:o,half_arc_mm:a,
-inside_radius_mm:r}){let[l,c]=Ms([[-a,-e/2],[-a,e/2]],s),[h,p]=Ms([[a,-e/2],[a,e/2]],o),u=([$,b])=>`${$} ${-b}`,
-m=$=>$.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+e} ${r+e} 0 0 0 ${u(h)}${m(Ms(n,o))}L${u(p)}A${r} ${r} \
-0 0 1 ${u(c)}${m(Ms(t,s))}Z`}function tu(e,{phase:t,punch_y_mm:n}){let s=t==="putting in"||t==="approach",o=e.
+inside_radius_mm:r}){let[l,c]=Os([[-a,-e/2],[-a,e/2]],s),[h,p]=Os([[a,-e/2],[a,e/2]],o),u=([$,b])=>`${$} ${-b}`,
+m=$=>$.map(b=>`L${u(b)}`).join("");return`M${u(l)}A${r+e} ${r+e} 0 0 0 ${u(h)}${m(Os(n,o))}L${u(p)}A${r} ${r} \
+0 0 1 ${u(c)}${m(Os(t,s))}Z`}function tu(e,{phase:t,punch_y_mm:n}){let s=t==="putting in"||t==="approach",o=e.
 frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||t==="bend"||t==="release")return null;
-let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...Ms(e.left,u),
-...Ms(e.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
-max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function Ms(e,[t,n,s]){let[o,a]=[Math.cos(
+let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...Os(e.left,u),
+...Os(e.right,m)]),[c,h]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...h),Math.
+max(...c),Math.max(...h,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function Os(e,[t,n,s]){let[o,a]=[Math.cos(
 s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function Za(e,t,n){let s=-n.
 punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:xy(t,n),tools:[
 e.before.ram,e.before.holder,e.before.punch].map(Ae).filter(Boolean),down:s,gauge:Ae(e.before.gauge),back:a}}var Sl=f(
 ()=>{nn()});function Xa({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=lu?t:null}function zn(e){
 let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Xa(e),{before:o,after:a}=Qp(n),r=s?eu(n,
-s):Mo(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Za(t,n,r),
-near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function Os(e){let{clearance:t}=e;
+s):Oo(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Za(t,n,r),
+near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function As(e){let{clearance:t}=e;
 if(!t)return"Clearance was not checked at this step.";let n=Xa(e);if(!n)return`Nothing comes within ${re(w(lu,
 {digits:0}))} of the part.`;let s=re(w(Math.abs(n.distance_mm))),o=typeof t.needed_mm=="number"?`, ${re(w(t.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
@@ -1470,7 +1470,7 @@ Boolean).join(" and ");iu=e=>e==="swing"?Ty:My(e!=="slide"),Ty=i`<svg class="sig
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${e?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
   </svg>`});function Ol({segments_mm:e,segments_total_mm:t}){if(!e?.length)return"";let n=e.map(o=>U(o)).join(" + "),s=w(0).
-unit;return e.length>1?`${n} = ${U(t??0)} ${s}`:`${n} ${s}`}function As(e,t=0,n=[]){return e?.length?i`<ul class="tools" data-test="tools">
+unit;return e.length>1?`${n} = ${U(t??0)} ${s}`:`${n} ${s}`}function Ls(e,t=0,n=[]){return e?.length?i`<ul class="tools" data-test="tools">
     ${e.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
@@ -1488,7 +1488,7 @@ e}function Qa(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===voi
 w(e.length_mm_high,{digits:2})]})}
       ${gt("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
 e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm_high,{digits:2})]})}
-      ${gt("Mass",Js(e.mass_kg),{test:"blank-mass"})}
+      ${gt("Mass",Zs(e.mass_kg),{test:"blank-mass"})}
     </div>
     ${e.rests_on?i`<p data-test="blank-rests-on">Blank by ${e.rests_on}.</p>`:d}
     ${e.lines?i`<p data-test="relief">${Ll(e)}</p>`:d}`}function Ll({relief:e,lines:t=[]}){let n=new Set(t.map(
@@ -1523,14 +1523,14 @@ e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm
     </table>
   </div>`}function Ay({lines:e},{bend:t}){let n=e?.find(s=>s.bend===t)?.side;return n?`${n} `:""}function El(e,t=0){
 let n=e.turn_over||e.turn_end||e.turn_quarter,s=e.gauged_against&&e.gauged_against!=="flat edge"?`, against th\
-e ${e.gauged_against}`:"",o=e.gauged_end?`${Ly(To(e,t))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${e.gauged_against}`:"",o=e.gauged_end?`${Ly(Mo(e,t))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
             data-quarter=${String(!!e.turn_quarter)}
             data-over=${String(e.turn_over)}
             data-end=${String(e.turn_end)}
-            >${Ss(e)}</span
+            >${Ts(e)}</span
           > `:d}
     ${wt(e,{short:!0})} ${o}${e.inside_face==="up"?"top":"bottom"} face
     up.${Ey(e)}
@@ -1572,7 +1572,7 @@ d}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Ml,Ly,ln=f(()=>{y();fe();Ln();A();$t();at();Ca();Wn();Ts();Bt();Ml=Qt;Ly=e=>e[0].toUpperCase()+e.
+  </div>`}var Ml,Ly,ln=f(()=>{y();fe();Ln();A();$t();at();Ca();Wn();Ms();Bt();Ml=Qt;Ly=e=>e[0].toUpperCase()+e.
 slice(1)});function tr(e,t){return i`<header class="step-top">
     <a class="step-card" href="/c/${e.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${e.title||e.display_code}</span></a
@@ -1590,7 +1590,7 @@ slice(1)});function tr(e,t){return i`<header class="step-top">
       ${t.direction}${t.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch reversed</b>`:
 d}</small
     >
-  </h1>`});function pu(e,t,n,s,o){let a=zn(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?Mo(e.motion,l):null,
+  </h1>`});function pu(e,t,n,s,o){let a=zn(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?Oo(e.motion,l):null,
 h=a&&r==="during"?a.shown:null,p=g(w(e.gauge_x_mm)),u=(m,$,b,_)=>i`<button
       type="button"
       class="button"
@@ -1611,7 +1611,7 @@ e)}, ${Ry(e,r)}. Gauge at ${p}.`})}
       ${u(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
     ${a?Iy(e,l,n,s,o):d}`}function Ry(e,t){return t==="before"?"the sheet on the die before the bend":t==="aft\
-er"?"at the bottom of the stroke":t==="during"?Os(e):"on its way"}function By(e,t,n){return n?Tl(e,n):Os(e)}function Iy(e,t,n,s,o){
+er"?"at the bottom of the stroke":t==="during"?As(e):"on its way"}function By(e,t,n){return n?Tl(e,n):As(e)}function Iy(e,t,n,s,o){
 let a=()=>{n.playing=!n.playing,n.playing&&Wy(t>=1?0:t,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
@@ -1630,14 +1630,14 @@ let a=()=>{n.playing=!n.playing,n.playing&&Wy(t>=1?0:t,n,s,o),s()};return i`<div
       step="any"
       .value=${String(t)}
       aria-label="The bend from first to last"
-      aria-valuetext=${Tl(e,Mo(e.motion,t))}
+      aria-valuetext=${Tl(e,Oo(e.motion,t))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
   </div>`}function Wy(e,t,n,s){let o=performance.now(),a=r=>{!t.playing||s.aborted||(t.share=Math.min(1,e+Math.
 max(0,r-o)/Cy),t.playing=t.share<1,n(),t.playing&&requestAnimationFrame(a))};Object.assign(t,{at:"between",share:e}),
-requestAnimationFrame(a)}var Cy,Oo,nr=f(()=>{y();Sl();yo();A();ln();Bt();Cy=7e3,Oo=()=>({at:"before",share:0,close:!1,
+requestAnimationFrame(a)}var Cy,Ao,nr=f(()=>{y();Sl();vo();A();ln();Bt();Cy=7e3,Ao=()=>({at:"before",share:0,close:!1,
 playing:!1})});function uu(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
-"No new setting comes from this one."}</p>`;let s=n?.said?ge(n.said):n?.what??`${Dy(e)} Something else is wron\
+"No new setting comes from this one."}</p>`;let s=n?.said?ye(n.said):n?.what??`${Dy(e)} Something else is wron\
 g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
@@ -1659,7 +1659,7 @@ a first piece.":"Tools and press do not reach this bend. Read what stops it befo
     </ul>`}function sr({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
 `Station ${n.number}, ${gu(n.centre_mm)}`:""}function gu(e){return Math.abs(e)<.5?"in the middle":`its middle ${g(
 w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var or=f(()=>{y();A();G()});function ar(e,t){let n=t.checks.filter(l=>Te(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
-plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+ge(l),{...l,sign:Te(
+plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+ye(l),{...l,sign:Te(
 l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function rr(e,t,n,s,o){
 if(!t.drawing)return i`<p class="state" data-test="no-drawing">
       ${t.die?"No setting":"No tool"}, so no drawing of this step.
@@ -1671,7 +1671,7 @@ i`<div class="set-figures">
       ${qe("Angle to set",S(n.set_angle_deg),"set-angle")}
       ${qe("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
-    ${bs(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
+    ${ws(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
     ${n.set_angle_deg===null?mu(t,n.fromTrial):d} ${Fy(t)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
             <b>Angle and depth from a first piece.</b> The plan said ${g(S(t.set_angle_deg))} and
@@ -1711,7 +1711,7 @@ function jy({hits:e}){return e?i`<div class="hits" data-test="hits">
         <dd><b>${g(S(t.included_angle_deg))}</b> ${t.direction}</dd>
       </div>
     </dl>
-    ${vs(t)}`}var lr=f(()=>{y();Ie();A();$t();G();Wn();nr();jn();Pl();cn();or()});function bu(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=ar(e,t),c=l.filter(m=>Te(m)!=="note"),h=l.length>
+    ${ks(t)}`}var lr=f(()=>{y();Ie();A();$t();G();Wn();nr();jn();Pl();cn();or()});function bu(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=ar(e,t),c=l.filter(m=>Te(m)!=="note"),h=l.length>
 Hy,p=h?c:l,u=t.number===e.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
@@ -1731,7 +1731,7 @@ Hy,p=h?c:l,u=t.number===e.plan.steps.length;return i`<article
       <section class="step-watch ${h?"many":""}" aria-label="What to watch">
         ${p.length?We(p):d}${Ya(e.plan,t)}
       </section>
-      <section class="step-with" aria-label="Tools">${As(Uy(e,t),0)}</section>
+      <section class="step-with" aria-label="Tools">${Ls(Uy(e,t),0)}</section>
     </div>
     ${_u({back:t.number>1,label:u?"Done":"Next",more:u?"":`step ${t.number+1}`},o)}
   </article>`}function wu(e,{name:t,lines:n,acts:s}){let o=e.plan.steps.length;return i`<article
@@ -1760,7 +1760,7 @@ Hy,p=h?c:l,u=t.number===e.plan.steps.length;return i`<article
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${t}${n?i` <small>${n}</small>`:d}
     </button>
-  </nav>`}var Hy,Uy,cr,Cl=f(()=>{y();rn();vl();G();Ts();ln();cn();Bt();lr();Hy=3;Uy=(e,t)=>e.plan.tools.filter(
+  </nav>`}var Hy,Uy,cr,Cl=f(()=>{y();rn();vl();G();Ms();ln();cn();Bt();lr();Hy=3;Uy=(e,t)=>e.plan.tools.filter(
 n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));cr=(e,t)=>i`<button
     type="button"
     class="button bench-name"
@@ -1825,10 +1825,10 @@ s.wrong=u instanceof O?u.errors.name?.[0]??u.message:String(u.message),a()}},typ
 h=async()=>{try{Object.assign(s,{names:(await Un(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
 signal.aborted||(a(),e.ready(),o=setTimeout(h,Gy))};a(),h()}function Ou(e,t){let{name:n}=t,s=new AbortController,
 {signal:o}=s;e.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:t.code,
-step:t.step},l=null,c=null,h=0,p=Oo(),u=qa(n,t.etag,{keepMs:1/0,heard:(v,P)=>{t={...t,etag:P},b({code:v.code,step:v.
+step:t.step},l=null,c=null,h=0,p=Ao(),u=qa(n,t.etag,{keepMs:1/0,heard:(v,P)=>{t={...t,etag:P},b({code:v.code,step:v.
 step},!1)},sent:(v,P,X)=>m({etag:P,unsent:X}),changed:v=>v.gone?$(""):E()},o);function m(v){t={...t,...r,...v},
 _l(t)}function $(v){s.abort(),v||_l(null),Mu(e,v)}function b(v,P){let X=v.code!==r.code||v.step!==r.step;v.code!==
-r.code&&(l=null),X&&(p=Oo()),r=v,m({unsent:P}),P&&u.move(v),X||!l&&v.code?_():E()}async function _(){a.abort(),
+r.code&&(l=null),X&&(p=Ao()),r=v,m({unsent:P}),P&&u.move(v),X||!l&&v.code?_():E()}async function _(){a.abort(),
 a=new AbortController;let v=a.signal;if(h=0,c=null,E(),!!r.code)try{await mt(r.code,P=>{v.aborted||(l=P,h=0,E())},
 v)}catch(P){if(v.aborted||o.aborted)return;c=P,E()}}let T={next:()=>{if(!l)return;let v=l.plan.steps.length;b(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&b({code:l.code,step:r.step-1},!0),clear:()=>b(
@@ -1836,7 +1836,7 @@ v)}catch(P){if(v.aborted||o.aborted)return;c=P,E()}}let T={next:()=>{if(!l)retur
 h,T.newer);e.title(l?`${l.title||l.code}, ${n}`:n),e.render(N({name:n,lines:v,acts:T})),(l||c||!r.code)&&e.ready()}
 function N(v){if(!r.code)return vu(v);if(!l)return c?ku(r.code,c,v):Oe(`Opening ${W(r.code)}…`);let P=l.plan.
 steps,X=P[r.step-1];return X?bu(l,X,v,rr(l,X,p,E,a.signal)):r.step===P.length+1?wu(l,v):xu(l,r.step,v)}Up(T,o),
-ye(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let P=await st(
+_e(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let P=await st(
 l.code).catch(()=>{});!P||P.code!==l?.code||P.revision===l.revision||h===P.revision||(h=P.revision,E())},{signal:o}),
 o.addEventListener("abort",()=>a.abort()),m({}),t.unsent&&u.move(r),_()}var Gy,Lu=f(()=>{F();bl();rn();yl();Ie();
 pe();Gp();se();Ce();Tu();Cl();nr();Re();lr();Gy=3e3});function ee(e,t){let n=document.getElementById("notices"),s=()=>Vt(i``,n);Vt(i`<div class="notice" data-test="notice">
@@ -1845,9 +1845,9 @@ pe();Gp();se();Ce();Tu();Cl();nr();Re();lr();Gy=3e3});function ee(e,t){let n=doc
     </div>`,n),clearTimeout(Eu),t||(Eu=setTimeout(s,8e3))}var Eu,lt=f(()=>{y()});function Nu(e){try{let t=JSON.parse(localStorage.getItem(Bl(e))??"null");return t&&Array.isArray(t.form?.flats)&&
 Array.isArray(t.form?.bends)?t:null}catch{return null}}function Il(e,t){try{return localStorage.setItem(Bl(e),
 JSON.stringify({...t,kept_at:new Date().toISOString()})),!0}catch{return!1}}function Wl(e){try{localStorage.removeItem(
-Bl(e))}catch{}}var Bl,Pu=f(()=>{Bl=e=>`flangebook.part.${e||"new"}`});var dr,yt,hr,pr,Ao=f(()=>{Et();ys();A();dr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+Bl(e))}catch{}}var Bl,Pu=f(()=>{Bl=e=>`flangebook.part.${e||"new"}`});var dr,yt,hr,pr,Lo=f(()=>{Et();vs();A();dr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
 yt=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),hr=e=>({angle:String(e.included_angle_deg),direction:e.
-direction,radius:z(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?z(e.hem_gap_mm):"",...ko(e)}),
+direction,radius:z(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?z(e.hem_gap_mm):"",...xo(e)}),
 pr=(e,t)=>({included_angle_deg:e.kind==="bend"?ft(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
 e.kind==="bend"?{inside_radius_mm:te(e.radius,t)}:{},...e.kind==="open_hem"?{hem_gap_mm:te(e.gap,t)}:{},...Fa(
 e)})});function ur(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[yt(),yt()]}:e==="lips-out"?{flats:["",""],
@@ -1863,57 +1863,57 @@ filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=ur().sides;for(le
 sides[t[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(hr)}}return{length:z(e.length_mm),width:z(e.width_mm),
 there:t,alike:n.every(o=>o===n[0]),sides:s,relief:e.relief,reliefSize:z(e.relief_mm),corner:e.corner,gap:z(e.gap_mm),
 firstPair:e.first_pair??"left-right"}}function ju(e,t){let n=s=>e.there.includes(s)?Du(e,s).flats.map((o,a)=>`${s}\
- ${Ns(a)}`):[];return Dl.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
+ ${Ps(a)}`):[];return Dl.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
 o),...n(o)])}function Hu(e,t){let n=o=>te(o,t),s=e.there.map(o=>{let a=Du(e,o);return[o,{flats_mm:a.flats.map(
 n),bends:a.bends.map(r=>pr(r,t))}]});return{length_mm:n(e.length),width_mm:n(e.width),sides:Object.fromEntries(
 s),relief:e.relief,corner:e.corner,...e.firstPair==="front-back"?{first_pair:e.firstPair}:{},...e.reliefSize.trim()&&
-e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="closed"?{gap_mm:n(e.gap)}:{}}}function Ls(e){
+e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="closed"?{gap_mm:n(e.gap)}:{}}}function Es(e){
 return[["box.length_mm","length of the base",e.length],["box.width_mm","width of the base",e.width],...Fl(e).flatMap(
 t=>zy(e,t))]}function zy({sides:e,alike:t},n){let s=t?"":`${n} `;return e[n].flats.flatMap((o,a)=>{let{kind:r,
-angle:l,gap:c}=e[n].bends[a],h=`${s}${Ns(a)}`;return[[Es(n,a),h,o],...r==="bend"?[[mr(n,a),`angle of the ${h}`,
+angle:l,gap:c}=e[n].bends[a],h=`${s}${Ps(a)}`;return[[Ns(n,a),h,o],...r==="bend"?[[mr(n,a),`angle of the ${h}`,
 l]]:[],...r==="open_hem"?[[`${dn(n,a)}.hem_gap_mm`,`gap of the ${h}`,c]]:[]]})}function Uu(e,t){if(!e.alike)return t;
 let n=e.there[0];return Object.fromEntries(Object.entries(t).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
 `box.sides.${n}.`),o]))}function Gu(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[t]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${Ns(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function Vu(e,t,n,s){
-let o=e.sides[t];return fr(e,t,{...o,flats:o.flats.with(n,s)})}function Ps(e,t,n,s){let o=e.sides[t];return fr(
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${Ps(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function Vu(e,t,n,s){
+let o=e.sides[t];return fr(e,t,{...o,flats:o.flats.with(n,s)})}function Cs(e,t,n,s){let o=e.sides[t];return fr(
 e,t,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function zu(e,t){let{flats:n,bends:s}=e.sides[t],o=s.map(
 a=>({...a,kind:"bend"}));return fr(e,t,{flats:[...n,""],bends:[...o,yt()]})}function qu(e,t){let{flats:n,bends:s}=e.
 sides[t];return fr(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Ku(e,t){let n=qn.filter(o=>o===t!==
 e.there.includes(o));if(!n.length)return e;let s=e.sides[e.there[0]];return{...e,there:n,sides:e.alike?{...e.sides,
 [n[0]]:s}:e.sides}}function Yu(e,t){let n=e.sides[e.there[0]];return{...e,alike:t,sides:t?e.sides:{left:n,right:n,
-front:n,back:n}}}var Dl,qn,Cu,Wu,Du,Kn,Fu,Fl,Es,dn,mr,Ns,fr,Yn=f(()=>{Ao();A();Dl=[["left","right"],["front","\
+front:n,back:n}}}var Dl,qn,Cu,Wu,Du,Kn,Fu,Fl,Ns,dn,mr,Ps,fr,Yn=f(()=>{Lo();A();Dl=[["left","right"],["front","\
 back"]],qn=Dl.flat(),Cu=6;Wu=({there:e})=>Dl.every(t=>t.some(n=>e.includes(n))),Du=(e,t)=>e.sides[e.alike?e.there[0]:
-t],Kn=e=>ju(e,()=>[]),Fu=e=>ju(e,(t,n)=>[`base, ${t} to ${n}`]);Fl=({there:e,alike:t})=>t?e.slice(0,1):e;Es=(e,t)=>`\
+t],Kn=e=>ju(e,()=>[]),Fu=e=>ju(e,(t,n)=>[`base, ${t} to ${n}`]);Fl=({there:e,alike:t})=>t?e.slice(0,1):e;Ns=(e,t)=>`\
 box.sides.${e}.flats_mm.${t}`,dn=(e,t)=>`box.sides.${e}.bends.${t}`,mr=(e,t)=>`${dn(e,t)}.included_angle_deg`,
-Ns=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;fr=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function Hl(e){if(!e)return Lo();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
+Ps=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;fr=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function Hl(e){if(!e)return Eo();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
 "",no_turn_over:!!e.no_turn_over,no_turn_end:!!e.no_turn_end,one_set_up:!!e.one_set_up,critical_flats:[...e.critical_flats??
 []],margin:s===void 0||s===jl?"":z(s)}}function Ul(e,t){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
-critical_flats:l,margin:c}=e??Lo(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
+critical_flats:l,margin:c}=e??Eo(),h={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:te(
 c,t)}:{}};return Object.keys(h).length?{wishes:h}:{}}function Gl(e,t){if(!e)return{};let n=t?-1:1,s=a=>!a||Number(
 a)===t?"":Number(a)>t?String(Number(a)+n):a,o=e.critical_flats.filter(a=>!t||a!==t+1).map(a=>a>t?a+n:a);return{
 wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function gr(e){let{first:t,last:n,no_turn_over:s,
-no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??Lo();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
+no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??Eo();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var jl,Lo,Ju,$r=f(()=>{A();jl=2,Lo=()=>({
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var jl,Eo,Ju,$r=f(()=>{A();jl=2,Eo=()=>({
 first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Ju=e=>({...e,first:"",
 last:"",critical_flats:[]})});function zl(e){return{unit:C(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[yt()],dimension:"\
 din6935",grain:"",holes:[],order:null,box:null}}function br({aside:e,...t},n){let s=Zu({...t,box:n?t.box??e??ur():
 null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function Xu(e,t){return e.box&&t&&String(Kn(e.box))===String(
-Kn(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:Zu({...e,box:t})}function Eo(e,t){return e.box?{...zl(e.metal),
+Kn(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:Zu({...e,box:t})}function No(e,t){return e.box?{...zl(e.metal),
 title:e.title??"",note:t,thickness:z(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:Hl(
-e.wishes),tools:ko(e.tools),box:Iu(e.box)}:{unit:C(),title:e.title??"",note:t,metal:e.metal,thickness:z(e.thickness_mm),
+e.wishes),tools:xo(e.tools),box:Iu(e.box)}:{unit:C(),title:e.title??"",note:t,metal:e.metal,thickness:z(e.thickness_mm),
 length:z(e.bend_length_mm),flats:e.flats_mm.map(z),bends:e.bends.map(hr),dimension:e.dimension??"din6935",grain:e.
-grain??"",order:e.order??null,wishes:Hl(e.wishes),tools:ko(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
-flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Cs(e){let t=n=>te(n,e.unit);return e.box?
+grain??"",order:e.order??null,wishes:Hl(e.wishes),tools:xo(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
+flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Rs(e){let t=n=>te(n,e.unit);return e.box?
 {title:e.title.trim(),metal:e.metal,thickness_mm:t(e.thickness),dimension:e.dimension,box:Hu(e.box,e.unit),...e.
 order?{order:e.order}:{},...Ul(e.wishes,e.unit),...ll(e.tools)}:{title:e.title.trim(),metal:e.metal,thickness_mm:t(
 e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>pr(n,e.unit)),dimension:e.
 dimension,...e.grain?{grain:e.grain}:{},...e.order?{order:e.order}:{},...Ul(e.wishes,e.unit),...ll(e.tools),...e.
 holes.length?{holes:e.holes.map(n=>({flat:ft(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
-function wr(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...Ls(
+function wr(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...Es(
 e.box)]:[...t,["bend_length_mm","length",e.length],...e.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...e.
 bends.flatMap((s,o)=>qy(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
@@ -1928,24 +1928,24 @@ let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:tm(o
 bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...Gl(e.wishes,t+1)}}function tm(e,t,n){
 let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function _r(e){let t=e.split(/[^\d]+/).filter(Boolean).
 map(Number);return t.length?t:null}function nm(e,t){return t===0||t===e.bends.length-1}var Vl,Zu,ql,hn=f(()=>{
-Ao();Yn();Et();ys();A();$r();Vl=40;Zu=e=>({...e,order:null,...e.wishes?{wishes:Ju(e.wishes)}:{}});ql=e=>JSON.stringify(
-{...Cs(e),title:""})});async function Yl(e,t){try{let{body:n}=await M("POST","/cards",{body:{...om(e),code:t},timeout:sm});return{saved:await im(
+Lo();Yn();Et();vs();A();$r();Vl=40;Zu=e=>({...e,order:null,...e.wishes?{wishes:Ju(e.wishes)}:{}});ql=e=>JSON.stringify(
+{...Rs(e),title:""})});async function Yl(e,t){try{let{body:n}=await M("POST","/cards",{body:{...om(e),code:t},timeout:sm});return{saved:await im(
 n)}}catch(n){if(n instanceof O&&n.status===409)return{taken:t};throw rm(n)}}async function am(e,t){let n={...om(
 e),reason:e.reason??""},s=Ky(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${t.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:sm});return await fd().then(c=>eo({...s,number:c},l)).catch(
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:sm});return await fd().then(c=>to({...s,number:c},l)).catch(
 ()=>{}),{saved:await im(r)}}catch(o){if(o instanceof O&&o.status===412)return{stale:await Mt(t.code)};throw rm(
 o)}}function Ky(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ue(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=e;return{id:e.saving.id,number:0,kind:"edit",code:s,body:t,queued_at:new Date().toISOString(),
 after:r,etag:o,revision:a}}function rm(e){return e instanceof O&&(e.errors=Object.fromEntries(Object.entries(e.
 errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function im(e){return dt(e).catch(()=>e)}var sm,om,
-lm=f(()=>{F();Ie();Pe();hn();se();Ce();sm=6e4,om=e=>({part:Cs(e),note:e.note,...R().name?{by:R().name}:{}})});function hm(e,{pixels:t=ps(),tallest:n=t*.45,test:s="blank"}={}){let o=U(e.width_mm),a=t-Ve(o,K)-K*2,r=a/e.length_mm,
+lm=f(()=>{F();Ie();Pe();hn();se();Ce();sm=6e4,om=e=>({part:Rs(e),note:e.note,...R().name?{by:R().name}:{}})});function hm(e,{pixels:t=ps(),tallest:n=t*.45,test:s="blank"}={}){let o=U(e.width_mm),a=t-Ve(o,K)-K*2,r=a/e.length_mm,
 l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),h=cm(e.bend_lines.map(b=>[b.at_mm*r,K*1.8+Ve(Jl(b),K)]),a),p=cm(
-e.bend_lines.map(b=>[b.at_mm*r,Ve(U(b.at_mm),K)]),a),u=dm(h)*No+K*.4,m=dm(p)*No+K*.4,$=u+c;return i`<svg
+e.bend_lines.map(b=>[b.at_mm*r,Ve(U(b.at_mm),K)]),a),u=dm(h)*Po+K*.4,m=dm(p)*Po+K*.4,$=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
       aria-label=${Yy(e)}
-      viewBox="-8 -4 ${t+8} ${$+m+No*1.4}">
+      viewBox="-8 -4 ${t+8} ${$+m+Po*1.4}">
       ${l?Zy(a,u,$):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
       ${e.bend_lines.map((b,_)=>Jy(b,b.at_mm*r,h[_],p[_],u,$))}
       ${Xy(a,$+m+K*.7,U(e.length_mm))}
@@ -1956,7 +1956,7 @@ included_angle_deg?re(S(e.included_angle_deg)):"hem";return`${e.direction} ${t}`
 map(n=>`bend ${n.bend} ${Jl(n)} at ${U(n.at_mm)}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}. ${t.join(
 "; ")}.`}function cm(e,t){let n=[];return e.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),Math.max(t-o/2,o/2)),
 r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function Jy(e,t,n,s,o,a){
-let r=o-K*.4-No*(n.row+.5),l=a+K*.4+No*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
+let r=o-K*.4-Po*(n.row+.5),l=a+K*.4+Po*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
     <path class="leader" d="M${t} ${o}V${r+K*.8}M${t} ${a}V${l-K*.8}"/>
     <rect class="ground" x=${c} y=${r-K*.75} width=${n.width} height=${K*1.5}/>
     <circle class="badge" cx=${c+K*.75} cy=${r} r=${K*.68}/>
@@ -1977,10 +1977,10 @@ let r=o-K*.4-No*(n.row+.5),l=a+K*.4+No*(s.row+.5),c=n.at-n.width/2;return x`<pat
       dominant-baseline="central">${n}</text>`}function Qy(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return x`<path class="dimension" d="M${e} ${t}V${n}${o(
 t)}${o(n)}"/>
     <text x=${e+K*.6} y=${(t+n)/2} font-size=${K}
-      dominant-baseline="central">${s}</text>`}var K,No,dm,pm=f(()=>{y();A();va();at();K=18,No=K*1.5;dm=e=>Math.
+      dominant-baseline="central">${s}</text>`}var K,Po,dm,pm=f(()=>{y();A();ka();at();K=18,Po=K*1.5;dm=e=>Math.
 max(0,...e.map(t=>t.row+1))});function nt(e,{mark:t=0,...n}={}){if(!Fe(e))return kh(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
-side??"";return Ka(e.folded,{...n,mark:s})}function Rs(e,t={}){return e.outline?Vp(e,t):hm(e,t)}var pn=f(()=>{
-xs();pm();at()});function Bs({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+side??"";return Ka(e.folded,{...n,mark:s})}function Bs(e,t={}){return e.outline?Vp(e,t):hm(e,t)}var pn=f(()=>{
+Ss();pm();at()});function Is({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${e==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:d}
@@ -2014,7 +2014,7 @@ xs();pm();at()});function Bs({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){
             </button>`}
     </div>
   </section>`}function yr(e,t,n){return n.filter(({name:s})=>(e[s]??"")!==(t[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:t[s]??"",mine:e[s]??""}))}var Is=f(()=>{y();G()});function mm(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=Eo(e.part,e.note),r=[...new Set([...Zl(t),...Zl(a)].
+label:o,theirs:t[s]??"",mine:e[s]??""}))}var Ws=f(()=>{y();G()});function mm(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=No(e.part,e.note),r=[...new Set([...Zl(t),...Zl(a)].
 map(c=>c.label))].map(c=>({name:c,label:c})),l=yr(um(t),um(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
@@ -2065,13 +2065,13 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=yr(um(t),um(a),r);return i`<secti
   </section>`}function Zl(e){return[{label:"Title",value:e.title},{label:"Note",value:e.note},{label:"Metal",value:e.
 metal},{label:"Thickness",value:e.thickness},{label:"Length",value:e.length},{label:"Measured",value:e.dimension},
 {label:"Grain",value:e.grain},{label:"Order",value:e.order?.join(", ")??""},{label:"Limits on the order",value:gr(
-e.wishes)},{label:"Tools",value:Fn(e.tools)},...e.box?[...Ls(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
+e.wishes)},{label:"Tools",value:Fn(e.tools)},...e.box?[...Es(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
 slice(1)}`,value:n})),{label:"Corners",value:`${e.box.corner}, relief ${e.box.relief} ${e.box.reliefSize} ${e.
 box.gap}`.trim()},{label:"Sides",value:e.box.there.join(", ")}]:[],...(e.box?[]:e.flats).map((t,n)=>({label:`F\
 lat ${n+1}`,value:t})),...(e.box?[]:e.bends).map((t,n)=>({label:`Bend ${n+1}`,value:[t.kind==="bend"?`${t.angle}\
 °`:t.kind.replace("_"," "),t.direction,t.radius&&`radius ${t.radius}`,t.gap&&`gap ${t.gap}`,Fn(t)].filter(Boolean).
 join(", ")})),...e.holes.map((t,n)=>({label:`Hole ${n+1}`,value:`flat ${t.flat}, at ${t.position}, size ${t.diameter}`}))]}
-var um,fm=f(()=>{y();pn();Yn();hn();ys();$r();G();Is();um=e=>Object.fromEntries(Zl(e).map(({label:t,value:n})=>[
+var um,fm=f(()=>{y();pn();Yn();hn();vs();$r();G();Ws();um=e=>Object.fromEntries(Zl(e).map(({label:t,value:n})=>[
 t,n]))});function $m(e,t,n){let{box:s,unit:o}=e,a=Uu(s,t),r=(l,c)=>n(Xu(e,l),c);return i`${ov(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
@@ -2130,38 +2130,38 @@ slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${t}">
         class="button"
         data-test="add-flat-${t}"
         ?disabled=${o.length>=Cu}
-        @click=${()=>s(zu(e,t),{focus:Es(t,o.length)})}>
+        @click=${()=>s(zu(e,t),{focus:Ns(t,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${t}"
-              @click=${()=>s(qu(e,t),{focus:Es(t,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(qu(e,t),{focus:Ns(t,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:d}
     </div>
-  </fieldset>`}function iv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],bm(Ns(n))],h=`${dn(t,n)}.hem\
+  </fieldset>`}function iv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],bm(Ps(n))],h=`${dn(t,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${L({next:!0,name:Es(t,n),label:c,value:a[n],wrong:[...I(s,Es(t,n)),...I(s,dn(t,n))],change:p=>o(Vu(e,t,
+      ${L({next:!0,name:Ns(t,n),label:c,value:a[n],wrong:[...I(s,Ns(t,n)),...I(s,dn(t,n))],change:p=>o(Vu(e,t,
 n,p))})}
       ${l.kind==="bend"?L({next:!0,name:mr(t,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
-mr(t,n)),change:p=>o(Ps(e,t,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+mr(t,n)),change:p=>o(Cs(e,t,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
-    ${l.kind==="open_hem"?L({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:I(s,h),change:p=>o(Ps(e,
+    ${l.kind==="open_hem"?L({next:!0,name:h,label:"Clear gap inside",value:l.gap,wrong:I(s,h),change:p=>o(Cs(e,
 t,n,{gap:p}))}):d}
     ${Y({name:`${dn(t,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:sv,change:p=>o(Ps(e,t,n,{direction:p==="down"?"down":"up"}))})}
+n","↓ down"]]:sv,change:p=>o(Cs(e,t,n,{direction:p==="down"?"down":"up"}))})}
     ${lv(e,t,n,s,o)}`}function lv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],l=`${dn(t,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?d:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${bm(Ns(n))}: </span
+      <span class="unseen">${bm(Ps(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":d}
     </summary>
     ${r[n].kind==="bend"?L({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
-radius,wrong:I(s,l),change:h=>o(Ps(e,t,n,{radius:h}))}):d}
-    ${c?q({name:`${dn(t,n)}.kind`,label:"Kind",value:r[n].kind,options:dr,change:h=>o(Ps(e,t,n,{kind:h}))}):d}
+radius,wrong:I(s,l),change:h=>o(Cs(e,t,n,{radius:h}))}):d}
+    ${c?q({name:`${dn(t,n)}.kind`,label:"Kind",value:r[n].kind,options:dr,change:h=>o(Cs(e,t,n,{kind:h}))}):d}
   </details>`}function cv(e){let t=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of e.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[h,p]=n[n.length-1];n.push(
 [h+t[o]*Math.cos(s),p-t[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
@@ -2189,7 +2189,7 @@ thickness.",value:e.gap,wrong:I(n,"box.gap_mm"),change:o=>s({...e,gap:o})})}
       class="flat-sheet"
       d="M110 4L${50-s} 4L${50-s} 20L50 20${hv[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var ev,tv,nv,gm,sv,bm,hv,wm=f(()=>{y();Ao();Yn();hn();J();it();ev=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var ev,tv,nv,gm,sv,bm,hv,wm=f(()=>{y();Lo();Yn();hn();J();it();ev=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
 ides","M10 14V44H86V14M18 36H30M66 36H78"]],tv=[["round","Round"],["square","Square"],["none","None"]],nv=[["c\
 losed","Closed"],["open","Open"]],gm=[["left-right","Left and right"],["front-back","Front and back"]],sv=[["u\
@@ -2292,8 +2292,8 @@ s along the grain"]],change:s=>n({...e,grain:s})})}var _m,km=f(()=>{y();Jt();Yn(
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var xm,Sm=f(()=>{y();Wi();Di();xm=ua(class extends ds{constructor(){super(...arguments),this.key=d}render(e,t){
-return this.key=e,t}update(e,[t,n]){return t!==this.key&&(ma(e),this.key=t),n}})});function Tm(e,t,n){let s=e.bends.length>=Vl;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var xm,Sm=f(()=>{y();Wi();Di();xm=ma(class extends ds{constructor(){super(...arguments),this.key=d}render(e,t){
+return this.key=e,t}update(e,[t,n]){return t!==this.key&&(fa(e),this.key=t),n}})});function Tm(e,t,n){let s=e.bends.length>=Vl;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
@@ -2352,7 +2352,7 @@ t,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.<
       @click=${()=>s(em(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
       Remove bend ${t+1} and flat ${t+2}
     </button>
-  </details>`}var mv,Mm=f(()=>{y();Sm();Ao();hn();J();ys();jn();it();mv=[["up","↑ up"],["down","↓ down"]]});function Am(e,t,n){let s=e.wishes??Lo(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?Kn(e.box).map((c,h)=>[String(
+  </details>`}var mv,Mm=f(()=>{y();Sm();Lo();hn();J();vs();jn();it();mv=[["up","↑ up"],["down","↓ down"]]});function Am(e,t,n){let s=e.wishes??Eo(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?Kn(e.box).map((c,h)=>[String(
 h+1),`Bend ${h+1}: ${c}`]):e.bends.map((c,h)=>[String(h+1),`Bend ${h+1}`]),r=e.box?Fu(e.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):e.flats.map((c,h)=>`Flat ${h+1}`),l=gr(s);return i`<details class="wishes" data-test="wishes">
     <summary>
@@ -2423,7 +2423,7 @@ ngth_mm"),change:p=>r({...e,length:p})})}
     ${o?L({next:!0,name:"reason",label:"Why this change, for the history",value:e.reason??"",wrong:I(a,"reason"),
 change:p=>r({...e,reason:p})}):d}`}function _v({part:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":g(
 w(e.thickness_mm,{digits:2})),t??""].filter(Boolean).join(", ")}function tc(e){return e.box?["title","metal","\
-thickness_mm",...Ls(e.box).map(([t])=>t),"box.relief_mm","box.gap_mm","order",...ec,...hl,"note","reason"]:["t\
+thickness_mm",...Es(e.box).map(([t])=>t),"box.relief_mm","box.gap_mm","order",...ec,...hl,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...e.flats.map((t,n)=>`flats_mm.${n}`),...e.bends.flatMap((t,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...t.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...e.holes.flatMap((t,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
@@ -2436,7 +2436,7 @@ let n=[...t.form.querySelectorAll("input:not([type=radio]), textarea, [type=subm
 J();km();jn();Mm();Lm();it();Em={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend leng\
 th",grain:"Rolling direction",order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"\
 gap",flat:"flat",position_mm:"place",diameter_mm:"size",die:"die",punch:"punch"}});function Cm({dimensions:e=[]}){let t=e.filter(({error_mm:a})=>a!==null);if(!t.length)return d;let{basis:n,basis_said:s}=t[0],
-o=ka({...s,words:n});return i`<h3>Expected tolerance of each flange</h3>
+o=ms({...s,words:n});return i`<h3>Expected tolerance of each flange</h3>
     <ul class="order-list sizes" data-test="sizes">
       ${t.map(vv)}
     </ul>
@@ -2468,13 +2468,13 @@ ution","Not fully checked"]}function Bm(e){return i`<span class="run" role="img"
       ${e.map(({bend:t,words:n})=>i`<li><b>Bend ${t}</b> ${n}</li>`)}
     </ul>`:d}function Sv(e){return e.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
-      ${e.map(t=>i`<li>${ge(t)}</li>`)}
+      ${e.map(t=>i`<li>${ye(t)}</li>`)}
     </ul>`:d}function Tv(e){return e.length?i`<h3>What each limit costs</h3>
     <ul class="order-list" data-test="wish-costs">
-      ${e.map(t=>i`<li data-wish=${t.wish}>${ka(t)}</li>`)}
+      ${e.map(t=>i`<li data-wish=${t.wish}>${ms(t)}</li>`)}
     </ul>`:d}function Mv(e,{use:t}){return e.length?ke("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
       ${e.map(({sequence:n,words:s})=>i`<li>${Bm(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
-    </ul>`,{test:"others-fold"}):d}var Zn,Im,Wm,Sr=f(()=>{y();G();ws();ie();Rm();or();Zn=({order:e})=>Array.isArray(
+    </ul>`,{test:"others-fold"}):d}var Zn,Im,Wm,Sr=f(()=>{y();G();_s();ie();Rm();or();Zn=({order:e})=>Array.isArray(
 e?.wishes)&&Array.isArray(e?.alternatives);Im=e=>({use:t=>i`<button
       type="button"
       class="button use-order"
@@ -2498,7 +2498,7 @@ null)}>
       <h2>Blank</h2>
       <div class="columns">
         <div>
-          ${Qa(e.blank)}${Rs(e.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
+          ${Qa(e.blank)}${Bs(e.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
           ${ke("Bend lines and drawings",Ov(e.blank,t),{test:"bend-lines-fold"})}
@@ -2511,7 +2511,7 @@ null)}>
           </section>`:d}
     <section>
       <h2>Fetch</h2>
-      ${As(e.tools,e.steps.length,e.steps)}
+      ${Ls(e.tools,e.steps.length,e.steps)}
     </section>
     <section>
       <h2>Steps</h2>
@@ -2519,7 +2519,7 @@ null)}>
       <div class="step-drawings">${e.steps.map(s=>Av(s,e.part.thickness_mm))}</div>
       ${ke("All settings in a table",er(e),{test:"steps-fold"})}
     </section>
-    ${_s(e.checks)} ${an(e.checks)}`}function Ov(e,t){return i`${hu(e)} ${Lv(e.bend_lines)}
+    ${ys(e.checks)} ${an(e.checks)}`}function Ov(e,t){return i`${hu(e)} ${Lv(e.bend_lines)}
     <div class="buttons">
       <button type="button" class="button" data-test="blank-svg" @click=${()=>t("svg")}>
         Drawing as SVG
@@ -2542,10 +2542,10 @@ filter(n=>n.opinions?.length);return t.length===0?d:i`<details data-test="other-
 set_angle_deg,firstHit:e.first_hit??null}),o=g(S(s)),a={close:!1,opening:e.v_opening_mm??8*t,gauge:n.text,angle:s,
 near:zn(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.number}>
     <figcaption>
-      ${El(e)} ${vs(e)}
-      <small data-test="origins">${So(e.origin)}</small>
+      ${El(e)} ${ks(e)}
+      <small data-test="origins">${To(e.origin)}</small>
       ${e.motion?i`<span class="near-words ${e.clearance?.hits?.length?"hit":""}" data-test="near-words"
-              >${Os(e)}</span
+              >${As(e)}</span
             >`:d}
     </figcaption>
     <div class="poses">
@@ -2555,7 +2555,7 @@ at ${g(n)}.`})}
       ${bt(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
     </div>
   </figure>`}function Nv(e,t){let n=zn(e);return n?bt(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${e.number}. ${Os(e)}`}):d}var Fm=f(()=>{y();pn();yo();A();Wn();vo();ws();Sr();jn();Ha();Bt();ln()});function jm({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+Step ${e.number}. ${As(e)}`}):d}var Fm=f(()=>{y();pn();vo();A();Wn();ko();_s();Sr();jn();Ha();Bt();ln()});function jm({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${e&&o?"stale":""} ${a===d?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
@@ -2613,12 +2613,12 @@ stand here as soon as the section is whole.",jv="Choose what it is like, type th
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
  and right are bent first, then front and back between them.",Vm=e=>i`<div class="state how-to" data-test="how-to">
     <strong>The plan comes here</strong> ${e?jv:Fv}
-  </div>`});var Km={};ne(Km,{show:()=>Hv});async function Hv(e){let t=co(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
+  </div>`});var Km={};ne(Km,{show:()=>Hv});async function Hv(e){let t=ho(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
 vise":"cards.create";e.title(t?`Edit ${W(t)}`:"New part"),e.render(Oe(t?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([ce("metals",e.signal),ce("dies",e.signal),
 ce("punches",e.signal)]),r=await Uv(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(r.form=br(r.form,!0));let l={
 ...r,plan:null,planned:null,progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,
-kept:!0},c=Nt(async(D,ue)=>(await Zc("/plan",Cs(D),{signal:ue,tell:h})).plan,({question:D,answer:ue,error:ct=null})=>{
+kept:!0},c=Nt(async(D,ue)=>(await Zc("/plan",Rs(D),{signal:ue,tell:h})).plan,({question:D,answer:ue,error:ct=null})=>{
 ue&&Object.assign(l,{plan:ue,planned:D}),Object.assign(l,{error:ct,busy:!1,progress:null,summary:l.summary&&ct!==
 null}),de()},e.signal,350);function h(D){Um(D)&&(l.progress=D,de())}function p(D=!1){let ue=ql(l.form);if(!D&&
 ue===l.key&&!l.error)return de();Object.assign(l,{key:ue,busy:wr(l.form).length===0,progress:null,stopped:!1}),
@@ -2626,20 +2626,20 @@ l.busy?c.ask(l.form,{now:D}):(c.stop(),l.error=null),de()}let u={cancel(){c.stop
 stopped:!0,error:null}),de()},again:()=>p(!0),back(){if(!l.planned)return;let D=l.form;Object.assign(l,{form:l.
 planned,key:ql(l.planned),stopped:!1}),l.kept=Il(t,{form:l.form,base:l.base,newCode:l.newCode}),de(),ee("The p\
 art of this plan is in the boxes again.",{label:"Put mine back",act:()=>m(D)})}};function m(D,{focus:ue,undo:ct}={}){
-let kt=l.form;l.form=D,l.kept=Il(t,{form:D,base:l.base,newCode:l.newCode}),p(),ue&&requestAnimationFrame(()=>xo(
+let kt=l.form;l.form=D,l.kept=Il(t,{form:D,base:l.base,newCode:l.newCode}),p(),ue&&requestAnimationFrame(()=>So(
 ue)),ct&&ee(ct,{label:"Put it back",act:()=>m(kt)})}function $(D){m({...l.form,order:D},{undo:D?`Order ${D.join(
 ", ")} is yours now.`:"The planner chooses the order."})}function b(D){history.replaceState(history.state,"",t?
-`/part?from=${t}`:"/part"),$(_r(D))}async function _(D){let[ue]=wr(l.form);if(ue){l.summary=!0,de(),xo(ue[0]);
+`/part?from=${t}`:"/part"),$(_r(D))}async function _(D){let[ue]=wr(l.form);if(ue){l.summary=!0,de(),So(ue[0]);
 return}Object.assign(l,{saving:!0,clash:null,taken:""}),de();try{let Ke=await D();if("saved"in Ke)return T(Ke.
 saved);"stale"in Ke?l.clash=Ke.stale:l.taken=Ke.taken}catch(Ke){l.error=Ke,l.summary=!0}l.saving=!1,de();let ct=l.
 error instanceof O?l.error.errors:{},kt=tc(l.form).find(Ke=>Object.keys(ct).some(Ec=>Ec===Ke||Ec.startsWith(`${Ke}\
-.`)));kt&&xo(kt)}function T(D){Wl(t);let ue=D.revision===l.base?.revision;ee(ue?"Nothing was changed, so nothi\
-ng was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),be(`/c/${D.code}`)}let E=()=>$e(
+.`)));kt&&So(kt)}function T(D){Wl(t);let ue=D.revision===l.base?.revision;ee(ue?"Nothing was changed, so nothi\
+ng was saved.":`Card ${W(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),$e(`/c/${D.code}`)}let E=()=>ge(
 n)&&_(()=>l.base?am(l.form,l.base):Yl(l.form,l.newCode)),N=()=>(l.newCode=Bi(),_(()=>Yl(l.form,l.newCode)));function v(){
 Wl(t);let D=l.form;Object.assign(l,{restored:!1,plan:null,planned:null,clash:null,...qm(l.card,s)}),p(!0),ee(t?
 "The card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>m(D)})}function P(D){let ue=l.form;
-Object.assign(l,{clash:null,base:sc(D)}),m(Eo(D.part,D.note)),ee("What is saved is in the boxes now.",{label:"\
-Put mine back",act:()=>m(ue)})}async function X(D){try{await Xc(`/blank.${D}`,Cs(l.form),`${l.form.title.trim()||
+Object.assign(l,{clash:null,base:sc(D)}),m(No(D.part,D.note)),ee("What is saved is in the boxes now.",{label:"\
+Put mine back",act:()=>m(ue)})}async function X(D){try{await Xc(`/blank.${D}`,Rs(l.form),`${l.form.title.trim()||
 "blank"}.${D}`)}catch(ue){ee(Z(ue))}}function de(){let D=l.error instanceof O?l.error.errors:{},ue=wr(l.form),
 ct=Gm(l,u),kt=!l.busy&&!l.stopped&&!ue.length&&!l.error;e.render(i`<h1>
           ${t?i`${B(n,"Edit","Plan")} ${l.card?.title||"card"}
@@ -2700,10 +2700,10 @@ was whole:"}
               ${l.plan?Dm(l.plan,{save:X,order:Im($)}):Vm(!!l.form.box)}
             </div>
           </div>
-        </div>`),l.busy||e.ready()}p(!0);let Fo=e.query.get("order");Fo&&b(Fo)}function qm(e,t){return e?{form:Eo(
+        </div>`),l.busy||e.ready()}p(!0);let jo=e.query.get("order");jo&&b(jo)}function qm(e,t){return e?{form:No(
 e.part,e.note),base:sc(e)}:{form:zl(t[0]?.code??""),base:null}}async function Uv(e,t,n){let s=Nu(e),o=null;try{
 e&&(o=await Mt(e,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:
-{...qm(o,t),newCode:Bi(),card:o,restored:!1}}var sc,Ym=f(()=>{y();F();Ie();pe();fe();wo();lt();Pu();hn();lm();
+{...qm(o,t),newCode:Bi(),card:o,restored:!1}}var sc,Ym=f(()=>{y();F();Ie();pe();fe();_o();lt();Pu();hn();lm();
 Me();Be();pe();ie();fm();nc();Sr();Fm();Hm();zm();Re();it();sc=e=>({code:e.code,etag:e.etag,revision:e.revision,
 revision_id:e.revision_id})});async function Jm(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new Xn(isSecureContext?"none":"insecure");
 let n;try{n=await navigator.mediaDevices.getUserMedia(Gv)}catch(o){throw new Xn(Vv[o.name]??"busy")}let s=()=>n.
@@ -2712,11 +2712,11 @@ getTracks().forEach(o=>o.stop());return e.aborted&&s(),e.addEventListener("abort
 getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var Xn,Gv,Vv,Qm=f(()=>{Xn=class extends Error{constructor(t){
 super(t),this.fault=t}},Gv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
 Vv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function nf(){return Tr??=qv(),Tr.catch(()=>Tr=void 0),Tr}async function qv(){let e=await Kv(),t=e??await ef(),
-n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new Ws(String(o));return t=await ef(),
+n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new Ds(String(o));return t=await ef(),
 n.read(s)}}};return n}async function Kv(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
 ()=>[]);return e&&t?.includes("qr_code")?new e(tf):null}async function ef(){try{let{BarcodeDetector:e,prepareZXingModule:t}=await import("/vendor/barcode-detector/ponyfill.js");
-return await t({overrides:{locateFile:()=>zv},fireImmediately:!0}),new e(tf)}catch(e){throw new Ws(String(e))}}
-var Ws,zv,tf,Tr,sf=f(()=>{Ws=class extends Error{},zv="/vendor/zxing-wasm/zxing_reader.wasm",tf={formats:["qr_\
+return await t({overrides:{locateFile:()=>zv},fireImmediately:!0}),new e(tf)}catch(e){throw new Ds(String(e))}}
+var Ds,zv,tf,Tr,sf=f(()=>{Ds=class extends Error{},zv="/vendor/zxing-wasm/zxing_reader.wasm",tf={formats:["qr_\
 code"]}});function af(e){let t=Zv(e.trim()),n=t?Yv.exec(t.pathname)?.[1]:Jv.exec(e.trim())?.[0];if(!n)return{kind:"other",
 code:"",words:Qv(e,t)};let{code:s,whole:o,fault:a}=me(Xv(n));if(o)return{kind:"card",code:s,words:""};let r=a||
 `A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${oc(W(s))} is\
@@ -2758,7 +2758,7 @@ l&&a<=c&&r>=h&&r<=p}var ek,lf,pf=f(()=>{rf();ek=60;lf=e=>e.every(t=>t.code===e[0
       ${ac}`,again:!0}}});var gf={};ne(gf,{show:()=>ak});async function ak(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
 says:ff},n=xa(),s=await Ut().catch(()=>[]),o=new AbortController,a=()=>e.render(ck(t,{again:h,lamp:p},()=>Sa(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(t,u),a()},l=()=>{o.abort(),Object.assign(t,{stream:null,
-lamp:null})},c=u=>{l(),u instanceof Xn?r({fault:u.fault}):u instanceof Ws?r({fault:"no-decoder"}):e.render(Yt(
+lamp:null})},c=u=>{l(),u instanceof Xn?r({fault:u.fault}):u instanceof Ds?r({fault:"no-decoder"}):e.render(Yt(
 u)),e.ready()};async function h(){l();let{signal:u}=o=new AbortController;r({fault:null,says:ff});try{let[m,$]=await Promise.
 all([Jm(u,()=>c(new Xn("busy"))),nf()]);if(u.aborted)return;r({stream:m,lamp:Zm(m)?!1:null,says:nk});let b=document.
 querySelector(".scan-view video"),_=document.querySelector(".scan-frame");b.play().catch(()=>{}),e.ready();let T=rk(
@@ -2770,7 +2770,7 @@ a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(sk):a.kind==="card"?await lk(a.
 now())}}function ik({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
 bel",words:`${t} Still looking.`}}async function lk(e,t,n){let s=W(e);t({kind:"found",title:s,words:"Opening i\
 t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await wh(e,n).catch(a=>String(a.
-message));n.aborted||(o==="device"||o==="shop"?be(`/c/${e}`,{replace:!0}):t(o==="nowhere"?{kind:"wrong",title:`${s}\
+message));n.aborted||(o==="device"||o==="shop"?$e(`/c/${e}`,{replace:!0}):t(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is valid, but this shop has no such card: it is another shop’s label. S\
 till looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server does no\
 t answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wrong",title:`${s}\
@@ -2802,16 +2802,16 @@ in the frame."},ok=2500;dk=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function bf(e,t,n){yf(e,t,n),Dp(e),we?.link.move({code:t,step:n},{whatever:!0})}function Mr(){we?.end.abort(),
-we=null,Or(),Po()}function wf(e,t){!we||we.at.code!==e||we.at.step===t||(we.at.step=t,Or(),we.link.move({code:e,
-step:t}),Po())}function _f(e){we&&(we.at.step=e,we.link.move({code:we.at.code,step:e},{whatever:!0}))}function Ar(e,t){
-document.addEventListener("bench",()=>e(Co()),{signal:t})}function yf(e,t,n,s=null){we?.end.abort();let o=new AbortController,
+</div>`});function bf(e,t,n){yf(e,t,n),Dp(e),be?.link.move({code:t,step:n},{whatever:!0})}function Mr(){be?.end.abort(),
+be=null,Or(),Co()}function wf(e,t){!be||be.at.code!==e||be.at.step===t||(be.at.step=t,Or(),be.link.move({code:e,
+step:t}),Co())}function _f(e){be&&(be.at.step=e,be.link.move({code:be.at.code,step:e},{whatever:!0}))}function Ar(e,t){
+document.addEventListener("bench",()=>e(Ro()),{signal:t})}function yf(e,t,n,s=null){be?.end.abort();let o=new AbortController,
 a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=qa(e,s,{keepMs:hk,heard:l=>{if(l.code!==a.code)return Mr();
-a.step=l.step,Or(),Po()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return Mr();Object.assign(a,{answers:c,
-late:h,refused:p}),Po()}},o.signal);we={at:a,link:r,end:o},Or(),Po()}function Or(){try{we?sessionStorage.setItem(
-rc,JSON.stringify({name:we.at.name,code:we.at.code,step:we.at.step})):sessionStorage.removeItem(rc)}catch{}}function Lr(){
-if(!we)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(rc)??"{}");e&&t&&yf(e,t,n)}catch{}}var rc,
-hk,we,Co,Po,Er=f(()=>{yl();rn();rc="flangebook.on-bench",hk=5e3,we=null,Co=()=>we?{...we.at}:null;Po=()=>document.
+a.step=l.step,Or(),Co()},changed:({gone:l,answers:c,late:h,refused:p})=>{if(l)return Mr();Object.assign(a,{answers:c,
+late:h,refused:p}),Co()}},o.signal);be={at:a,link:r,end:o},Or(),Co()}function Or(){try{be?sessionStorage.setItem(
+rc,JSON.stringify({name:be.at.name,code:be.at.code,step:be.at.step})):sessionStorage.removeItem(rc)}catch{}}function Lr(){
+if(!be)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(rc)??"{}");e&&t&&yf(e,t,n)}catch{}}var rc,
+hk,be,Ro,Co,Er=f(()=>{yl();rn();rc="flangebook.on-bench",hk=5e3,be=null,Ro=()=>be?{...be.at}:null;Co=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Le(e){let{fault:t}=me(e);return i`<div class="state" data-test="bad-code">
     <h1>${W(e)} is not a card</h1>
     ${t||"A card code has seven characters, digits and letters without I, L, O and U."} ${ic}
@@ -2823,7 +2823,7 @@ dispatchEvent(new CustomEvent("bench"))});function Le(e){let{fault:t}=me(e);retu
       <h1>There is no card ${W(e)}</h1>
       The code is valid, but this shop has no card of that number. Look at the label again. ${ic}
     </div>`;throw t}async function vt(e,t){let{code:n}=e.params;try{await mt(n,t,e.signal)}catch(s){e.signal.aborted||
-_e(e,Qn(n,s))}}function _e(e,t){e.title("No such card"),e.render(t),e.ready()}var ic,It=f(()=>{y();F();Ie();pe();
+we(e,Qn(n,s))}}function we(e,t){e.title("No such card"),e.render(t),e.ready()}var ic,It=f(()=>{y();F();Ie();pe();
 ic=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function kf(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${e.words}</b> The card stays as it is. Show the difference</span>
@@ -2848,14 +2848,14 @@ ic=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});
         </tbody>
       </table>
     </div>
-    ${o&&$e("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
+    ${o&&ge("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
 d}
     <p class="wrong" role="alert">${n}</p>
     ${B("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${t} @click=${s}>
         ${t?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
   </details>`:d}function vf(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(e.field)&&typeof n=="number"?g(Ft(e.field??"",n)):e[t]}var xf=f(()=>{y();Me();A();ie()});function Ro(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
+test(e.field)&&typeof n=="number"?g(Ft(e.field??"",n)):e[t]}var xf=f(()=>{y();Me();A();ie()});function Bo(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
 fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to resolve":e.late?`Saved here, not\
  yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function Sf(e){let t=e.here??
 [],n=e.proposals??[];if(!t.length&&!n.length)return d;let s=t.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
@@ -2875,11 +2875,11 @@ fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to re
   </section>`}function pk(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
 `${n} until the other one is resolved.`:`${n} and ${e===1?"is sent automatically":"are sent automatically"}.`}
 function Nr(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
-automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${$e("cards.revise")?"decide whic\
-h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Ds=f(()=>{y();Me();G();ie()});async function Pr(e,t){try{Fs=(await Un(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Cr(e,t,{draw:n,
-start:s}){let o=Co();if(o?.code===e)return uk(o,t);if(!Fs.length)return d;let a=[Tf,Wp()].find(r=>Fs.includes(
-r))??Fs[0];return i`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
-    ${Fs.length>1?q({name:"bench",label:"Press screen",value:a,options:Fs.map(r=>[r,r]),change:r=>{Tf=r,n()}}):
+automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${ge("cards.revise")?"decide whic\
+h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Fs=f(()=>{y();Me();G();ie()});async function Pr(e,t){try{js=(await Un(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Cr(e,t,{draw:n,
+start:s}){let o=Ro();if(o?.code===e)return uk(o,t);if(!js.length)return d;let a=[Tf,Wp()].find(r=>js.includes(
+r))??js[0];return i`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
+    ${js.length>1?q({name:"bench",label:"Press screen",value:a,options:js.map(r=>[r,r]),change:r=>{Tf=r,n()}}):
 d}
     <button
       type="button"
@@ -2900,7 +2900,7 @@ d}
     <button type="button" class="button" data-test="off-bench" @click=${Mr}>Stop</button>
   </section>`}function mk({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:t?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var Fs,Tf,lc=f(()=>{y();rn();Er();J();Fs=[],Tf=""});function Rr(e){let{drawing:t}=e,n=zn(e),s=Xa(e),o=fk(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+i`<b>On ${s}.</b>`}var js,Tf,lc=f(()=>{y();rn();Er();J();js=[],Tf=""});function Rr(e){let{drawing:t}=e,n=zn(e),s=Xa(e),o=fk(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
     ${cc("before","before",Mf(t.before),t,o)}
     ${n?cc("during",s?sl(s).join(" "):"half way",n.shown,t,o,s):d}
     ${cc("after","after",Mf(t.after),t,o)}
@@ -2921,48 +2921,48 @@ l,h-l),high:Math.max(r+.3*l,2*l,h+l)}}function cc(e,t,n,s,{from:o,to:a,low:r,hig
       ${c?gk(c,a-o):d}
     </svg>
     <figcaption data-test="small-${e}">${t}</figcaption>
-  </figure>`}function gk(e,t){if(!Ba(e,t))return x`<path class="ring" d=${mo([e.on_sheet,e.on_tool])}/>`;let[n,
+  </figure>`}function gk(e,t){if(!Ba(e,t))return x`<path class="ring" d=${fo([e.on_sheet,e.on_tool])}/>`;let[n,
 s]=In(e);return x`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Mf,dc=f(()=>{y();Bt();ol();nn();Mf=({
 sheet:e,ram:t,holder:n,punch:s,gauge:o})=>({sheet:Ae(e),tools:[t,n,s].map(Ae).filter(Boolean),down:0,gauge:Ae(
 o),back:0})});function Br(e,t,n,s){let o=[...e].sort((h,p)=>h[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
 return null;let a=o.findIndex(h=>h[t]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[t])/
-(c[t]-l[t])*(c[s]-l[s])}var hc=f(()=>{});function Io(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
-let n=Number(t);return n>0&&n<180?n:null}function Wo(e){let t={},n={},s=e.places==="one"?[["measured_deg",e.one]]:
+(c[t]-l[t])*(c[s]-l[s])}var hc=f(()=>{});function Wo(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
+let n=Number(t);return n>0&&n<180?n:null}function Do(e){let t={},n={},s=e.places==="one"?[["measured_deg",e.one]]:
 [["left_deg",e.left],["middle_deg",e.middle],["right_deg",e.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=Io(a);r===null?n[o]=[e.places==="one"?Of:$k]:t[o]=r}return!Object.keys(t).length&&!Object.keys(n).length&&
+let r=Wo(a);r===null?n[o]=[e.places==="one"?Of:$k]:t[o]=r}return!Object.keys(t).length&&!Object.keys(n).length&&
 (n[s[0][0]]=[Of]),{angles:t,wrong:n}}function Af(e,t,n){let s=yk(t),[o,a]=["set_angle_deg","punch_depth_mm"].map(
 c=>Br(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||bk(e,s))return null;
 let r=e,l={row:s,ends:s!==Ir(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
 null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return ut(e,l)?l:null}function bk({first_hit:e,included_angle_deg:t},n){
 return!!(e&&n>Math.max(t+wk,e.comes_out_deg_high))}function Ir(e){let t=Object.values(e);return t.reduce((n,s)=>n+
-s,0)/t.length}function yk(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-t>=_k?t:Ir(e)}function js(e){
+s,0)/t.length}function yk(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-t>=_k?t:Ir(e)}function Hs(e){
 return e?.correction?.set_angle_deg?e.correction:e?.table??null}function Wt(e){let t=[e.left_deg,e.middle_deg,
 e.right_deg],s=t.some(o=>o!=null)?t.map(o=>g(S(o??null))).join(" / "):g(S(e.measured_deg));return e.flange_mm?
-`${s}, flange ${vk(e.flange_mm)}`:s}var Bo,Of,$k,wk,_k,vk,un=f(()=>{Ln();hc();A();Bo={one:"",left:"",middle:"",
+`${s}, flange ${vk(e.flange_mm)}`:s}var Io,Of,$k,wk,_k,vk,un=f(()=>{Ln();hc();A();Io={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};Of="Type the angle between the f\
 lats in degrees, such as 90.5. Square is 90.",$k="Degrees, such as 90.5";wk=5;_k=.3;vk=e=>typeof e=="string"?e:
-g(w(e,{digits:2}))});function Hs(e,{waiting:t,step:n}={}){return i`<li class="row trial" data-test=${t?"waiting-trial":"trial"} data-id=${e.
+g(w(e,{digits:2}))});function Us(e,{waiting:t,step:n}={}){return i`<li class="row trial" data-test=${t?"waiting-trial":"trial"} data-id=${e.
 id}>
     <div>
       <span class="lead">${Wt(e)}</span>
       <span class="code">Step ${e.step}</span>
       <span class="more">
-        ${t?i`<b class="waits">${Ro(t)}</b> · `:d}
-        ${[fs(e),Ot(e),kk(e),xk(e.correction,n)].filter(Boolean).join(" · ")}
+        ${t?i`<b class="waits">${Bo(t)}</b> · `:d}
+        ${[gs(e),Ot(e),kk(e),xk(e.correction,n)].filter(Boolean).join(" · ")}
         ${e.note?i`<span class="trial-note">${e.note}</span>`:d}
         ${t?.refused?i`<a href="/settings">Decide</a>`:d}
       </span>
     </div>
-  </li>`}var kk,xk,pc=f(()=>{y();Ln();un();A();Ds();ze();kk=e=>e.set_angle_deg?`set at ${g(S(e.set_angle_deg))}`:
-"",xk=(e,t)=>e?.set_angle_deg&&t&&ut(t,e)?`new setting ${g(S(e.set_angle_deg))}`:""});var Lf={};ne(Lf,{show:()=>Sk});async function Sk(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Le(t));let n,
+  </li>`}var kk,xk,pc=f(()=>{y();Ln();un();A();Fs();ze();kk=e=>e.set_angle_deg?`set at ${g(S(e.set_angle_deg))}`:
+"",xk=(e,t)=>e?.set_angle_deg&&t&&ut(t,e)?`new setting ${g(S(e.set_angle_deg))}`:""});var Lf={};ne(Lf,{show:()=>Sk});async function Sk(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Le(t));let n,
 s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{e.title(n.title||W(t)),e.render(Tk(n,s,a,o))},a=async()=>{
-Object.assign(s,{busy:!0,fault:""}),o();try{let l=R().name?{by:R().name}:{};n=await An(await wa(n,{replan:!0,reason:"\
+Object.assign(s,{busy:!0,fault:""}),o();try{let l=R().name?{by:R().name}:{};n=await An(await _a(n,{replan:!0,reason:"\
 Planned afresh with today’s tools",id:Ue(),...l})),s.fresh=null,H()}catch(l){s.fault=l instanceof O&&l.status===
 412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
 r=async l=>{n=l,s.waiting=(await bn(t).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=hs((await Xt())?.metals,
-n.part.metal),o(),e.ready()};ye(()=>n&&o(),e.signal),Ar(()=>n&&o(),e.signal),document.addEventListener("sync",
-async()=>n&&r(await uo(t).catch(()=>{})??n),{signal:e.signal});try{await mt(t,r,e.signal)}catch(l){e.signal.aborted||
-_e(e,Qn(t,l));return}Lr(),Pr(e.signal,o),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:l})=>l,
+n.part.metal),o(),e.ready()};_e(()=>n&&o(),e.signal),Ar(()=>n&&o(),e.signal),document.addEventListener("sync",
+async()=>n&&r(await mo(t).catch(()=>{})??n),{signal:e.signal});try{await mt(t,r,e.signal)}catch(l){e.signal.aborted||
+we(e,Qn(t,l));return}Lr(),Pr(e.signal,o),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:l})=>l,
 ()=>null),o()}function Tk(e,t,n,s){let{plan:o}=e,a=o.checks.filter(c=>c.level!=="ok"),r=a.filter(c=>c.level===
 "stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${e.
 revision}>
@@ -2978,7 +2978,7 @@ revision}>
       ${r.length?i`<section class="card-stops" aria-label="Stop">${We(r)}</section>`:d}
       ${kf(t.fresh,{...t,take:n,settings:e.settings.length})}
       ${Mk(e,r.length>0)}
-      ${o.steps.length?Cr(e.code,1,{draw:s,start:()=>be(`/c/${e.code}/step/1`)}):d}
+      ${o.steps.length?Cr(e.code,1,{draw:s,start:()=>$e(`/c/${e.code}/step/1`)}):d}
       <section class="panel card-picture" aria-label="What it becomes">
         ${nt(o,{tallest:innerHeight*.34})}
       </section>
@@ -2987,7 +2987,7 @@ revision}>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${As(o.tools,o.steps.length,o.steps)}${Qa(o.blank)}${Fe(o)?Rs(o.blank,{tallest:420}):d}
+        ${Ls(o.tools,o.steps.length,o.steps)}${Qa(o.blank)}${Fe(o)?Bs(o.blank,{tallest:420}):d}
       </section>
       <section class="panel card-trials">
         <h2>Results</h2>
@@ -3002,7 +3002,7 @@ revision}>
             </section>`:d}
       ${l.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
-              ${ms(l)}
+              ${fs(l)}
             </section>`:d}
       ${an(o.checks)}
     </div>
@@ -3020,7 +3020,7 @@ gauge":`gauge at ${g(w(n))}`}function Ek(e){return i`<ol class="rows" data-test=
             <span class="lead">${t.number}. ${_t(t)} ${t.direction}</span>
             <span class="code">${g(S(t.included_angle_deg))}</span>
             <span class="more">${Lk(e,t)}</span>
-            ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${Ss(t)}</span>`:d}
+            ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${Ts(t)}</span>`:d}
             ${wt(t,{short:!0})}
             ${t.drawing?Rr(t):d}
           </a>
@@ -3028,27 +3028,27 @@ gauge":`gauge at ${g(w(n))}`}function Ek(e){return i`<ol class="rows" data-test=
   </ol>`}function Nk(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<p data-test="no-trials">
       Nothing measured yet.${B("trials.keep"," After a bend, type the result.")}
     </p>`:i`<ul class="rows trials" data-test="trials">
-    ${[...t].reverse().map(s=>Hs(s.body,{waiting:s}))}
-    ${n.map(s=>Hs(s,{step:e.plan.steps[s.step-1]}))}
+    ${[...t].reverse().map(s=>Us(s.body,{waiting:s}))}
+    ${n.map(s=>Us(s,{step:e.plan.steps[s.step-1]}))}
   </ul>`}function Pk({code:e}){return i`<nav class="card-links" aria-label="This card">
     ${oe(`/c/${e}/note`,i`<a class="button" href="/c/${e}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${e}/history" data-test="history">History</a>
     <a class="button" href="/c/${e}/label" data-test="label">Label</a>
     <a class="button" href="/c/${e}/print" data-test="print">Print</a>
     ${B("cards.revise",i`<a class="button" href="/part?from=${e}" data-test="edit">Edit</a>`)}
-  </nav>`}var Ak,Ef=f(()=>{y();F();Ie();pe();fe();tn();Pe();Er();Be();se();ve();A();It();G();vo();ws();xf();Ds();
-Ts();ie();Sr();ln();lc();dc();Bt();pc();xs();pn();at();Ak=e=>e?.words?i`<p class="order" data-test="order">${e.
-words}</p>`:d});var Cf={};ne(Cf,{show:()=>Ck});async function Ck(e){let{code:t,step:n}=e.params;if(!me(t).whole)return _e(e,Le(
-t));let s=Oo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return e.render(Ik(o,n));e.title(`${o.title||t},\
- step ${r.number}`),e.render(Dk(o,r,()=>rr(o,r,s,a,e.signal),Cr(o.code,r.number,{draw:a})))};ye(()=>o&&a(),e.signal),
+  </nav>`}var Ak,Ef=f(()=>{y();F();Ie();pe();fe();tn();Pe();Er();Be();se();ve();A();It();G();ko();_s();xf();Fs();
+Ms();ie();Sr();ln();lc();dc();Bt();pc();Ss();pn();at();Ak=e=>e?.words?i`<p class="order" data-test="order">${e.
+words}</p>`:d});var Cf={};ne(Cf,{show:()=>Ck});async function Ck(e){let{code:t,step:n}=e.params;if(!me(t).whole)return we(e,Le(
+t));let s=Ao(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return e.render(Ik(o,n));e.title(`${o.title||t},\
+ step ${r.number}`),e.render(Dk(o,r,()=>rr(o,r,s,a,e.signal),Cr(o.code,r.number,{draw:a})))};_e(()=>o&&a(),e.signal),
 Ar(()=>o&&Rk(o,Number(n),a),e.signal),document.addEventListener("sync",()=>o&&Bk(o),{signal:e.signal}),addEventListener(
 "keydown",r=>o&&Wk(r,o,Number(n)),{signal:e.signal}),Lr();try{await mt(t,r=>{!o&&r.plan.steps[Number(n)-1]&&wf(
-t,Number(n)),o=r,a(),e.ready()},e.signal)}catch(r){e.signal.aborted||_e(e,Qn(t,r));return}Pr(e.signal,()=>o&&a())}
-function Rk(e,t,n){let s=Co(),o=s?.code===e.code&&s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?be(`/c/${e.code}\
-/step/${o.number}`,{replace:!0}):n()}async function Bk(e){let t=await uo(e.code).catch(()=>{});t&&t.revision!==
+t,Number(n)),o=r,a(),e.ready()},e.signal)}catch(r){e.signal.aborted||we(e,Qn(t,r));return}Pr(e.signal,()=>o&&a())}
+function Rk(e,t,n){let s=Ro(),o=s?.code===e.code&&s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?$e(`/c/${e.code}\
+/step/${o.number}`,{replace:!0}):n()}async function Bk(e){let t=await mo(e.code).catch(()=>{});t&&t.revision!==
 e.revision&&ee(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>Tt()})}function Wk(e,t,n){
 e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.test(e.target.tagName)||(e.key==="Arro\
-wRight"&&be(Nf(t,n).href),e.key==="ArrowLeft"&&be(Pf(t,n).href))}function Nf(e,t){let n=e.plan.steps.at(-1);return t<
+wRight"&&$e(Nf(t,n).href),e.key==="ArrowLeft"&&$e(Pf(t,n).href))}function Nf(e,t){let n=e.plan.steps.at(-1);return t<
 e.plan.steps.length?{href:`/c/${e.code}/step/${t+1}`,label:"Next",more:`step ${t+1}`}:n.set_angle_deg===null||
 !xt(`/c/${e.code}/trial/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}/trial/${t}`,
 label:"Type the result",more:""}}function Dk(e,t,n,s){let{stops:o,watch:a}=ar(e,t),r=t.number===e.plan.steps.length,
@@ -3064,7 +3064,7 @@ l=Nf(e,t.number);return i`<article class="step" data-test="step">
       </section>
       <section class="step-with" aria-label="Tools">
         ${$u(e.plan,t)} ${Ya(e.plan,t)}
-        ${So(t.origin)?i`<p class="hint origins" data-test="origins">${So(t.origin)}</p>`:d}
+        ${To(t.origin)?i`<p class="hint origins" data-test="origins">${To(t.origin)}</p>`:d}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
@@ -3077,7 +3077,7 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:d}</a
       >
     </nav>
-  </article>`}var Ik,Pf,Rf=f(()=>{y();Ie();pe();lt();Er();Be();Me();se();tn();It();vl();G();Ts();ie();nr();Ha();
+  </article>`}var Ik,Pf,Rf=f(()=>{y();Ie();pe();lt();Er();Be();Me();se();tn();It();vl();G();Ms();ie();nr();Ha();
 lc();cn();Bt();lr();Ik=(e,t)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${t}</strong>This card has ${e.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${e.code}">Open the card</a></span>
@@ -3085,9 +3085,9 @@ lc();cn();Bt();lr();Ik=(e,t)=>i`<div class="state" data-test="no-step">
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
  is further off than a gauge error can be. Check it before you set a new X.",to_check:Fk};let l=Math.abs(r)<=uc?
 s:s-r,c=l>=o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not rea\
-ch far enough to correct the flange.",to_check:[]}}var uc,Fk,Us,Wr=f(()=>{hc();uc=.05;Fk=["Measure again, to t\
+ch far enough to correct the flange.",to_check:[]}}var uc,Fk,Gs,Wr=f(()=>{hc();uc=.05;Fk=["Measure again, to t\
 he face that the card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand a\
-t the X of the card, and the sheet against it?"],Us=({correction:e,gauge:t})=>e?.flange??t??null});function Wf(e,t,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>L({name:p,label:u,value:a[h],wrong:r[p],
+t the X of the card, and the sheet against it?"],Gs=({correction:e,gauge:t})=>e?.flange??t??null});function Wf(e,t,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(h,p,u,m={})=>L({name:p,label:u,value:a[h],wrong:r[p],
 change:$=>Object.assign(a,{[h]:$}),...m}),c=n.used??ot(e,t);return i`<form
     class="trial-form"
     novalidate
@@ -3129,7 +3129,7 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:If}
     </div>
   </form>`}var If,mc,fc=f(()=>{y();Ie();A();J();If="Leave it if it was set as shown.",mc=(e,t)=>Y({name:"place\
 s",label:"Measured at",value:e.places,options:[["one","One place"],["three","Left, middle, right"]],change:n=>{
-Object.assign(e,{places:n}),t()}})});function Df(e){let t=Us(e);return t?t.gauge_x_mm===null?jk(t):i`<div class="set-figures" data-test="new-gauge">
+Object.assign(e,{places:n}),t()}})});function Df(e){let t=Gs(e);return t?t.gauge_x_mm===null?jk(t):i`<div class="set-figures" data-test="new-gauge">
       ${qe("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
     <p class="basis" data-test="gauge-basis">${Ff(t.error_mm)}</p>`:d}function jk({error_mm:e,words:t,said:n,to_check:s}){
@@ -3138,7 +3138,7 @@ return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${n?ge(n):t}</p>`}function Ff(e){return e===null?"":Math.abs(e)<=uc?"Flang\
+  </div>`:i`<p data-test="no-gauge">${n?ye(n):t}</p>`}function Ff(e){return e===null?"":Math.abs(e)<=uc?"Flang\
 e as wanted: leave the gauge.":`Flange ${re(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function jf(e){
 let t=e?.crown;return t?i`<div class="crown" data-test="crown">
     <p>${Hk(t)}</p>
@@ -3150,7 +3150,7 @@ o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return i`<p data-t
     ${re(w(e,{digits:2}))} under the middle of the die, one on the other, ${n} ${s}
     long. Nothing at the ends. Then set what stands above, which is for the ends; bend again and measure.
   </p>`}var Hf,Uf=f(()=>{y();Wr();A();G();cn();Hf=({thickness_mm:e})=>e?` Calculated for the ${re(w(e,{digits:2}))}\
- that the sheet measures.`:""});function Gf(e,t,n,{again:s,keep:o}){let a=js(n),r=t.number===e.plan.steps.length;return i`<div
+ that the sheet measures.`:""});function Gf(e,t,n,{again:s,keep:o}){let a=Hs(n),r=t.number===e.plan.steps.length;return i`<div
     class="trial-result"
     data-test="trial-result"
     data-waits=${n.waits?"true":"false"}>
@@ -3196,7 +3196,7 @@ un();A();G();Pl();ie();cn();Gk=(e,t)=>i`<section class="panel urgent" data-test=
     ${e.punch_depth_mm===null?d:qe("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
   </div>`,zk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
  first.";Kk=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
-low.":"";Jk=3048,Zk=e=>C()==="in"?`${Q(e*Jk/1e3/Ye,3)} in over ten feet`:`${Q(e,2)} mm in each metre`});async function zf(e,t,n,s){let o=js(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+low.":"";Jk=3048,Zk=e=>C()==="in"?`${Q(e*Jk/1e3/Ye,3)} in over ten feet`:`${Q(e,2)} mm in each metre`});async function zf(e,t,n,s){let o=Hs(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
 s();try{let a=await en(e,{settings:[...e.settings.filter(r=>r.step!==t.number),ex(t,o,n.trial,tx(e,t,n))]},{reason:`\
 Step ${t.number} set from a piece measured at ${Wt(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
 kept",where:a.where,words:Qk(a)}),H()}catch(a){Object.assign(n,{kept:"no",words:Z(a)})}s()}}function Qk({where:e,
@@ -3204,16 +3204,16 @@ card:t}){return e==="shop"?`Revision ${t.revision} of the card has it. Steps sho
 "The card was changed meanwhile. Both are kept: decide on the card which holds.":"Steps show it on this device\
  from now on; it is sent to the shop automatically."}var ex,tx,qf=f(()=>{F();tn();Wr();un();ve();ex=(e,t,n,s)=>({
 step:e.number,set_angle_deg:t.set_angle_deg,punch_depth_mm:t.punch_depth_mm,...s===null?{}:{gauge_x_mm:s},trial_id:n.
-id,reason:`Piece measured at ${Wt(n)}`}),tx=(e,t,n)=>Us(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
-gauge_x_mm??null});var Kf={};ne(Kf,{show:()=>sx});async function sx(e){let{code:t,step:n}=e.params;if(!me(t).whole)return _e(e,Le(
-t));let s={typed:{...Bo},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=nx.
+id,reason:`Piece measured at ${Wt(n)}`}),tx=(e,t,n)=>Gs(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
+gauge_x_mm??null});var Kf={};ne(Kf,{show:()=>sx});async function sx(e){let{code:t,step:n}=e.params;if(!me(t).whole)return we(e,Le(
+t));let s={typed:{...Io},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=nx.
 includes((await Xt())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!e.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:e.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
-n)-1];if(!l)return _e(e,i`<p class="state" data-test="no-step">
+n)-1];if(!l)return we(e,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${t}">Open the card</a>
         </p>`);e.title(`${o.title||t}: result`),e.render(ox(o,l,s,r))};pt(()=>!s.result&&s.typed.one+s.typed.left+
 s.typed.note?"Leave without saving what you measured?":null),await vt(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
-function ox(e,t,n,s){let o=()=>ax(e,t,n,s),a=()=>{let l=rx(n);Object.assign(n,{typed:{...Bo,places:n.typed.places,
+function ox(e,t,n,s){let o=()=>ax(e,t,n,s),a=()=>{let l=rx(n);Object.assign(n,{typed:{...Io,places:n.typed.places,
 lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>zf(e,t,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
     ${tr(e,t)}
     <div class="trial-body">
@@ -3222,17 +3222,17 @@ lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r
         ${nt(e.plan,{mark:t.bend})}
       </aside>
     </div>
-  </article>`}async function ax(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a}=Wo(n.typed),r=lx(e,t,n);if(r||
+  </article>`}async function ax(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a}=Do(n.typed),r=lx(e,t,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),rt(a);let l=cx(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...h}=await ca(
+Object.keys(a).length||!r)return s(),rt(a);let l=cx(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...h}=await da(
 {id:l.id,kind:"trial",code:e.code,body:l}),p=h.answer,u=p?.correction??null;n.result={trial:l,correction:u,table:p||
 r.set_angle_deg===null?null:Af(t,o,r),gauge:p?null:ix(t,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
-ge(p.question_said):"",kept:"no",words:""},p&&H()}catch(c){n.wrong=c instanceof O?c.errors:{},n.general=Z(c)}n.
-sending=!1,await cs(),s(),rt(n.wrong)}function rx({result:e,used:t}){let n=js(e),s=e&&(Us(e)?.gauge_x_mm??e.trial.
+ye(p.question_said):"",kept:"no",words:""},p&&H()}catch(c){n.wrong=c instanceof O?c.errors:{},n.general=Z(c)}n.
+sending=!1,await cs(),s(),rt(n.wrong)}function rx({result:e,used:t}){let n=Hs(e),s=e&&(Gs(e)?.gauge_x_mm??e.trial.
 gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}function ix(e,t,n,s){let o=Yc(s);return o===
 null||typeof n.gauge_x_mm!="number"?null:Bf(e,Ir(t),o,n.gauge_x_mm)}function lx(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,
 gauge_x_mm:a}=n.used??ot(e,t),r={set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.typed.set.trim()==="")return r;
-if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:te(n.typed.set),gauge_x_mm:a};let l=Io(n.typed.set);return l===
+if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:te(n.typed.set),gauge_x_mm:a};let l=Wo(n.typed.set);return l===
 null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function cx(e,t,n,s,o){let a={id:Ue(),revision:e.
 revision,step:t.number,bend:t.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
@@ -3240,7 +3240,7 @@ gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=te(o.flange)),o.radius.tr
 o.thickness.trim()&&(a.thickness_mm=te(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
 o.note.trim()),R().name&&(a.by=R().name),a}var nx,Yf=f(()=>{y();F();Ie();pe();fe();Wr();un();Pe();Be();ls();se();
 ve();A();It();G();J();cn();fc();Vf();pn();qf();nx=["depth","stop"]});function Zf(e,t,n,s){return e.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
-        <legend>${o.label} <small>was ${Do(o,o.before)}</small></legend>
+        <legend>${o.label} <small>was ${Fo(o,o.before)}</small></legend>
         ${Jf(o,"shop","In the shop",t,s)} ${Jf(o,"yours",n,t,s)}
       </fieldset>`)}function Jf(e,t,n,s,o){return i`<label class="settle-side" data-test=${t}>
     <span class="settle-whose"
@@ -3252,8 +3252,8 @@ ve();A();It();G();J();cn();fc();Vf();pn();qf();nx=["depth","stop"]});function Zf
         @change=${()=>o(e.name,t)} />
       ${n}</span
     >
-    <span class="settle-value">${Do(e,e[t])}</span>
-  </label>`}function Do({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
+    <span class="settle-value">${Fo(e,e[t])}</span>
+  </label>`}function Fo({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
 return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||n.punch_depth_mm===void 0?"":`\
 , depth ${g(w(n.punch_depth_mm,{digits:2}))}`;return`${g(S(n.set_angle_deg??null))}${s}`}var gc=f(()=>{y();A()});function Xf(e,t){return e.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
@@ -3265,9 +3265,9 @@ return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||
       ${e.settled_by?`Resolved by revision ${e.settled_by}`:oe(`/c/${t}/settle`,i`<a href="/c/${t}/settle">To resolve</a>`,
 "To resolve")}
     </h3>
-    <p class="more">${[fs(e),Ot(e)?`by ${Ot(e)}`:""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[gs(e),Ot(e)?`by ${Ot(e)}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
-      ${n.map(s=>i`<li>${s.label}: ${Do(s,s.before)} to ${Do(s,s.yours)}</li>`)}
+      ${n.map(s=>i`<li>${s.label}: ${Fo(s,s.before)} to ${Fo(s,s.yours)}</li>`)}
     </ul>
   </li>`}var Qf=f(()=>{y();is();ie();gc();ze()});function eg({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
@@ -3281,7 +3281,7 @@ return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||
     ${er(s)} ${We(s.checks,{quiet:!0})}
   </div>`}function hx(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
 !ut(e,n))return"had a setting beyond its tools";let s=g(w(n.punch_depth_mm,{digits:2}));return`set at ${g(S(n.
-set_angle_deg))}, depth ${s}`}var tg=f(()=>{y();xs();pn();Ln();A();G();ln()});var ng={};ne(ng,{show:()=>px});async function px(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Le(t));let n,
+set_angle_deg))}, depth ${s}`}var tg=f(()=>{y();Ss();pn();Ln();A();G();ln()});var ng={};ne(ng,{show:()=>px});async function px(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Le(t));let n,
 s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(mx(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${t}/${u}`,{signal:e.signal}),[h,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);s.revisions=h.body.revisions,s.proposals=p.body.proposals,s.silent=
@@ -3289,10 +3289,10 @@ bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${t}/${u}`,{signal:e.sig
 !!s.open){try{let{body:h}=await M("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
 h)}catch(h){s.open=0,ee(Z(h))}o()}},l=async c=>{s.busy=!0,o();try{n=await ux(n,c),ee(`Revision ${c} is back, a\
 s revision ${n.revision}.`),s.open=0,H(),await a()}catch(h){ee(h instanceof O&&h.status===412?"The card was ch\
-anged meanwhile. Look at the history again.":Z(h))}s.busy=!1,o()};ye(()=>n&&o(),e.signal);try{await mt(t,async c=>{
+anged meanwhile. Look at the history again.":Z(h))}s.busy=!1,o()};_e(()=>n&&o(),e.signal);try{await mt(t,async c=>{
 n=c,e.title(`${n.title||W(t)}: history`),s.waiting=(await bn(t).catch(()=>[])).filter(h=>h.kind==="trial"),o()},
-e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||_e(e,Qn(t,c))}}async function ux(e,t){let n=await Mt(
-e.code);return wa(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ue(),...R().name?{by:R().name}:
+e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||we(e,Qn(t,c))}}async function ux(e,t){let n=await Mt(
+e.code);return _a(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ue(),...R().name?{by:R().name}:
 {}})}function mx(e,t,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${W(e.code)}</a></p>
@@ -3345,11 +3345,11 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
     ${r?n.snapshot?eg(n.snapshot):i`<p>Fetching it…</p>`:d}
   </li>`}function $x(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
-      ${[...t.waiting].reverse().map(n=>Hs(n.body,{waiting:n}))}
-      ${[...e.trials].reverse().map(n=>Hs(n,{step:e.plan.steps[n.step-1]}))}
+      ${[...t.waiting].reverse().map(n=>Us(n.body,{waiting:n}))}
+      ${[...e.trials].reverse().map(n=>Us(n,{step:e.plan.steps[n.step-1]}))}
     </ol>
     ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:d}`}var sg=f(
-()=>{y();F();Ie();pe();lt();Pe();se();ve();It();G();ie();Qf();tg();pc();ze()});var og={};ne(og,{show:()=>bx});async function bx(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Le(t));let n,
+()=>{y();F();Ie();pe();lt();Pe();se();ve();It();G();ie();Qf();tg();pc();ze()});var og={};ne(og,{show:()=>bx});async function bx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Le(t));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{e.title(`${n.title||W(t)}: not\
 e`),e.render(_x(n,s,{draw:o,save:()=>wx(n,s,o,e.signal)}))};pt(()=>s.typed?"Leave without saving what you type\
 d?":null),await vt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
@@ -3357,7 +3357,7 @@ o(),e.ready())})}async function wx(e,t,n,s){if(t.sending)return;let[o,a]=[t.titl
 `
 `).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),rt(t.wrong);
 t.sending=!0,n();try{let{where:r}=await en(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,ee(Nr(r)),H(),
-s.aborted)return;be(r==="settle"&&xt(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
+s.aborted)return;$e(r==="settle"&&xt(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
 r instanceof O?r.errors:{},t.general=Z(r),t.sending=!1,n(),rt(t.wrong)}}function _x(e,t,{draw:n,save:s}){let o=a=>Object.
 assign(t,a,{typed:!0});return i`<form
     class="note-screen"
@@ -3383,10 +3383,10 @@ nswer.","The owner changes the rest of the card.")}
         ${t.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var ag=f(()=>{y();pe();F();tn();lt();Be();Me();ve();It();ie();J();Ds()});var rg={};ne(rg,{show:()=>yx});async function yx(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Le(t));let n,
+  </form>`}var ag=f(()=>{y();pe();F();tn();lt();Be();Me();ve();It();ie();J();Fs()});var rg={};ne(rg,{show:()=>yx});async function yx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Le(t));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{e.title(`${n.title||W(t)}: to resolve`),
 e.render(vx(n,s,c))},a=async h=>{if(!h||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=h,[s.proposal]=
-n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=rs(u,m,n),s.mine=!!(s.proposal&&await Ko(s.proposal.
+n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=rs(u,m,n),s.mine=!!(s.proposal&&await Yo(s.proposal.
 id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Fi(t).catch(
 ()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let h=await en(n,Jd(s.rows,s.chosen,
 n),{settles:[s.proposal.id],reason:"Resolved"});ee(Nr(h.where)),s.sending=!1,await r(),H()}catch(h){Object.assign(
@@ -3404,7 +3404,7 @@ h))}function vx(e,t,n){return i`<article class="settle" data-test="settle-screen
   </article>`}function kx(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,h=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":t.by?`${t.by} changed`:"Somebody changed"} this card
-      (${fs(t)}) while it was changed in the shop (revision ${e.revision},
+      (${gs(t)}) while it was changed in the shop (revision ${e.revision},
       ${ae(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}). Choose what holds. Both
       stay in the history.
     </p>
@@ -3429,17 +3429,17 @@ length,h=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:d}
       </button>
-    </div>`}var ig=f(()=>{y();F();is();pe();tn();lt();Pe();ve();It();Ds();gc();ze()});function lg(e,t){let{plan:n}=e,s=Cx(n.checks);return i`<article
+    </div>`}var ig=f(()=>{y();F();is();pe();tn();lt();Pe();ve();It();Fs();gc();ze()});function lg(e,t){let{plan:n}=e,s=Cx(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
     ${Sx(e,t)}
     <figure class="strip ${Fe(n)?"of-box":""}">
       <figcaption>
         Blank ${Dr(n.blank.length_mm)} × ${Dr(n.blank.width_mm)},
-        ${g(Js(n.blank.mass_kg))}.
+        ${g(Zs(n.blank.mass_kg))}.
         ${Fe(n)?xx(n):"Bend lines from the left end."}
       </figcaption>
-      ${Rs(n.blank,Fe(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
+      ${Bs(n.blank,Fe(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
     ${Tx(n)} ${Mx(e,s)} ${Bx(s)}
     <p class="last-line">
@@ -3525,10 +3525,10 @@ return e.tools.length?i`<table class="fetch">
       >
     </td>
     <td class="move">
-      ${Ss(t)}
+      ${Ts(t)}
       <span class="small"
         >${t.inside_face==="up"?"Top":"Bottom"} face
-        up${t.gauged_end?`, ${To(t,s)} to the gauge`:""}.</span
+        up${t.gauged_end?`, ${Mo(t,s)} to the gauge`:""}.</span
       >${wt(t,{short:!0})}
     </td>
     <td>${Px(n)}</td>
@@ -3563,25 +3563,25 @@ join(" ")}</b></div>`)}function Cx(e){let t=new Map;for(let n of $c)for(let s of
   </div>`}function Ix(e){return`${e[0].template} ${Nn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
 numbers:s})=>re(Ft(n,s[n]))))].join(" / ")).trim()}function Wx(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
 if(t===null&&e.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-d;return i`<b>${g(S(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Dr,$c,Rx,Dx,cg=f(()=>{y();xs();
-pn();at();dc();Ie();A();$t();G();Wn();Ts();ln();or();Bt();ze();Dr=e=>g({text:U(e),unit:C()});$c=us.filter(e=>e!==
+d;return i`<b>${g(S(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Dr,$c,Rx,Dx,cg=f(()=>{y();Ss();
+pn();at();dc();Ie();A();$t();G();Wn();Ms();ln();or();Bt();ze();Dr=e=>g({text:U(e),unit:C()});$c=us.filter(e=>e!==
 "ok");Rx=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));Dx=e=>e.fromTrial&&e.set_angle_deg!==
-null});function Gs(e){return Y({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(t){Dt({paper:t==="Letter"?"Letter":"A4"}),e()}})}function Vs(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+null});function Vs(e){return Y({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],
+change(t){Dt({paper:t==="Letter"?"Letter":"A4"}),e()}})}function zs(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${e}
   </button>`}function Fr(e,{lying:t=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
     <div class="paper ${R().paper.toLowerCase()} ${t?"lying":"upright"}" data-test="sheet">
       ${e}
     </div>
-  </div>`}var jr=f(()=>{y();se();J()});var dg={};ne(dg,{show:()=>Fx});async function Fx(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Le(t));let n,
+  </div>`}var jr=f(()=>{y();se();J()});var dg={};ne(dg,{show:()=>Fx});async function Fx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Le(t));let n,
 s=[],o=async()=>{s=(await Xt())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
-        <div class="paper-tools screen-only">${Gs(a)}${Vs("Print the card")}</div>
-        ${Fr(lg(n,hs(s,n.part.metal)),{about:"The card as it prints"})}`)}ye(()=>n&&a(),e.signal),document.addEventListener(
+        <div class="paper-tools screen-only">${Vs(a)}${zs("Print the card")}</div>
+        ${Fr(lg(n,hs(s,n.part.metal)),{about:"The card as it prints"})}`)}_e(()=>n&&a(),e.signal),document.addEventListener(
 "sync",o,{signal:e.signal}),await o(),await vt(e,r=>{n=r,a(),e.ready()})}var hg=f(()=>{y();pe();fe();se();It();
-cg();jr()});var ug={};ne(ug,{show:()=>jx});async function jx(e){let{code:t}=e.params;if(!me(t).whole)return _e(e,Le(t));let n=R().
+cg();jr()});var ug={};ne(ug,{show:()=>jx});async function jx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Le(t));let n=R().
 units,s=pg[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){e.title(`Label of ${o.title}`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${o.
 title}</a></p>
@@ -3684,7 +3684,7 @@ includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a
             <section class="panel">
               <h2>How</h2>
               ${Y({name:"size",label:"Label size",value:s,options:Ux,change:_=>u(()=>s=_)})}
-              ${Gs(()=>u(()=>{}))}
+              ${Vs(()=>u(()=>{}))}
               ${Y({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:_=>u(()=>o=
 _==="inch"?"inch":"mm")})}
               ${L({name:"skip",label:"Places used already",value:a,keys:"numeric",hint:"Counted along the rows\
@@ -3693,13 +3693,13 @@ _==="inch"?"inch":"mm")})}
           </div>
           <section class="sheets" aria-label="Sheets as they print">
             ${l.pages.length?i`<div class="buttons screen-only">
-                      ${Vs(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
+                      ${zs(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
                     ${l.pages.map(_=>Vx(_,l.pages.length,h))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}ye($,e.signal),$(),await p(),e.ready()}function Vx(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${R().
+        </div>`)}_e($,e.signal),$(),await p(),e.ready()}function Vx(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${R().
 paper.toLowerCase()}">
     <img src=${n("svg",e)} alt="Sheet ${e} of ${t} with labels" data-test="sheet-${e}" />
     <figcaption class="screen-only">
@@ -3783,11 +3783,11 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),h
           ${q({name:"metal",label:"Metal",value:n,options:t.map(({code:p,name:u})=>[p,u]),change:p=>{n=p,c()}})}
           ${L({name:"bend_length",label:"Checked at a bend length of",value:s,unit:C(),keys:"decimal",placeholder:C()===
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
-          ${Gs(h)} ${Vs("Print the chart")}
+          ${Vs(h)} ${zs("Print the chart")}
         </div>
         ${a?Yt(a):d}
-        ${o?Fr($g(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Oe("Working out the chart…")}`)}ye(h,e.
-signal),r(null,{now:!0})}var _g=f(()=>{y();F();fe();se();A();bg();J();ie();jr();Re();wo()});function yg(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+        ${o?Fr($g(o),{lying:!0,about:"Wall chart as it prints"}):a?d:Oe("Working out the chart…")}`)}_e(h,e.
+signal),r(null,{now:!0})}var _g=f(()=>{y();F();fe();se();A();bg();J();ie();jr();Re();_o()});function yg(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Press screens <span class="soft">${e.length}</span></h2>
     ${t?i`<p class="wrong" role="alert" data-test="bench-fault">${t}</p>`:d}
     ${e.length?i`<ul class="plain-list bench-list">
@@ -3845,7 +3845,7 @@ y();A();nn();at();bc=360,Gr=50;Ur=e=>g({text:U(e),unit:C()})});function xg(e,t){
           </a>
         </li>`)}
   </ul>`}var Sg=f(()=>{y();qr()});var Tg={};ne(Tg,{show:()=>n0});async function n0(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
-all([$a(e.signal),ce("punches",e.signal),ce("dies",e.signal),ce("holders",e.signal),ce("metals",e.signal),Un(e.
+all([ba(e.signal),ce("punches",e.signal),ce("dies",e.signal),ce("holders",e.signal),ce("metals",e.signal),Un(e.
 signal).catch(()=>null)]),c={benches:l,fault:""};async function h(u){let m=Gn(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A display that still shows it asks which press screen it is.`)){c.fault=
 "";try{await Ip(u.name)}catch($){c.fault=Z($)}c.benches=await Un(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
@@ -3922,13 +3922,13 @@ return oe("/chart",i`<section class="panel" data-test="panel-paper">
 code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...Og},layers:[]}),
 h()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():h()}
 async function h(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>r0)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Uo(
+try{if(a.size>r0)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Go(
 `/outlines/dxf?${i0(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
 t(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=Z(u),u instanceof O&&u.outline){let{code:m,layers:$}=u.outline;
 Object.assign(o,{fault:u.outline,code:m,layers:$.length?$:o.layers})}}o.busy=!1,n()}return{state:o,choose:l,set:c}}
 function i0(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
 [["kind",t],...n])}var Og,r0,Lg=f(()=>{F();Og={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
-o"},r0=2e6});async function zs(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
+o"},r0=2e6});async function qs(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>e.fromDraft(s.draft,s.kept??{}),a=()=>e.draw(s),r=()=>e.boxes.filter(({name:b,needed:_})=>_&&b in
 s.draft&&!s.draft[b].trim());function l(b,_){s.draft={...s.draft,[b]:_},delete s.wrong[b],pt(()=>"Leave withou\
 t saving what you typed?"),e.preview?.(o()),a()}async function c(b){let _=b?Object.fromEntries(r().map(({name:E})=>[
@@ -3942,7 +3942,7 @@ at you typed is still here.`]}function p(){Object.assign(s,{draft:e.toDraft(s.ke
 e.preview?.(o()),a()}let u=new Map;function m(b,_){let T=u.get(_)??Ag(b,{signal:t,show:a,took:E=>$(_,E)});return u.
 set(_,T),T}function $(b,{points_mm:_,height_mm:T}){b==="points_mm"&&s.draft.height_mm===""&&l("height_mm",z(T)),
 l(b,Uh(_))}return e.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(o()),takeOut:()=>c(
-null)}}var Kr=f(()=>{F();fe();Et();Lg();Be();A();Is();J()});function Jr(e,t,n){let s=[],{ask:o}=Nt(async(a,r)=>{let{body:l}=await M("POST","/outline",{body:{kind:e,...d0(
+null)}}var Kr=f(()=>{F();fe();Et();Lg();Be();A();Ws();J()});function Jr(e,t,n){let s=[],{ask:o}=Nt(async(a,r)=>{let{body:l}=await M("POST","/outline",{body:{kind:e,...d0(
 e,a)},signal:r});return l},({answer:a,error:r})=>{a&&(s=Eg(a));let l=r instanceof O&&r.outline?.lines_mm.some(
 c=>c.length>1)?r.outline:null;t({parts:s,checks:c0(a),wrong:r?h0(r):[],fault:l})},n);return a=>{l0(e,a)&&o(a)}}
 function l0(e,t){let n={punch:"punches",die:"dies",holder:"holders",press:"press"}[e];return sn(n).filter(({type:s,
@@ -3951,11 +3951,11 @@ shape!=="multi_v"||t.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_r
 ram:t,bed:n}){return[{name:"",ring:e},{name:"Ram",ring:t},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function d0(e,t){
 return e==="press"?On(t):{...On(t),code:t.code||"new"}}function h0(e){if(!(e instanceof O))return["The drawing\
  waits: the shop's server does not answer."];let t=[...new Set(Object.values(e.errors).flat())];return t.length?
-t:[e.message]}var Yr,c0,_c=f(()=>{F();fe();Et();wo();Yr=e=>({parts:Eg({...e,...e?.outlines_mm}),checks:[],wrong:[],
+t:[e.message]}var Yr,c0,_c=f(()=>{F();fe();Et();_o();Yr=e=>({parts:Eg({...e,...e?.outlines_mm}),checks:[],wrong:[],
 fault:null});c0=e=>(e?.checks??[]).filter(({code:t})=>!t.endsWith("rating-unknown"))});function Zr({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return L(
 {name:"code",label:"Code",value:e.draft.code,change:o=>t("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function Xr({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
-up, new plans no longer use this ${s}.`;return $e(le[n.kind])?i`<div role="alert">
+up, new plans no longer use this ${s}.`;return ge(le[n.kind])?i`<div role="alert">
       ${e.others.map(a=>i`<p class="wrong-line" data-test="not-saved">${a}</p>`)}
     </div>
     <div class="buttons">
@@ -3974,8 +3974,8 @@ up, new plans no longer use this ${s}.`;return $e(le[n.kind])?i`<div role="alert
               @click=${()=>confirm(o)&&t()}>
               Take it out…
             </button>`}
-    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var qs,
-Qr=f(()=>{y();fe();Me();J();qs=(e,t)=>$e(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
+    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Ks,
+Qr=f(()=>{y();fe();Me();J();Ks=(e,t)=>ge(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
         <fieldset class="only-read" disabled>${t}</fieldset>`});function Pg(e,t){if(!e?.systematic)return d;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
@@ -4029,7 +4029,7 @@ $),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
   </div>`}async function u0(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
 let{body:n}=await M("POST","/press/strip-test",{body:m0(e.typed)});e.found=n}catch(n){e.wrong=n instanceof O?n.
 errors:{},e.general=Z(n)}e.busy=!1,t()}}function m0(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of Ig)
-t[n]=te(e[n]??"");for(let[n]of Bg)t[n]=Io(e[n]??"");return t}var Rg,Bg,Ig,Dg=f(()=>{y();F();un();A();J();Rg=()=>({
+t[n]=te(e[n]??"");for(let[n]of Bg)t[n]=Wo(e[n]??"");return t}var Rg,Bg,Ig,Dg=f(()=>{y();F();un();A();J();Rg=()=>({
 typed:{},wrong:{},general:"",busy:!1,found:null}),Bg=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
 "Right"]],Ig=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
  alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s end","To the middle of the st\
@@ -4041,9 +4041,9 @@ length} ${s.length===1?"place":"places"} marked`;return i`<svg
     role="img"
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
-    ${t.map(m=>x`<path class="fault-line" d=${mo((p?[...m,m[0]]:m).map(h))}/>`)}
+    ${t.map(m=>x`<path class="fault-line" d=${fo((p?[...m,m[0]]:m).map(h))}/>`)}
     ${n.map(m=>f0(t[0],m,h))} ${s.map(m=>g0(h(m)))}
-  </svg>`}function f0(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return x`<path class="fault-edge" d=${mo([
+  </svg>`}function f0(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return x`<path class="fault-edge" d=${fo([
 s,o])}/>
     ${jg(s,t)}${jg(o,t%e.length+1)}`}var yc,vc,Fg,jg,g0,kc=f(()=>{y();nn();yc=360,vc=300,Fg=30;jg=([e,t],n)=>x`<text class="fault-number" x=${e} y=${-t-
 9} text-anchor="middle" font-size="19">${n}</text>`,g0=([e,t])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
@@ -4102,9 +4102,9 @@ l+1)),drop:()=>a(l)}))}
     </button>
   </div>`;function a(r){let l=Number(e.up||"1");t("openings",Ih(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
 max(l-1,1)))}}function v0(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,h]=[t+1,`openings.${t}`],p=b=>s[`${h}\
-.${b}`]??[],u=Object.keys($o).map(b=>`${h}.${b}`),m=Object.entries(s).filter(([b])=>(b===h||b.startsWith(`${h}\
-.`))&&!u.includes(b)).flatMap(([,b])=>b),$=(b,_,T,E="")=>L({name:`opening-${c}-${$o[b]}`,label:_,unit:T,placeholder:E,
-value:e[$o[b]],keys:b==="code"?"text":"decimal",change:N=>a({[$o[b]]:N}),wrong:p(b)});return i`<fieldset class="opening" data-test="opening-${c}">
+.${b}`]??[],u=Object.keys(bo).map(b=>`${h}.${b}`),m=Object.entries(s).filter(([b])=>(b===h||b.startsWith(`${h}\
+.`))&&!u.includes(b)).flatMap(([,b])=>b),$=(b,_,T,E="")=>L({name:`opening-${c}-${bo[b]}`,label:_,unit:T,placeholder:E,
+value:e[bo[b]],keys:b==="code"?"text":"decimal",change:N=>a({[bo[b]]:N}),wrong:p(b)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
       <label class="tick"
@@ -4164,7 +4164,7 @@ name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:qg(e),lines:l==="points"?7:2
 counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${re(Ft("counted_mm",n))} is counted with (common\
  practice).`),e==="rating"&&!s.trim()&&o.push(Fh),(e==="force"||e==="rating")&&o.push(O0(e,s)),e==="lengths"&&
 o.push(A0(s)),o.filter(Boolean).join(" ")}function O0(e,t){if(R().units==="inch")return"Short tons, of 2000 lb\
-; metric ones with a t.";let n=Zs(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";let s=Number(
+; metric ones with a t.";let n=Xs(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";let s=Number(
 n)*Hc;return`In metric tons: ${g(e==="force"?he(s):Ee(s))}.`}function A0(e){let t=e.split(/[,;\n]/).filter(n=>n.
 trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}var zg,Sc=f(()=>{y();kc();qr();se();Zi();A();G();Ug();
 J();Vg();zg=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:n});function Kg(e,t){return i`<section class="panel" id="zero" data-test="zero">
@@ -4181,14 +4181,14 @@ J();Vg();zg=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</di
         It is another press
       </button>
     </div>
-  </section>`}var Yg=f(()=>{y()});var Jg={};ne(Jg,{show:()=>L0});async function L0(e){let t=$e(le.press),s=(await ce("holders",e.signal)).items.
+  </section>`}var Yg=f(()=>{y()});var Jg={};ne(Jg,{show:()=>L0});async function L0(e){let t=ge(le.press),s=(await ce("holders",e.signal)).items.
 map(({code:T,name:E})=>[T,`${T}, ${E}`]),o=async T=>(await ce(T,e.signal)).items.flatMap(ul).map(({code:E,name:N})=>[
 E,N?`${E}, ${N}`:E]),a=Rg(),[r,l,c,h]=t?await Promise.all([Ng(e.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,u={before:null,after:null},m=null,$=await zs({async read(T){let E=await(t?ba:$a)(T);return p=
+null,[],[],[]],p=null,u={before:null,after:null},m=null,$=await qs({async read(T){let E=await(t?wa:ba)(T);return p=
 E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(T){let E=await fh(T,p);u.after=E.depth_zeroed_at},
 blank:{},boxes:sn("press"),toDraft:T=>Aa("press",T),fromDraft:(T,E)=>({...La("press",T,E),depth_zeroed_at:E?.depth_zeroed_at??
 null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:t?Jr("press",T=>{m=T,$.show()},e.signal):void 0,draw:()=>$&&
-_(),done(){ee(u.after===u.before?"The press is saved.":"The press is saved. Its error is measured anew."),be("\
+_(),done(){ee(u.after===u.before?"The press is saved.":"The press is saved. Its error is measured anew."),$e("\
 /shop")}},e.signal);e.title("The press"),t||(m=Yr($.state.kept));let b=(...T)=>{let E=new Date().toISOString();
 for(let N of T)$.state.kept[N]=E;$.save()};function _(){let{state:T,change:E,save:N}=$;e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>${T.kept?.name??"The press"}</h1>
@@ -4197,12 +4197,12 @@ for(let N of T)$.state.kept[N]=E;$.save()};function _(){let{state:T,change:E,sav
 figure from its own plate and manual."}
                 What is not on the plate may stay empty where the box says unknown.
               </p>`:d}
-        ${T.clash?Bs(T.clash,"press",{saveMine:N,takeTheirs:$.takeTheirs}):d}
+        ${T.clash?Is(T.clash,"press",{saveMine:N,takeTheirs:$.takeTheirs}):d}
         ${Pg(r,()=>b("gauge_zeroed_at"))}
         <form
           novalidate
           @submit=${v=>{v.preventDefault(),N()}}>
-          ${qs(le.press,ti({kind:"press",draft:T.draft,change:E,wrong:T.wrong,preview:m,reader:$.reader,options:{
+          ${Ks(le.press,ti({kind:"press",draft:T.draft,change:E,wrong:T.wrong,preview:m,reader:$.reader,options:{
 holder:s}}))}
           <div role="alert">
             ${T.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
@@ -4216,12 +4216,12 @@ holder:s}}))}
         </form>
         ${t&&T.kept?Wg(a,{metals:l,dies:c,punches:h},{draw:_,take:v=>E("deflection_mm",v)}):d}
         ${t&&T.kept?Kg(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):d}`)}_(),e.ready()}
-var Zg=f(()=>{y();fe();Et();Kr();lt();_c();Me();Be();Is();Qr();Cg();jn();Dg();Sc();Yg()});function Qg(e,t,n,s){let{angles:o,wrong:a}=Wo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Bn(
+var Zg=f(()=>{y();fe();Et();Kr();lt();_c();Me();Be();Ws();Qr();Cg();jn();Dg();Sc();Yg()});function Qg(e,t,n,s){let{angles:o,wrong:a}=Do(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h}=Bn(
 t),p={id:e,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:h,die:n.die,punch:n.punch,...o};p.set_angle_deg=
 s.set.trim()?N0(s.set,a):n.set_angle_deg;for(let[u,m]of E0)s[u].trim()&&(p[m]=te(s[u]));return s.lot.trim()&&(p.
 lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),R().name&&(p.by=R().name),{body:p,wrong:a}}function N0(e,t){
-let{angles:n}=Wo({...ni,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var ni,E0,Xg,e$=f(()=>{Pa();un();se();A();ni={...Bo,depth:"",flat:"",
+let{angles:n}=Do({...ni,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
+ in degrees, such as 88.5."]),n.measured_deg}var ni,E0,Xg,e$=f(()=>{Pa();un();se();A();ni={...Io,depth:"",flat:"",
 leftFlange:"",rightFlange:""},E0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
 eft_mm"],["rightFlange","flange_right_mm"],["radius","radius_mm"]],Xg=e=>Object.entries(e).some(([t,n])=>t!=="\
 places"&&t!=="lot"&&n.trim()!=="")});function s$(e,t){let n=Math.min((t$-2*n$-34)/e,170/t),[s,o]=[e*n,t*n],[a,r]=[n$+34,24],[l,c,h]=[a+s,r+o,a+s/2],
@@ -4249,7 +4249,7 @@ p=g(w(e,{digits:0})),u=g(w(t,{digits:0}));return i`<svg
       ${u}
     </text>
   </svg>`}var t$,n$,o$=f(()=>{y();A();t$=400,n$=30});function i$({before:e,after:t,points:n=[],size:s=1,words:o}){let a=[e.low,e.high,t.low,t.high,...n.map(p=>p.value)],
-[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=ks(r,l,{from:r$,to:a$-r$,size:s,most:5}),{at:h}=c;
+[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return d;let c=xs(r,l,{from:r$,to:a$-r$,size:s,most:5}),{at:h}=c;
 return i`<svg
     class="drawing band-picture"
     viewBox="0 0 ${a$} 112"
@@ -4350,8 +4350,8 @@ worst!=="stop"&&e.die&&e.punch,s=g(w(W0,{digits:0}));return i`${Da(e.checks)}
           ${qe("Angle to set",S(e.set_angle_deg),"set-angle")}
           ${qe("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
-        ${bs(e.first_hit)}
-        <div class="figures">${_o("Allow for",e)}</div>
+        ${ws(e.first_hit)}
+        <div class="figures">${yo("Allow for",e)}</div>
       </div>
       <div class="strip-pictures">
         ${s$(u$,e.bend_length_mm)}
@@ -4359,7 +4359,7 @@ worst!=="stop"&&e.die&&e.punch,s=g(w(W0,{digits:0}));return i`${Da(e.checks)}
 words:"The strip on the die before the bend"}):d}
       </div>
     </div>
-    ${_s(e.checks)} ${an(e.checks)}
+    ${ys(e.checks)} ${an(e.checks)}
     <div class="step-nav" role="group" aria-label="Test bend">
       <button type="button" class="button" data-test="back" @click=${()=>t("choose")}>Back</button>
       ${n?i`<button type="button" class="button next" data-test="next" @click=${()=>t("measure")}>
@@ -4418,10 +4418,10 @@ t if it was set as shown."})}
   </form>`}function y$({answer:e,form:t,busy:n},s,{again:o}){if(!e)return d;let a=s.find(({code:h})=>h===t.metal)?.
 name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed <small>${a}</small></h2>
     <div class=${e.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
-      ${e.said.map(h=>i`<p>${ge(h)}</p>`)}
+      ${e.said.map(h=>i`<p>${ye(h)}</p>`)}
     </div>
     ${r?d:i`<section class="panel urgent" data-test="teaches-nothing">
-            <p>${k("caution")} <b>Kept, but it does not count.</b> ${fo(c)}</p>
+            <p>${k("caution")} <b>Kept, but it does not count.</b> ${go(c)}</p>
             ${l?i`<p>
                     <a href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-confirm"
                       >Say that it was right, or wrong</a
@@ -4430,7 +4430,7 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
           </section>`}
     ${e.outliers.length?i`<section class="panel urgent" data-test="outliers">
             <h2>${k("caution","Odd one out")}</h2>
-            ${e.outliers.map(({said:h})=>i`<p>${fo(h)}</p>`)}
+            ${e.outliers.map(({said:h})=>i`<p>${go(h)}</p>`)}
             <p>
               Measured wrong? <a href="/shop/learned/${encodeURIComponent(t.metal)}">Forget it</a>, and the
               figures are as before.
@@ -4450,14 +4450,14 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
       <a class="button next" href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-learned"
         >Measured springback</a
       >
-    </div>`}var I0,u$,W0,f$,g$,$$,D0,v$=f(()=>{y();yo();o$();A();$t();J();fc();vo();G();Wn();Tc();cn();it();I0=
+    </div>`}var I0,u$,W0,f$,g$,$$,D0,v$=f(()=>{y();vo();o$();A();$t();J();fc();ko();G();Wn();Tc();cn();it();I0=
 [["choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],u$=300,W0=102,f$=e=>i`<ol class="stages" aria-label="Stages">
     ${I0.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
   </ol>`,g$=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:d,$$=e=>t=>{t.preventDefault(),
 e()};D0=({code:e,title:t,said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
     <a href="/c/${e}">
       <span class="lead">${t||e}</span> <span class="code">${e}</span>
-      <span class="more">${n.map(ge).join("; ")}</span>
+      <span class="more">${n.map(ye).join("; ")}</span>
     </a>
   </li>`});var k$={};ne(k$,{show:()=>j0});async function j0(e){e.title("Test bend"),e.render(Oe("Looking into the crib…"));
 let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await ce(b,e.signal)).items)),o=Ea(e.query);
@@ -4473,14 +4473,14 @@ g what you measured?":null);let r=()=>e.render(i`<article
         ${f$(a.stage)} ${l()}
       </article>`);function l(){let b={draw:r,go:c,choose:h,send:p,again:u};return a.stage==="bend"?w$(a,b):a.
 stage==="measure"?_$(a,b):a.stage==="taught"?y$(a,t,b):b$(a,{metals:t,dies:n,punches:s},b)}function c(b){Object.
-assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=bo(o);if(b.length)return m(
+assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function h(){let b=wo(o);if(b.length)return m(
 Object.fromEntries(b.map(_=>[_,F0[_]])));history.replaceState(null,"",`/shop/test-bend?${Na(o)}`),await $(async()=>{
 let _=await M("POST","/bend",{body:Bn(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:b,
 wrong:_}=Qg(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return m(_);await $(async()=>{let T=await M("POST",
 "/test-bends",{body:b,timeout:2e4});a.answer=T.body,c("taught"),H()})}function u(){Object.assign(a,{typed:{...ni,
 lot:a.typed.lot,places:a.typed.places},answer:null,id:Ue()}),h()}function m(b,_=""){Object.assign(a,{wrong:b,general:_}),
 r(),rt(b)}async function $(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(_){
-return e.signal.aborted?void 0:(a.busy=!1,m(_ instanceof O?_.errors:{},H0(_)))}a.busy=!1,r()}}ye(r,e.signal),r(),
+return e.signal.aborted?void 0:(a.busy=!1,m(_ instanceof O?_.errors:{},H0(_)))}a.busy=!1,r()}}_e(r,e.signal),r(),
 e.ready()}function H0(e){return e instanceof O?e.message:e instanceof j?"The shop’s server does not answer. Wh\
 at you typed stays here: try again.":String(e)}var F0,x$=f(()=>{y();F();Pa();fe();Pe();Be();se();ve();e$();A();
 J();Re();v$();F0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
@@ -4492,7 +4492,7 @@ e.apart)}>
     </h2>
     ${n?G0(n,s):d}
     ${n?oe("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):d}
-    ${e.said.map(a=>i`<p>${ge(a)}</p>`)}
+    ${e.said.map(a=>i`<p>${ye(a)}</p>`)}
     ${o?oe("/shop/test-bend",i`<p>
               <a class="button" data-test="to-strip" href=${V0(o)}>Bend this strip</a>
             </p>`):d}
@@ -4534,7 +4534,7 @@ let c=()=>e.render(i`<p class="crumb">
                   </ul>
                 </section>
               </div>`:xe("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),ye(c,e.signal),c(),e.ready()}function K0(e,t){let n=q0[e];return t.
+                cards count too.`)}`);await r(),_e(c,e.signal),c(),e.ready()}function K0(e,t){let n=q0[e];return t.
 length?`${n} ${t.length===1?"One card":`${t.length} cards`} would now plan differently: ${t.map(({title:s,code:o})=>s||
 o).join(", ")}.`:n}function Y0(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}>
@@ -4542,7 +4542,7 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}
           ${g(w(t,{digits:2}))} over V
           ${g(w(n))}${s?i` <small>lot ${s}</small>`:d}
         </h2>
-        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${ge(c)}</p>`)}
+        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${ye(c)}</p>`)}
         ${o?i`<p data-test="factor">
                 The metal springs back <b>${Q(o.nominal,2)} times</b> as much as expected
                 (${Q(o.low,2)} to ${Q(o.high,2)}).
@@ -4565,7 +4565,7 @@ e.v_opening_mm?`V ${g(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_
       </p>
       <p class="more">${o.filter(Boolean).join(" · ")}</p>
       ${e.note?i`<p>${e.note}</p>`:d}
-      ${e.said.length?i`<p class=${e.asks?"":"more"} data-test="evidence-words">${fo(e.said)}</p>`:d}
+      ${e.said.length?i`<p class=${e.asks?"":"more"} data-test="evidence-words">${go(e.said)}</p>`:d}
     </div>
     <div class="evidence-marks">
       ${Z0(e).map(([a,r])=>B(`evidence.${a}`,i`<button
@@ -4579,7 +4579,7 @@ e.v_opening_mm?`V ${g(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_
     </div>
   </li>`}function Z0({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
 ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var q0,O$=f(()=>{y();F();fe();lt();se();ve();
-A();G();Tc();ie();T$();Re();ze();q0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var A$={};ne(A$,{show:()=>X0});async function X0(e){let t=fa(e.params.kind);if(!t)return e.title("Not here"),e.
+A();G();Tc();ie();T$();Re();ze();q0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var A$={};ne(A$,{show:()=>X0});async function X0(e){let t=ga(e.params.kind);if(!t)return e.title("Not here"),e.
 render(xe("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=Zt[t];
 e.title(s);let{items:a,kept:r}=await ce(t,e.signal),l=zr(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
@@ -4619,10 +4619,10 @@ d}`}function sS(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-
       <span class="fact"><span class="what">Gauge</span>${e.gauge_family??"none"}</span>
     </a>
   </li>`}var tS,L$=f(()=>{y();fe();A();G();ie();Re();qr();tS=e=>Math.max(...e)});function Oc(e,t){let n=t.params.tool===Mc,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
-isNew:n,code:s,async read(a){return o=await($e(le[e])?ga:ce)(e,a),o.items.find(r=>r.code===s)},async write(a){
+isNew:n,code:s,async read(a){return o=await(ge(le[e])?$a:ce)(e,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(h=>h.code!==s),l=o.items.findIndex(h=>h.code===s),c=a?[{...a,code:s??a.code}]:[];await mh(
-e,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){ee(a?`${a.name||s} is saved.`:`${s} is taken out.`),be(`\
-/shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Mc,E$=f(()=>{fe();lt();Me();Be();Mc="+"});async function N$(e,t){let n=await zs({...t,blank:{poisson:.3},boxes:oS,toDraft:o=>({code:String(o.code??""),...Gh(
+e,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){ee(a?`${a.name||s} is saved.`:`${s} is taken out.`),$e(`\
+/shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Mc,E$=f(()=>{fe();lt();Me();Be();Mc="+"});async function N$(e,t){let n=await qs({...t,blank:{poisson:.3},boxes:oS,toDraft:o=>({code:String(o.code??""),...Gh(
 o)}),fromDraft:o=>({...Vh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
 title("No such metal"),e.render(xe(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(t.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,h={})=>L({name:l,
@@ -4642,17 +4642,17 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});e.render(i
                     >Test bend</a
                   >`)}
               </div>`}
-        ${o.clash?Bs(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):d}
+        ${o.clash?Is(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):d}
         <form
           novalidate
           @submit=${l=>{l.preventDefault(),n.save()}}>
-          ${qs(le.metals,i`<section class="panel">
+          ${Ks(le.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
                   ${t.isNew?Zr(n,t):d} ${r("name","Name")}
                   ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:Eh,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
-                  ${gs.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
+                  ${$s.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
                 ${Dn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
@@ -4671,13 +4671,13 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...h});e.render(i
       ${q({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Lh.map(p=>[p,p]),change:c("sta\
 nding"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Ac,oS,P$=f(()=>{y();Et();fe();Kr();Vi();Qr();Is();G();J();ie();Re();Ac=[["low","Low"],["nom\
+  </fieldset>`}var Ac,oS,P$=f(()=>{y();Et();fe();Kr();Vi();Qr();Ws();G();J();ie();Re();Ac=[["low","Low"],["nom\
 inal","Nominal"],["high","High"]],oS=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},...gs,...Cn.flatMap(({name:e,label:t})=>[...Ac,["source","s\
-ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...Cn]});var C$={};ne(C$,{show:()=>iS});async function iS(e){let t=fa(e.params.kind);return t?e.params.tool===Mc&&!$e(le[t])?
-(e.title(`New ${Zt[t].one}`),e.render(ha(le[t])),e.ready()):t==="metals"?N$(e,Oc(t,e)):lS(e,t):(e.render(xe("N\
+Note"},{name:"gauge_family",label:"Gauge numbers"},...$s,...Cn.flatMap(({name:e,label:t})=>[...Ac,["source","s\
+ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...Cn]});var C$={};ne(C$,{show:()=>iS});async function iS(e){let t=ga(e.params.kind);return t?e.params.tool===Mc&&!ge(le[t])?
+(e.title(`New ${Zt[t].one}`),e.render(pa(le[t])),e.ready()):t==="metals"?N$(e,Oc(t,e)):lS(e,t):(e.render(xe("N\
 o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function lS(e,t){let n=Zt[t],s=Oc(
-t,e),o=$e(le[t]),a=null,r=await zs({...s,blank:rS[t],boxes:[{name:"code",label:"Code"},...sn(t)],toDraft:c=>({
+t,e),o=ge(le[t]),a=null,r=await qs({...s,blank:rS[t],boxes:[{name:"code",label:"Code"},...sn(t)],toDraft:c=>({
 code:String(c.code??""),...Aa(t,c)}),fromDraft:(c,h)=>({...La(t,c,h),code:c.code.trim()}),preview:o?Jr(n.one,c=>{
 a=c,r.show()},e.signal):void 0,draw:()=>r&&l()},e.signal);if(!r.state.kept&&!s.isNew)return e.title("Not in th\
 e crib"),e.render(xe(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${t}">${n.
@@ -4686,21 +4686,21 @@ let{state:c,change:h}=r;e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <
         <h1>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${c.kept?.name}</span>`}
         </h1>
-        ${c.clash?Bs(c.clash,n.one,{saveMine:r.save,takeTheirs:r.takeTheirs}):d}
+        ${c.clash?Is(c.clash,n.one,{saveMine:r.save,takeTheirs:r.takeTheirs}):d}
         <form
           novalidate
           @submit=${p=>{p.preventDefault(),r.save()}}>
-          ${qs(le[t],ti({kind:t,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Zr(
+          ${Ks(le[t],ti({kind:t,draft:c.draft,change:h,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Zr(
 r,s):d}))}
           ${Xr(r,s,n.one)}
-        </form>`)}l(),e.ready()}var rS,R$=f(()=>{y();fe();Et();Kr();E$();_c();Me();Is();Qr();ie();Re();Sc();P$();
+        </form>`)}l(),e.ready()}var rS,R$=f(()=>{y();fe();Et();Kr();E$();_c();Me();Ws();Qr();ie();Re();Sc();P$();
 rS={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
 wn",up:1},holders:{shape:"block",condition:"unknown"}}});var W$={};ne(W$,{show:()=>dS});async function dS(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
 open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(pS(n,o)),o=hS(n,s,
 t),[a,r,l]=await Promise.all([M("GET","/devices",{signal:t}),M("GET","/crew-options",{signal:t}),_n(t).then(({
 network:h})=>h?M("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
 joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,cS);t.addEventListener("abort",()=>clearInterval(
-c))}function hS(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=ea(r)}t()};
+c))}function hS(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=ta(r)}t()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;e.devices=a.body.devices;let r=e.offer&&e.devices.find(l=>!e.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(e,{came:r,offer:null,name:""}):e.offer&&Date.parse(e.offer.expires_at)<=
@@ -4840,13 +4840,13 @@ s,hint:"The owner sees this name in the list."})}
     </p>
   </div>`}async function vS(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
 is paired again.")&&await Nd()}async function kS(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Ed(e.
-code,e.name.trim()),H(),be(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-e,{asking:!1,fault:ea(n)}),t()}}var F$,H$=f(()=>{y();yn();Pe();Be();se();ve();G();J();Lc();Re();F$={revoked:"T\
+code,e.name.trim()),H(),$e(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
+e,{asking:!1,fault:ta(n)}),t()}}var F$,H$=f(()=>{y();yn();Pe();Be();se();ve();G();J();Lc();Re();F$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function U$({show:e,done:t,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
 async function l(c,h){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>SS)throw new Error(
-"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await Uo(`/import?${h}`,
+"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await Go(`/import?${h}`,
 o,"application/json",n,xS);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=TS(p)}s.busy="",e(),s.told?.imported&&
 t()}}return{state:s,choose:a,take:r}}function TS(e){if(!(e instanceof O))return[Z(e)];let t=Object.entries(e.errors).
 slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var xS,SS,G$=f(()=>{F();xS=3e5,SS=6e7});function q$({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
@@ -4967,8 +4967,8 @@ is no backup yet")}function IS(){return i`<section class="panel" data-test="pane
     <p class="hint">Paired devices are not in it.</p>
   </section>`}var NS,BS,J$=f(()=>{y();F();G$();ve();G();K$();ze();NS={night:"automatic","by-hand":"by hand",replaced:"\
 before it was replaced"};BS=e=>`${(e/1e6).toFixed(1)} MB`});async function Z$(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=po(await dt(l),[]);await en(c,la(as(e,["archived","se\
-ttings"]),c),{reason:"Restored from a device"}),await Sd(e),await Qo(t)}var X$=f(()=>{F();is();tn();Ce()});function Q$(e){return e.length?i`<section class="panel" data-test="lost">
+{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=uo(await dt(l),[]);await en(c,ca(as(e,["archived","se\
+ttings"]),c),{reason:"Restored from a device"}),await Sd(e),await ea(t)}var X$=f(()=>{F();is();tn();Ce()});function Q$(e){return e.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was restored from an earlier backup and does not know these cards. This device still has
@@ -4990,9 +4990,9 @@ ttings"]),c),{reason:"Restored from a device"}),await Sd(e),await Qo(t)}var X$=f
           </li>`)}
     </ul>
   </section>`:d}async function WS(e){try{await Z$(e),await H()}catch(t){ee(Z(t))}}async function DS(e){confirm(
-`Throw away the card ${W(e.code)}, ${e.title}? This device may have the only copy.`)&&(await Qo(e.code),await cs())}
+`Throw away the card ${W(e.code)}, ${e.title}? This device may have the only copy.`)&&(await ea(e.code),await cs())}
 var eb=f(()=>{y();F();pe();lt();X$();Ce();ve();ie()});var sb={};ne(sb,{show:()=>FS});async function FS(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Ut().catch(()=>[]),Ge().catch(()=>[]),Xo().catch(()=>[])]);t=
+async function n(){let[a,r,l]=await Promise.all([Ut().catch(()=>[]),Ge().catch(()=>[]),Qo().catch(()=>[])]);t=
 {...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:e.signal,
 timeout:4e3}).catch(()=>null);t={...t,total:a?.body?.total??null},o()}function o(){e.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
@@ -5037,7 +5037,7 @@ hat the history says who."})}`}function GS(e){return e.length?i`<ul class="waiti
               ${t.body.note?i`<br /><span class="soft">${t.body.note}</span>`:d}
             </p>
             ${t.refused?i`<p data-test="refused">
-                      ${k("caution","Refused")} ${t.missing?`${Ro(t)}.`:""}
+                      ${k("caution","Refused")} ${t.missing?`${Bo(t)}.`:""}
                       ${t.refused}
                     </p>
                     <div class="buttons">
@@ -5052,7 +5052,7 @@ hat the history says who."})}`}function GS(e){return e.length?i`<ul class="waiti
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
-                    ${Ro(t)}. It is sent when the shop's server
+                    ${Bo(t)}. It is sent when the shop's server
                     ${t.late?"takes it":"answers"}.
                   </p>`}
           </li>`)}
@@ -5064,7 +5064,7 @@ hat the history says who."})}`}function GS(e){return e.length?i`<ul class="waiti
     </p>`}function nb({kind:e,body:t}){if(e==="trial")return`${Wt(t)}, step ${t.step}`;if(e==="note")return"No\
 te";let n=Object.keys(t).filter(s=>s in tb).map(s=>tb[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
 was resolved"}async function VS(e){await gd(e.id),await H()}async function zS(e){confirm(`Throw away ${nb(e)} \
-on ${W(e.code)}? It cannot be brought back.`)&&(await Yo(e.id),await cs())}function qS({cards:e,total:t}){let{
+on ${W(e.code)}? It cannot be brought back.`)&&(await Jo(e.id),await cs())}function qS({cards:e,total:t}){let{
 reached:n,at:s}=Qe(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
@@ -5086,7 +5086,7 @@ r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:d}
     <button type="button" class="button" data-test="check-now" @click=${()=>H()}>Look again</button>`}var tb,ob=f(
-()=>{y();F();yn();pe();Pe();Me();se();Ce();ve();G();J();Lc();Ds();eb();un();ze();tb={title:"title",note:"note",
+()=>{y();F();yn();pe();Pe();Me();se();Ce();ve();G();J();Lc();Fs();eb();un();ze();tb={title:"title",note:"note",
 archived:"in use or archived",settings:"settings"}});yn();Ri();Be();var ab={home:()=>Promise.resolve().then(()=>(Ah(),Oh)),bend:()=>Promise.resolve().then(()=>(Np(),Ep)),bench:()=>Promise.resolve().then(()=>(Lu(),Au)),
 part:()=>Promise.resolve().then(()=>(Ym(),Km)),scan:()=>Promise.resolve().then(()=>($f(),gf)),card:()=>Promise.resolve().then(()=>(Ef(),Lf)),
 step:()=>Promise.resolve().then(()=>(Rf(),Cf)),trial:()=>Promise.resolve().then(()=>(Yf(),Kf)),history:()=>Promise.resolve().then(()=>(sg(),ng)),
@@ -5101,7 +5101,7 @@ atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&rb(t)
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(e){console.
 warn("The app could not be kept on this device:",e)}}function rb(e){ee("A newer Flangebook is here. It opens w\
 hen you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),e.postMessage("take over")}})}Ys();ye(()=>Ys());document.addEventListener("sync",()=>Kt());document.addEventListener("held",()=>Kt());document.
+reload(),{once:!0}),e.postMessage("take over")}})}Js();_e(()=>Js());document.addEventListener("sync",()=>Kt());document.addEventListener("held",()=>Kt());document.
 addEventListener("storage",e=>{Kt(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&Tt(),
 H())});document.addEventListener("turned-away",()=>{Kt(),document.documentElement.dataset.screen!=="pair"&&Tt()});
 document.addEventListener("rights",()=>{Gt()===null&&document.documentElement.dataset.screen!=="pair"&&hh()});

@@ -1,7 +1,7 @@
 // The boxes for tools asked for by name, folded away while none is, and why a step has the tools it has.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { toolsWords } from "../../app/forms/named_tools.js";
-import { sentence } from "../common/finding.js";
+import { sentenceOrWords } from "../common/finding.js";
 import { field } from "../common/field.js";
 import { wrongAt } from "../common/form_errors.js";
 
@@ -78,7 +78,7 @@ const codeList = (id, codes) =>
  * @param {{tools_reason?: string, tools_reason_said?: import("../common/finding.js").Said}} of a bend or a
  *   step
  */
-export const toolsReason = ({ tools_reason: reason, tools_reason_said: said }) =>
-  reason
-    ? html`<p class="tools-reason" data-test="tools-reason">${said ? sentence(said) : reason}</p>`
-    : nothing;
+export function toolsReason({ tools_reason, tools_reason_said }) {
+  const why = sentenceOrWords({ ...tools_reason_said, words: tools_reason });
+  return why ? html`<p class="tools-reason" data-test="tools-reason">${why}</p>` : nothing;
+}

@@ -92,9 +92,8 @@ def sentence_json(said: Sentence) -> JsonDict:
 
 
 def tools_reason_json(said: Sentence) -> JsonDict:
-    """Why the tools are unusual ones; empty words, and nothing apart, where they are not."""
-    apart = {"tools_reason_said": sentence_json(said)} if said.template else {}
-    return {"tools_reason": said.words, **apart}
+    """Why the tools are unusual ones; nothing where they are not."""
+    return {"tools_reason_said": sentence_json(said)} if said.template else {}
 
 
 def said_json(said: Iterable[Sentence]) -> JsonDict:

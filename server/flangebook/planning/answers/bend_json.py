@@ -193,7 +193,6 @@ def _option(one: Fit, rank: int, *, chosen: bool, why: Sentence) -> JsonDict:
         "level": one.level,
         "rank": rank,
         "chosen": chosen,
-        "reason": why.words,
         "reason_said": sentence_json(why),
         "tray": one.die.place.tray,
         "slot": one.die.place.slot,
