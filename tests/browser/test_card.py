@@ -6,6 +6,7 @@ import pytest
 from browsing import by_test, call, plain_angle, show, sideways, visit, wait_ready
 from playwright.sync_api import Locator, Page, expect
 
+CARD = "ZRA2CKX"
 MARKUP = "<img src=x onerror=\"document.title='broken in'\"><script>alert(1)</script> & co"
 
 
@@ -112,3 +113,27 @@ def test_a_card_says_when_a_fresh_plan_would_differ(wide: Page, shop_server):
 
 def page_tools(page: Page, code: str) -> Locator:
     return by_test(page, "tools").locator(f"[data-code='{code}']")
+
+
+def test_a_copy_is_a_new_card_and_the_first_one_stays(page: Page, shop_server):
+    """Its form begins as the card's part; a reload keeps what was typed since."""
+    before = call(f"{shop_server.url}/api/v1/cards/{CARD}")
+    show(page, f"{shop_server.url}/c/{CARD}", "card")
+    by_test(page, "copy").click()
+    wait_ready(page, "part")
+    expect(page.locator("#title")).to_have_value(f"Copy of {before['title']}")
+    page.locator("#title").fill("A longer one")
+    page.locator("#bend_length_mm").fill("480")
+    page.reload()
+    wait_ready(page, "part")
+    expect(page.locator("#title")).to_have_value("A longer one")
+    expect(by_test(page, "part")).to_have_attribute("data-busy", "false")
+    by_test(page, "save").click()
+    wait_ready(page, "card")
+    expect(by_test(page, "card-title")).to_have_text("A longer one")
+    code = page.url.rsplit("/", 1)[-1]
+    made = call(f"{shop_server.url}/api/v1/cards/{code}")
+    assert made["code"] != before["code"]
+    assert (made["revision"], made["part"]["bend_length_mm"]) == (1, 480)
+    assert made["part"]["flats_mm"] == before["part"]["flats_mm"]
+    assert call(f"{shop_server.url}/api/v1/cards/{CARD}")["etag"] == before["etag"]

@@ -185,7 +185,7 @@ def _whole_checks(
                 "unknown",
                 "blank-by-rule",
                 "Where no tools are chosen, the blank is counted with the inside radius of the "
-                "nominal V nearest to 8 t.",
+                "nominal V nearest to 8 times the thickness.",
                 "Plan again when the tools are entered: the blank will change.",
             )
         )

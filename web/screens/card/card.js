@@ -273,5 +273,6 @@ function links({ code }) {
     <a class="button" href="/c/${code}/label" data-test="label">Label</a>
     <a class="button" href="/c/${code}/print" data-test="print">Print</a>
     ${offer("cards.revise", html`<a class="button" href="/part?from=${code}" data-test="edit">Edit</a>`)}
+    ${offer("cards.create", html`<a class="button" href="/part?copy=${code}" data-test="copy">Copy</a>`)}
   </nav>`;
 }

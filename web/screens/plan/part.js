@@ -45,7 +45,9 @@ export async function show(visit) {
     readList("dies", visit.signal),
     readList("punches", visit.signal),
   ]);
-  const start = await startingPoint(from, metals, visit.signal);
+  const copied = from ? "" : plainCode(visit.query.get("copy") ?? "").slice(0, 7);
+  const begun = copied ? keptDraft("") : null;
+  const start = copied ? await copyOf(copied, visit.signal) : await startingPoint(from, metals, visit.signal);
   if (!from && visit.query.get("shape") === "box") start.form = asBox(start.form, true);
 
   const state = {
@@ -360,6 +362,15 @@ export async function show(visit) {
   }
 
   ask(true);
+  if (copied) {
+    // From here on it is a new part like any other: a reload finds what was typed.
+    history.replaceState(null, "", "/part");
+    state.kept = keepDraft("", { form: state.form, base: null, newCode: state.newCode });
+    if (begun) {
+      const back = () => change(begun.form);
+      notice("The copy took the place of a part you had begun.", { label: "Put it back", act: back });
+    }
+  }
   const asked = visit.query.get("order");
   if (asked) pinAsked(asked);
 }
@@ -402,4 +413,16 @@ async function startingPoint(from, metals, signal) {
   }
   if (draft) return { form: draft.form, base: draft.base, newCode: draft.newCode, card, restored: true };
   return { ...fresh(card, metals), newCode: newCode(), card, restored: false };
+}
+
+/**
+ * A new part that begins as another card's.
+ * @param {string} code
+ * @param {AbortSignal} signal
+ */
+async function copyOf(code, signal) {
+  const { part, note } = await fetchCard(code, signal);
+  const title = `Copy of ${part.title || displayCode(code)}`;
+  const form = formFromPart({ ...part, title }, note);
+  return { form, base: null, newCode: newCode(), card: null, restored: false };
 }

@@ -22,7 +22,8 @@ export function dieOptions(options, use) {
             aria-pressed=${option.chosen ? "true" : "false"}
             @click=${() => use(option.die)}>
             <span class="lead"
-              >${option.chosen ? "✓ " : ""}${option.die} <small>V ${fixed(option.v_over_t, 1)} t</small></span
+              >${option.chosen ? "✓ " : ""}${option.die}
+              <small>V ${fixed(option.v_over_t, 1)} × thickness</small></span
             >
             ${option.level === "ok" ? nothing : flag(option.level)}
             <span class="facts"> ${facts(option).map((one) => fact(...one))} </span>

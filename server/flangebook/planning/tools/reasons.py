@@ -31,7 +31,7 @@ def reason(mine: tuple[Merit, Fit], best: tuple[Merit, Fit], *, named: bool) -> 
 
 def _why_best(one: Fit) -> Sentence:
     asked = one.wanted.radius_mm
-    best = f"V is {tidy(one.v_over_t)} t, the nearest to 8 t with least against it"
+    best = f"V is {tidy(one.v_over_t)} × thickness, the closest to 8 × with least against it"
     if asked is None:
         return Sentence(f"{best}.")
     return Sentence(f"{best} and its radius nearest to the {{asked_mm}} asked for.",
@@ -75,7 +75,7 @@ def _radius(one: Fit) -> Sentence:
 def _range(one: Fit) -> Sentence:
     wide = one.v_over_t > PREFERRED_OVER_T
     side = "wide: longer flanges needed" if wide else "narrow: more force"
-    return Sentence(f"V is {tidy(one.v_over_t)} t, {side}; usual is 6 t to 12 t.")
+    return Sentence(f"V is {tidy(one.v_over_t)} × thickness, {side}; usual is 6 × to 12 ×.")
 
 
 def _load(one: Fit) -> Sentence:
@@ -92,7 +92,7 @@ def _unknown(one: Fit) -> Sentence:
 
 
 def _from_8t(one: Fit) -> Sentence:
-    return Sentence(f"V is {tidy(one.v_over_t)} t, further from 8 t.")
+    return Sentence(f"V is {tidy(one.v_over_t)} × thickness, further from 8 ×.")
 
 
 def _less_usual(_: Fit) -> Sentence:

@@ -104,7 +104,7 @@ def _usual_v(one: Fit) -> bool:
 
 
 def _v_words(one: Fit) -> Sentence:
-    return Sentence(f"V of {{v_mm}}, {tidy(one.v_over_t)} t", {"v_mm": one.die.v_opening_mm})
+    return Sentence(f"V of {{v_mm}}, {tidy(one.v_over_t)} × thickness", {"v_mm": one.die.v_opening_mm})
 
 
 def _doubt(tool: Die | Punch) -> str:
