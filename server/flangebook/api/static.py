@@ -131,9 +131,11 @@ def _names_a_file(path: str) -> bool:
     """Not the app's own path: which of those it knows, the app alone says.
 
     A tool's code may have a point in it, so only the endings of files that are served count.
+    The API's name in other letters is no path of the app.
     """
     asked = PurePosixPath(path)
-    return asked.suffix in _TYPES or any(part.startswith(".") for part in asked.parts)
+    hidden = any(part.startswith(".") for part in asked.parts)
+    return asked.suffix in _TYPES or hidden or "api" in (part.lower() for part in asked.parts[:2])
 
 
 def _sent(kept: _Kept) -> Response:
