@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import pytest
 from browsing import by_test, call, show, wait_ready
 from playwright.sync_api import Page, expect
@@ -82,8 +83,14 @@ def test_keeping_the_setting_makes_a_revision_and_the_step_says_so(
     page: Page, shop_server, code: str
 ):
     measure(page, f"{shop_server.url}/c/{code}/trial/1")
+    # The new setting is not dropped silently: keeping it is the main button, going on says so.
+    expect(by_test(page, "keep")).to_have_class(re.compile(r"\bnext\b"))
+    expect(by_test(page, "next")).not_to_have_class(re.compile(r"\bnext\b"))
+    expect(by_test(page, "next")).to_contain_text("not kept")
     by_test(page, "keep").click()
     expect(by_test(page, "kept")).to_contain_text("Revision 2")
+    expect(by_test(page, "next")).to_have_class(re.compile(r"\bnext\b"))
+    expect(by_test(page, "next")).not_to_contain_text("not kept")
     card = call(f"{shop_server.url}/api/v1/cards/{code}")
     assert card["revision"] == 2
     (setting,) = card["settings"]

@@ -18,7 +18,6 @@ import { setFigure } from "../step/setting.js";
  */
 export function nextSettingPanel(card, step, result, { again, keep }) {
   const setting = newSetting(result);
-  const last = step.number === card.plan.steps.length;
   return html`<div
     class="trial-result"
     data-test="trial-result"
@@ -51,14 +50,25 @@ export function nextSettingPanel(card, step, result, { again, keep }) {
       <button class="button" data-test="again" @click=${again}>Measure again</button>
       <a class="button" href="/c/${card.code}/step/${step.number}" data-test="back">Step ${step.number}</a>
       ${
-        last
-          ? html`<a class="button next" href="/c/${card.code}" data-test="next">Done: the card</a>`
-          : html`<a class="button next" href="/c/${card.code}/step/${step.number + 1}" data-test="next"
-              >Next: step ${step.number + 1}</a
-            >`
+        setting && result.kept !== "kept"
+          ? offer("cards.revise", goOn(card, step, "button", ", not kept"), goOn(card, step))
+          : goOn(card, step)
       }
     </nav>
   </div>`;
+}
+
+/**
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ * @param {string} [look] quiet while the new setting is neither kept nor left
+ * @param {string} [but]
+ */
+function goOn({ code, plan }, { number }, look = "button next", but = "") {
+  const last = number === plan.steps.length;
+  return html`<a class=${look} href=${last ? `/c/${code}` : `/c/${code}/step/${number + 1}`} data-test="next"
+    >${last ? `Done${but}: the card` : `Next${but}: step ${number + 1}`}</a
+  >`;
 }
 
 /**
@@ -128,7 +138,7 @@ function keeping(result, keep) {
     </p>`;
   }
   return html`<div class="buttons">
-      <button class="button" data-test="keep" ?disabled=${result.kept === "asking"} @click=${keep}>
+      <button class="button next wide" data-test="keep" ?disabled=${result.kept === "asking"} @click=${keep}>
         ${result.kept === "asking" ? "Keeping…" : "Keep this setting"}
       </button>
     </div>
