@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+
 import pytest
 from browsing import by_test, call, show, wait_ready
 from playwright.sync_api import Page, expect

@@ -104,7 +104,8 @@ def _usual_v(one: Fit) -> bool:
 
 
 def _v_words(one: Fit) -> Sentence:
-    return Sentence(f"V of {{v_mm}}, {tidy(one.v_over_t)} × thickness", {"v_mm": one.die.v_opening_mm})
+    ratio = tidy(one.v_over_t)
+    return Sentence(f"V of {{v_mm}}, {ratio} × thickness", {"v_mm": one.die.v_opening_mm})
 
 
 def _doubt(tool: Die | Punch) -> str:
