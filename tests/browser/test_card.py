@@ -137,3 +137,31 @@ def test_a_copy_is_a_new_card_and_the_first_one_stays(page: Page, shop_server):
     assert (made["revision"], made["part"]["bend_length_mm"]) == (1, 480)
     assert made["part"]["flats_mm"] == before["part"]["flats_mm"]
     assert call(f"{shop_server.url}/api/v1/cards/{CARD}")["etag"] == before["etag"]
+
+
+def test_a_card_is_archived_by_its_button_and_has_a_place(page: Page, own_server):
+    show(page, f"{own_server.url}/c/{CARD}", "card")
+    by_test(page, "archive").click()
+    expect(by_test(page, "archive")).to_have_text("Use again")
+    assert call(f"{own_server.url}/api/v1/cards/{CARD}")["archived"]
+    show(page, own_server.url, "home")
+    away = by_test(page, "archived")
+    away.locator("summary").click()
+    away.locator(f"[data-code={CARD}]").click()
+    wait_ready(page, "card")
+    by_test(page, "archive").click()
+    expect(by_test(page, "archive")).to_have_text("Archive")
+    assert not call(f"{own_server.url}/api/v1/cards/{CARD}")["archived"]
+    show(page, own_server.url, "home")
+    expect(by_test(page, "archived")).to_have_count(0)
+
+
+def test_a_card_is_found_by_its_thickness(phone: Page, shop_server):
+    show(phone, shop_server.url, "home")
+    by_test(phone, "search").fill("1.2 mm")
+    cards = by_test(phone, "cards").locator("[data-test=card]")
+    listed = call(f"{shop_server.url}/api/v1/cards?limit=200")["cards"]
+    right = {card["code"] for card in listed if card["thickness_mm"] == 1.2}
+    assert right
+    expect(cards).to_have_count(len(right))
+    assert {card.get_attribute("data-code") for card in cards.all()} == right

@@ -1,7 +1,7 @@
-var hb=Object.defineProperty;var g=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ne=(e,t)=>{for(var n in t)hb(e,n,{get:t[n],enumerable:!0})};function Xs(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Bc){let s=pb(
+var hb=Object.defineProperty;var g=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ne=(e,t)=>{for(var n in t)hb(e,n,{get:t[n],enumerable:!0})};function Xs(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Ic){let s=pb(
 n.path.split("/").filter(Boolean),t);if(s)return{route:n,params:s}}}function pb(e,t){if(e.length!==t.length)return;
 let n={};for(let[s,o]of e.entries()){if(!o.startsWith(":")){if(o!==t[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(
-t[s])}catch{return}}return n}var Bc,Ic,li=g(()=>{Bc=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
+t[s])}catch{return}}return n}var Ic,Wc,li=g(()=>{Ic=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
 ends.bend"},{name:"bench",path:"/bench",floor:!0},{name:"part",path:"/part",needs:"parts.plan"},{name:"scan",path:"\
 /scan",floor:!0},{name:"card",path:"/c/:code",floor:!0},{name:"step",path:"/c/:code/step/:step",floor:!0},{name:"\
 trial",path:"/c/:code/trial/:step",floor:!0,needs:"trials.keep"},{name:"history",path:"/c/:code/history"},{name:"\
@@ -11,100 +11,100 @@ cards.revise"},{name:"print",path:"/c/:code/print"},{name:"label",path:"/c/:code
 {name:"press",path:"/shop/press"},{name:"test-bend",path:"/shop/test-bend",floor:!0,needs:"evidence.keep"},{name:"\
 learned",path:"/shop/learned/:metal",needs:"evidence.learned"},{name:"tools",path:"/shop/:kind"},{name:"tool",
 path:"/shop/:kind/:tool"},{name:"crew",path:"/crew",needs:"crew.listed"},{name:"pair",path:"/pair"},{name:"cop\
-ies",path:"/copies",needs:"copies.listed"},{name:"settings",path:"/settings"}],Ic=e=>Bc.find(t=>t.name===e)});function ub(){try{let e=JSON.parse(localStorage.getItem(Dc)??"null");return e?.refused?e:Wc}catch{return Wc}}function Tt(e){
-let t=Xs(e.split("?")[0])?.route.needs;return!t||fe(t)}function jc({role:e,refused:t={}}){let n=JSON.stringify(
-{role:e,refused:t});if(n===JSON.stringify(ts))return!1;ts={role:e,refused:t};try{localStorage.setItem(Dc,n)}catch{}
-return!0}function Hc(e){e&&e!==ts.role&&document.dispatchEvent(new CustomEvent("other-role"))}var Dc,Wc,ts,ns,
-fe,Fc,Te=g(()=>{li();Dc="flangebook.rights",Wc={role:"owner",refused:{}},ts=ub();ns=()=>ts.role,fe=e=>!Object.
-hasOwn(ts.refused,e);Fc=e=>ts.refused[e]??"owner"});function mb(){try{return{...Uc,...JSON.parse(localStorage.getItem(Gc)??"{}")}}catch{return{...Uc}}}function R(){
-return fn}function Ft(e){fn={...fn,...e};try{localStorage.setItem(Gc,JSON.stringify(fn))}catch{}Qs();for(let t of ci)
-t(fn)}function we(e,t){ci.add(e),t?.addEventListener("abort",()=>ci.delete(e))}function Qs(){let e=Vc.matches?
-"shop":"day";document.documentElement.dataset.theme=fn.theme==="system"?e:fn.theme}var Gc,Uc,ci,fn,Vc,se=g(()=>{
-Gc="flangebook.settings",Uc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},ci=new Set,fn=mb();
-Vc=matchMedia("(prefers-color-scheme: dark)");Vc.addEventListener("change",Qs)});function ee(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
+ies",path:"/copies",needs:"copies.listed"},{name:"settings",path:"/settings"}],Wc=e=>Ic.find(t=>t.name===e)});function ub(){try{let e=JSON.parse(localStorage.getItem(Fc)??"null");return e?.refused?e:Dc}catch{return Dc}}function Mt(e){
+let t=Xs(e.split("?")[0])?.route.needs;return!t||fe(t)}function Hc({role:e,refused:t={}}){let n=JSON.stringify(
+{role:e,refused:t});if(n===JSON.stringify(ns))return!1;ns={role:e,refused:t};try{localStorage.setItem(Fc,n)}catch{}
+return!0}function Uc(e){e&&e!==ns.role&&document.dispatchEvent(new CustomEvent("other-role"))}var Fc,Dc,ns,ss,
+fe,jc,Te=g(()=>{li();Fc="flangebook.rights",Dc={role:"owner",refused:{}},ns=ub();ss=()=>ns.role,fe=e=>!Object.
+hasOwn(ns.refused,e);jc=e=>ns.refused[e]??"owner"});function mb(){try{return{...Gc,...JSON.parse(localStorage.getItem(Vc)??"{}")}}catch{return{...Gc}}}function R(){
+return fn}function jt(e){fn={...fn,...e};try{localStorage.setItem(Vc,JSON.stringify(fn))}catch{}Qs();for(let t of ci)
+t(fn)}function we(e,t){ci.add(e),t?.addEventListener("abort",()=>ci.delete(e))}function Qs(){let e=zc.matches?
+"shop":"day";document.documentElement.dataset.theme=fn.theme==="system"?e:fn.theme}var Vc,Gc,ci,fn,zc,se=g(()=>{
+Vc="flangebook.settings",Gc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},ci=new Set,fn=mb();
+zc=matchMedia("(prefers-color-scheme: dark)");zc.addEventListener("change",Qs)});function ee(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
 return e==null?{text:"–",unit:""}:je()?R().inches==="fraction"?{text:gb(e/Ye),unit:"in"}:{text:ee(e/Ye,(t.digits??
 1)+2),unit:"in"}:{text:ee(e,t.digits??1),unit:"mm"}}function gb(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(t/64),a=e<0&&t>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
  `:""}${n}/${s}`}function de(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=je()?e/Ho:e,s=Math.abs(
-n)<10?1:0;return{text:ee(t?Kc(n,s):n,s),unit:je()?"tons":"kN"}}function Ee(e,{up:t=!1}={}){if(e==null)return{text:"\
-–",unit:""};let n=je()?e/Ho*qc:e,s=Math.abs(n)<20?1:0;return{text:ee(t?Kc(n,s):n,s),unit:je()?"tons/ft":"kN/\
-m"}}function Kc(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function S(e,t=1){return e==null?{text:"–",unit:""}:
+n)<10?1:0;return{text:ee(t?Yc(n,s):n,s),unit:je()?"tons":"kN"}}function Ee(e,{up:t=!1}={}){if(e==null)return{text:"\
+–",unit:""};let n=je()?e/Ho*Kc:e,s=Math.abs(n)<20?1:0;return{text:ee(t?Yc(n,s):n,s),unit:je()?"tons/ft":"kN/\
+m"}}function Yc(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function S(e,t=1){return e==null?{text:"–",unit:""}:
 {text:ee(e,t),unit:"°"}}function eo(e){if(e==null)return{text:"–",unit:""};let t=je()?e/fb:e;return{text:ee(
-t,t<10?2:1),unit:je()?"lb":"kg"}}function jt(e,t){if(/_(low|high)$/.test(e))return jt(e.replace(/_(low|high)$/,
+t,t<10?2:1),unit:je()?"lb":"kg"}}function Ht(e,t){if(/_(low|high)$/.test(e))return Ht(e.replace(/_(low|high)$/,
 ""),t);if(e.endsWith("_kn_per_m"))return Ee(t);if(e.endsWith("_mm_s")){let s=w(t,{digits:0});return{text:s.text,
 unit:`${s.unit}/s`}}if(e.endsWith("_mm"))return w(t,{digits:Math.abs(t)<10?2:1});if(e.endsWith("_kn"))return de(
 t);if(e.endsWith("_deg"))return S(t);if(e.endsWith("_kg"))return eo(t);if(e.endsWith("_percent"))return{text:ee(
 t,0),unit:"%"};let n=Math.abs(t)<10?100:Math.abs(t)<100?10:1;return{text:String(Math.round(t*n)/n),unit:""}}function $(e){
 return e.unit==="°"?`${e.text}°`:`${e.text} ${e.unit}`.trim()}function re({text:e,unit:t}){return $({text:t===
 "in"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:t})}function He(e,t){return e.replace(/\{(\w+)\}/g,
-(n,s)=>s in t?re(jt(s,t[s])):n)}function Ht(){return je()?{unit:"tons",size:Ho}:{unit:"kN",size:1}}function gn(){
-return je()?{unit:"tons/ft",size:Ho/qc}:{unit:"kN/m",size:1}}function di(e,{size:t}){return e==null?"":String(
-t===1?e:Number((e/t).toFixed(4)))}function to(e,{unit:t}){let n=Uo(e);return Yc.test(n)?`${n} ${t}`.replace(" \
+(n,s)=>s in t?re(Ht(s,t[s])):n)}function Ut(){return je()?{unit:"tons",size:Ho}:{unit:"kN",size:1}}function gn(){
+return je()?{unit:"tons/ft",size:Ho/Kc}:{unit:"kN/m",size:1}}function di(e,{size:t}){return e==null?"":String(
+t===1?e:Number((e/t).toFixed(4)))}function to(e,{unit:t}){let n=Uo(e);return Jc.test(n)?`${n} ${t}`.replace(" \
 tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?a.includes("ft"):je();
-return`${o}${r?"short tons":"t"}${a}`})}function C(){return je()?"in":"mm"}function te(e,t=C()){let n=Uo(e);return Yc.
-test(n)||t==="in"&&Zc.test(n)?`${n} ${t}`:n}function Uo(e){let t=e.trim();return Jc.test(t)?t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,
-"$1.$2")}function Xc(e,t=C()){let n=e.trim(),[,s,o,a]=Jc.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].
-map(l=>a?`${l} ${a}`:l):t==="mm"&&Zc.test(n)?[`${n} in`]:[]}function Qc(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.
+return`${o}${r?"short tons":"t"}${a}`})}function C(){return je()?"in":"mm"}function te(e,t=C()){let n=Uo(e);return Jc.
+test(n)||t==="in"&&Xc.test(n)?`${n} ${t}`:n}function Uo(e){let t=e.trim();return Zc.test(t)?t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,
+"$1.$2")}function Qc(e,t=C()){let n=e.trim(),[,s,o,a]=Zc.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].
+map(l=>a?`${l} ${a}`:l):t==="mm"&&Xc.test(n)?[`${n} in`]:[]}function ed(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.
 exec(e??"")??[];return t?Number(t)*(n==="in"?Ye:1):null}function z(e){if(e==null)return"";let t=je()?e/Ye:e;return String(
-Number(t.toFixed(je()?4:3)))}var Ye,Ho,zc,fb,qc,je,Yc,Jc,Zc,A=g(()=>{se();Ye=25.4,Ho=8.896443230521,zc=9.80665,
-fb=.45359237,qc=.3048,je=()=>R().units==="inch";Yc=/^[+-]?(\d+\.?\d*|\.\d+)$/,Jc=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,
-Zc=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function M(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return ed(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Go(e,t,n,s,o=2e4){
-return ed("POST",e,t,{type:n,signal:s,timeout:o})}async function ed(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
+Number(t.toFixed(je()?4:3)))}var Ye,Ho,qc,fb,Kc,je,Jc,Zc,Xc,A=g(()=>{se();Ye=25.4,Ho=8.896443230521,qc=9.80665,
+fb=.45359237,Kc=.3048,je=()=>R().units==="inch";Jc=/^[+-]?(\d+\.?\d*|\.\d+)$/,Zc=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,
+Xc=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function M(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
+return td(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Go(e,t,n,s,o=2e4){
+return td("POST",e,t,{type:n,signal:s,timeout:o})}async function td(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let d=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${t}`,{method:e,headers:c,body:n,signal:r?AbortSignal.
-any([r,d]):d,cache:"no-store"})}catch(b){throw r?.aborted?b:new j}if(Hc(u.headers.get("Flangebook-Role")),!u.ok&&
+any([r,d]):d,cache:"no-store"})}catch(b){throw r?.aborted?b:new H}if(Uc(u.headers.get("Flangebook-Role")),!u.ok&&
 u.status!==304)throw await hi(u,p);let m=$b.includes(u.status)?null:await bb(u,r);return{status:u.status,body:m,
 etag:u.headers.get("ETag"),at:yb(u)}}async function bb(e,t){try{return await e.json()}catch(n){throw t?.aborted?
-n:new j}}async function hi(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new j;let s=new O(
+n:new H}}async function hi(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new H;let s=new O(
 n);return wb(s,t),s}function wb({status:e,errors:t},n){e===401&&t.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:t.pairing[0],asked:n}})),e===403&&t.role&&document.dispatchEvent(new CustomEvent("ot\
-her-role"))}async function td(e,t,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
+her-role"))}async function nd(e,t,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${e}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
 any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await hi(c);for await(let d of _b(c.body,l)){let p=JSON.
-parse(d);if(p.problem)throw new O(p.problem);if(!p.progress)return p;s(p.progress)}throw new j}catch(c){throw n.
-aborted||c instanceof O?c:new j}finally{clearTimeout(r)}}async function*_b(e,t){let n=e.pipeThrough(new TextDecoderStream).
+parse(d);if(p.problem)throw new O(p.problem);if(!p.progress)return p;s(p.progress)}throw new H}catch(c){throw n.
+aborted||c instanceof O?c:new H}finally{clearTimeout(r)}}async function*_b(e,t){let n=e.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;t();let r=(s+a).split(`
-`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function nd(e,t,n){let s;try{let a=await fetch(`/a\
+`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function sd(e,t,n){let s;try{let a=await fetch(`/a\
 pi/v1${e}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await hi(a);s=await a.blob()}catch(a){throw a instanceof O?a:new j}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await hi(a);s=await a.blob()}catch(a){throw a instanceof O?a:new H}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var O,j,Z,$b,yb,F=g(()=>{Te();A();O=class extends Error{constructor(t){let n=t.said?He(t.said.template,
+o.href),1e4)}var O,H,Y,$b,yb,F=g(()=>{Te();A();O=class extends Error{constructor(t){let n=t.said?He(t.said.template,
 t.said.numbers):"";if(super(n||t.detail||t.title),this.status=t.status,this.title=t.title,this.errors=t.errors??
-{},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},j=class extends Error{constructor(){
-super("The shop's server does not answer.")}},Z=e=>e instanceof Error?e.message:String(e);$b=[204,304];yb=e=>new Date(
-e.headers.get("Date")??Date.now()).toISOString()});function vb(){return sd||(sd=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function kb(){return od||
-(od=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function xb(e){let t=new Promise(
+{},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},H=class extends Error{constructor(){
+super("The shop's server does not answer.")}},Y=e=>e instanceof Error?e.message:String(e);$b=[204,304];yb=e=>new Date(
+e.headers.get("Date")??Date.now()).toISOString()});function vb(){return od||(od=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function kb(){return ad||
+(ad=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function xb(e){let t=new Promise(
 (n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n($n(e.result)),
 o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return Vo.set(t,e),
 t}function Sb(e){if(fi.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
 e.removeEventListener("error",r),e.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(e.error||new DOMException(
 "AbortError","AbortError")),o()};e.addEventListener("complete",a),e.addEventListener("error",r),e.addEventListener(
-"abort",r)});fi.set(e,t)}function ld(e){gi=e(gi)}function Tb(e){return kb().includes(e)?function(...t){return e.
+"abort",r)});fi.set(e,t)}function cd(e){gi=e(gi)}function Tb(e){return kb().includes(e)?function(...t){return e.
 apply($i(this),t),$n(this.request)}:function(...t){return $n(e.apply($i(this),t))}}function Mb(e){return typeof e==
 "function"?Tb(e):(e instanceof IDBTransaction&&Sb(e),mi(e,vb())?new Proxy(e,gi):e)}function $n(e){if(e instanceof
 IDBRequest)return xb(e);if(pi.has(e))return pi.get(e);let t=Mb(e);return Object.is(t,e)||(pi.set(e,t),Vo.set(t,
-e)),t}function cd(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=$n(r);return s&&
+e)),t}function dd(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=$n(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s($n(r.result),c.oldVersion,c.newVersion,$n(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
-"versionchange",d=>o(d.oldVersion,d.newVersion,d))}).catch(()=>{}),l}function ad(e,t){if(!(e instanceof IDBDatabase&&
+"versionchange",d=>o(d.oldVersion,d.newVersion,d))}).catch(()=>{}),l}function rd(e,t){if(!(e instanceof IDBDatabase&&
 !(t in e)&&typeof t=="string"))return;if(ui[t])return ui[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=Ab.includes(
 n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||Ob.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),d=c.store;return s&&(d=d.index(l.shift())),(await Promise.all([d[n](...l),
 o&&c.done]))[0]};return ui[t]=a}async function*Nb(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
-...e)),!t)return;t=t;let n=new Proxy(t,Eb);for(dd.set(n,t),Vo.set(n,$i(t));t;)yield n,t=await(bi.get(n)||t.continue()),
-bi.delete(n)}function id(e,t){return t===Symbol.asyncIterator&&mi(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
-"iterate"&&mi(e,[IDBIndex,IDBObjectStore])}var mi,sd,od,fi,pi,Vo,gi,$i,Ob,Ab,ui,Lb,rd,bi,dd,Eb,hd=g(()=>{mi=(e,t)=>t.
+...e)),!t)return;t=t;let n=new Proxy(t,Eb);for(hd.set(n,t),Vo.set(n,$i(t));t;)yield n,t=await(bi.get(n)||t.continue()),
+bi.delete(n)}function ld(e,t){return t===Symbol.asyncIterator&&mi(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
+"iterate"&&mi(e,[IDBIndex,IDBObjectStore])}var mi,od,ad,fi,pi,Vo,gi,$i,Ob,Ab,ui,Lb,id,bi,hd,Eb,pd=g(()=>{mi=(e,t)=>t.
 some(n=>e instanceof n);fi=new WeakMap,pi=new WeakMap,Vo=new WeakMap;gi={get(e,t,n){if(e instanceof IDBTransaction){
 if(t==="done")return fi.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return $n(e[t])},set(e,t,n){return e[t]=n,!0},has(e,t){return e instanceof IDBTransaction&&(t==="done"||t==="s\
 tore")?!0:t in e}};$i=e=>Vo.get(e);Ob=["get","getKey","getAll","getAllKeys","count"],Ab=["put","add","delete",
-"clear"],ui={};ld(e=>({...e,get:(t,n,s)=>ad(t,n)||e.get(t,n,s),has:(t,n)=>!!ad(t,n)||e.has(t,n)}));Lb=["advanc\
-e","continue","continuePrimaryKey"],rd={},bi=new WeakMap,dd=new WeakMap,Eb={get(e,t){if(!Lb.includes(t))return e[t];
-let n=rd[t];return n||(n=rd[t]=function(...s){bi.set(this,dd.get(this)[t](...s))}),n}};ld(e=>({...e,get(t,n,s){
-return id(t,n)?Nb:e.get(t,n,s)},has(t,n){return id(t,n)||e.has(t,n)}}))});function wi(){return ss??=cd("flangebook",Pb,{upgrade:(e,t,n,s)=>Rb(e,t,s),blocking:Cb,terminated:_i}).catch(e=>{
-throw ss=void 0,e}),ss}function _i(){ss=void 0}async function Cb(){(await ss)?.close(),ss=void 0}async function Rb(e,t,n){
+"clear"],ui={};cd(e=>({...e,get:(t,n,s)=>rd(t,n)||e.get(t,n,s),has:(t,n)=>!!rd(t,n)||e.has(t,n)}));Lb=["advanc\
+e","continue","continuePrimaryKey"],id={},bi=new WeakMap,hd=new WeakMap,Eb={get(e,t){if(!Lb.includes(t))return e[t];
+let n=id[t];return n||(n=id[t]=function(...s){bi.set(this,hd.get(this)[t](...s))}),n}};cd(e=>({...e,get(t,n,s){
+return ld(t,n)?Nb:e.get(t,n,s)},has(t,n){return ld(t,n)||e.has(t,n)}}))});function wi(){return os??=dd("flangebook",Pb,{upgrade:(e,t,n,s)=>Rb(e,t,s),blocking:Cb,terminated:_i}).catch(e=>{
+throw os=void 0,e}),os}function _i(){os=void 0}async function Cb(){(await os)?.close(),os=void 0}async function Rb(e,t,n){
 t<1&&(e.createObjectStore("cards",{keyPath:"code"}),e.createObjectStore("list",{keyPath:"code"}),e.createObjectStore(
 "meta"),e.createObjectStore("outbox",{keyPath:"id"})),t<2&&(e.createObjectStore("sent",{keyPath:"id"}),e.createObjectStore(
 "lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),t===1&&await Bb(n))}async function Bb(e){
@@ -112,122 +112,122 @@ let t=e.objectStore("outbox"),s=(await t.getAll()).sort((a,r)=>a.queued_at<r.que
 ...r}of s)t.put({...r,kind:"trial",body:a,number:++o});e.objectStore("meta").put(o,"number"),e.objectStore("me\
 ta").delete("cursor")}function Ib(e){return e instanceof DOMException?e.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":e instanceof
-Error?e.message:String(e)}var Pb,ss,zo,yi=g(()=>{hd();Pb=2;zo=class extends Error{constructor(t){super(Ib(t))}}});async function os(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var qo=g(()=>{});function Ze(e,t){return fd(ud,n=>md(e,"readonly",{},t,n))}function Ne(e,t,{patience:n=ud,durability:s="relaxed"}={}){
-return fd(n,o=>os("writer",n/2,()=>md(e,"readwrite",{durability:s},t,o)))}async function md(e,t,n,s,o){let a=await Fb(
+Error?e.message:String(e)}var Pb,os,zo,yi=g(()=>{pd();Pb=2;zo=class extends Error{constructor(t){super(Ib(t))}}});async function as(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var qo=g(()=>{});function Ze(e,t){return gd(md,n=>fd(e,"readonly",{},t,n))}function Ne(e,t,{patience:n=md,durability:s="relaxed"}={}){
+return gd(n,o=>as("writer",n/2,()=>fd(e,"readwrite",{durability:s},t,o)))}async function fd(e,t,n,s,o){let a=await Fb(
 e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Ko.add(a),a.done.catch(()=>{}).finally(
 ()=>Ko.delete(a));try{let r=await s(Db(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ki(
 a),a.error??r}}async function Fb(e,t,n){try{return(await wi()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
 s.name==="InvalidStateError"))throw s;return _i(),(await wi()).transaction(e,t,n)}}function ki(e){try{e.abort()}catch{}}
-async function fd(e,t){let n={now:!0},s=t(n);s.then(()=>gd(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
+async function gd(e,t){let n={now:!0},s=t(n);s.then(()=>$d(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
 ()=>l(new Je),bn?Wb:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof Je&&jb(n),r}finally{
-clearTimeout(o)}}function jb(e){e.now=!1,e.transaction?.mode==="readwrite"&&ki(e.transaction),gd(!0)}function gd(e){
+clearTimeout(o)}}function jb(e){e.now=!1,e.transaction?.mode==="readwrite"&&ki(e.transaction),$d(!0)}function $d(e){
 e!==bn&&(bn=e,document.documentElement.dataset.storage=bn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:bn}})))}var ud,Wb,Je,Ko,bn,vi,no,Db,pd,Ut=g(()=>{yi();qo();ud=1e3,Wb=100,Je=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Ko=new Set,bn=!1,vi=!1,no=()=>bn;Db=e=>({store:pd(e.objectStore(
-e.objectStoreNames[0])),objectStore:t=>pd(e.objectStore(t))}),pd=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
+"storage",{detail:{silent:bn}})))}var md,Wb,Je,Ko,bn,vi,no,Db,ud,Gt=g(()=>{yi();qo();md=1e3,Wb=100,Je=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Ko=new Set,bn=!1,vi=!1,no=()=>bn;Db=e=>({store:ud(e.objectStore(
+e.objectStoreNames[0])),objectStore:t=>ud(e.objectStore(t))}),ud=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
 tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{vi||=Ko.size>
 0;for(let e of Ko)ki(e)});addEventListener("pageshow",e=>{e.persisted&&vi&&document.dispatchEvent(new CustomEvent(
 "storage",{detail:{silent:bn}})),vi=!1})});function Ue(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
 return e[6]=e[6]&15|64,e[8]=e[8]&63|128,[...e].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function bd(e){try{return await Ne(["outbox","meta"],t=>Gb(t,e),$d)}catch(t){throw new zo(
+"$1-$2-$3-$4-$5")}async function wd(e){try{return await Ne(["outbox","meta"],t=>Gb(t,e),bd)}catch(t){throw new zo(
 t)}}async function Gb(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
 xi).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
-return s.put(a,"number"),n.put(r),r}async function wd(){return Ne("meta",async({store:e})=>{let t=(await e.get(
+return s.put(a,"number"),n.put(r),r}async function _d(){return Ne("meta",async({store:e})=>{let t=(await e.get(
 "number")??0)+1;return e.put(t,"number"),t})}async function Ge(){return(await Ze("outbox",({store:e})=>e.getAll())).
 sort(xi)}async function wn(e){return(await Ge()).filter(t=>t.code===e)}async function so(e){return Ze("outbox",
 ({store:t})=>t.get(e))}async function Yo(e){return Ze("sent",({store:t})=>t.get(e))}async function _n(e,t){await Ne(
-"outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},$d)}async function Jo(e){let t=await so(
+"outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},bd)}async function Jo(e){let t=await so(
 e);await Ne("outbox",({store:n})=>n.delete(e)),t?.after&&await Zo(e,t.after)}async function Zo(e,t,n=()=>!0){for(let s of await Ge())
 s.after===e&&n(s)&&await _n(s.id,{after:t})}async function oo(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
 parked:l,...c}=e;try{await Ne(["outbox","sent"],d=>{d.objectStore("sent").put({...c,proposed:n,sent_at:e.sent_at??
-t}),d.objectStore("outbox").delete(e.id)})}catch{await Ne("outbox",({store:d})=>d.delete(e.id))}}async function yd(e){
+t}),d.objectStore("outbox").delete(e.id)})}catch{await Ne("outbox",({store:d})=>d.delete(e.id))}}async function vd(e){
 let t=Date.parse(e)-Hb*Ub;await Ne("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
-"")<t&&n.delete(s.id)})}async function vd(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
+"")<t&&n.delete(s.id)})}async function kd(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
 getAll()).sort(xi),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...d}=r;a.has(
-r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Hb,Ub,$d,xi,_d,Pe=g(()=>{yi();Ut();Hb=
-90,Ub=864e5,$d={durability:"strict"};xi=(e,t)=>e.number-t.number;_d=e=>_n(e,{refused:void 0})});async function st(e){return Ze("cards",({store:t})=>t.get(e))}async function Gt(){return(await Ze("list",({store:t})=>t.
+r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Hb,Ub,bd,xi,yd,Pe=g(()=>{yi();Gt();Hb=
+90,Ub=864e5,bd={durability:"strict"};xi=(e,t)=>e.number-t.number;yd=e=>_n(e,{refused:void 0})});async function at(e){return Ze("cards",({store:t})=>t.get(e))}async function Vt(){return(await Ze("list",({store:t})=>t.
 getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function dt(e){return Ne(["cards","list"],async t=>{
-let n=await t.objectStore("cards").get(e.code);return n&&zb(e,n)?n:(kd(t,e),e)})}function kd(e,t){e.objectStore(
+let n=await t.objectStore("cards").get(e.code);return n&&zb(e,n)?n:(xd(t,e),e)})}function xd(e,t){e.objectStore(
 "cards").put(t),e.objectStore("list").put(qb(t))}function qb(e){let{code:t,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:d,trials_total:p,proposals:u}=e,{metal:m,thickness_mm:b}=d,f=u?.length??0;
 return{code:t,title:n,note:s,metal:m,thickness_mm:b,bends:d.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:f}}async function xd(){return Ze("list",({store:e})=>e.index("settle").getAll(
-IDBKeyRange.lowerBound(1)))}async function Sd(){let e=["cards","list","meta","sent","lost"];await Ne(e,t=>{for(let n of e)
-t.objectStore(n).clear()})}async function Xo(){return Ze("meta",({store:e})=>e.get("shop"))}async function Td(){
-return Ze("meta",({store:e})=>e.get("cursor"))}async function Md(e){let t=e.reset||await Kb()?["outbox","sent",
-"lost"]:[];await Ne(["cards","list","meta",...t],async n=>{e.reset&&(await Yb(n),await vd(n));let s=new Set(t.
-length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.cards)kd(n,a),s.has(a.code)&&await Jb(n,a);
+worst:l,trials:p,archived:c,settle:f}}async function Sd(){return Ze("list",({store:e})=>e.index("settle").getAll(
+IDBKeyRange.lowerBound(1)))}async function Td(){let e=["cards","list","meta","sent","lost"];await Ne(e,t=>{for(let n of e)
+t.objectStore(n).clear()})}async function Xo(){return Ze("meta",({store:e})=>e.get("shop"))}async function Md(){
+return Ze("meta",({store:e})=>e.get("cursor"))}async function Od(e){let t=e.reset||await Kb()?["outbox","sent",
+"lost"]:[];await Ne(["cards","list","meta",...t],async n=>{e.reset&&(await Yb(n),await kd(n));let s=new Set(t.
+length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.cards)xd(n,a),s.has(a.code)&&await Jb(n,a);
 let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,"more")},{patience:Vb})}
 async function Yb(e){let[t,n]=[e.objectStore("cards"),e.objectStore("lost")];for(let s of await t.getAll())n.put(
 s);t.clear(),e.objectStore("list").clear()}async function Jb(e,t){let n=await e.objectStore("lost").get(t.code);
 e.objectStore("lost").delete(t.code);let s=new Set(t.trials.map(r=>r.id)),o=new Set(await e.objectStore("outbo\
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>e.objectStore("outbox").put(
-Od(t.code,r,l-a.length)))}function Od(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
-kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Ad(e){await Ne("outbox",({store:t})=>{
-e.trials.forEach((n,s)=>{t.put({...Od(e.code,n,s-e.trials.length),missing:!0})})})}async function Qo(){return Ze(
+Ad(t.code,r,l-a.length)))}function Ad(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
+kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Ld(e){await Ne("outbox",({store:t})=>{
+e.trials.forEach((n,s)=>{t.put({...Ad(e.code,n,s-e.trials.length),missing:!0})})})}async function Qo(){return Ze(
 ["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function ea(e){
-await Ne("lost",({store:t})=>t.delete(e))}var Vb,zb,Kb,Ce=g(()=>{Pe();Ut();Vb=2e4;zb=(e,t)=>e.revision<t.revision||
+await Ne("lost",({store:t})=>t.delete(e))}var Vb,zb,Kb,Ce=g(()=>{Pe();Gt();Vb=2e4;zb=(e,t)=>e.revision<t.revision||
 e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Kb=async()=>await Ze(
-"lost",({store:e})=>e.count())>0});function Pd(e){return ao!==null&&e!=="pair"&&!(Ed?.labels_open&&Zb.includes(e))}async function yn(e){Si+=1;try{
-let{body:t}=await M("GET","/me",{signal:e,timeout:4e3});return Ed=t,jc(t)&&document.dispatchEvent(new CustomEvent(
-"rights")),t}finally{Si-=1}}async function Cd(e){ao!==e&&(ao=e,await Promise.all([yn().catch(()=>null),Sd().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Rd(e,t){let{body:n}=await M(
-"POST","/pair",{body:{code:e,name:t}});return R().name||Ft({name:n.name}),ao=null,Nd=performance.now(),await yn(),
-n}async function Bd(){await M("POST","/leave",{}),await Cd("unknown")}function Id(){document.addEventListener(
-"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Nd&&Cd(t)}),document.addEventListener("other-role",Ld),ns()!=="\
-owner"&&Ld()}function Ld(){Si||yn().catch(()=>null)}var Xe,Zb,Ed,ao,Nd,Si,Vt,ta,vn=g(()=>{F();Te();Ce();se();Xe=
+"lost",({store:e})=>e.count())>0});function Cd(e){return ao!==null&&e!=="pair"&&!(Nd?.labels_open&&Zb.includes(e))}async function yn(e){Si+=1;try{
+let{body:t}=await M("GET","/me",{signal:e,timeout:4e3});return Nd=t,Hc(t)&&document.dispatchEvent(new CustomEvent(
+"rights")),t}finally{Si-=1}}async function Rd(e){ao!==e&&(ao=e,await Promise.all([yn().catch(()=>null),Td().catch(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Bd(e,t){let{body:n}=await M(
+"POST","/pair",{body:{code:e,name:t}});return R().name||jt({name:n.name}),ao=null,Pd=performance.now(),await yn(),
+n}async function Id(){await M("POST","/leave",{}),await Rd("unknown")}function Wd(){document.addEventListener(
+"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Pd&&Rd(t)}),document.addEventListener("other-role",Ed),ss()!=="\
+owner"&&Ed()}function Ed(){Si||yn().catch(()=>null)}var Xe,Zb,Nd,ao,Pd,Si,zt,ta,vn=g(()=>{F();Te();Ce();se();Xe=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Press\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Zb=["\
-card","step"],Ed=null,ao=null,Nd=-1/0,Si=0,Vt=()=>ao;ta=e=>Z(e)});function qd(e,t){if(!Li(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Dd!==
-void 0?Dd.createHTML(t):t}function Tn(e,t,n=e,s){if(t===ht)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=lo(t)?
+card","step"],Nd=null,ao=null,Pd=-1/0,Si=0,zt=()=>ao;ta=e=>Y(e)});function Kd(e,t){if(!Li(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Fd!==
+void 0?Fd.createHTML(t):t}function Tn(e,t,n=e,s){if(t===ht)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=lo(t)?
 void 0:t._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(e),o._$AT(e,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=Tn(e,o._$AS(e,t.values),o,s)),t}var Mi,Wd,na,Dd,Oi,
-Mt,Ai,Xb,Sn,io,lo,Li,Vd,Ti,ro,Fd,jd,kn,Hd,Ud,zd,Ei,i,x,T1,ht,h,Gd,xn,Kd,co,sa,as,Mn,oa,aa,ra,ia,Yd,Qb,zt,y=g(()=>{
-Mi=globalThis,Wd=e=>e,na=Mi.trustedTypes,Dd=na?na.createPolicy("lit-html",{createHTML:e=>e}):void 0,Oi="$lit$",
-Mt=`lit$${Math.random().toFixed(9).slice(2)}$`,Ai="?"+Mt,Xb=`<${Ai}>`,Sn=document,io=()=>Sn.createComment(""),
-lo=e=>e===null||typeof e!="object"&&typeof e!="function",Li=Array.isArray,Vd=e=>Li(e)||typeof e?.[Symbol.iterator]==
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=Tn(e,o._$AS(e,t.values),o,s)),t}var Mi,Dd,na,Fd,Oi,
+Ot,Ai,Xb,Sn,io,lo,Li,zd,Ti,ro,jd,Hd,kn,Ud,Gd,qd,Ei,i,x,M1,ht,h,Vd,xn,Yd,co,sa,rs,Mn,oa,aa,ra,ia,Jd,Qb,qt,y=g(()=>{
+Mi=globalThis,Dd=e=>e,na=Mi.trustedTypes,Fd=na?na.createPolicy("lit-html",{createHTML:e=>e}):void 0,Oi="$lit$",
+Ot=`lit$${Math.random().toFixed(9).slice(2)}$`,Ai="?"+Ot,Xb=`<${Ai}>`,Sn=document,io=()=>Sn.createComment(""),
+lo=e=>e===null||typeof e!="object"&&typeof e!="function",Li=Array.isArray,zd=e=>Li(e)||typeof e?.[Symbol.iterator]==
 "function",Ti=`[ 	
-\f\r]`,ro=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Fd=/-->/g,jd=/>/g,kn=RegExp(`>|${Ti}(?:([^\\s"'\
+\f\r]`,ro=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,jd=/-->/g,Hd=/>/g,kn=RegExp(`>|${Ti}(?:([^\\s"'\
 >=/]+)(${Ti}*=${Ti}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),Hd=/'/g,Ud=/"/g,zd=/^(?:script|style|textarea|title)$/i,Ei=e=>(t,...n)=>({_$litType$:e,
-strings:t,values:n}),i=Ei(1),x=Ei(2),T1=Ei(3),ht=Symbol.for("lit-noChange"),h=Symbol.for("lit-nothing"),Gd=new WeakMap,
-xn=Sn.createTreeWalker(Sn,129);Kd=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=ro;for(let l=0;l<
+\f\r"'\`<>=]|("|')|))|$)`,"g"),Ud=/'/g,Gd=/"/g,qd=/^(?:script|style|textarea|title)$/i,Ei=e=>(t,...n)=>({_$litType$:e,
+strings:t,values:n}),i=Ei(1),x=Ei(2),M1=Ei(3),ht=Symbol.for("lit-noChange"),h=Symbol.for("lit-nothing"),Vd=new WeakMap,
+xn=Sn.createTreeWalker(Sn,129);Yd=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=ro;for(let l=0;l<
 n;l++){let c=e[l],d,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===ro?p[1]===
-"!--"?r=Fd:p[1]!==void 0?r=jd:p[2]!==void 0?(zd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=kn):p[3]!==void 0&&(r=
+"!--"?r=jd:p[1]!==void 0?r=Hd:p[2]!==void 0?(qd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=kn):p[3]!==void 0&&(r=
 kn):r===kn?p[0]===">"?(r=o??ro,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?kn:p[3]===
-'"'?Ud:Hd):r===Ud||r===Hd?r=kn:r===Fd||r===jd?r=ro:(r=kn,o=void 0);let b=r===kn&&e[l+1].startsWith("/>")?" ":"";
-a+=r===ro?c+Xb:u>=0?(s.push(d),c.slice(0,u)+Oi+c.slice(u)+Mt+b):c+Mt+(u===-2?l:b)}return[qd(e,a+(e[n]||"<?>")+
+'"'?Gd:Ud):r===Gd||r===Ud?r=kn:r===jd||r===Hd?r=ro:(r=kn,o=void 0);let b=r===kn&&e[l+1].startsWith("/>")?" ":"";
+a+=r===ro?c+Xb:u>=0?(s.push(d),c.slice(0,u)+Oi+c.slice(u)+Ot+b):c+Ot+(u===-2?l:b)}return[Kd(e,a+(e[n]||"<?>")+
 (t===2?"</svg>":t===3?"</math>":"")),s]},co=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=Kd(t,n);if(this.el=e.createElement(d,s),xn.currentNode=this.el.content,
+let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=Yd(t,n);if(this.el=e.createElement(d,s),xn.currentNode=this.el.content,
 n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=xn.nextNode())!==null&&c.
 length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(Oi)){let m=p[r++],
-b=o.getAttribute(u).split(Mt),f=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:f[2],strings:b,ctor:f[1]===
-"."?oa:f[1]==="?"?aa:f[1]==="@"?ra:Mn}),o.removeAttribute(u)}else u.startsWith(Mt)&&(c.push({type:6,index:a}),
-o.removeAttribute(u));if(zd.test(o.tagName)){let u=o.textContent.split(Mt),m=u.length-1;if(m>0){o.textContent=
+b=o.getAttribute(u).split(Ot),f=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:f[2],strings:b,ctor:f[1]===
+"."?oa:f[1]==="?"?aa:f[1]==="@"?ra:Mn}),o.removeAttribute(u)}else u.startsWith(Ot)&&(c.push({type:6,index:a}),
+o.removeAttribute(u));if(qd.test(o.tagName)){let u=o.textContent.split(Ot),m=u.length-1;if(m>0){o.textContent=
 na?na.emptyScript:"";for(let b=0;b<m;b++)o.append(u[b],io()),xn.nextNode(),c.push({type:2,index:++a});o.append(
 u[m],io())}}}else if(o.nodeType===8)if(o.data===Ai)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
-Mt,u+1))!==-1;)c.push({type:7,index:a}),u+=Mt.length-1}a++}}static createElement(t,n){let s=Sn.createElement("\
+Ot,u+1))!==-1;)c.push({type:7,index:a}),u+=Ot.length-1}a++}}static createElement(t,n){let s=Sn.createElement("\
 template");return s.innerHTML=t,s}};sa=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(t){let{el:{content:n},parts:s}=this.
 _$AD,o=(t?.creationScope??Sn).importNode(n,!0);xn.currentNode=o;let a=xn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
-if(r===c.index){let d;c.type===2?d=new as(a,a.nextSibling,this,t):c.type===1?d=new c.ctor(a,c.name,c.strings,this,
+if(r===c.index){let d;c.type===2?d=new rs(a,a.nextSibling,this,t):c.type===1?d=new c.ctor(a,c.name,c.strings,this,
 t):c.type===6&&(d=new ia(a,this,t)),this._$AV.push(d),c=s[++l]}r!==c?.index&&(a=xn.nextNode(),r++)}return xn.currentNode=
 Sn,o}p(t){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(t,s,n),n+=s.strings.length-2):
-s._$AI(t[n])),n++}},as=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
+s._$AI(t[n])),n++}},rs=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
 _$AH=h,this._$AN=void 0,this._$AA=t,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let t=this._$AA.parentNode,n=this._$AM;return n!==void 0&&t?.nodeType===11&&(t=n.parentNode),t}get startNode(){
 return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=Tn(this,t,n),lo(t)?t===h||t==null||t===""?(this.
 _$AH!==h&&this._$AR(),this._$AH=h):t!==this._$AH&&t!==ht&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
-void 0?this.T(t):Vd(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
+void 0?this.T(t):zd(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
 _$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==h&&lo(this._$AH)?this._$AA.nextSibling.data=t:this.
 T(Sn.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
-void 0&&(s.el=co.createElement(qd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new sa(
-o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=Gd.get(t.strings);return n===void 0&&Gd.
+void 0&&(s.el=co.createElement(Kd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new sa(
+o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=Vd.get(t.strings);return n===void 0&&Vd.
 set(t.strings,n=new co(t)),n}k(t){Li(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
 o===n.length?n.push(s=new e(this.O(io()),this.O(io()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(t=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);t!==this._$AB;){
-let s=Wd(t).nextSibling;Wd(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
+let s=Dd(t).nextSibling;Dd(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
 Mn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
 type=1,this._$AH=h,this._$AN=void 0,this.element=t,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=h}_$AI(t,n=this,s,o){let a=this.
@@ -242,77 +242,77 @@ s.capture||t.once!==s.once||t.passive!==s.passive,a=t!==h&&(s===h||o);o&&this.el
 name,this,s),a&&this.element.addEventListener(this.name,this,t),this._$AH=t}handleEvent(t){typeof this._$AH=="\
 function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},ia=class{constructor(t,n,s){
 this.element=t,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(t){
-Tn(this,t)}},Yd={M:Oi,P:Mt,A:Ai,C:1,L:Kd,R:sa,D:Vd,V:Tn,I:as,H:Mn,N:aa,U:ra,B:oa,F:ia},Qb=Mi.litHtmlPolyfillSupport;
-Qb?.(co,as),(Mi.litHtmlVersions??=[]).push("3.3.3");zt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
-void 0){let a=n?.renderBefore??null;s._$litPart$=o=new as(t.insertBefore(io(),a),a,void 0,n??{})}return o._$AI(
-e),o}});function rs(e,t=Xd){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function Jd(e){return Array.
+Tn(this,t)}},Jd={M:Oi,P:Ot,A:Ai,C:1,L:Yd,R:sa,D:zd,V:Tn,I:rs,H:Mn,N:aa,U:ra,B:oa,F:ia},Qb=Mi.litHtmlPolyfillSupport;
+Qb?.(co,rs),(Mi.litHtmlVersions??=[]).push("3.3.3");qt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
+void 0){let a=n?.renderBefore??null;s._$litPart$=o=new rs(t.insertBefore(io(),a),a,void 0,n??{})}return o._$AI(
+e),o}});function is(e,t=Qd){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function Zd(e){return Array.
 isArray(e)?[...e].sort((t,n)=>t.step-n.step).map(({step:t,set_angle_deg:n,punch_depth_mm:s})=>[t,n??null,s??null]):
-e??null}function is(e,t,n){let s=[];for(let[l,c]of ew){let[d,p]=[e[l],t[l]];d!==void 0&&!la(d,n[l])&&s.push({name:l,
+e??null}function ls(e,t,n){let s=[];for(let[l,c]of ew){let[d,p]=[e[l],t[l]];d!==void 0&&!la(d,n[l])&&s.push({name:l,
 label:c,shop:n[l],yours:d,before:p})}if(!e.settings)return s;let[o,a,r]=[e.settings,t.settings??[],n.settings].
-map(Qd);for(let l of new Set([...o.keys(),...a.keys()])){let[c,d,p]=[o.get(l),a.get(l),r.get(l)];Zd(c,d)||Zd(c,
-p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:d})}return s}function eh(e,t,n){
+map(eh);for(let l of new Set([...o.keys(),...a.keys()])){let[c,d,p]=[o.get(l),a.get(l),r.get(l)];Xd(c,d)||Xd(c,
+p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:d})}return s}function th(e,t,n){
 let s={},o=e.filter(l=>t[l.name]==="yours");for(let l of o)l.name.startsWith("settings ")||(s[l.name]=l.yours);
-let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=Qd(n.settings);for(let l of a){let c=Number(
-l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var Xd,la,ca,
-Ni,ew,Qd,Zd,ls=g(()=>{Xd=["title","note","archived","settings"];la=(e,t)=>JSON.stringify(Jd(e))===JSON.stringify(
-Jd(t));ca=(e,t)=>rs(e,Xd.filter(n=>n in e&&!la(e[n],t[n]))),Ni=({before:e={}},t)=>Object.keys(e).every(n=>la(e[n],
-t[n])),ew=[["title","Title"],["note","Note"],["archived","In use"]];Qd=e=>new Map(e.map(t=>[t.step,t])),Zd=(e,t)=>la(
-e?[e]:[],t?[t]:[])});async function da(e){Pi.add(e.id);try{return await th(e)}finally{Pi.delete(e.id)}}async function th(e){let t;try{
-t=await bd(e)}catch(n){let s=await ow(e);return s||(await sw(n),th(e))}try{return await sh(t,4e3)??{where:"her\
-e",answer:null}}catch(n){let s=n instanceof j||n instanceof Je;if(!s&&Ri(n))throw await Jo(t.id),n;return{where:"\
-here",answer:null,late:s?"":await ih(t,n)}}}async function sw(e){Ci.add(e),document.dispatchEvent(new CustomEvent(
+let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=eh(n.settings);for(let l of a){let c=Number(
+l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var Qd,la,ca,
+Ni,ew,eh,Xd,cs=g(()=>{Qd=["title","note","archived","settings"];la=(e,t)=>JSON.stringify(Zd(e))===JSON.stringify(
+Zd(t));ca=(e,t)=>is(e,Qd.filter(n=>n in e&&!la(e[n],t[n]))),Ni=({before:e={}},t)=>Object.keys(e).every(n=>la(e[n],
+t[n])),ew=[["title","Title"],["note","Note"],["archived","In use"]];eh=e=>new Map(e.map(t=>[t.step,t])),Xd=(e,t)=>la(
+e?[e]:[],t?[t]:[])});async function da(e){Pi.add(e.id);try{return await nh(e)}finally{Pi.delete(e.id)}}async function nh(e){let t;try{
+t=await wd(e)}catch(n){let s=await ow(e);return s||(await sw(n),nh(e))}try{return await oh(t,4e3)??{where:"her\
+e",answer:null}}catch(n){let s=n instanceof H||n instanceof Je;if(!s&&Ri(n))throw await Jo(t.id),n;return{where:"\
+here",answer:null,late:s?"":await lh(t,n)}}}async function sw(e){Ci.add(e),document.dispatchEvent(new CustomEvent(
 "held")),await new Promise(t=>{setTimeout(t,tw),document.addEventListener("storage",t,{once:!0})}),Ci.delete(e),
-document.dispatchEvent(new CustomEvent("held"))}async function ow(e){try{let{body:t}=await ah({...e,number:0,queued_at:""},
-8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof j||!Ri(t))return null;throw t}}async function nh(){
-return os("outbox",nw,aw)}async function aw(){let e=0;for(let{id:t}of await Ge()){if(Pi.has(t))continue;let n=await so(
-t);if(!(!n||!await rw(n)))try{await sh(n,8e3)&&(e+=1)}catch(s){if(s instanceof j)break;Ri(s)?await _n(n.id,{refused:s.
-message,missing:s.status===404}):await ih(n,s)}}return{sent:e,left:(await Ge()).length}}async function sh(e,t){
-if(!await iw(e))return null;let n=await so(e.id)??e;try{let s=await(n.parked?rh(n,t):ah(n,t));return await oh(
+document.dispatchEvent(new CustomEvent("held"))}async function ow(e){try{let{body:t}=await rh({...e,number:0,queued_at:""},
+8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof H||!Ri(t))return null;throw t}}async function sh(){
+return as("outbox",nw,aw)}async function aw(){let e=0;for(let{id:t}of await Ge()){if(Pi.has(t))continue;let n=await so(
+t);if(!(!n||!await rw(n)))try{await oh(n,8e3)&&(e+=1)}catch(s){if(s instanceof H)break;Ri(s)?await _n(n.id,{refused:s.
+message,missing:s.status===404}):await lh(n,s)}}return{sent:e,left:(await Ge()).length}}async function oh(e,t){
+if(!await iw(e))return null;let n=await so(e.id)??e;try{let s=await(n.parked?ih(n,t):rh(n,t));return await ah(
 n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof O&&s.status===412)||n.parked)throw s;
 return lw(n,t)}}async function iw({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await so(n))return!1;
-if(!(await Yo(n))?.proposed)return!0;let a=await st(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await _n(e,
+if(!(await Yo(n))?.proposed)return!0;let a=await at(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await _n(e,
 Ni({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function lw(e,t){if(e.body.part)throw new O(cw);
 let{body:n,at:s}=await M("GET",`/cards/${e.code}`,{timeout:t});await dt(n);let o=(e.body.settles??[]).some(l=>n.
-proposals.some(c=>c.id===l));if(o||!is(e.body,e.before??{},n).length)return await oo(e,s),await Zo(e.id,n.revision_id,
-l=>Ni(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await _n(e.id,{parked:!0});let r=await rh(
-a,t);return await oh(a,r),{where:"settle",answer:r.body}}async function oh(e,{body:t,at:n}){if(e.kind!=="trial"){
+proposals.some(c=>c.id===l));if(o||!ls(e.body,e.before??{},n).length)return await oo(e,s),await Zo(e.id,n.revision_id,
+l=>Ni(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await _n(e.id,{parked:!0});let r=await ih(
+a,t);return await ah(a,r),{where:"settle",answer:r.body}}async function ah(e,{body:t,at:n}){if(e.kind!=="trial"){
 let s=t;await dt(s).catch(()=>{}),!e.parked&&e.after&&s.revision_id===e.after&&await Zo(e.id,e.after)}await oo(
-e,n,!!e.parked),await yd(n)}function ah({kind:e,code:t,id:n,body:s,after:o,etag:a,missing:r},l){return e==="tr\
+e,n,!!e.parked),await vd(n)}function rh({kind:e,code:t,id:n,body:s,after:o,etag:a,missing:r},l){return e==="tr\
 ial"?M("POST",`/cards/${t}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${t}`,{body:{...s,id:n,
-...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function rh({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
+...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function ih({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
 let{reason:l,by:c,settles:d,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/cards/${t}/proposa\
-ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function ih({id:e},t){if(!(t instanceof
+ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function lh({id:e},t){if(!(t instanceof
 O)||t.status<500)return"";let n=t.status===507?"The disk of the shop’s server is full: make room on it":t.title;
 return await _n(e,{late:n}).catch(()=>{}),n}function Ri(e){if(!(e instanceof O))throw e;return e.status<500&&![
-401,408,429].includes(e.status)}var tw,nw,Pi,Ci,ho,rw,cw,cs=g(()=>{F();ls();Pe();Ce();Ut();qo();tw=3e3,nw=15e3;
+401,408,429].includes(e.status)}var tw,nw,Pi,Ci,ho,rw,cw,ds=g(()=>{F();cs();Pe();Ce();Gt();qo();tw=3e3,nw=15e3;
 Pi=new Set;Ci=new Set,ho=()=>[...Ci].at(-1)?.message??"";rw=async({refused:e,again:t,missing:n,code:s})=>!e||!!(t&&
-n&&await st(s));cw={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was resto\
-red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function Qe(){return qt}async function ha(e){let t=await Ge().catch(()=>[]),n=await Qo().catch(()=>[]);qt={...qt,
+n&&await at(s));cw={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was resto\
+red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function Qe(){return Kt}async function ha(e){let t=await Ge().catch(()=>[]),n=await Qo().catch(()=>[]);Kt={...Kt,
 ...e,waiting:t.length,words:Ii(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await hw(t).catch(()=>[]),
-lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(qt.reached),
-document.documentElement.dataset.settle=String(qt.settle.length),document.documentElement.dataset.waiting=String(
-qt.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:qt}))}function Ii(e){let n=[["trial","result"],
+lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(Kt.reached),
+document.documentElement.dataset.settle=String(Kt.settle.length),document.documentElement.dataset.waiting=String(
+Kt.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:Kt}))}function Ii(e){let n=[["trial","result"],
 ["note","note"],["edit","edit"]].map(([s,o])=>({word:o,many:e.filter(a=>a.kind===s).length})).filter(({many:s})=>s).
 map(({word:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} a\
-nd ${n.at(-1)}`}async function hw(e){let t=(await xd()).flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of e)
-for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1);return t}function Kt(e,t){let n=e||
-!!(t&&!(t instanceof j));n!==qt.reached&&ha({reached:n})}function ds(){return ha({})}function H(){return po?(Bi=
+nd ${n.at(-1)}`}async function hw(e){let t=(await Sd()).flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of e)
+for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1);return t}function Yt(e,t){let n=e||
+!!(t&&!(t instanceof H));n!==Kt.reached&&ha({reached:n})}function hs(){return ha({})}function U(){return po?(Bi=
 !0,po):(po=pw().finally(()=>po=void 0),po)}async function pw(){do Bi=!1,await uw();while(Bi)}async function uw(){
-try{await lh(),(await nh()).sent>0&&await lh(),await ha({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(e){
-await ha(e instanceof j?{reached:!1}:e instanceof O?{reached:!0}:{unkept:!0}),!(e instanceof j||e instanceof O&&
-e.status===401)&&!(e instanceof Je)&&console.warn("changes feed:",e)}}async function lh(){for(;await os("feed",
-dw,mw););}async function mw(){let e=await Td()??"",{body:t}=await M("GET",`/changes?since=${encodeURIComponent(
-e)}`,{timeout:15e3});return await Md(t),t.more}function ch(){H(),addEventListener("online",()=>H()),addEventListener(
-"offline",()=>H()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&H()),
-setInterval(()=>document.visibilityState==="visible"&&H(),1e4)}var dw,qt,po,Bi,ye=g(()=>{F();Pe();cs();Ut();Ce();
-qo();dw=3e3,qt={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Bi=!1});function Yt(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);zt(
+try{await ch(),(await sh()).sent>0&&await ch(),await ha({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(e){
+await ha(e instanceof H?{reached:!1}:e instanceof O?{reached:!0}:{unkept:!0}),!(e instanceof H||e instanceof O&&
+e.status===401)&&!(e instanceof Je)&&console.warn("changes feed:",e)}}async function ch(){for(;await as("feed",
+dw,mw););}async function mw(){let e=await Md()??"",{body:t}=await M("GET",`/changes?since=${encodeURIComponent(
+e)}`,{timeout:15e3});return await Od(t),t.more}function dh(){U(),addEventListener("online",()=>U()),addEventListener(
+"offline",()=>U()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&U()),
+setInterval(()=>document.visibilityState==="visible"&&U(),1e4)}var dw,Kt,po,Bi,ve=g(()=>{F();Pe();ds();Gt();Ce();
+qo();dw=3e3,Kt={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Bi=!1});function Jt(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);qt(
 i`<div class="masthead">
         <a class="name" href="/" aria-label="Flangebook, find a card">${gw}<span>Flangebook</span></a>
-        ${Vt()===null?i`<nav aria-label="Main">
-                ${fw.filter(([n])=>Tt(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
+        ${zt()===null?i`<nav aria-label="Main">
+                ${fw.filter(([n])=>Mt(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
               </nav>`:h}
       </div>
-      ${$w()}${bw()}${Vt()===null?ww():h}`,document.getElementById("masthead"))}function bw(){return ho()?i`<p class="standing" data-test="held">
+      ${$w()}${bw()}${zt()===null?ww():h}`,document.getElementById("masthead"))}function bw(){return ho()?i`<p class="standing" data-test="held">
       ${ho()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
@@ -322,7 +322,7 @@ i`<div class="masthead">
     </p>`:no()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
     ${Qe().reached===!1?h:"Cards come from the shop."}
-  </p>`:h}function ww(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=Qe(),l=a.filter(m=>Tt(
+  </p>`:h}function ww(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=Qe(),l=a.filter(m=>Mt(
 `/c/${m}/settle`)),c=s?` ${s}.`:"",d=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=no()?"":"Cards on t\
 his device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&!d&&!l.length&&!r?h:i`<p class="standing" data-test="standing">
     ${u} ${d} ${o?i`<a href="/settings">${o} refused: look</a>`:h}
@@ -330,22 +330,22 @@ his device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&
     ${r?i`<a href="/settings" data-test="lost-count"
             >${r===1?"1 card is":`${r} cards are`} not in the shop any more: look</a
           >`:h}
-  </p>`}var fw,gw,$w,Wi=g(()=>{y();vn();Te();cs();Ut();ye();fw=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+  </p>`}var fw,gw,$w,Wi=g(()=>{y();vn();Te();ds();Gt();ve();fw=[["/","Cards"],["/bend","Bend"],["/part","Part"],
 ["/shop","Shop"],["/settings","Settings"]];gw=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
 </svg>`,$w=()=>isSecureContext?h:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});function hs(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function I(e){
-return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function ue(e){let t=hs(e),n=[...t].filter(s=>!uo.includes(
+      </p>`});function ps(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function I(e){
+return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function ue(e){let t=ps(e),n=[...t].filter(s=>!uo.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:t,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return t.length>7?{code:t,whole:!1,
-fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:hh(
+fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:ph(
 t.slice(0,-1))!==t.at(-1)?{code:t,whole:!1,fault:"The check character does not fit: one character is wrong, or\
  two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function pa(){let e=crypto.getRandomValues(
-new Uint8Array(6)),t=Array.from(e,n=>uo[n%uo.length]).join("");return t+hh(t)}function hh(e){let t=0,n=2;for(let s of e)
-t^=dh(n,uo.indexOf(s)),n=dh(n,2);return uo[t]}function dh(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var uo,he=g(()=>{uo="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function ua(e){let t=ns()==="bench"?"This device is a press screen":"This device is an operator's",n=Fc(e)==="\
+new Uint8Array(6)),t=Array.from(e,n=>uo[n%uo.length]).join("");return t+ph(t)}function ph(e){let t=0,n=2;for(let s of e)
+t^=hh(n,uo.indexOf(s)),n=hh(n,2);return uo[t]}function hh(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var uo,he=g(()=>{uo="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function ua(e){let t=ss()==="bench"?"This device is a press screen":"This device is an operator's",n=jc(e)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -354,116 +354,116 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var B,oe,ie=g(()=>{y();Te();B=(e,t,n=h)=>fe(e)?t:n,oe=(e,t,n=h)=>Tt(e)?t:n});function Jt(e){if(e instanceof Je)return i`<div class="state" data-test="storage-silent">
+  </div>`}var B,oe,ie=g(()=>{y();Te();B=(e,t,n=h)=>fe(e)?t:n,oe=(e,t,n=h)=>Mt(e)?t:n});function Zt(e){if(e instanceof Je)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
-      answers. ${uh}
-    </div>`;if(e instanceof j)return i`<div class="state" data-test="unreachable">
+      answers. ${mh}
+    </div>`;if(e instanceof H)return i`<div class="state" data-test="unreachable">
       <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
     </div>`;let t=e instanceof O?e.message:String(e);return e instanceof O||console.error(e),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${t}
-  </div>`}var Me,ke,ph,uh,Re=g(()=>{y();F();Ut();Me=e=>i`<p class="state" data-test="loading">${e}</p>`,ke=(e,t=h)=>i`<div class="state" data-test="empty">
+  </div>`}var Me,ke,uh,mh,Re=g(()=>{y();F();Gt();Me=e=>i`<p class="state" data-test="loading">${e}</p>`,ke=(e,t=h)=>i`<div class="state" data-test="empty">
     <h1>${e}</h1>
     ${t}
-  </div>`,ph=()=>i`<div class="state" data-test="still-opening">
+  </div>`,uh=()=>i`<div class="state" data-test="still-opening">
     <h1>Still opening</h1>
     ${no()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
-    The page goes on by itself. ${uh}
-  </div>`,uh=i`<span class="buttons"
+    The page goes on by itself. ${mh}
+  </div>`,mh=i`<span class="buttons"
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function ge(e,{replace:t=!1}={}){yw()&&(history[t?"replaceState":"pushState"](null,"",e),Ot(!0))}function pt(e){
-mo=e}function yw(){let e=mo?.();return!e||confirm(e)}function fh(){mo?.()?Yt():Ot()}async function Ot(e=!1){Di.
+>`});function ge(e,{replace:t=!1}={}){yw()&&(history[t?"replaceState":"pushState"](null,"",e),At(!0))}function pt(e){
+mo=e}function yw(){let e=mo?.();return!e||confirm(e)}function gh(){mo?.()?Jt():At()}async function At(e=!1){Di.
 abort(),Di=new AbortController,mo=null;let{signal:t}=Di,n=document.documentElement;delete n.dataset.ready;let s=kw(
 Xs(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-Yt();let o=l=>{clearTimeout(a),t.aborted||zt(l,ma())};zt(i``,ma());let a=setTimeout(()=>o(ph()),_w);if(!s){o(i`<div class="state">
+Jt();let o=l=>{clearTimeout(a),t.aborted||qt(l,ma())};qt(i``,ma());let a=setTimeout(()=>o(uh()),_w);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
       </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!fe(r)){o(ua(r)),n.dataset.ready="n\
-ot-yours";return}try{let l=await mh[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:vw(
+ot-yours";return}try{let l=await fh[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:vw(
 s.params),query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{
-t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o(Jt(l)),n.dataset.ready="f\
-ailed"}e&&!t.aborted&&ma().focus({preventScroll:!0})}function kw(e){return e&&Pd(e.route.name)?{route:Ic("pair"),
-params:{}}:e}function gh(e){return mh=e,addEventListener("popstate",()=>Ot()),addEventListener("beforeunload",
+t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o(Zt(l)),n.dataset.ready="f\
+ailed"}e&&!t.aborted&&ma().focus({preventScroll:!0})}function kw(e){return e&&Cd(e.route.name)?{route:Wc("pair"),
+params:{}}:e}function $h(e){return fh=e,addEventListener("popstate",()=>At()),addEventListener("beforeunload",
 t=>(ho()||mo?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest("a");!n||t.
 defaultPrevented||t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||n.target||n.hasAttribute("download")||n.origin!==
 location.origin||!Xs(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),ge(n.pathname+n.
-search+n.hash))}),ma().replaceChildren(),Ot()}var _w,Di,mo,mh,ma,vw,Be=g(()=>{y();Wi();vn();he();Te();li();cs();
-ie();Re();_w=1e3,Di=new AbortController,mo=null,mh={},ma=()=>document.getElementById("main");vw=e=>e.code?{...e,
-code:hs(e.code)}:e});var On,fa,ps,Fi=g(()=>{On={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},fa=e=>(...t)=>({
-_$litDirective$:e,values:t}),ps=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
-this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var gT,$h,xw,ga,ji=g(()=>{y();({I:gT}=Yd),$h=e=>e.strings===void 0,xw={},ga=(e,t=xw)=>e._$AH=t});var xe,Zt=g(()=>{y();Fi();ji();xe=fa(class extends ps{constructor(e){if(super(e),e.type!==On.PROPERTY&&e.type!==
+search+n.hash))}),ma().replaceChildren(),At()}var _w,Di,mo,fh,ma,vw,Be=g(()=>{y();Wi();vn();he();Te();li();ds();
+ie();Re();_w=1e3,Di=new AbortController,mo=null,fh={},ma=()=>document.getElementById("main");vw=e=>e.code?{...e,
+code:ps(e.code)}:e});var On,fa,us,Fi=g(()=>{On={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},fa=e=>(...t)=>({
+_$litDirective$:e,values:t}),us=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
+this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var $T,bh,xw,ga,ji=g(()=>{y();({I:$T}=Jd),bh=e=>e.strings===void 0,xw={},ga=(e,t=xw)=>e._$AH=t});var xe,Xt=g(()=>{y();Fi();ji();xe=fa(class extends us{constructor(e){if(super(e),e.type!==On.PROPERTY&&e.type!==
 On.ATTRIBUTE&&e.type!==On.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
- bindings");if(!$h(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
+ bindings");if(!bh(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
 t]){if(t===ht||t===h)return t;let n=e.element,s=e.name;if(e.type===On.PROPERTY){if(t===n[s])return ht}else if(e.
 type===On.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return ht}else if(e.type===On.ATTRIBUTE&&n.getAttribute(
-s)===t+"")return ht;return ga(e),t}})});function $a(e){return Object.hasOwn(Xt,e)?e:void 0}async function ce(e,t){try{return await ba(e,t)}catch(n){let s=n instanceof
-j?await Xo():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function Qt(){try{let e=await Xo();
+s)===t+"")return ht;return ga(e),t}})});function $a(e){return Object.hasOwn(Qt,e)?e:void 0}async function ce(e,t){try{return await ba(e,t)}catch(n){let s=n instanceof
+H?await Xo():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function en(){try{let e=await Xo();
 if(e||!Qe().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([_a(),ba("metals")]);return{
 press:e,metals:t}}catch{return}}async function ba(e,t){let{body:n,etag:s}=await M("GET",`/${e}`,{signal:t});return{
-items:n[e],etag:s,kept:!1}}async function bh(e,t,n){await M("PUT",`/${e}`,{body:{[e]:t.map(An),by:R().name},etag:n})}
-async function wa(e){try{return await _a(e)}catch(t){let n=t instanceof j?await Xo():void 0;if(!n)throw t;return{
+items:n[e],etag:s,kept:!1}}async function wh(e,t,n){await M("PUT",`/${e}`,{body:{[e]:t.map(An),by:R().name},etag:n})}
+async function wa(e){try{return await _a(e)}catch(t){let n=t instanceof H?await Xo():void 0;if(!n)throw t;return{
 press:n.press??null,etag:null,kept:!0}}}async function _a(e){let{body:t,etag:n}=await M("GET","/press",{signal:e});
-return{press:t.press,etag:n,kept:!1}}async function wh(e,t){let n={press:An(e),by:R().name};return(await M("PU\
-T","/press",{body:n,etag:t})).body.press}function An({outline_mm:e,outlines_mm:t,...n}){return n}function _h(e,t){
-return JSON.stringify(e&&An(e))===JSON.stringify(t&&An(t))}function en({tray:e,slot:t}){return!e&&!t?"place no\
-t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var Xt,le,us,me=g(
-()=>{F();se();Ce();ye();Xt={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
+return{press:t.press,etag:n,kept:!1}}async function _h(e,t){let n={press:An(e),by:R().name};return(await M("PU\
+T","/press",{body:n,etag:t})).body.press}function An({outline_mm:e,outlines_mm:t,...n}){return n}function yh(e,t){
+return JSON.stringify(e&&An(e))===JSON.stringify(t&&An(t))}function tn({tray:e,slot:t}){return!e&&!t?"place no\
+t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var Qt,le,ms,me=g(
+()=>{F();se();Ce();ve();Qt={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 le={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
-metals:"shop.write_metals"};us=(e,t)=>e?.find(n=>n.code===t)?.name??t});function fo(e,t){let s=t.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...rs(c.body)}),
+metals:"shop.write_metals"};ms=(e,t)=>e?.find(n=>n.code===t)?.name??t});function fo(e,t){let s=t.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...is(c.body)}),
 e),o=t.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(e.proposals??[]).filter(l=>!a.
 has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??e.revision_id,here:o}}async function Ln(e){return fo(e,
-await wn(e.code).catch(()=>[]))}async function Hi(e){let t=await st(e);return t&&fo(t,(await wn(e)).filter(n=>n.
-body.settles))}async function go(e){let t=await st(e);return t&&Ln(t)}async function tn(e,t,{reason:n="",settles:s=[]}={}){
+await wn(e.code).catch(()=>[]))}async function Hi(e){let t=await at(e);return t&&fo(t,(await wn(e)).filter(n=>n.
+body.settles))}async function go(e){let t=await at(e);return t&&Ln(t)}async function ut(e,t,{reason:n="",settles:s=[]}={}){
 let o=ca(t,e),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:e};let{name:r}=R(),l=await da(
 {id:Ue(),kind:a.every(p=>p==="note")&&!s.length?"note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},
-...n?{reason:n}:{},...r?{by:r}:{}},before:rs(e,a),after:e.after,etag:e.etag,revision:e.revision}),c=await go(e.
-code).catch(()=>{}),d=l.answer;return{where:l.where,card:c??(d?fo(d,[]):{...e,...o})}}var nn=g(()=>{ls();Pe();
-cs();se();Ce()});function Ui(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(Tw);if(!t.length)return null;
+...n?{reason:n}:{},...r?{by:r}:{}},before:is(e,a),after:e.after,etag:e.etag,revision:e.revision}),c=await go(e.
+code).catch(()=>{}),d=l.answer;return{where:l.where,card:c??(d?fo(d,[]):{...e,...o})}}var nn=g(()=>{cs();Pe();
+ds();se();Ce()});function Ui(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(Tw);if(!t.length)return null;
 let n=Mw(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ut(e,t){let n=Ui(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function mt(e,t){let n=Ui(
 e);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=t;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
 o>0&&o<=n.deepest_mm)}function Mw({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*Sw:0}var yh,Sw,Tw,En=g(()=>{yh=["Read \
+o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*Sw:0}var vh,Sw,Tw,En=g(()=>{vh=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],Sw=180/Math.PI;Tw=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function mt(e,t,n){let s=null,o=await st(e).catch(a=>{s=a});if(!o){await t(await Ln(await Ow(e,n,s)),{where:"\
-shop"});return}await t(await Ln(o),{where:"device"}),Aw(o,t,n)}async function Ow(e,t,n){try{return await ft(e,
-t)}catch(s){throw s instanceof j&&n instanceof Je?n:s}}async function vh(){try{let e=await Gt();if(e.length||!Qe().
+t."],Sw=180/Math.PI;Tw=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function ft(e,t,n){let s=null,o=await at(e).catch(a=>{s=a});if(!o){await t(await Ln(await Ow(e,n,s)),{where:"\
+shop"});return}await t(await Ln(o),{where:"device"}),Aw(o,t,n)}async function Ow(e,t,n){try{return await gt(e,
+t)}catch(s){throw s instanceof H&&n instanceof Je?n:s}}async function kh(){try{let e=await Vt();if(e.length||!Qe().
 unkept)return{list:e,where:"device"}}catch{}try{let{body:e}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
-return Kt(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return Kt(!1,e),{list:[],where:"sh\
-op"}}}async function Aw(e,t,n){try{let s=await ft(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await Ln(s),{
-where:"shop"})}catch{}}async function kh(e,t){if(await st(e).catch(()=>{}))return"device";try{return await ft(
-e,t),"shop"}catch(n){if(n instanceof O&&n.status===404)return"nowhere";if(n instanceof j)return"silent";throw n}}
-async function ft(e,t){try{let{body:n}=await M("GET",`/cards/${e}`,{signal:t,timeout:4e3});return Kt(!0),await dt(
-n).catch(()=>n)}catch(n){throw t?.aborted||Kt(!1,n),n}}async function ya(e,t){let{body:n}=await M("PUT",`/card\
-s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return dt(n).catch(()=>n)}function ot(e,t){let n=e.
+return Yt(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return Yt(!1,e),{list:[],where:"sh\
+op"}}}async function Aw(e,t,n){try{let s=await gt(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await Ln(s),{
+where:"shop"})}catch{}}async function xh(e,t){if(await at(e).catch(()=>{}))return"device";try{return await gt(
+e,t),"shop"}catch(n){if(n instanceof O&&n.status===404)return"nowhere";if(n instanceof H)return"silent";throw n}}
+async function gt(e,t){try{let{body:n}=await M("GET",`/cards/${e}`,{signal:t,timeout:4e3});return Yt(!0),await dt(
+n).catch(()=>n)}catch(n){throw t?.aborted||Yt(!1,n),n}}async function ya(e,t){let{body:n}=await M("PUT",`/card\
+s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return dt(n).catch(()=>n)}function rt(e,t){let n=e.
 settings?.find(a=>a.step===t.number),s={set_angle_deg:n?.set_angle_deg??t.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??
-t.punch_depth_mm},o=ut(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
-null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var Ie=g(()=>{F();nn();En();Ut();
-Ce();ye()});function Ve(e,t){return e.length*t*.6+t*.3}function Lw(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
-e.y-t.y)*2<e.height+t.height}function xh(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
+t.punch_depth_mm},o=mt(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
+null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var Ie=g(()=>{F();nn();En();Gt();
+Ce();ve()});function Ve(e,t){return e.length*t*.6+t*.3}function Lw(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
+e.y-t.y)*2<e.height+t.height}function Sh(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
 2]];for(let[c,d,p]of l){if(d===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/d,(p-c)/d];a=Math.max(a,
 Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Ew([e,t],[n,s]){return va(e,t,n)!==va(e,t,s)&&
 va(n,s,e)!==va(n,s,t)}function va(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var ka,xa=g(()=>{
 ka=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:t,
-lines:n=[]}){let s=this.taken.filter(l=>Lw(t,l)).length,o=this.edges.filter(l=>xh(t,l)).length,a=n.reduce((l,c)=>l+
-this.edges.filter(d=>Ew(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>xh(d,c)).length,0);return s*40+
+lines:n=[]}){let s=this.taken.filter(l=>Lw(t,l)).length,o=this.edges.filter(l=>Sh(t,l)).length,a=n.reduce((l,c)=>l+
+this.edges.filter(d=>Ew(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>Sh(d,c)).length,0);return s*40+
 Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Oe(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function $o(e){return e.length?
 `M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function et(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
-s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function Sh([e,t,n,s],o){return`${e-
+s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function Th([e,t,n,s],o){return`${e-
 o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function Nn([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
-t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var sn=g(()=>{});function U(e){let{text:t}=w(e,{digits:2});return R().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function Mh({section:e,part:t},{pixels:n=ms(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var sn=g(()=>{});function j(e){let{text:t}=w(e,{digits:2});return R().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
+/\.$/,"")}function Oh({section:e,part:t},{pixels:n=fs(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
 c=Nn(et([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new ka(d.map((v,N)=>[v,d[(N+1)%d.length]])),u=Cw(e).map(
-(v,N)=>Bw(v.map(c),U(t.flats_mm[N]),p,18)),m=e.bend_points.map((v,N)=>Rw(c(v),N+1,t.bends[N],p,18)),[b,f,_,T]=Dw(
-[...d,...m.flatMap(v=>Th(v.box)),...u.flatMap(v=>[...Th(v.box),...v.lines.flat()])]),[E,P]=[_-b+12,T-f+12];return i`<svg
+(v,N)=>Bw(v.map(c),j(t.flats_mm[N]),p,18)),m=e.bend_points.map((v,N)=>Rw(c(v),N+1,t.bends[N],p,18)),[b,f,_,T]=Dw(
+[...d,...m.flatMap(v=>Mh(v.box)),...u.flatMap(v=>[...Mh(v.box),...v.lines.flat()])]),[E,P]=[_-b+12,T-f+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
@@ -480,11 +480,11 @@ c=Nn(et([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new ka(d.map((v,N)=>[v,d[
         dominant-baseline="central">${Q}</text>
       <text x=${Le[0]+18*.95} y=${v.y} font-size=${18}
         dominant-baseline="central">${N}</text>`)}
-  </svg>`}function ms(){return Math.min(Math.max(innerWidth-32,300),720)}function Pw(e){return`Section. ${e.flats_mm.
-map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Oh(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
-join("; ")}.`}function Oh(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":re(S(e.included_angle_deg))}
+  </svg>`}function fs(){return Math.min(Math.max(innerWidth-32,300),720)}function Pw(e){return`Section. ${e.flats_mm.
+map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Ah(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
+join("; ")}.`}function Ah(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":re(S(e.included_angle_deg))}
 function Cw({dimensions:e,bend_points:t,centre_line:n}){if(e)return e;let s=[n[0],...t,n[n.length-1]];return s.
-slice(1).map((o,a)=>[s[a],o])}function Rw(e,t,n,s,o){let a=Oh(n),r=Ve(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>Nw.
+slice(1).map((o,a)=>[s[a],o])}function Rw(e,t,n,s,o){let a=Ah(n),r=Ve(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>Nw.
 map(u=>{let m=e[0]+Math.cos(u)*(p*o+r/2-o*.6),b=e[1]+Math.sin(u)*p*o;return{box:{x:m,y:b,width:r,height:o*1.5},
 cost:p*2}})),{box:c}=s.choose(l),d=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:t,badge:d}}function Bw([e,t],n,s,o){
 let a=Math.hypot(t[0]-e[0],t[1]-e[1])||1,r=[-(t[1]-e[1])/a,(t[0]-e[0])/a],[l,c]=[Ve(n,o),o*1.3],d=(m,b)=>[m[0]+
@@ -494,63 +494,67 @@ o*.9:0,v=[[_,T],[d(e,Math.sign(b)*o*.5),d(_,Math.sign(b)*4)],[d(t,Math.sign(b)*o
 box:{...E,y:E.y+P},cost:Math.abs(b)+(f===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.lines,text:n}}
 function Iw(e){return e.map(([t,n])=>x`<path class="dimension tick" d="M${t-4} ${n+4}L${t+4} ${n-4}"/>`)}function Ww({
 x:e,y:t,width:n,height:s},o,a){return x`<rect class="ground" x=${e-n/2} y=${t-s/2} width=${n} height=${s}/>
-    <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Th({
-x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function Dw(e){return et([e])}var Nw,at=g(()=>{
-y();se();A();xa();sn();Nw=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function k(e,t=Fw[e]){return i`<span class="flag ${e}"
-    ><svg viewBox="0 0 24 24" aria-hidden="true">${jw[e]}</svg>${t}</span
+    <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Mh({
+x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function Dw(e){return et([e])}var Nw,tt=g(()=>{
+y();se();A();xa();sn();Nw=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});var Fw,_e,Pn=g(()=>{y();Fw=()=>matchMedia("(min-width: 1000px)").matches,_e=(e,t,{test:n="",open:s=Fw()}={})=>i`<details class="fold" data-test=${n||
+h} ?open=${s}>
+    <summary><h2>${e}</h2></summary>
+    ${t}
+  </details>`});function k(e,t=jw[e]){return i`<span class="flag ${e}"
+    ><svg viewBox="0 0 24 24" aria-hidden="true">${Hw[e]}</svg>${t}</span
   >`}function Gi({step:e,steps:t=[]}){return t.length>1?i`<b>Steps ${t.join(", ")}.</b> `:e?i`<b>Step ${e}.</b> `:
-h}function We(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>fs.indexOf(Se(s))-fs.indexOf(
+h}function We(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>gs.indexOf(Se(s))-gs.indexOf(
 Se(o)));return n.length===0?h:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(Se(s))}
           <div class="say">
             ${Gi(s)}${He(s.template,s.numbers)}
-            ${s.do?i`<div class="do">${He(Pn(s),s.numbers)}</div>`:h}
+            ${s.do?i`<div class="do">${He(Cn(s),s.numbers)}</div>`:h}
           </div>
         </li>`)}
-  </ul>`}function $s(e){let t=new Map;for(let s of e){let o=`${Se(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
-let n=[...t.values()].sort(([s],[o])=>fs.indexOf(Se(s))-fs.indexOf(Se(o)));return i`<ul class="checks lines" data-test="checks">
+  </ul>`}function bs(e){let t=new Map;for(let s of e){let o=`${Se(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
+let n=[...t.values()].sort(([s],[o])=>gs.indexOf(Se(s))-gs.indexOf(Se(o)));return i`<ul class="checks lines" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s[0].level} data-code=${s[0].code}>
-          ${Hw(s)}
+          ${Uw(s)}
         </li>`)}
-  </ul>`}function Hw([e,...t]){let n=i`${k(Se(e))}
-    <div class="say">${Gi(e)}${He(e.template,e.numbers)} ${Uw(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
+  </ul>`}function Uw([e,...t]){let n=i`${k(Se(e))}
+    <div class="say">${Gi(e)}${He(e.template,e.numbers)} ${Gw(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
 level==="stop"}>
     <summary>${n}</summary>
     ${t.map(s=>i`<p class="say">${Gi(s)}${He(s.template,s.numbers)}</p>`)}
-    ${e.do?i`<p class="do">${He(Pn(e),e.numbers)}</p>`:h}
-  </details>`}function Uw(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?h:t.
-length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var Fw,fs,
-jw,Se,_e,Pn,gs,bo,G=g(()=>{y();A();Fw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},fs=
-["stop","caution","unknown","note","ok"],jw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+    ${e.do?i`<p class="do">${He(Cn(e),e.numbers)}</p>`:h}
+  </details>`}function Gw(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?h:t.
+length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var jw,gs,
+Hw,Se,ye,Cn,$s,bo,G=g(()=>{y();A();jw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},gs=
+["stop","caution","unknown","note","ok"],Hw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
     <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:x`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Se=({level:e,sign:t,do:n,
-step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),_e=({template:e,numbers:t})=>He(e,t),Pn=({do:e,do_template:t})=>t??
-e,gs=({template:e,numbers:t={},words:n=""})=>e?He(e,t):n,bo=e=>e.map(_e).join(" ")});function Cn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
-c",month:"short",year:"numeric"})}function ae(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${Cn(e)}\
-, ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function bs({made_at:e,received_at:t}){return t?
-!e||Math.abs(Date.parse(e)-Date.parse(t))<Gw?ae(t):`in the shop ${ae(t)}, made ${ae(e)} by the device’s clock`:
-ae(e??"")}function At({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var Gw,ze=g(()=>{Gw=5*6e4});function Ah(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),ye=({template:e,numbers:t})=>He(e,t),Cn=({do:e,do_template:t})=>t??
+e,$s=({template:e,numbers:t={},words:n=""})=>e?He(e,t):n,bo=e=>e.map(ye).join(" ")});function Rn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
+c",month:"short",year:"numeric"})}function ae(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${Rn(e)}\
+, ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function ws({made_at:e,received_at:t}){return t?
+!e||Math.abs(Date.parse(e)-Date.parse(t))<Vw?ae(t):`in the shop ${ae(t)}, made ${ae(e)} by the device’s clock`:
+ae(e??"")}function Lt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var Vw,ze=g(()=>{Vw=5*6e4});function Vi(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${e.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
             <span class="code">${I(s.code)}</span>
             <span class="more">
-              ${t(s.metal)}, ${U(s.thickness_mm)} ${C()},
+              ${t(s.metal)}, ${j(s.thickness_mm)} ${C()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
-              ${Cn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · archived":""}
-              ${Vw(n.get(s.code)??"")}
+              ${Rn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · archived":""}
+              ${zw(n.get(s.code)??"")}
               ${s.settle?i`<span data-test="settle">${k("caution",`${s.settle} to resolve`)}</span>`:h}
               ${s.worst==="stop"?k("stop"):h}
             </span>
           </a>
         </li>`)}
-  </ul>`}var Vw,Lh=g(()=>{y();he();at();A();G();ze();Vw=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
-h});function Ta(e,t,n,s){let o=ue(e.code),a=o.fault||(e.asked&&!o.whole?qw(o.code):"");return i`<form class="code-form" @submit=${l=>{
+  </ul>`}var zw,Lh=g(()=>{y();he();tt();A();G();ze();zw=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
+h});function Ta(e,t,n,s){let o=ue(e.code),a=o.fault||(e.asked&&!o.whole?Kw(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),e.asked=!0,o.whole?ge(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
@@ -570,18 +574,18 @@ l.preventDefault(),e.asked=!0,o.whole?ge(`/c/${o.code}`):n()}}>
       <button class="button ${o.whole?"next":""}" data-test="open">Open</button>
     </div>
     <p id="code-more" class="code-more" role="status">
-      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:zw(o,t,s)}
+      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:qw(o,t,s)}
     </p>
-  </form>`}function zw(e,t,n){if(!e.whole)return n;let s=t.find(o=>o.code===e.code);return s?i`<span data-test="code-found"
+  </form>`}function qw(e,t,n){if(!e.whole)return n;let s=t.find(o=>o.code===e.code);return s?i`<span data-test="code-found"
         >${I(e.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A valid code, but not on this device yet. Open asks the shop.</span
-      >`}var Sa,qw,Vi=g(()=>{y();Zt();he();Be();Sa=()=>({code:"",asked:!1});qw=e=>e?`A card code has seven cha\
-racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Nh={};ne(Nh,{show:()=>Yw});async function Yw(e){e.title("Find a card");let t={typed:Sa(),search:"",shown:zi},
+      >`}var Sa,Kw,zi=g(()=>{y();Xt();he();Be();Sa=()=>({code:"",asked:!1});Kw=e=>e?`A card code has seven cha\
+racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Nh={};ne(Nh,{show:()=>Jw});async function Jw(e){e.title("Find a card");let t={typed:Sa(),search:"",shown:qi},
 n=await Eh(),s=!1,o=()=>{e.render(i`<div class="home">
         <h1>Find a card</h1>
         <div class="home-scan">
-          <a class="button next wide" href="/scan" data-test="scan">${Kw} Scan a label</a>
+          <a class="button next wide" href="/scan" data-test="scan">${Yw} Scan a label</a>
         </div>
         <div class="home-ways">
           ${Ta(t.typed,n.list,o,"Seven characters, capitals or not.")}
@@ -592,47 +596,50 @@ n=await Eh(),s=!1,o=()=>{e.render(i`<div class="home">
               >`)}
           </nav>
         </div>
-        ${Jw(t,n,s,o)}
+        ${Zw(t,n,s,o)}
       </div>`)};o();let a=async()=>{s||=Qe().reached!==null,n=await Eh(),o(),(s||n.list.length)&&e.ready()};document.
-addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await H().then(a)}async function Eh(){let[
-{list:e,where:t},n,s]=await Promise.all([vh(),Qt(),Ge().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
-Ii(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>us(n?.metals,r)}}function Jw(e,t,n,s){
-if(t.list.length===0)return n?Qw():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
-let o=Zw(t,e.search);return i`<section class="home-list" aria-label="Cards">
+addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await U().then(a)}async function Eh(){let[
+{list:e,where:t},n,s]=await Promise.all([kh(),en(),Ge().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
+Ii(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>ms(n?.metals,r)}}function Zw(e,t,n,s){
+if(t.list.length===0)return n?t_():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
+let o=Qw(t,e.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
-      <label for="search">Look for a title, code, metal or note</label>
+      <label for="search">Look for a title, code, metal, thickness or note</label>
       <input
         id="search"
         data-test="search"
         type="search"
         autocomplete="off"
         .value=${xe(e.search)}
-        @input=${a=>{e.search=a.target.value,e.shown=zi,s()}} />
+        @input=${a=>{e.search=a.target.value,e.shown=qi,s()}} />
     </div>
-    <p class="count" role="status" data-test="count">${Xw(o.length,t,e.search)}</p>
-    ${Ah(o.slice(0,e.shown),t)}
+    <p class="count" role="status" data-test="count">${e_(o.length,t,e.search)}</p>
+    ${Vi(o.slice(0,e.shown),t)}
     ${o.length>e.shown?i`<div class="buttons">
             <button
               class="button"
               data-test="more"
-              @click=${()=>{e.shown+=zi,s()}}>
+              @click=${()=>{e.shown+=qi,s()}}>
               Show more
             </button>
           </div>`:h}
-  </section>`}function Zw({list:e,metalName:t},n){let s=n.toLowerCase().split(/\s+/).filter(Boolean);return s.
-length===0?e.filter(o=>!o.archived):e.filter(o=>{let{code:a,title:r,note:l,metal:c}=o,d=`${a} ${I(a)} ${r} ${l}\
- ${c} ${t(c)}`.toLowerCase();return s.every(p=>d.includes(p))})}function Xw(e,{list:t,where:n},s){let o=n==="d\
-evice"?"on this device":"of the shop";return s.trim()===""?e===1?`1 card ${o}`:`${e} cards ${o}`:e===0?`None o\
-f the ${t.length} cards matches.`:`${e} of ${t.length} cards`}function Qw(){return Qe().reached===!1?i`<div class="state" data-test="empty">
+    ${e.search.trim()?h:Xw(t)}
+  </section>`}function Xw(e){let t=e.list.filter(n=>n.archived);return t.length?_e(`Archived: ${t.length}`,Vi(
+t,e),{test:"archived",open:!1}):h}function Qw({list:e,metalName:t},n){let s=n.toLowerCase().split(/\s+/).filter(
+Boolean);return s.length===0?e.filter(o=>!o.archived):e.filter(o=>{let{code:a,title:r,note:l,metal:c,thickness_mm:d}=o,
+p=`${c} ${t(c)} ${j(d)} ${C()}`,u=`${a} ${I(a)} ${r} ${l} ${p}`.toLowerCase();return s.every(m=>u.includes(m))})}
+function e_(e,{list:t,where:n},s){let o=n==="device"?"on this device":"of the shop";return s.trim()===""?e===1?
+`1 card ${o}`:`${e} cards ${o}`:e===0?`None of the ${t.length} cards matches.`:`${e} of ${t.length} cards`}function t_(){
+return Qe().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
         <strong>The shop has no cards yet</strong>${B("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var zi,Kw,Ph=g(()=>{y();Zt();he();me();Pe();Ie();ye();ie();Lh();Vi();zi=40,Kw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var qi,Yw,Ph=g(()=>{y();Xt();he();me();Pe();Ie();ve();A();tt();Pn();ie();Lh();zi();qi=40,Yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var Rn,Ch,Rh,ws,qi=g(()=>{Rn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var Bn,Ch,Rh,_s,Ki=g(()=>{Bn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
@@ -641,48 +648,48 @@ rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius o
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
 ing n",unit:"",needed:!1}],Ch=["guaranteed minimum","typical","measured","common practice","from memory"],Rh=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
-ss","stainless steel"],["aluminium","aluminium"]],ws=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
-prestrain",label:"Prestrain (may be empty)",needed:!1}]});function Bn(e=""){let n=e.split(`
+ss","stainless steel"],["aluminium","aluminium"]],_s=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
+prestrain",label:"Prestrain (may be empty)",needed:!1}]});function In(e=""){let n=e.split(`
 `).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(Bh.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...Ih}]}function Fh(e){let t=Bn(e),{angle:n,face:s}=t[t.length-1];return wo(
-[...t,{...Ih,angle:n,face:s}])}var Bh,Ih,Wh,wo,Dh,jh,_o,Ki=g(()=>{Bh=["v","angle","radius","face","centre","co\
+o[r]??""]))});return n.length?n:[{...Ih}]}function Fh(e){let t=In(e),{angle:n,face:s}=t[t.length-1];return wo(
+[...t,{...Ih,angle:n,face:s}])}var Bh,Ih,Wh,wo,Dh,jh,_o,Yi=g(()=>{Bh=["v","angle","radius","face","centre","co\
 de","rating"],Ih={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},Wh=[["top","top"],["back","b\
 ack"],["bottom","bottom"],["front","front"]];wo=e=>e.map(t=>Bh.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
 `
-`),Dh=(e,t,n)=>wo(Bn(e).map((s,o)=>o===t?{...s,...n}:s));jh=(e,t)=>wo(Bn(e).filter((n,s)=>s!==t)),_o={v_opening_mm:"\
+`),Dh=(e,t,n)=>wo(In(e).map((s,o)=>o===t?{...s,...n}:s));jh=(e,t)=>wo(In(e).filter((n,s)=>s!==t)),_o={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var Gh,Vh,e_,t_,n_,Ma,Lt,_s,Yi,Hh,Uh,Ji,Zi,Xi,Oa,Qi=g(()=>{Gh="Empty is unknown: checks with it then say so.",
+ating"}});var Gh,Vh,n_,s_,o_,Ma,Et,ys,Ji,Hh,Uh,Zi,Xi,Qi,Oa,el=g(()=>{Gh="Empty is unknown: checks with it then say so.",
 Vh={name:"rating_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},
-e_={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
-ice twice."},t_=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],n_=[{name:"con\
+n_={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
+ice twice."},s_=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],o_=[{name:"con\
 dition",label:"Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown",
 "unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],Ma={name:"name",label:"Name",type:"\
-text",broad:!0},Lt=e=>t=>t.shape===e,_s=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
-hint:`One point a line: x, y. x towards the back gauge, y up. ${t}`,when:Lt("points")}),Yi=(...e)=>({name:"sha\
+text",broad:!0},Et=e=>t=>t.shape===e,ys=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
+hint:`One point a line: x, y. x towards the back gauge, y up. ${t}`,when:Et("points")}),Ji=(...e)=>({name:"sha\
 pe",label:"Shape",type:"pick",broad:!0,options:[...e,["points","by points or DXF"]]}),Hh={name:"turned",label:"\
 Sits in the press",type:"yes",options:[["no","as drawn"],["yes","reversed"]]},Uh={title:"Rating and pieces",part:"\
-rest",fields:[Vh,e_]},Ji={title:"Place and condition",part:"rest",fields:[...t_,...n_]},Zi=e=>e.shape!=="multi\
-_v",Xi=({die_holder_height_mm:e})=>!!e&&!/^0+([.,]0*)?( mm| in)?$/.test(String(e)),Oa={punches:[{title:"What i\
+rest",fields:[Vh,n_]},Zi={title:"Place and condition",part:"rest",fields:[...s_,...o_]},Xi=e=>e.shape!=="multi\
+_v",Qi=({die_holder_height_mm:e})=>!!e&&!/^0+([.,]0*)?( mm| in)?$/.test(String(e)),Oa={punches:[{title:"What i\
 t is",part:"what",fields:[Ma,{name:"angle_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_m\
-m",label:"Tip radius",type:"length"}]},{title:"Outline",part:"outline",fields:[Yi(["straight","straight"],["go\
+m",label:"Tip radius",type:"length"}]},{title:"Outline",part:"outline",fields:[Ji(["straight","straight"],["go\
 oseneck","gooseneck"]),{name:"height_mm",label:"Height, tip to seat",type:"length"},{name:"body_width_mm",label:"\
-Width of the body",type:"length"},{name:"neck_relief_mm",label:"Throat behind the tip",type:"length",when:Lt("\
-gooseneck")},{name:"neck_width_mm",label:"Thickness of the neck",type:"length",when:Lt("gooseneck"),blank:"as \
-the body"},{name:"throat_top_mm",label:"Throat begins to close",type:"length",when:Lt("gooseneck"),blank:"as h\
-igh as it can",hint:"Above the tip."},_s("punch","The tip is at 0, 0."),Hh]},Uh,Ji],dies:[{title:"What it is",
+Width of the body",type:"length"},{name:"neck_relief_mm",label:"Throat behind the tip",type:"length",when:Et("\
+gooseneck")},{name:"neck_width_mm",label:"Thickness of the neck",type:"length",when:Et("gooseneck"),blank:"as \
+the body"},{name:"throat_top_mm",label:"Throat begins to close",type:"length",when:Et("gooseneck"),blank:"as h\
+igh as it can",hint:"Above the tip."},ys("punch","The tip is at 0, 0."),Hh]},Uh,Zi],dies:[{title:"What it is",
 part:"what",fields:[Ma,{name:"v_opening_mm",label:"V opening",type:"length",hint:"Between the sharp corners of\
- face and flanks.",when:Zi},{name:"angle_deg",label:"Angle of the V",type:"number",unit:"°",when:Zi},{name:"s\
-houlder_radius_mm",label:"Shoulder radius",type:"length",when:Zi}]},{title:"Outline",part:"outline",fields:[Yi(
+ face and flanks.",when:Xi},{name:"angle_deg",label:"Angle of the V",type:"number",unit:"°",when:Xi},{name:"s\
+houlder_radius_mm",label:"Shoulder radius",type:"length",when:Xi}]},{title:"Outline",part:"outline",fields:[Ji(
 ["single_v","single V"],["multi_v","block with several V's"]),{name:"height_mm",label:"Height",type:"length"},
 {name:"width_mm",label:"Width",type:"length"},Hh,{name:"openings",label:"The V's of the block",type:"openings",
-when:Lt("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:Lt("multi_v")},_s("die","The \
-top face is at y 0, the V's middle at x 0.")]},Uh,Ji],holders:[{title:"What it is",part:"what",fields:[Ma,Vh]},
-{title:"Outline",part:"outline",fields:[Yi(["block","plain block"],["clamps","clamps that stick out"]),{name:"\
+when:Et("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:Et("multi_v")},ys("die","The \
+top face is at y 0, the V's middle at x 0.")]},Uh,Zi],holders:[{title:"What it is",part:"what",fields:[Ma,Vh]},
+{title:"Outline",part:"outline",fields:[Ji(["block","plain block"],["clamps","clamps that stick out"]),{name:"\
 height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the front",
 type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to the ba\
-ck",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:Lt("clamps")},{name:"\
-body_front_mm",label:"Body above, to the front",type:"length",when:Lt("clamps")},{name:"body_back_mm",label:"B\
-ody above, to the back",type:"length",when:Lt("clamps")},_s("holder","The punch's seat is at 0, 0.")]},Ji],press:[
+ck",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:Et("clamps")},{name:"\
+body_front_mm",label:"Body above, to the front",type:"length",when:Et("clamps")},{name:"body_back_mm",label:"B\
+ody above, to the back",type:"length",when:Et("clamps")},ys("holder","The punch's seat is at 0, 0.")]},Zi],press:[
 {title:"The press",part:"what",fields:[Ma,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_\
 mm",label:"Bed length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"\
 open_height_mm",label:"Open height",type:"length"},{name:"stroke_mm",label:"Stroke",type:"length"},{name:"thro\
@@ -690,15 +697,15 @@ at_mm",label:"Throat",type:"length"}]},{title:"Ram and bed",part:"outline",field
 Ram width",type:"length",needed:!0},{name:"ram_height_mm",label:"Ram height",type:"length",needed:!0},{name:"b\
 ed_width_mm",label:"Bed width",type:"length",needed:!0},{name:"bed_height_mm",label:"Bed height",type:"length",
 needed:!0},{name:"floor_below_die_mm",label:"Floor below the die",type:"length",broad:!0,blank:"not looked at",
-hint:"From the face that the die stands on, down to the floor: long parts hang that far."},{..._s("ram","From \
+hint:"From the face that the die stands on, down to the floor: long parts hang that far."},{...ys("ram","From \
 the face that carries the holder. Empty: a plain beam."),name:"ram_points_mm",label:"Ram by points",when:void 0,
-folded:!0},{..._s("bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_po\
+folded:!0},{...ys("bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_po\
 ints_mm",label:"Bed by points",when:void 0,folded:!0}]},{title:"Riser or die holder on the bed",part:"rest",fields:[
 {name:"die_holder_height_mm",label:"Height under the die",type:"length",blank:"none",broad:!0,hint:"0 or empty\
-: the die stands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Xi,blank:"by point\
+: the die stands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:Qi,blank:"by point\
 s"},{name:"die_holder_rating_kn_per_m",label:"Rating of the die holder",type:"rating",hint:"As stamped on it o\
-r in its papers.",when:Xi},{..._s("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty\
-: a plain block."),name:"die_holder_points_mm",label:"Die holder by points",when:Xi,folded:!0}]},{title:"Ratin\
+r in its papers.",when:Qi},{...ys("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty\
+: a plain block."),name:"die_holder_points_mm",label:"Die holder by points",when:Qi,folded:!0}]},{title:"Ratin\
 gs",part:"rest",fields:[{name:"force_per_m_limit_kn_per_m",label:"Most force per length of bed",type:"rating",
 hint:"What bed and ram bear over a short length."},{name:"off_centre_mm",label:"Full force off the middle, up \
 to",type:"length",blank:"unknown"},{name:"deflection_mm",label:"Gives way in the middle",type:"length",broad:!0,
@@ -714,45 +721,45 @@ length"},{name:"gauge_r_max_mm",label:"R to",type:"length"},{name:"finger_height
 length"},{name:"finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_repeatability_mm",label:"Rep\
 eats within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"Holde\
 r in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"none",
-broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function gt(e=""){let t=Uo(e);return t===""?null:s_.test(t)?Number(t):t}function r_(e){let{show:t}=Et.number;return{
+broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function $t(e=""){let t=Uo(e);return t===""?null:a_.test(t)?Number(t):t}function l_(e){let{show:t}=Nt.number;return{
 v:z(e.v_opening_mm),angle:t(e.angle_deg),radius:z(e.shoulder_radius_mm),face:e.face,centre:z(e.centre_mm),code:e.
-code??"",rating:Et.rating.show(e.rating_kn_per_m)}}function i_({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
-let l={v_opening_mm:Aa(e),angle_deg:gt(t),shoulder_radius_mm:Aa(n),centre_mm:Aa(o)};return{...Object.fromEntries(
+code??"",rating:Nt.rating.show(e.rating_kn_per_m)}}function c_({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
+let l={v_opening_mm:Aa(e),angle_deg:$t(t),shoulder_radius_mm:Aa(n),centre_mm:Aa(o)};return{...Object.fromEntries(
 Object.entries(l).filter(([,d])=>d!==null)),face:s||"top",code:a||null,rating_kn_per_m:zh(r)}}function La(e,t){
-return Object.fromEntries(on(e).map(({name:n,type:s})=>[n,Et[s].show(t[n])]))}function Ea(e,t,n={}){let s=({name:r,
-type:l})=>r in n&&Et[l].show(n[r])===t[r]?n[r]:Et[l].take(t[r]),a=on(e).filter(({when:r})=>!r||r(t)).map(r=>({
-spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||l_(r)).map(({spec:r,value:l})=>[
-r.name,l]))}function Kh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Et.text.show(e[n]);for(let{
-name:n}of ws)t[n]=Et.number.show(e[n]);for(let{name:n}of Rn){let s=e[n];for(let o of c_)t[`${n}.${o}`]=Et.number.
+return Object.fromEntries(on(e).map(({name:n,type:s})=>[n,Nt[s].show(t[n])]))}function Ea(e,t,n={}){let s=({name:r,
+type:l})=>r in n&&Nt[l].show(n[r])===t[r]?n[r]:Nt[l].take(t[r]),a=on(e).filter(({when:r})=>!r||r(t)).map(r=>({
+spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||d_(r)).map(({spec:r,value:l})=>[
+r.name,l]))}function Kh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Nt.text.show(e[n]);for(let{
+name:n}of _s)t[n]=Nt.number.show(e[n]);for(let{name:n}of Bn){let s=e[n];for(let o of h_)t[`${n}.${o}`]=Nt.number.
 show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function Yh(e){let t={name:e.name.trim(),note:e.note.trim(),
-gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of ws)(e[n]?.trim()||!s)&&(t[n]=gt(e[n]));for(let{name:n,
-needed:s}of Rn){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?d_(e,n):null}
-return t}function d_(e,t){let n=["low","nominal","high"].map(s=>[s,gt(e[`${t}.${s}`])]);return{...Object.fromEntries(
+gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of _s)(e[n]?.trim()||!s)&&(t[n]=$t(e[n]));for(let{name:n,
+needed:s}of Bn){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?p_(e,n):null}
+return t}function p_(e,t){let n=["low","nominal","high"].map(s=>[s,$t(e[`${t}.${s}`])]);return{...Object.fromEntries(
 n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function Jh(e,t){
 let n={},s=[];for(let[o,a]of Object.entries(e)){let r=`.${o}.`,c=(r.includes(".openings.")?t.filter(p=>p==="op\
 enings"):t).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],d=/\.(\d+)$/.exec(o)?.[1];c==="o\
 penings"?(n[o.slice(o.indexOf(c))]??=[]).push(...a):c?(n[c]??=[]).push(...d&&r.endsWith(`.${c}.${d}.`)?a.map(p=>`\
-Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var s_,el,Aa,o_,zh,
-a_,Et,qh,on,l_,c_,Nt=g(()=>{qi();Ki();Qi();A();s_=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;el=e=>(t="")=>t.trim()===
-""?null:e(t),Aa=el(e=>te(e)),o_=el(e=>to(e,Ht())),zh=el(e=>to(e,gn())),a_=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
-filter(Boolean),Et={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
+Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var a_,tl,Aa,r_,zh,
+i_,Nt,qh,on,d_,h_,Pt=g(()=>{Ki();Yi();el();A();a_=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;tl=e=>(t="")=>t.trim()===
+""?null:e(t),Aa=tl(e=>te(e)),r_=tl(e=>to(e,Ut())),zh=tl(e=>to(e,gn())),i_=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
+filter(Boolean),Nt={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
 show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:z,take:Aa},number:{show:e=>e==
-null?"":String(e),take:gt},force:{show:e=>di(e,Ht()),take:o_},rating:{show:e=>di(e,gn()),take:zh},lengths:{show:e=>(e??
+null?"":String(e),take:$t},force:{show:e=>di(e,Ut()),take:r_},rating:{show:e=>di(e,gn()),take:zh},lengths:{show:e=>(e??
 []).map(z).join(", "),take:(e="")=>e.split(/[,;\n]/).filter(t=>t.trim()).map(t=>te(t))},points:{show:e=>(e??[]).
 map(([t,n])=>`${z(t)}, ${z(n)}`).join(`
-`),take:e=>a_(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>te(n)))},openings:{show:e=>wo((e??[]).map(r_)),
-take:e=>Bn(e).map(i_)},figure:{show:String,take:String}};qh=e=>Et.points.show(e),on=e=>Oa[e].flatMap(t=>t.fields);
-l_=({type:e,blank:t})=>e==="rating"||t!==void 0,c_=["low","nominal","high","source","standing"]});function Na(e){let t={...h_};for(let n of nl){let s=e.get(tl[n])?.slice(0,60);if(s==null)continue;let o=` ${C()}`;
-t[n]=sl(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function Pa(e){let t=new URLSearchParams;for(let n of nl){
-let s=e[n].trim();s!==""&&t.set(tl[n],sl(n)?te(s):s)}return t.toString()}function yo(e){return p_.filter(t=>e[t].
-trim()==="")}function In(e){let t={};for(let n of nl){let s=e[n].trim();s!==""&&(t[n]=sl(n)?te(s):n==="include\
-d_angle_deg"?gt(s):s)}return t}var h_,tl,nl,p_,sl,Ca=g(()=>{Nt();A();h_={metal:"",thickness_mm:"",bend_length_mm:"",
-included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},tl={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
-length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},nl=Object.keys(tl),p_=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],sl=e=>e.endsWith("_mm")});function Pt(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
+`),take:e=>i_(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>te(n)))},openings:{show:e=>wo((e??[]).map(l_)),
+take:e=>In(e).map(c_)},figure:{show:String,take:String}};qh=e=>Nt.points.show(e),on=e=>Oa[e].flatMap(t=>t.fields);
+d_=({type:e,blank:t})=>e==="rating"||t!==void 0,h_=["low","nominal","high","source","standing"]});function Na(e){let t={...u_};for(let n of sl){let s=e.get(nl[n])?.slice(0,60);if(s==null)continue;let o=` ${C()}`;
+t[n]=ol(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function Pa(e){let t=new URLSearchParams;for(let n of sl){
+let s=e[n].trim();s!==""&&t.set(nl[n],ol(n)?te(s):s)}return t.toString()}function yo(e){return m_.filter(t=>e[t].
+trim()==="")}function Wn(e){let t={};for(let n of sl){let s=e[n].trim();s!==""&&(t[n]=ol(n)?te(s):n==="include\
+d_angle_deg"?$t(s):s)}return t}var u_,nl,sl,m_,ol,Ca=g(()=>{Pt();A();u_={metal:"",thickness_mm:"",bend_length_mm:"",
+included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},nl={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
+length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},sl=Object.keys(nl),m_=["meta\
+l","thickness_mm","bend_length_mm","included_angle_deg"],ol=e=>e.endsWith("_mm")});function Ct(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:d}=a;try{let p=await e(c,d);d.aborted||t({question:c,answer:p})}catch(p){d.aborted||
 t({question:c,error:p})}}return{stop:r,ask(c,{now:d=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),d?0:s))}}}var vo=g(
-()=>{});function $t(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
+()=>{});function bt(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 h}>
     <span class="what">${e}</span>
     <span class="value"
@@ -763,19 +770,19 @@ h}>
 h}</span
           >`:h}
     ${s&&s!==h?i`<span class="band">${s}</span>`:h}
-  </div>`}var Ra=g(()=>{y()});function Ba(e){return e.force_kn===null||e.force_kn===void 0?h:i`<b>${$(tt(e))}</b>
+  </div>`}var Ra=g(()=>{y()});function Ba(e){return e.force_kn===null||e.force_kn===void 0?h:i`<b>${$(nt(e))}</b>
     <small class="expected">expected ${$(an(e))}</small>`}function ko(e,t,n="force_kn",{note:s=h,origin:o=""}={}){
-return $t(e,tt(t,n),{note:i`expected ${$(an(t,n))}${s}`,origin:o,test:n})}var tt,an,Zh,bt=g(()=>{y();A();Ra();
-tt=(e,t="force_kn")=>Zh(t)(e[`${t}_high`],{up:!0}),an=(e,t="force_kn")=>Zh(t)(e[t]),Zh=e=>e==="force_kn"?de:Ee});var ol,Xh=g(()=>{ol=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
+return bt(e,nt(t,n),{note:i`expected ${$(an(t,n))}${s}`,origin:o,test:n})}var nt,an,Zh,wt=g(()=>{y();A();Ra();
+nt=(e,t="force_kn")=>Zh(t)(e[`${t}_high`],{up:!0}),an=(e,t="force_kn")=>Zh(t)(e[t]),Zh=e=>e==="force_kn"?de:Ee});var al,Xh=g(()=>{al=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#e.observe(this),this.#t.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#e.disconnect(),this.#t.disconnect()}measure(){let t=this.
 querySelector("svg"),{width:n,height:s}=t?.viewBox.baseVal??{width:0,height:0};if(!t||!n||!t.clientWidth||!t.clientHeight)
 return;let o=Math.max(n/t.clientWidth,s/t.clientHeight);t.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",ol)});function al({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function Qh(e,{
-left:t,right:n,bottom:s,top:o}){let[a,r]=Wn(e),[[l,c],[d,p]]=[e.on_sheet,e.on_tool],u=a-t>n-a?-1:1,m=r-s>.7*(o-
-s)?1:-1,[b,f]=al(e);return x`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
+define("drawing-frame",al)});function rl({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function Qh(e,{
+left:t,right:n,bottom:s,top:o}){let[a,r]=Dn(e),[[l,c],[d,p]]=[e.on_sheet,e.on_tool],u=a-t>n-a?-1:1,m=r-s>.7*(o-
+s)?1:-1,[b,f]=rl(e);return x`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
     <path class="near-line" d="M${l} ${-c}L${d} ${-p}" />
-    ${Ia(e,n-t)?h:[e.on_sheet,e.on_tool].map(u_)}
+    ${Ia(e,n-t)?h:[e.on_sheet,e.on_tool].map(f_)}
     <g transform="translate(${a} ${-r})">
       ${Ia(e,n-t)?x`<circle class="px near-ring" r="17" />`:h}
       <path class="px near-leader" d="M${u*12} ${m*12}L${u*34} ${m*30}H${u*44}" />
@@ -783,10 +790,10 @@ s)?1:-1,[b,f]=al(e);return x`<g class="near ${e.distance_mm<=0?"hit":""}" data-t
         text-anchor=${u>0?"start":"end"}>${b}<tspan x=${u*50}
           dy="1.1em">${f}</tspan></text>
     </g>
-  </g>`}var Wn,Ia,u_,rl=g(()=>{y();A();Wn=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];Ia=(e,t)=>Math.abs(
-e.distance_mm)<.1*t,u_=([e,t])=>x`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function wt(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:d=!1,room:p=null}){
-let u=s??(e.bounds[2]-e.bounds[0])/6,m=n?f_(u,d?c:null):g_(e,u,c),b=p&&!n?$_(m,p,u):m,{left:f,bottom:_,right:T,
-top:E}=b,P=l??m_(e,t==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
+  </g>`}var Dn,Ia,f_,il=g(()=>{y();A();Dn=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];Ia=(e,t)=>Math.abs(
+e.distance_mm)<.1*t,f_=([e,t])=>x`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function _t(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:d=!1,room:p=null}){
+let u=s??(e.bounds[2]-e.bounds[0])/6,m=n?$_(u,d?c:null):b_(e,u,c),b=p&&!n?w_(m,p,u):m,{left:f,bottom:_,right:T,
+top:E}=b,P=l??g_(e,t==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
       role="img"
@@ -800,28 +807,28 @@ top:E}=b,P=l??m_(e,t==="after"?"after":"before");return i`<drawing-frame class="
       ${e.die.length?x`<path class="axis" d="M0 ${-E-999}V999" />`:h}
       <path class="gauge" transform="translate(${P.back} 0)" d=${P.gauge} />
       <path class="sheet" data-test="sheet" d=${P.sheet} />
-      ${t==="before"&&e.gauge_point?b_(e.gauge_point,o,b):h}
-      ${t==="after"&&a?w_(e.after.sheet,a,u,b):h}
+      ${t==="before"&&e.gauge_point?__(e.gauge_point,o,b):h}
+      ${t==="after"&&a?y_(e.after.sheet,a,u,b):h}
       ${d&&c?Qh(c,b):h}
     </svg>
-  </drawing-frame>`}function m_(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Oe(n),tools:[
-s,o,a].map(Oe),down:0,gauge:Oe(r),back:0}}function f_(e,t){let[n,s]=t?Wn(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
-e,right:n+1.5*e,top:s+e}}function g_(e,t,n){let[s,o,a,r]=et([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
+  </drawing-frame>`}function g_(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Oe(n),tools:[
+s,o,a].map(Oe),down:0,gauge:Oe(r),back:0}}function $_(e,t){let[n,s]=t?Dn(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
+e,right:n+1.5*e,top:s+e}}function b_(e,t,n){let[s,o,a,r]=et([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
 e.gauge_point[0]+1.5*t:0,d={left:Math.max(Math.min(s-.4*t,-1.4*t),-l),right:Math.min(Math.max(a+.4*t,c,1.4*t),
 Math.max(l,c))},p=d.right-d.left,u={...d,bottom:Math.max(Math.min(o-.3*t,-1.1*t,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*t,1.6*t),8*t)},m=n?il(u,Wn(n),Math.max(t,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function $_(e,{
-bounds:t,share:n},s){let o=il(il(e,[t[0],t[1]],s),[t[2],t[3]],s),a=r=>e[r]+(o[r]-e[r])*n;return{left:a("left"),
-right:a("right"),bottom:a("bottom"),top:a("top")}}function b_([e,t],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
+max(r+.3*t,1.6*t),8*t)},m=n?ll(u,Dn(n),Math.max(t,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function w_(e,{
+bounds:t,share:n},s){let o=ll(ll(e,[t[0],t[1]],s),[t[2],t[3]],s),a=r=>e[r]+(o[r]-e[r])*n;return{left:a("left"),
+right:a("right"),bottom:a("bottom"),top:a("top")}}function __([e,t],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${e} ${-t}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${e}" />
     ${tp(0,o,180)}${tp(e,o,0)}
     <g transform="translate(${e} ${-t})"><circle class="px touch" r="5" /></g>
     ${np(e/2,o,n,17)}
-  </g>`}function w_(e,t,n,{left:s,right:o}){let a=Math.min(...e.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
+  </g>`}function y_(e,t,n,{left:s,right:o}){let a=Math.min(...e.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=t/2*(Math.PI/180),[c,d]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-d}A${r} ${r} 0 0 1 ${c} ${-d}" />
     ${np(0,a+r,$(S(t)))}
-  </g>`}var ep,il,tp,np,xo=g(()=>{y();A();Xh();rl();sn();ep=e=>e?x`<path class="tool" d=${e} />`:h;il=({left:e,
+  </g>`}var ep,ll,tp,np,xo=g(()=>{y();A();Xh();il();sn();ep=e=>e?x`<path class="tool" d=${e} />`:h;ll=({left:e,
 right:t,bottom:n,top:s},[o,a],r)=>({left:Math.min(e,o-r),right:Math.max(t,o+r),bottom:Math.min(n,a-r),top:Math.
 max(s,a+r)});tp=(e,t,n)=>x`<g transform="translate(${e} ${-t})">
     <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,np=(e,t,n,s=0)=>x`<g transform="translate(${e} ${-t})">
@@ -837,50 +844,46 @@ max(s,a+r)});tp=(e,t,n)=>x`<g transform="translate(${e} ${-t})">
               <small>V ${ee(s.v_over_t,1)} × thickness</small></span
             >
             ${s.level==="ok"?h:k(s.level)}
-            <span class="facts"> ${__(s).map(o=>y_(...o))} </span>
-            <span class="more">${_e(s.reason_said)} ${en(s)}.</span>
+            <span class="facts"> ${v_(s).map(o=>k_(...o))} </span>
+            <span class="more">${ye(s.reason_said)} ${tn(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var __,y_,op=g(()=>{y();me();A();bt();G();__=e=>[["allow for",$(tt(e,"force_kn_per_m")),`expected ${an(
+  </ol>`}var v_,k_,op=g(()=>{y();me();A();wt();G();v_=e=>[["allow for",$(nt(e,"force_kn_per_m")),`expected ${an(
 e,"force_kn_per_m").text}`],["radius",$(w(e.inside_radius_mm))],["flange from",$(w(e.min_flange_mm))],["set",$(
-S(e.set_angle_deg))]],y_=(e,t,n)=>i`<span class="fact"
+S(e.set_angle_deg))]],k_=(e,t,n)=>i`<span class="fact"
     ><small>${e}</small>
     <span class="amount">${t}</span
     >${n?i` <small class="beside">${n}</small>`:h}</span
-  >`});function ys(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${ll(e)}. If it is too open, make a second hit.
+  >`});function vs(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
+    <b>First hit:</b> ${cl(e)}. If it is too open, make a second hit.
     <span class="drawn">${t}</span>
-  </p>`:h}var Wa,ll,ap,Da,Dn=g(()=>{y();A();Wa=e=>S(e).text.replace(/\.0$/,""),ll=e=>`comes out ${Wa(e.comes_out_deg_low)}\
+  </p>`:h}var Wa,cl,ap,Da,Fn=g(()=>{y();A();Wa=e=>S(e).text.replace(/\.0$/,""),cl=e=>`comes out ${Wa(e.comes_out_deg_low)}\
  to ${Wa(e.comes_out_deg_high)}°`,ap=e=>`${Wa(e.comes_out_deg_low)}–${Wa(e.comes_out_deg_high)}°`,Da=(e,{set_angle_deg:t,
-firstHit:n})=>n?e.expected_set_angle_deg:t});var v_,ve,vs=g(()=>{y();v_=()=>matchMedia("(min-width: 1000px)").matches,ve=(e,t,{test:n="",open:s=v_()}={})=>i`<details class="fold" data-test=${n||
-h} ?open=${s}>
-    <summary><h2>${e}</h2></summary>
-    ${t}
-  </details>`});function Fa(e){return cl(e,t=>t.level==="stop"||t.level==="caution")}function cl(e,t){let n=e.filter(o=>!rp(o)&&
+firstHit:n})=>n?e.expected_set_angle_deg:t});function Fa(e){return dl(e,t=>t.level==="stop"||t.level==="caution")}function dl(e,t){let n=e.filter(o=>!rp(o)&&
 t(o));if(n.length===0)return h;let s=n.some(o=>o.level==="stop");return i`<section
     class="panel urgent ${s?"has-stop":""}"
     aria-label="Findings"
     data-test="urgent">
-    ${$s(n)}
+    ${bs(n)}
   </section>`}function ks(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>Se(o)==="note"),s=e.filter(o=>Se(
 o)==="ok");return i`${t.length?i`<section>
           <h2>Not known</h2>
-          ${$s(t)}
+          ${bs(t)}
         </section>`:h}
   ${n.length?i`<section data-test="notes">
           <h2>How to do it</h2>
-          ${$s(n)}
+          ${bs(n)}
         </section>`:h}
-  ${s.length?ve(`Passed checks: ${s.length}`,We(s),{test:"fine",open:!1}):h}`}function rn(e){let t=e.filter(rp);
+  ${s.length?_e(`Passed checks: ${s.length}`,We(s),{test:"fine",open:!1}):h}`}function rn(e){let t=e.filter(rp);
 if(t.length===0)return h;let n=i`<ul>
     ${t.map(s=>i`<li>
           <b>${He(s.template,s.numbers)}</b>
-          ${He(Pn(s),s.numbers)}
+          ${He(Cn(s),s.numbers)}
         </li>`)}
   </ul>`;return i`<section class="every-time">
-    ${ve(i`${k("caution")} At the press, every time`,n,{test:"every-time"})}
-  </section>`}var rp,ip,lp,So=g(()=>{y();A();G();vs();rp=e=>e.code.startsWith("general-");ip=e=>cl(e,t=>t.level===
-"stop"),lp=e=>cl(e,t=>t.level==="caution")});function L({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:d="\
+    ${_e(i`${k("caution")} At the press, every time`,n,{test:"every-time"})}
+  </section>`}var rp,ip,lp,So=g(()=>{y();A();G();Pn();rp=e=>e.code.startsWith("general-");ip=e=>dl(e,t=>t.level===
+"stop"),lp=e=>dl(e,t=>t.level==="caution")});function L({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:d="\
 input",next:p=!1,list:u=""}){let m=b=>s(b.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${e}>${t}${c?i` <span class="hint">(${c})</span>`:h}</label>
     <input
@@ -902,12 +905,12 @@ input",next:p=!1,list:u=""}){let m=b=>s(b.target.value);return i`<div class="fie
       ${a.map(b=>i`<span class="wrong" data-test="wrong-${e}">${b}</span>`)}
       ${o?i`<span class="hint">${o}</span>`:h}
     </span>
-    ${a.length?k_(e,Xc(String(n)),s):h}
-  </div>`}function k_(e,t,n){return i`<div class="may-mean">
+    ${a.length?x_(e,Qc(String(n)),s):h}
+  </div>`}function x_(e,t,n){return i`<div class="may-mean">
     ${t.map(s=>i`<button type="button" class="button" data-test="may-mean-${e}" @click=${()=>n(s)}>
           ${s}
         </button>`)}
-  </div>`}function Fn({name:e,label:t,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
+  </div>`}function jn({name:e,label:t,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
 length?"has-wrong":""}">
     <label for=${e}>${t}${l?i` <span class="hint">(${l})</span>`:h}</label>
     <textarea
@@ -940,7 +943,7 @@ length?"has-wrong":""}">
     <span id="${e}-more"
       >${a.map(r=>i`<span class="wrong" data-test="wrong-${e}">${r}</span>`)}</span
     >
-  </div>`}function Y({name:e,label:t,value:n,options:s,change:o}){return i`<div class="field" role="radiogroup" aria-label=${t}>
+  </div>`}function Z({name:e,label:t,value:n,options:s,change:o}){return i`<div class="field" role="radiogroup" aria-label=${t}>
     <span class="legend" aria-hidden="true">${t}</span>
     <div class="choice" data-test=${e}>
       ${s.map(([a,r])=>i`<label>
@@ -953,62 +956,62 @@ length?"has-wrong":""}">
             <span>${r}</span>
           </label>`)}
     </div>
-  </div>`}function rt(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var J=g(
-()=>{y();Zt();A()});function ja(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function dl(e){
-let t=ja(e);return Object.keys(t).length?{tools:t}:{}}function jn(e){let{die:t,punch:n}=ja(e);return[t&&`die ${t}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var To,xs=g(()=>{To=e=>({die:e?.die??"",punch:e?.punch??""})});function W(e,t){return Object.entries(e).filter(([n])=>hl(n,t)).flatMap(([,n])=>n)}function cp(e,t){return Object.
-entries(e).filter(([n])=>!t.some(s=>hl(n,s))).flatMap(([,n])=>n)}function dp(e,t,n){let s=Object.entries(e);return s.
+  </div>`}function it(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var X=g(
+()=>{y();Xt();A()});function ja(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function hl(e){
+let t=ja(e);return Object.keys(t).length?{tools:t}:{}}function Hn(e){let{die:t,punch:n}=ja(e);return[t&&`die ${t}`,
+n&&`punch ${n}`].filter(Boolean).join(", ")}var To,xs=g(()=>{To=e=>({die:e?.die??"",punch:e?.punch??""})});function W(e,t){return Object.entries(e).filter(([n])=>pl(n,t)).flatMap(([,n])=>n)}function cp(e,t){return Object.
+entries(e).filter(([n])=>!t.some(s=>pl(n,s))).flatMap(([,n])=>n)}function dp(e,t,n){let s=Object.entries(e);return s.
 length===0?h:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
-      ${s.map(([o,a])=>{let r=n.filter(c=>hl(o,c)).sort((c,d)=>d.length-c.length)[0],l=r?pl(t(r),a):a.join(" ");
+      ${s.map(([o,a])=>{let r=n.filter(c=>pl(o,c)).sort((c,d)=>d.length-c.length)[0],l=r?ul(t(r),a):a.join(" ");
 return i`<li>
           ${r?i`<button type="button" class="link" @click=${()=>Mo(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function pl(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function Mo(e){let t=document.
+  </div>`}function ul(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function Mo(e){let t=document.
 getElementById(e);t?.closest("details")?.setAttribute("open",""),t?.focus({preventScroll:!0}),t?.scrollIntoView(
-{block:"center"})}var hl,it=g(()=>{y();hl=(e,t)=>e===t||e.startsWith(`${t}.`)});function ml(e,t,n,s){let o=(a,r)=>L({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+{block:"center"})}var pl,lt=g(()=>{y();pl=(e,t)=>e===t||e.startsWith(`${t}.`)});function fl(e,t,n,s){let o=(a,r)=>L({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:t[a]??"",wrong:W(n,`${e}.${a}`),change:l=>s({[a]:l})});
 return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function pp(e,{dies:t,punches:n},s,o){
-let a=t.flatMap(fl).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
+let a=t.flatMap(gl).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
-        <span>Tools: <b>${jn(e.tools)||"chosen by the planner"}</b></span>
+        <span>Tools: <b>${Hn(e.tools)||"chosen by the planner"}</b></span>
       </summary>
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
-      ${ml("tools",e.tools??{},s,r=>o({...e,tools:{die:"",punch:"",...e.tools,...r}}))}
+      ${fl("tools",e.tools??{},s,r=>o({...e,tools:{die:"",punch:"",...e.tools,...r}}))}
     </details>
     ${hp("codes-of-dies",a)}
-    ${hp("codes-of-punches",n.map(({code:r})=>r))}`}function Ss({tools_reason:e,tools_reason_said:t}){let n=gs(
-{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:h}var ul,fl,hp,Hn=g(()=>{
-y();xs();G();J();it();ul=["tools.die","tools.punch"];fl=e=>e.shape==="multi_v"?e.openings:[e];hp=(e,t)=>i`<datalist id=${e}>${t.
-map(n=>i`<option value=${n}></option>`)}</datalist>`});function Ha(e){let t=(e??"").split(":")[0].trim();return x_.includes(t)?t:""}function Oo(e){if(!e)return"";let t=new Map;
-for(let[n,s]of S_){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
-slice(1)}: ${s.join(", ")}.`).join(" ")}var x_,S_,Ua=g(()=>{x_=["model","handbook","your test bends"];S_=[["fo\
+    ${hp("codes-of-punches",n.map(({code:r})=>r))}`}function Ss({tools_reason:e,tools_reason_said:t}){let n=$s(
+{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:h}var ml,gl,hp,Un=g(()=>{
+y();xs();G();X();lt();ml=["tools.die","tools.punch"];gl=e=>e.shape==="multi_v"?e.openings:[e];hp=(e,t)=>i`<datalist id=${e}>${t.
+map(n=>i`<option value=${n}></option>`)}</datalist>`});function Ha(e){let t=(e??"").split(":")[0].trim();return S_.includes(t)?t:""}function Oo(e){if(!e)return"";let t=new Map;
+for(let[n,s]of T_){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
+slice(1)}: ${s.join(", ")}.`).join(" ")}var S_,T_,Ua=g(()=>{S_=["model","handbook","your test bends"];T_=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
 nd_allowance_mm","allowance"]]});function mp(e){return i`<ul class="ratings" data-test="ratings">
-    ${e.map(T_)}
-  </ul>`}function T_(e){let{what:t,share_percent:n,level:s}=e;return i`<li class="rating" data-level=${s} data-what=${t}>
+    ${e.map(M_)}
+  </ul>`}function M_(e){let{what:t,share_percent:n,level:s}=e;return i`<li class="rating" data-level=${s} data-what=${t}>
     <span class="rating-of"><b>${gp[t]??t}</b>${fp(e)}</span>
     ${k(s,n===null?"Unknown":`${ee(n,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${n===null?"open":""}" d="M0 9H250" />
-      ${n===null?h:O_(n)}
+      ${n===null?h:A_(n)}
     </svg>
-    <span class="rating-words">${M_(e)}</span>
-  </li>`}function M_({load_kn:e,load_kn_per_m:t,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=t===void 0?
+    <span class="rating-words">${O_(e)}</span>
+  </li>`}function O_({load_kn:e,load_kn_per_m:t,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=t===void 0?
 $(de(e)):$(Ee(t));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=t===void 0?
-$(de(n)):$(Ee(s));return`${a} of ${r}`}function O_(e){let t=Math.min(e/100*up,250);return x`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${up} 0V18" />`}
-var up,fp,gl,gp,$p=g(()=>{y();A();G();up=200;fp=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,gl=e=>`${gp[e.
+$(de(n)):$(Ee(s));return`${a} of ${r}`}function A_(e){let t=Math.min(e/100*up,250);return x`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${up} 0V18" />`}
+var up,fp,$l,gp,$p=g(()=>{y();A();G();up=200;fp=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,$l=e=>`${gp[e.
 what]??e.what}${fp(e)}`,gp={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
-holder:"Holder","die holder":"Die holder"}});function Ts(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(_=>l/_<=a)??A_(l,a))*o,d=Math.
-floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,u=_=>L_(n+(_-d)/(p-d)*(s-n)),m=Math.round((p-d)/c),b=Math.max(0,-Math.
+holder:"Holder","die holder":"Die holder"}});function Ts(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(_=>l/_<=a)??L_(l,a))*o,d=Math.
+floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,u=_=>E_(n+(_-d)/(p-d)*(s-n)),m=Math.round((p-d)/c),b=Math.max(0,-Math.
 floor(Math.log10(c/o)+1e-9)),f=Array.from({length:m+1},(_,T)=>d+T*c).map(_=>({at:u(_),text:(_/o).toFixed(b).replace(
-/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:f}}function A_(e,t){let n=(e>0?e:1)/t,s=10**Math.floor(
+/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:f}}function L_(e,t){let n=(e>0?e:1)/t,s=10**Math.floor(
 Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Ga(e){return e.length?`M${e.
-map(([t,n])=>`${t} ${n}`).join("L")}`:""}var L_,$l=g(()=>{L_=e=>Math.round(e*100)/100});function bp({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(b=>b.force_kn_high)),a=s.filter(b=>b.limit_kn!==
+map(([t,n])=>`${t} ${n}`).join("L")}`:""}var E_,bl=g(()=>{E_=e=>Math.round(e*100)/100});function bp({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(b=>b.force_kn_high)),a=s.filter(b=>b.limit_kn!==
 null).sort((b,f)=>Number(f.limit_kn)-Number(b.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:b})=>Number(
-b)<=(b===r?N_:E_)*o),c=yp(e),d=Ts(0,Math.max(o,...l.map(b=>Number(b.limit_kn))),{from:De.bottom,to:De.top+28,size:Ht().
+b)<=(b===r?P_:N_)*o),c=yp(e),d=Ts(0,Math.max(o,...l.map(b=>Number(b.limit_kn))),{from:De.bottom,to:De.top+28,size:Ut().
 size}),p=(b,f)=>[c.at(b.punch_depth_mm),d.at(b[f])],u=[...e.map(b=>p(b,"force_kn_high")),...e.map(b=>p(b,"forc\
 e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${$(de(n.force_kn))}, at a depth o\
 f ${$(_p(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
@@ -1017,12 +1020,12 @@ f ${$(_p(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press 
     role="img"
     aria-label=${m}
     data-test="stroke-force">
-    ${vp(c,d,Ht().unit)}
+    ${vp(c,d,Ut().unit)}
     <path class="band" d="${Ga(u)}Z" />
-    ${t.punch_depth_mm===null?h:kp(c.at(t.punch_depth_mm))} ${P_(l,d)}
-    ${R_(a.filter(b=>!l.includes(b)))}
+    ${t.punch_depth_mm===null?h:kp(c.at(t.punch_depth_mm))} ${C_(l,d)}
+    ${B_(a.filter(b=>!l.includes(b)))}
     <path class="curve" d=${Ga(e.map(b=>p(b,"force_kn")))} data-test="force-curve" />
-    ${n?I_(c.at(n.punch_depth_mm),d.at(n.force_kn)):h}
+    ${n?W_(c.at(n.punch_depth_mm),d.at(n.force_kn)):h}
   </svg>`}function wp({curve:e,set:t,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=yp(e,s.map(u=>Number(
 u.punch_depth_mm))),a=[...e.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=Ts(Math.min(...a),180,{from:De.
 bottom,to:De.top,steps:[5,10,15,30,45]}),l=u=>Ga(e.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=t.set_angle_deg===
@@ -1037,51 +1040,51 @@ null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle ov
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:h}
-    ${s.map(u=>B_(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
+    ${s.map(u=>I_(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
   </svg>`}function yp(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return Ts(0,n,{from:De.left,to:De.
 right,size:C()==="in"?Ye:1,most:6})}function vp(e,t,n){let{left:s,right:o,top:a,bottom:r}=De,l=n==="°",c=t.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
-        font-size=${Ct}>${m}${l?"°":""}</text>`),d=e.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
-      <text x=${Math.min(u,Va-m.length*Ct*.3)} y=${r+24} text-anchor="middle"
-        font-size=${Ct}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
-    font-size=${Ct}>${n}</text>`;return x`
+        font-size=${Rt}>${m}${l?"°":""}</text>`),d=e.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
+      <text x=${Math.min(u,Va-m.length*Rt*.3)} y=${r+24} text-anchor="middle"
+        font-size=${Rt}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
+    font-size=${Rt}>${n}</text>`;return x`
     ${c}
     ${d}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
     <text class="quiet" x=${o} y=${za-8} text-anchor="end"
-      font-size=${Ct}>punch depth, ${C()}</text>
-    ${l?h:p}`}function P_(e,t){let n=-1/0;return C_(e).map(({limit_kn:s,names:o})=>{let a=t.at(s);return n=Math.
-max(a-6,n+Ct+2),x`<path class="limit" d="M${De.left} ${a}H${De.right}" data-test="limit-line"
+      font-size=${Rt}>punch depth, ${C()}</text>
+    ${l?h:p}`}function C_(e,t){let n=-1/0;return R_(e).map(({limit_kn:s,names:o})=>{let a=t.at(s);return n=Math.
+max(a-6,n+Rt+2),x`<path class="limit" d="M${De.left} ${a}H${De.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${De.left+6} y=${n}
-        font-size=${Ct}>${o.join(", ")} ${$(de(s))}</text>`})}function C_(e){let t=new Map;for(let n of e)t.set(
+        font-size=${Rt}>${o.join(", ")} ${$(de(s))}</text>`})}function R_(e){let t=new Map;for(let n of e)t.set(
 Number(n.limit_kn),[...t.get(Number(n.limit_kn))??[],qa(n)]);return[...t].map(([n,s])=>({limit_kn:n,names:s}))}
-function R_(e){if(!e.length)return h;let t=e.length>1?`, ${e.length-1} more`:"";return x`<text class="limit-word" x=${De.
-right} y="18" text-anchor="end" font-size=${Ct}
-      data-test="limit-far">↑ ${bl(e[e.length-1])}${t}</text>`}function qa({what:e,name:t}){return e==="pres\
+function B_(e){if(!e.length)return h;let t=e.length>1?`, ${e.length-1} more`:"";return x`<text class="limit-word" x=${De.
+right} y="18" text-anchor="end" font-size=${Rt}
+      data-test="limit-far">↑ ${wl(e[e.length-1])}${t}</text>`}function qa({what:e,name:t}){return e==="pres\
 s per metre"?"Bed and ram":e==="press"||!t?e[0].toUpperCase()+e.slice(1):`${e[0].toUpperCase()}${e.slice(1)} ${t}`}
-function B_(e,t,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
+function I_(e,t,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${e} cy=${t} r="6" data-test="trial-point" data-id=${n}/>`}
-var Va,za,De,Ct,E_,N_,_p,kp,bl,I_,xp=g(()=>{y();A();$l();Va=400,za=320,De={left:58,right:Va-14,top:20,bottom:za-
-54},Ct=18,E_=3,N_=5;_p=e=>w(e,{digits:2});kp=e=>x`<path class="set-line" d="M${e} ${De.top}V${De.bottom}"/>
-  <text class="set-word" x=${e-5} y=${De.bottom-6} text-anchor="end" font-size=${Ct}>set</text>`;bl=({what:e,name:t,
-limit_kn:n})=>`${qa({what:e,name:t})} ${$(de(n))}`;I_=(e,t)=>x`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Mp({stroke:e,error:t,open:n,toggled:s}){return i`<details
+var Va,za,De,Rt,N_,P_,_p,kp,wl,W_,xp=g(()=>{y();A();bl();Va=400,za=320,De={left:58,right:Va-14,top:20,bottom:za-
+54},Rt=18,N_=3,P_=5;_p=e=>w(e,{digits:2});kp=e=>x`<path class="set-line" d="M${e} ${De.top}V${De.bottom}"/>
+  <text class="set-word" x=${e-5} y=${De.bottom-6} text-anchor="end" font-size=${Rt}>set</text>`;wl=({what:e,name:t,
+limit_kn:n})=>`${qa({what:e,name:t})} ${$(de(n))}`;W_=(e,t)=>x`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Mp({stroke:e,error:t,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
     @toggle=${o=>s(o.target.open)}>
     <summary>The stroke in pictures</summary>
-    ${n?W_(e,t):h}
-  </details>`}function W_(e,t){return t?i`<p class="hint" data-test="stroke-missing">
+    ${n?D_(e,t):h}
+  </details>`}function D_(e,t){return t?i`<p class="hint" data-test="stroke-missing">
       ${t instanceof O?t.message:"The stroke could not be fetched."}
     </p>`:e?e.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
       ${bp(e)}
       <div class="stroke-words">
-        <p data-test="stroke-peak">${D_(e)}</p>
-        ${F_(e)}
+        <p data-test="stroke-peak">${F_(e)}</p>
+        ${j_(e)}
       </div>
     </figure>
     <figure>
@@ -1091,46 +1094,46 @@ limit_kn:n})=>`${qa({what:e,name:t})} ${$(de(n))}`;I_=(e,t)=>x`<circle class="pe
         <ul class="keys" aria-label="What the lines are">
           <li>${Sp("curve")} under load</li>
           <li>${Sp("curve let-go")} released</li>
-          ${e.trials.length?i`<li>${U_} trials, released</li>`:h}
+          ${e.trials.length?i`<li>${G_} trials, released</li>`:h}
         </ul>
-        <p data-test="stroke-set">${j_(e)}</p>
-        ${H_(e)}
+        <p data-test="stroke-set">${H_(e)}</p>
+        ${U_(e)}
       </div>
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
-function D_({peak:e,work_j:t}){if(!e)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${$(
-tt(e))}.</b> The peak is expected at
+function F_({peak:e,work_j:t}){if(!e)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${$(
+nt(e))}.</b> The peak is expected at
     ${$(de(e.force_kn))}, ${Tp(e.punch_depth_mm)} deep, ${$(S(e.loaded_angle_deg))}
-    under load.`;return t?i`${n} Work in the stroke ${ee(t,0)} J.`:n}function F_({limits:e}){let t=e.filter(s=>s.
+    under load.`;return t?i`${n} Work in the stroke ${ee(t,0)} J.`:n}function j_({limits:e}){let t=e.filter(s=>s.
 limit_kn!==null),n=e.filter(s=>s.limit_kn===null);return i`${t.length?i`<p class="hint" data-test="stroke-limits">
-          Limits: ${t.map(bl).join(", ")}. The shaded band is what the force may be.
+          Limits: ${t.map(wl).join(", ")}. The shaded band is what the force may be.
         </p>`:h}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
           <b>Rating unknown:</b> ${n.map(qa).join(", ")}. Read it off the plate.
-        </p>`:h}`}function j_({set:e}){return e.set_angle_deg===null?"Tools and press end before the bend is s\
+        </p>`:h}`}function H_({set:e}){return e.set_angle_deg===null?"Tools and press end before the bend is s\
 harp enough: there is nothing to set.":`Set ${$(S(e.set_angle_deg))} under load at a depth of ${Tp(e.punch_depth_mm)}\
-.`}function H_({trials:e}){let t=e.filter(n=>n.punch_depth_mm===null).length;return t?i`<p class="hint">
+.`}function U_({trials:e}){let t=e.filter(n=>n.punch_depth_mm===null).length;return t?i`<p class="hint">
         ${t===1?"One result has":`${t} results have`} no depth written down and can't be drawn.
-      </p>`:h}var Tp,Sp,U_,Op=g(()=>{y();xp();F();A();bt();Tp=e=>$(w(e,{digits:2}));Sp=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:h}var Tp,Sp,G_,Op=g(()=>{y();xp();F();A();wt();Tp=e=>$(w(e,{digits:2}));Sp=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${e} d="M2 8H38" />
-  </svg>`,U_=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+  </svg>`,G_=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
-</svg>`});function Rt(e,t,n,s,o=Lp(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return $t(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Ha(e.sources?.[t]),test:t})}function Lp({
+</svg>`});function Bt(e,t,n,s,o=Lp(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return bt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Ha(e.sources?.[t]),test:t})}function Lp({
 handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Ha(t?.[s])==="handbook")return h;let r=o(a);
 if(r.text===o(n[s]).text)return h;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],d=a<l||a>c;return i`<span class=${d?
 "handbook differs":"handbook"} data-test="handbook-${s}"
     >handbook says ${$(r)}</span
   >`}function Ep(e,t,n){return i`${ip(e.checks)}
     <section class="bend-first" aria-label="What to set" data-test="first">
-      ${G_(e,t)} ${V_(e)}
+      ${V_(e,t)} ${z_(e)}
     </section>
     ${lp(e.checks)} ${ks(e.checks)}
     <div class="columns bend-columns">
-      <div>${Y_(e)} ${Z_(e)}</div>
-      <div>${X_(e,n)} ${Mp(n.stroke)} ${Q_(e,n)}</div>
+      <div>${J_(e)} ${X_(e)}</div>
+      <div>${Q_(e,n)} ${Mp(n.stroke)} ${ey(e,n)}</div>
     </div>
-    ${ey(e)} ${rn(e.checks)}`}function G_(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
+    ${ty(e)} ${rn(e.checks)}`}function V_(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
 code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-tools">
       No tools of the crib chosen: the figures are for a V of ${$(w(e.v_opening_mm))}.
     </p>`:i`<ul class="tools" data-test="chosen">
@@ -1139,51 +1142,51 @@ code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-t
             ><span class="name" data-test="chosen-${a}"
               ><b>${r??"none"}</b> <span>${l?.name??""}</span></span
             >
-            <span class="where">${l?en(l):""}</span>
+            <span class="where">${l?tn(l):""}</span>
             ${l&&l.condition!=="good"?i`<span class="more"
                     >condition:
                     ${l.condition}${l.condition_note?`, ${l.condition_note}`:""}</span
                   >`:h}
           </li>`)}
     </ul>
-    ${Ss(e)}`}function V_(e){return i`<div class="figures">${e.first_hit?K_(e):q_(e)}</div>
+    ${Ss(e)}`}function z_(e){return i`<div class="figures">${e.first_hit?Y_(e):K_(e)}</div>
     <div class="figures three">
       ${ko("Allow for",e,"force_kn")}
-      ${$t("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
-      ${Rt(e,"bend_deduction_mm","Deduction",Un)}
+      ${bt("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
+      ${Bt(e,"bend_deduction_mm","Deduction",Gn)}
     </div>
-    ${z_(e)} ${ys(e.first_hit)}`}function z_({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
+    ${q_(e)} ${vs(e.first_hit)}`}function q_({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
 reduce((s,o)=>(o.share_percent??0)>(s?.share_percent??0)?o:s,null);return i`<p class="weakest" data-test="weakest">
-    ${t?i`<b>${gl(t)}: rating unknown.</b>`:h}
-    ${n?i`${gl(n)}: ${ee(n.share_percent??0,0)} % of the rating.`:h}
-  </p>`}function Y_(e){return ve("Force against the ratings",i`<div class="figures">
+    ${t?i`<b>${$l(t)}: rating unknown.</b>`:h}
+    ${n?i`${$l(n)}: ${ee(n.share_percent??0,0)} % of the rating.`:h}
+  </p>`}function J_(e){return _e("Force against the ratings",i`<div class="figures">
         ${ko("Per length, allow for",e,"force_kn_per_m")}
-        ${$t("Expected",de(e.force_kn),{note:J_(e),origin:Ha(e.sources?.force_kn),test:"force_expected"})}
+        ${bt("Expected",de(e.force_kn),{note:Z_(e),origin:Ha(e.sources?.force_kn),test:"force_expected"})}
       </div>
       ${e.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
-              ${mp(e.ratings)}`:h}`)}function J_(e){let t=e.force_kn_low,n=Lp(e,"force_kn",de);return i`${typeof t==
-"number"?`at least ${$(de(t))}`:h}${n===h?h:i` <br />${n}`}`}function Z_(e){return ve("What comes out",i`<div class="figures">
-      ${Rt(e,"inside_radius_mm","Inside radius",Un)}
-      ${Rt(e,"springback_deg","Springback",S)}
-      ${Rt(e,"bend_allowance_mm","Bend allowance",Un)}
-      ${Rt(e,"k_factor","K-factor",Np)}
-    </div>`)}function X_(e,{pose:t,show:n}){if(!e.drawing)return h;let s=$(S(e.set_angle_deg)),o=t==="before"?
-"before the bend":`at the bottom of the stroke, ${s}`;return ve("Drawn to scale",i`<section class="bend-drawing" aria-label="The bend in its tools">
-      ${Y({name:"pose-shown",label:"Shown",value:t,options:[["before","Before"],["after","Bent"]],change:a=>n(
+              ${mp(e.ratings)}`:h}`)}function Z_(e){let t=e.force_kn_low,n=Lp(e,"force_kn",de);return i`${typeof t==
+"number"?`at least ${$(de(t))}`:h}${n===h?h:i` <br />${n}`}`}function X_(e){return _e("What comes out",i`<div class="figures">
+      ${Bt(e,"inside_radius_mm","Inside radius",Gn)}
+      ${Bt(e,"springback_deg","Springback",S)}
+      ${Bt(e,"bend_allowance_mm","Bend allowance",Gn)}
+      ${Bt(e,"k_factor","K-factor",Np)}
+    </div>`)}function Q_(e,{pose:t,show:n}){if(!e.drawing)return h;let s=$(S(e.set_angle_deg)),o=t==="before"?
+"before the bend":`at the bottom of the stroke, ${s}`;return _e("Drawn to scale",i`<section class="bend-drawing" aria-label="The bend in its tools">
+      ${Z({name:"pose-shown",label:"Shown",value:t,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
-      ${wt(e.drawing,{pose:t,close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,words:`The sheet i\
+      ${_t(e.drawing,{pose:t,close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,words:`The sheet i\
 n die and punch, ${o}`})}
-    </section>`,{test:"drawing"})}function Q_(e,{use:t}){return e.options?.length?ve(`Dies of the crib: ${e.options.
+    </section>`,{test:"drawing"})}function ey(e,{use:t}){return e.options?.length?_e(`Dies of the crib: ${e.options.
 length}`,i`<p class="hint">Tap one to use it. Each with the reason for its rank.</p>
-      ${sp(e.options,t)}`,{test:"dies"}):h}function ey({opinions:e,sources:t}){return e?ve("Second opinions",i`<div class="opinions">
+      ${sp(e.options,t)}`,{test:"dies"}):h}function ty({opinions:e,sources:t}){return e?_e("Second opinions",i`<div class="opinions">
       ${e.force?.length?Ap("Force by published relations",e.force,[["force_kn","Force",de],["force_kn_per_m","\
 Per length",Ee]]):h}
       ${e.allowance?.length?Ap("Bend allowance by published relations",e.allowance,[["bend_allowance_mm","Allo\
-wance",Un],["k_factor","K",Np]]):h}
+wance",Gn],["k_factor","K",Np]]):h}
       ${t?i`<details>
               <summary>Where each figure comes from</summary>
               <dl class="sources">
-                ${Object.entries(t).map(([n,s])=>i`<dt>${ty[n]??n}</dt>
+                ${Object.entries(t).map(([n,s])=>i`<dt>${ny[n]??n}</dt>
                       <dd>${s}</dd>`)}
               </dl>
             </details>`:h}
@@ -1205,24 +1208,24 @@ wance",Un],["k_factor","K",Np]]):h}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Un,q_,K_,Np,ty,Pp=g(()=>{y();xo();me();A();bt();op();Ra();Dn();So();vs();J();Hn();Ua();$p();Op();
-Un=e=>w(e,{digits:2});q_=e=>i`
-  ${Rt(e,"set_angle_deg","Set angle",S)}
-  ${Rt(e,"punch_depth_mm","Depth",Un)}
-`,K_=e=>i`
-  ${Rt(e,"set_angle_deg","First hit: set angle",S,`then about ${$(S(e.expected_set_angle_deg))}`)}
-  ${Rt(e,"punch_depth_mm","First hit: depth",Un,`then about ${$(Un(e.expected_punch_depth_mm))}`)}
-`;Np=e=>({text:e==null?"–":ee(e,2),unit:""});ty={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+  </div>`}var Gn,K_,Y_,Np,ny,Pp=g(()=>{y();xo();me();A();wt();op();Ra();Fn();So();Pn();X();Un();Ua();$p();Op();
+Gn=e=>w(e,{digits:2});K_=e=>i`
+  ${Bt(e,"set_angle_deg","Set angle",S)}
+  ${Bt(e,"punch_depth_mm","Depth",Gn)}
+`,Y_=e=>i`
+  ${Bt(e,"set_angle_deg","First hit: set angle",S,`then about ${$(S(e.expected_set_angle_deg))}`)}
+  ${Bt(e,"punch_depth_mm","First hit: depth",Gn,`then about ${$(Gn(e.expected_punch_depth_mm))}`)}
+`;Np=e=>({text:e==null?"–":ee(e,2),unit:""});ny={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Rp={};ne(Rp,{show:()=>oy});async function oy(e){e.title("Check a bend"),e.render(Me("Looking into the crib\
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Rp={};ne(Rp,{show:()=>ay});async function ay(e){e.title("Check a bend"),e.render(Me("Looking into the crib\
 …"));let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async P=>(await ce(P,e.signal)).items)),o={
 dies:n,punches:s},a=Na(e.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=t[0]?.code??"";let l={answer:null,
-error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},d=Pt(
+error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:matchMedia("(min-width: 1000px)").matches},d=Ct(
 async(P,v)=>(await M("POST","/bend",{body:P,signal:v})).body,({answer:P=null,error:v=null})=>{Object.assign(l,
-{answer:P,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),f()},e.signal),p=Pt(async(P,v)=>(await M(
+{answer:P,error:v,busy:!1}),Object.assign(c,{stroke:null,error:null}),u(),f()},e.signal),p=Ct(async(P,v)=>(await M(
 "POST","/stroke",{body:P,signal:v})).body,({answer:P=null,error:v=null})=>{Object.assign(c,{stroke:P,error:v}),
-f()},e.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(In(a),{now:!0})}function m(P){history.
-replaceState(null,"",`/bend?${Pa(a)}`),l.busy=yo(a).length===0,l.busy?d.ask(In(a),P):(d.stop(),Object.assign(l,
+f()},e.signal);function u(){p.stop(),c.open&&l.answer&&!c.stroke&&p.ask(Wn(a),{now:!0})}function m(P){history.
+replaceState(null,"",`/bend?${Pa(a)}`),l.busy=yo(a).length===0,l.busy?d.ask(Wn(a),P):(d.stop(),Object.assign(l,
 {answer:null,error:null})),f()}function b(P,v){Object.assign(a,P),m(v)}function f(){let P=l.error instanceof O?
 l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
         <div
@@ -1234,29 +1237,29 @@ l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
             class="panel desk-form"
             aria-label="The bend"
             @submit=${v=>v.preventDefault()}>
-            ${ay(a,{metals:t,...o,openTools:r,answer:l.answer},P,b)}
+            ${ry(a,{metals:t,...o,openTools:r,answer:l.answer},P,b)}
           </form>
           <p class="unseen" role="status">${_()}</p>
           <div class="desk-answer" data-test="answer">${T(P)}</div>
         </div>`),l.busy||e.ready()}function _(){let{answer:P}=l;if(!P||l.busy)return"";let v=P.worst==="ok"?"":
 `${P.worst}. `,N=P.set_angle_deg===null?"nothing to set":`set ${$(S(P.set_angle_deg))}`;return`${v}Die ${P.die??
-"none"}, allow for ${$(tt(P))}, ${N}.`}function T(P){let v=yo(a);return v.length?ke("One bend, all its figures",
-i`Still to type: ${v.map(N=>sy[N]).join(", ")}.`):l.error?E(P):l.answer?Ep(l.answer,o,{pose:l.pose,show:N=>{l.
+"none"}, allow for ${$(nt(P))}, ${N}.`}function T(P){let v=yo(a);return v.length?ke("One bend, all its figures",
+i`Still to type: ${v.map(N=>oy[N]).join(", ")}.`):l.error?E(P):l.answer?Ep(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,f()},use:N=>b({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),f())}}}):
-Me("Working it out…")}function E(P){if(!(l.error instanceof O)||l.error.status>=500)return i`${Jt(l.error)}
+Me("Working it out…")}function E(P){if(!(l.error instanceof O)||l.error.status>=500)return i`${Zt(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
           </button>
-        </div>`;let v=cp(P,ny),N=Object.keys(P).length>v.length?["The words are beside the field."]:[l.error.message];
+        </div>`;let v=cp(P,sy),N=Object.keys(P).length>v.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...N,...v].map(Q=>i`<p>${Q}</p>`)}
-    </div>`}m({now:!0})}function ay(e,{metals:t,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,b={})=>L(
+    </div>`}m({now:!0})}function ry(e,{metals:t,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,b={})=>L(
 {name:u,label:m,value:e[u],wrong:W(r,u),change:f=>l({[u]:f}),...b}),d=(u,m,b)=>q({name:u,label:m,value:e[u],options:b,
 wrong:W(r,u),change:f=>l({[u]:f},{now:!0})}),p=e.metal&&!t.some(({code:u})=>u===e.metal);return i`${d("metal",
-"Metal",[...p?[[e.metal,`${e.metal} (not in the shop)`]]:[],...iy(t)])}
+"Metal",[...p?[[e.metal,`${e.metal} (not in the shop)`]]:[],...ly(t)])}
     <div class="fields three">
-      ${c("thickness_mm","Thickness",{unit:C(),hint:a?ry(a,e.thickness_mm):"3, 1/8 in, 16 ga"})}
+      ${c("thickness_mm","Thickness",{unit:C(),hint:a?iy(a,e.thickness_mm):"3, 1/8 in, 16 ga"})}
       ${c("bend_length_mm","Length",{unit:C()})}
       ${c("included_angle_deg","Angle",{unit:"°",keys:"decimal",hint:a?"":"90 is square"})}
     </div>
@@ -1272,49 +1275,49 @@ wrong:W(r,u),change:f=>l({[u]:f},{now:!0})}),p=e.metal&&!t.some(({code:u})=>u===
             data-test="choose-for-me"
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
-          </button>`:h}`}function ry({thickness_mm:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(w(
+          </button>`:h}`}function iy({thickness_mm:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(w(
 e,{digits:2})),t??""].filter(Boolean).join(", ")}function Cp(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);
-return e&&!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var ny,sy,iy,Bp=g(()=>{y();F();Ca();me();
-vo();A();bt();Pp();J();Re();it();ny=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
-"punch_radius_mm"],sy={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
-e"};iy=e=>e.map(({code:t,name:n})=>[t,n])});function Ip(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
+return e&&!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var sy,oy,ly,Bp=g(()=>{y();F();Ca();me();
+vo();A();wt();Pp();X();Re();lt();sy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch",
+"punch_radius_mm"],oy={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angl\
+e"};ly=e=>e.map(({code:t,name:n})=>[t,n])});function Ip(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
 request("screen").catch(()=>{}),e.aborted&&t?.release())};document.addEventListener("visibilitychange",n,{signal:e}),
-e.addEventListener("abort",()=>t?.release()),n()}var wl,_l=g(()=>{y();wl=()=>"wakeLock"in navigator?h:i`<p class="hint" data-test="may-go-dark">
+e.addEventListener("abort",()=>t?.release()),n()}var _l,yl=g(()=>{y();_l=()=>"wakeLock"in navigator?h:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
-      </p>`});async function Gn(e){let{body:t}=await M("GET","/benches",{signal:e,timeout:3e3});return t.benches}async function Fp(e){
+      </p>`});async function Vn(e){let{body:t}=await M("GET","/benches",{signal:e,timeout:3e3});return t.benches}async function Fp(e){
 let{body:t}=await M("PUT",`/benches/${encodeURIComponent(e)}`,{body:{code:null,step:0}});return t}async function jp(e){
-await M("DELETE",`/benches/${encodeURIComponent(e)}`)}function yl(){let e=Gp(Wp);return typeof e?.name=="strin\
+await M("DELETE",`/benches/${encodeURIComponent(e)}`)}function vl(){let e=Gp(Wp);return typeof e?.name=="strin\
 g"?{code:null,step:0,etag:null,...e}:null}function Gp(e){try{return JSON.parse(localStorage.getItem(e)??"null")}catch{
 return null}}function Vp(e,t){try{t===null?localStorage.removeItem(e):localStorage.setItem(e,JSON.stringify(t))}catch{}}
-var Wp,Dp,Vn,Bt,vl,Hp,Up,ln=g(()=>{F();Wp="flangebook.bench.here",Dp="flangebook.bench.last";Vn=e=>/^\d/.test(
-e)?`press screen ${e}`:e,Bt=e=>/^\d/.test(e)?`Press screen ${e}`:e;vl=e=>Vp(Wp,e),Hp=()=>String(Gp(Dp)??""),Up=
+var Wp,Dp,zn,It,kl,Hp,Up,ln=g(()=>{F();Wp="flangebook.bench.here",Dp="flangebook.bench.last";zn=e=>/^\d/.test(
+e)?`press screen ${e}`:e,It=e=>/^\d/.test(e)?`Press screen ${e}`:e;kl=e=>Vp(Wp,e),Hp=()=>String(Gp(Dp)??""),Up=
 e=>Vp(Dp,e)});function Ka(e,t,n,s){let o=`/benches/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
 r=null,l=t,c=0,d=!1,p;function u(v){let N={...a,waits:r!==null,...v},Q=Object.keys(N).every(Le=>N[Le]===a[Le]);
 a=N,!Q&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),d||s.aborted)return;d=!0;try{await(r&&!b()?
-f():_()),T()}catch(N){s.aborted||E(N)}d=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(cy,ly*
+f():_()),T()}catch(N){s.aborted||E(N)}d=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(dy,cy*
 1.5**c)))}function b(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function f(){let v=r;
 if(!v)return;let N=R().name?{by:R().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
 l,signal:s,timeout:zp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(Q){
 if(!(Q instanceof O)||Q.status>=500)throw Q;r=null,l=null,u({refused:Q.status===412?"":Q.message}),await _()}}
 async function _(){let v=r,{status:N,body:Q,etag:Le}=await M("GET",o,{seen:l,signal:s,timeout:zp});s.aborted||
 r!==v||N===304||(l=Le,u({late:!1}),n.heard(Q,Le??""))}function T(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-Kt(!0),v&&H()}function E(v){c+=1,v instanceof O&&v.status===404?u({answers:!0,gone:!0}):v instanceof O&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof j?Kt(!1,v):v instanceof O||console.error(v)}
+Yt(!0),v&&U()}function E(v){c+=1,v instanceof O&&v.status===404?u({answers:!0,gone:!0}):v instanceof O&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof H?Yt(!1,v):v instanceof O||console.error(v)}
 let P=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",P,{signal:s}),
 addEventListener("online",P,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
-r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var ly,cy,zp,kl=g(()=>{
-F();se();ye();ly=1e3,cy=4e3,zp=3e3});function qp(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=dy.
-has(o.key)?e.next:hy.has(o.key)?e.back:null;!a||uy(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<py)&&(n=o.
-timeStamp,a()))};addEventListener("keydown",s,{signal:t}),addEventListener("click",o=>o.detail>0&&my(),{signal:t})}
-function uy({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
-e===" ")&&s.matches("button, a, summary")}function my(){let e=document.activeElement;e?.matches("button, summa\
-ry, input[type=range]")&&e.blur()}var dy,hy,py,Kp=g(()=>{dy=new Set(["ArrowRight","PageDown"," ","Enter"]),hy=
-new Set(["ArrowLeft","PageUp","Backspace"]),py=300});function Ya(e,{pixels:t=ms(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=Nn(e.bounds,t-2*a,n-1.6*
+r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var cy,dy,zp,xl=g(()=>{
+F();se();ve();cy=1e3,dy=4e3,zp=3e3});function qp(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=hy.
+has(o.key)?e.next:py.has(o.key)?e.back:null;!a||my(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<uy)&&(n=o.
+timeStamp,a()))};addEventListener("keydown",s,{signal:t}),addEventListener("click",o=>o.detail>0&&fy(),{signal:t})}
+function my({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
+e===" ")&&s.matches("button, a, summary")}function fy(){let e=document.activeElement;e?.matches("button, summa\
+ry, input[type=range]")&&e.blur()}var hy,py,uy,Kp=g(()=>{hy=new Set(["ArrowRight","PageDown"," ","Enter"]),py=
+new Set(["ArrowLeft","PageUp","Backspace"]),uy=300});function Ya(e,{pixels:t=fs(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=Nn(e.bounds,t-2*a,n-1.6*
 a),[,l,c]=e.bounds,[d,p]=r([c,l]),u=m=>m.map(([b,f,_,T])=>`M${r([b,f])}L${r([_,T])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
     role="img"
-    aria-label=${$y(e)}
+    aria-label=${by(e)}
     width=${d+2*a}
     height=${p+1.6*a}
     viewBox="${-a} ${-V*.7} ${d+2*a} ${p+1.6*a}">
@@ -1323,53 +1326,53 @@ join(" ")).join("L")}Z"/>`)}
     <path class="hidden-line" d=${u(e.lines.hidden)} />
     <path class="bend-edge" d=${u(e.lines.bend)} />
     <path class="edge" d=${u(e.lines.edge)} />
-    ${e.dimensions.map(({name:m,from:b,to:f,mm:_})=>fy(r(b),r(f),m,U(_)))}
-    ${e.faces.filter(({flat:m})=>m===1).map(({side:m,outline:b})=>gy(m,b.map(r),m===o))}
-  </svg>`}function fy(e,t,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[e,t].
+    ${e.dimensions.map(({name:m,from:b,to:f,mm:_})=>gy(r(b),r(f),m,j(_)))}
+    ${e.faces.filter(({flat:m})=>m===1).map(({side:m,outline:b})=>$y(m,b.map(r),m===o))}
+  </svg>`}function gy(e,t,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[e,t].
 map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],d=Ve(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
     <rect class="ground" x=${l-d/2} y=${c-V*.65} width=${d} height=${V*1.3}/>
-    <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function gy(e,t,n){
+    <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function $y(e,t,n){
 let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=Ve(e,V);return x`<rect class="ground ${n?
 "marked-word":""}" x=${s-a/2} y=${o-V*.65}
       width=${a} height=${V*1.3}/>
     <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${V}
-      text-anchor="middle" dominant-baseline="central">${e}</text>`}function $y({length_mm:e,width_mm:t,height_mm:n,
-faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${zn({length_mm:e,width_mm:t,height_mm:n})}\
-, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function zn({length_mm:e,width_mm:t,height_mm:n}){
-return $({text:[e,t,n].map(U).join(" × "),unit:w(0).unit})}function Yp(e,{pixels:t=ms(),tallest:n=t*.9,test:s="\
-blank"}={}){let[o,a]=[U(e.length_mm),U(e.width_mm)],r=Ve(a,V)+V*1.8,l=Nn([0,0,e.length_mm,e.width_mm],t-r-12,n-
+      text-anchor="middle" dominant-baseline="central">${e}</text>`}function by({length_mm:e,width_mm:t,height_mm:n,
+faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${qn({length_mm:e,width_mm:t,height_mm:n})}\
+, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function qn({length_mm:e,width_mm:t,height_mm:n}){
+return $({text:[e,t,n].map(j).join(" × "),unit:w(0).unit})}function Yp(e,{pixels:t=fs(),tallest:n=t*.9,test:s="\
+blank"}={}){let[o,a]=[j(e.length_mm),j(e.width_mm)],r=Ve(a,V)+V*1.8,l=Nn([0,0,e.length_mm,e.width_mm],t-r-12,n-
 V*3),[c,d]=l([e.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
     role="img"
-    aria-label=${_y(e)}
+    aria-label=${yy(e)}
     width=${c+r+12}
     height=${d+V*3}
     viewBox="-6 -6 ${c+r+12} ${d+V*3}">
     <path class="sheet" d="M${e.outline.map(p=>l(p).join(" ")).join("L")}Z" />
-    ${e.lines.map(p=>wy(p,l))}
+    ${e.lines.map(p=>_y(p,l))}
     <path
       class="dimension"
       d="M0 ${d+V*1.3}H${c}M-4 ${d+V*1.3+4}l8 -8M${c-4} ${d+V*1.3+4}l8 -8" />
-    ${by(c/2,d+V*1.3,o)}
+    ${wy(c/2,d+V*1.3,o)}
     <path
       class="dimension"
       d="M${c+V} 0V${d}M${c+V-4} 4l8 -8M${c+V-4} ${d+4}l8 -8" />
     <text x=${c+V*1.6} y=${d/2} font-size=${V} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function by(e,t,n){let s=Ve(n,V);return x`<rect class="ground" x=${e-s/2} y=${t-V*.7} width=${s} height=${V*
+  </svg>`}function wy(e,t,n){let s=Ve(n,V);return x`<rect class="ground" x=${e-s/2} y=${t-V*.7} width=${s} height=${V*
 1.4}/>
-    <text x=${e} y=${t} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function wy({
+    <text x=${e} y=${t} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function _y({
 bend:e,place:t,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,d]=[l([n,s]),l([o,a])],p=.5+(t%2?-1:1)*.12*
 Math.ceil((t-1)/1),[u,m]=[c[0]+(d[0]-c[0])*p,c[1]+(d[1]-c[1])*p];return x`<path class="fold ${r}" d="M${c}L${d}"/>
     <circle class="badge" cx=${u} cy=${m} r=${V*.68}/>
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
-      dominant-baseline="central">${e}</text>`}function _y(e){let t=e.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
-direction}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}, inside of the box up. ${t.join("; ")}.`}var V,
-Fe,Ms=g(()=>{y();A();xa();sn();at();V=18;Fe=e=>!!e?.folded});function Ja(e,t){return!Fe(e)||!t.side?h:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+      dominant-baseline="central">${e}</text>`}function yy(e){let t=e.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
+direction}`);return`Blank ${j(e.length_mm)} by ${j(e.width_mm)}, inside of the box up. ${t.join("; ")}.`}var V,
+Fe,Ms=g(()=>{y();A();xa();sn();tt();V=18;Fe=e=>!!e?.folded});function Ja(e,t){return!Fe(e)||!t.side?h:i`<section class="box-step" data-test="box-step" aria-label="Which side">
     ${Ya(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${re(w(t.bend_length_mm))}</b> long.</li>
@@ -1378,36 +1381,36 @@ Fe,Ms=g(()=>{y();A();xa();sn();at();V=18;Fe=e=>!!e?.folded});function Ja(e,t){re
               Clear between the finished sides: <b>${re(w(t.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
-      ${yy(t.sides_near??[])}
+      ${vy(t.sides_near??[])}
     </ul>
-  </section>`}function Jp(e,t){if(!t?.length)return h;let n=t.reduce((o,a)=>o+a,0),s=t.length>1?`${t.map(U).join(
-" + ")} = `:"";return i`<li class="pieces">${e}: <b>${s}${U(n)} ${w(0).unit}</b></li>`}function yy(e){if(!e.length)
+  </section>`}function Jp(e,t){if(!t?.length)return h;let n=t.reduce((o,a)=>o+a,0),s=t.length>1?`${t.map(j).join(
+" + ")} = `:"";return i`<li class="pieces">${e}: <b>${s}${j(n)} ${w(0).unit}</b></li>`}function vy(e){if(!e.length)
 return h;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=$(S(t.included_angle_deg)),s=re(w(Math.abs(t.
 distance_mm)));return i`<li data-test="sides-near">
     ${t.distance_mm<0?i`<b>The finished ${t.side} side runs ${s} into the ${t.tool}</b>, at ${n}.`:i`The finished ${t.
 side} side stays <b>${s}</b> from the ${t.tool}, nearest at ${n}.`}
-  </li>`}var xl=g(()=>{y();Ms();at();A()});function Qp(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
+  </li>`}var Sl=g(()=>{y();Ms();tt();A()});function Qp(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
 turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Os(e){let t=Qp(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${tu}${nu[t]}</svg
     ><b>${eu[t]}.</b>`}function Za(e,t){let n=Qp(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
     <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${tu}${nu[n]}</svg>
     <p>
       <b data-test="move">${eu[n]}.</b>
       <span data-test="face">${e.inside_face==="up"?"Top":"Bottom"} face up.</span>
-      ${xy(e,t)}
+      ${Sy(e,t)}
     </p>
   </div>`}function Ao({gauged_end:e,gauged_side:t},n){return t?`${t} side`:`${e} end${n?` (flat ${e==="left"?1:
-n})`:""}`}function xy(e,t){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=e;if(a==="hem flatten")
+n})`:""}`}function Sy(e,t){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=e;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
 return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=Ao(e,t);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var eu,tu,Sl,Zp,vy,Xp,ky,nu,As=g(()=>{y();eu={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var eu,tu,Tl,Zp,ky,Xp,xy,nu,As=g(()=>{y();eu={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},tu=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,Sl=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-Zp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,vy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-Xp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,ky=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-nu={first:[vy],same:[ky],over:[Sl],end:[Zp],both:[Sl,Zp],quarter:[Xp],"quarter-over":[Sl,Xp]}});function Lo({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
-s,o]=[e[n-1],e[n]];return Tl(s,o,(t-s.share)/(o.share-s.share))}function Tl(e,t,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
+ver and a quarter"},tu=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,Tl=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+Zp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,ky=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+Xp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,xy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+nu={first:[ky],same:[xy],over:[Tl],end:[Zp],both:[Tl,Zp],quarter:[Xp],"quarter-over":[Tl,Xp]}});function Lo({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
+s,o]=[e[n-1],e[n]];return Ml(s,o,(t-s.share)/(o.share-s.share))}function Ml(e,t,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(e.share,t.share),phase:t.phase,included_angle_deg:s(e.included_angle_deg,
 t.included_angle_deg),punch_y_mm:s(e.punch_y_mm,t.punch_y_mm),left:o(e.left,t.left),right:o(e.right,t.right),inside_radius_mm:s(
 e.inside_radius_mm,t.inside_radius_mm),half_arc_mm:s(e.half_arc_mm,t.half_arc_mm),gauge_x_mm:e.gauge_x_mm===null||
@@ -1415,11 +1418,11 @@ t.gauge_x_mm===null?null:s(e.gauge_x_mm,t.gauge_x_mm)}}function su({frames:e}){l
 e[0],n=Math.min(...e.map(o=>o.punch_y_mm)),s=[...e].reverse().find(o=>o.phase==="bend")??e[e.length-1];return{
 before:t.share,after:n<0?s.share:e[e.length-1].share}}function ou(e,t){let n=-t.punch_travel_mm,s=t.phase==="b\
 end",o=c=>s?c.included_angle_deg:t.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?t.included_angle_deg:t.phase===
-"approach"?n:-n,r=Sy(e.frames,t.phase);return{...Ty(r,o,a),punch_y_mm:n}}function Sy(e,t){let n=t==="withdrawa\
+"approach"?n:-n,r=Ty(e.frames,t.phase);return{...My(r,o,a),punch_y_mm:n}}function Ty(e,t){let n=t==="withdrawa\
 l"?["release","withdrawal"]:[t],s=e.findIndex(a=>n.includes(a.phase)),o=e.filter((a,r)=>n.includes(a.phase)||r===
-s-1);return o.length?o:e}function Ty(e,t,n){for(let a=1;a<e.length;a+=1){let[r,l]=[t(e[a-1]),t(e[a])];if(n<=r&&
-n>=l&&r>l)return Tl(e[a-1],e[a],(r-n)/(r-l))}if(n>t(e[0]))return e[0];let[s,o]=e.slice(-2);return o.phase==="b\
-end"?Tl(s,o,(t(s)-n)/(t(s)-t(o))):o}function My({thickness_mm:e,left:t,right:n},{left:s,right:o,half_arc_mm:a,
+s-1);return o.length?o:e}function My(e,t,n){for(let a=1;a<e.length;a+=1){let[r,l]=[t(e[a-1]),t(e[a])];if(n<=r&&
+n>=l&&r>l)return Ml(e[a-1],e[a],(r-n)/(r-l))}if(n>t(e[0]))return e[0];let[s,o]=e.slice(-2);return o.phase==="b\
+end"?Ml(s,o,(t(s)-n)/(t(s)-t(o))):o}function Oy({thickness_mm:e,left:t,right:n},{left:s,right:o,half_arc_mm:a,
 inside_radius_mm:r}){let[l,c]=Ls([[-a,-e/2],[-a,e/2]],s),[d,p]=Ls([[a,-e/2],[a,e/2]],o),u=([b,f])=>`${b} ${-f}`,
 m=b=>b.map(f=>`L${u(f)}`).join("");return`M${u(l)}A${r+e} ${r+e} 0 0 0 ${u(d)}${m(Ls(n,o))}L${u(p)}A${r} ${r} \
 0 0 1 ${u(c)}${m(Ls(t,s))}Z`}function au(e,{phase:t,punch_y_mm:n}){let s=t==="putting in"||t==="approach",o=e.
@@ -1428,9 +1431,9 @@ let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left
 ...Ls(e.right,m)]),[c,d]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...d),Math.
 max(...c),Math.max(...d,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function Ls(e,[t,n,s]){let[o,a]=[Math.cos(
 s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function Xa(e,t,n){let s=-n.
-punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:My(t,n),tools:[
-e.before.ram,e.before.holder,e.before.punch].map(Oe).filter(Boolean),down:s,gauge:Oe(e.before.gauge),back:a}}var Ml=g(
-()=>{sn()});function Qa({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=pu?t:null}function qn(e){
+punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Oy(t,n),tools:[
+e.before.ram,e.before.holder,e.before.punch].map(Oe).filter(Boolean),down:s,gauge:Oe(e.before.gauge),back:a}}var Ol=g(
+()=>{sn()});function Qa({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=pu?t:null}function Kn(e){
 let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Qa(e),{before:o,after:a}=su(n),r=s?ou(n,
 s):Lo(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Xa(t,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function Es(e){let{clearance:t}=e;
@@ -1441,58 +1444,58 @@ e part";return n.distance_mm<=0?`${a} runs ${s} into the ${ru(n.tool)}, ${iu(n)}
  is ${s} from the ${ru(n.tool)}, ${iu(n)}${t.hits?.length?o:""}.`}function iu({phase:e,included_angle_deg:t,punch_travel_mm:n}){
 let s=$(w(Math.max(0,-n),{digits:0}));return e==="approach"?`as the punch comes down, ${s} above the sheet`:e===
 "withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${$(S(t))}`}
-function Ol({motion:e},t){let n=$(S(t.included_angle_deg));if(t.phase==="bend")return e.frames[0].phase==="ben\
+function Al({motion:e},t){let n=$(S(t.included_angle_deg));if(t.phase==="bend")return e.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(t.phase==="release")return`Releasing, ${n}`;if(t.phase==="taking out")
 return`Taking it out${lu(e,t)}`;if(t.phase==="putting in")return`Putting it in${lu(e,t)}`;let s=$(w(Math.max(0,
 t.punch_y_mm),{digits:0}));return t.phase==="withdrawal"?`Punch rising, ${s} up`:t.punch_y_mm>0?`Punch coming \
 down, ${s} up`:"First touch, sheet flat"}function lu({frames:e},{phase:t,right:n}){let s=t==="putting in"?e.find(
 a=>a.phase==="approach"):[...e].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??e[0]).
-right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Oy({clearance:e}){let{way_in:t,way_out:n,rides_up:s,
+right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Ay({clearance:e}){let{way_in:t,way_out:n,rides_up:s,
 clear:o}=e??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(t==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
 ."};let[a,r]=[du(t,n,"slide"),du(t,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
 Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${cu}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${t==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${cu}`}:null}function _t(e,{short:t=!1}={}){let n=Oy(e);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${cu}`}:null}function yt(e,{short:t=!1}={}){let n=Ay(e);return n?
 t?i`<span class="turn" data-test="way" data-way=${n.kind}
       >${hu(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
     ${hu(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:h}var pu,ru,cu,du,hu,Ay,Ly,It=g(()=>{y();Ml();A();pu=100;ru=e=>({gauge:"gauge finger",sheet:"part it\
+  </div>`:h}var pu,ru,cu,du,hu,Ly,Ey,Wt=g(()=>{y();Ol();A();pu=100;ru=e=>({gauge:"gauge finger",sheet:"part it\
 self"})[e]??e;cu="Punch still, at its top. Fingers never between.";du=(e,t,n)=>[e===n&&"in",t===n&&"out"].filter(
-Boolean).join(" and ");hu=e=>e==="swing"?Ay:Ly(e!=="slide"),Ay=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+Boolean).join(" and ");hu=e=>e==="swing"?Ly:Ey(e!=="slide"),Ly=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
-</svg>`,Ly=e=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+</svg>`,Ey=e=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
     <path class="sign-sheet" d="M4 22H40V36H4Z" />
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${e?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
-  </svg>`});function Ll({segments_mm:e,segments_total_mm:t}){if(!e?.length)return"";let n=e.map(o=>U(o)).join(" + "),s=w(0).
-unit;return e.length>1?`${n} = ${U(t??0)} ${s}`:`${n} ${s}`}function Ns(e,t=0,n=[]){return e?.length?i`<ul class="tools" data-test="tools">
+  </svg>`});function El({segments_mm:e,segments_total_mm:t}){if(!e?.length)return"";let n=e.map(o=>j(o)).join(" + "),s=w(0).
+unit;return e.length>1?`${n} = ${j(t??0)} ${s}`:`${n} ${s}`}function Ns(e,t=0,n=[]){return e?.length?i`<ul class="tools" data-test="tools">
     ${e.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
-          <span class="where">${Al(s)}</span>
+          <span class="where">${Ll(s)}</span>
           <span class="more"
-            >${[Ll(s),mu(s.steps,t),El(s,n),Ey(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[El(s),mu(s.steps,t),Nl(s,n),Ny(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
   </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function mu(e,t){return!e?.
-length||e.length===t?"":`step${e.length>1?"s":""} ${e.join(", ")}`}function El({kind:e,code:t},n){let s=n.filter(
+length||e.length===t?"":`step${e.length>1?"s":""} ${e.join(", ")}`}function Nl({kind:e,code:t},n){let s=n.filter(
 a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${mu(
-o.map(({number:a})=>a),0)}`:""}`:""}function Ey(e){return e==="good"||!e?"":e==="unknown"?"condition unknown":
+o.map(({number:a})=>a),0)}`:""}`:""}function Ny(e){return e==="good"||!e?"":e==="unknown"?"condition unknown":
 e}function er(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures">
-      ${$t("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
+      ${bt("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
 w(e.length_mm_high,{digits:2})]})}
-      ${$t("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
+      ${bt("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
 e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm_high,{digits:2})]})}
-      ${$t("Mass",eo(e.mass_kg),{test:"blank-mass"})}
+      ${bt("Mass",eo(e.mass_kg),{test:"blank-mass"})}
     </div>
     ${e.rests_on?i`<p data-test="blank-rests-on">Blank by ${e.rests_on}.</p>`:h}
-    ${e.lines?i`<p data-test="relief">${Nl(e)}</p>`:h}`}function Nl({relief:e,lines:t=[]}){let n=new Set(t.map(
+    ${e.lines?i`<p data-test="relief">${Pl(e)}</p>`:h}`}function Pl({relief:e,lines:t=[]}){let n=new Set(t.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!e?"":e.shape===
 "none"?"Corners without relief.":`Corner reliefs ${e.shape}, ${$(w(e.size_mm,{digits:1}))} ${e.shape==="round"?
 "across.":"a side."}`}function fu(e){let t=s=>w(s,{digits:2}).text,n=[["At",s=>t(s.at_mm)],["Angle",s=>$(S(s.included_angle_deg))],
@@ -1511,7 +1514,7 @@ e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm
       </thead>
       <tbody role="rowgroup">
         ${e.bend_lines.map(s=>i`<tr role="row" data-bend=${s.bend}>
-              <th role="rowheader" scope="row">${s.bend} ${Ny(e,s)}${s.direction}</th>
+              <th role="rowheader" scope="row">${s.bend} ${Py(e,s)}${s.direction}</th>
               ${n.map(([o,a],r)=>i`<td
                     role="cell"
                     class="number"
@@ -1522,9 +1525,9 @@ e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm
             </tr>`)}
       </tbody>
     </table>
-  </div>`}function Ny({lines:e},{bend:t}){let n=e?.find(s=>s.bend===t)?.side;return n?`${n} `:""}function Pl(e,t=0){
+  </div>`}function Py({lines:e},{bend:t}){let n=e?.find(s=>s.bend===t)?.side;return n?`${n} `:""}function Cl(e,t=0){
 let n=e.turn_over||e.turn_end||e.turn_quarter,s=e.gauged_against&&e.gauged_against!=="flat edge"?`, against th\
-e ${e.gauged_against}`:"",o=e.gauged_end?`${Py(Ao(e,t))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${e.gauged_against}`:"",o=e.gauged_end?`${Cy(Ao(e,t))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
@@ -1533,15 +1536,15 @@ e ${e.gauged_against}`:"",o=e.gauged_end?`${Py(Ao(e,t))} to the gauge${s}, `:"";
             data-end=${String(e.turn_end)}
             >${Os(e)}</span
           > `:h}
-    ${_t(e,{short:!0})} ${o}${e.inside_face==="up"?"top":"bottom"} face
-    up.${Cy(e)}
-  </span>`}function Cy({hits:e}){if(!e)return h;let t=e.gauge_x_mm.map(n=>U(n)).join(", ");return i` <span data-test="hits"
+    ${yt(e,{short:!0})} ${o}${e.inside_face==="up"?"top":"bottom"} face
+    up.${Ry(e)}
+  </span>`}function Ry({hits:e}){if(!e)return h;let t=e.gauge_x_mm.map(n=>j(n)).join(", ");return i` <span data-test="hits"
     >${e.count} bumps, ${$(w(e.pitch_mm,{digits:2}))} apart, gauge X ${t}.</span
-  >`}function yt(e){let t=e.operation&&e.operation!=="bend"?e.operation:"bend",n=e.side?`Bend ${e.bend}, ${e.side}`:
-`Bend ${e.bend}`;return t==="bend"?n:`${n}, ${t}`}function Ry(e,t,n){let s=e[`${t}_low`],o=e[`${t}_high`],a=s==
+  >`}function vt(e){let t=e.operation&&e.operation!=="bend"?e.operation:"bend",n=e.side?`Bend ${e.bend}, ${e.side}`:
+`Bend ${e.bend}`;return t==="bend"?n:`${n}, ${t}`}function By(e,t,n){let s=e[`${t}_low`],o=e[`${t}_high`],a=s==
 null||s===o?h:i`<small class="band">${n(s).text} to ${$(n(o))}</small>`;return i`${$(n(e[t]))}${a}`}function uu(e,t,n){
-return ut(e,e)?e.first_hit?By(e,t,n):e.limits?Ry(e,t,n):$(n(e[t])):$(n(null))}function By(e,t,n){let s=t==="se\
-t_angle_deg"?`first hit, ${ll(e.first_hit)}; then about `:"then about ";return i`${$(n(e[t]))}<small class="band"
+return mt(e,e)?e.first_hit?Iy(e,t,n):e.limits?By(e,t,n):$(n(e[t])):$(n(null))}function Iy(e,t,n){let s=t==="se\
+t_angle_deg"?`first hit, ${cl(e.first_hit)}; then about `:"then about ";return i`${$(n(e[t]))}<small class="band"
       >${s}${$(n(e[`expected_${t}`]))}</small
     >`}function tr(e,{link:t}={}){let n=o=>w(o,{digits:2}),s=e.part?.flats_mm?.length??0;return i`<div class="steps-frame">
     <table class="steps stacks" role="table" data-test="steps">
@@ -1553,7 +1556,7 @@ t_angle_deg"?`first hit, ${ll(e.first_hit)}; then about `:"then about ";return i
       <tbody role="rowgroup">
         ${e.steps.map(o=>i`<tr role="row" data-step=${o.number}>
               <th role="rowheader" scope="row">
-                ${t?i`<a href=${t(o.number)}>${o.number}. ${yt(o)}</a>`:i`${o.number}. ${yt(o)}`}
+                ${t?i`<a href=${t(o.number)}>${o.number}. ${vt(o)}</a>`:i`${o.number}. ${vt(o)}`}
                 <small>${$(S(o.included_angle_deg))} ${o.direction}</small>
               </th>
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${$(n(o.gauge_x_mm))}</td>
@@ -1563,35 +1566,35 @@ t_angle_deg"?`first hit, ${ll(e.first_hit)}; then about `:"then about ";return i
               </td>
               <td role="cell" data-head="Depth" data-test="depth">${uu(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${$(tt(o))}<small class="band">expected ${$(an(o))}</small>
+                ${$(nt(o))}<small class="band">expected ${$(an(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch reversed</span>`:
 h}
               </td>
-              <td role="cell" data-head="Sheet" class="long">${Pl(o,s)}</td>
+              <td role="cell" data-head="Sheet" class="long">${Cl(o,s)}</td>
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Al,Py,cn=g(()=>{y();me();En();A();bt();at();Ra();Dn();As();It();Al=en;Py=e=>e[0].toUpperCase()+e.
+  </div>`}var Ll,Cy,cn=g(()=>{y();me();En();A();wt();tt();Ra();Fn();As();Wt();Ll=tn;Cy=e=>e[0].toUpperCase()+e.
 slice(1)});function nr(e,t){return i`<header class="step-top">
     <a class="step-card" href="/c/${e.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${e.title||e.display_code}</span></a
     >
-    ${Cl(e,t)}
+    ${Rl(e,t)}
   </header>`}function qe(e,t,n){return i`<div class="set-figure" data-test=${n}>
     <span class="what"
       >${e}${t.unit&&t.unit!=="°"?i` <span class="unit">${t.unit}</span>`:h}</span
     >
     <span class="value" data-test="${n}-value">${t.text}${t.unit==="°"?"°":h}</span>
-  </div>`}var Cl,dn=g(()=>{y();cn();Cl=(e,t)=>i`<h1>
+  </div>`}var Rl,dn=g(()=>{y();cn();Rl=(e,t)=>i`<h1>
     <span data-test="step-number">Step ${t.number} of ${e.plan.steps.length}</span>
     <small
-      >${yt(t)}
+      >${vt(t)}
       ${t.direction}${t.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch reversed</b>`:
 h}</small
     >
-  </h1>`});function gu(e,t,n,s,o){let a=qn(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?Lo(e.motion,l):null,
+  </h1>`});function gu(e,t,n,s,o){let a=Kn(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?Lo(e.motion,l):null,
 d=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),u=(m,b,f,_)=>i`<button
       type="button"
       class="button"
@@ -1599,11 +1602,11 @@ d=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),u=(m,b,f,_)=>i`<button
       data-test=${_}
       @click=${()=>{Object.assign(n,b,{playing:!1}),s()}}>
       ${m}
-    </button>`;return i`${wt(e.drawing,{pose:r==="between"?"during":r,close:n.close,opening:e.v_opening_mm,gauge:p,
-angle:t,moment:d??(c&&Xa(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&au(e.motion,c),words:`${yt(
-e)}, ${Wy(e,r)}. Gauge at ${p}.`})}
+    </button>`;return i`${_t(e.drawing,{pose:r==="between"?"during":r,close:n.close,opening:e.v_opening_mm,gauge:p,
+angle:t,moment:d??(c&&Xa(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&au(e.motion,c),words:`${vt(
+e)}, ${Dy(e,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
-            ${Dy(e,r,c)}
+            ${Fy(e,r,c)}
           </p>`:h}
     <div class="toggles">
       ${u("Before",{at:"before"},r==="before","before")}
@@ -1611,9 +1614,9 @@ e)}, ${Wy(e,r)}. Gauge at ${p}.`})}
       ${u("After",{at:"after"},r==="after","after")}
       ${u(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
-    ${a?Fy(e,l,n,s,o):h}`}function Wy(e,t){return t==="before"?"the sheet on the die before the bend":t==="aft\
-er"?"at the bottom of the stroke":t==="during"?Es(e):"on its way"}function Dy(e,t,n){return n?Ol(e,n):Es(e)}function Fy(e,t,n,s,o){
-let a=()=>{n.playing=!n.playing,n.playing&&jy(t>=1?0:t,n,s,o),s()};return i`<div class="motion">
+    ${a?jy(e,l,n,s,o):h}`}function Dy(e,t){return t==="before"?"the sheet on the die before the bend":t==="aft\
+er"?"at the bottom of the stroke":t==="during"?Es(e):"on its way"}function Fy(e,t,n){return n?Al(e,n):Es(e)}function jy(e,t,n,s,o){
+let a=()=>{n.playing=!n.playing,n.playing&&Hy(t>=1?0:t,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
       class="button play"
@@ -1631,26 +1634,26 @@ let a=()=>{n.playing=!n.playing,n.playing&&jy(t>=1?0:t,n,s,o),s()};return i`<div
       step="any"
       .value=${String(t)}
       aria-label="The bend from first to last"
-      aria-valuetext=${Ol(e,Lo(e.motion,t))}
+      aria-valuetext=${Al(e,Lo(e.motion,t))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
-  </div>`}function jy(e,t,n,s){let o=performance.now(),a=r=>{!t.playing||s.aborted||(t.share=Math.min(1,e+Math.
-max(0,r-o)/Iy),t.playing=t.share<1,n(),t.playing&&requestAnimationFrame(a))};Object.assign(t,{at:"between",share:e}),
-requestAnimationFrame(a)}var Iy,Eo,sr=g(()=>{y();Ml();xo();A();cn();It();Iy=7e3,Eo=()=>({at:"before",share:0,close:!1,
+  </div>`}function Hy(e,t,n,s){let o=performance.now(),a=r=>{!t.playing||s.aborted||(t.share=Math.min(1,e+Math.
+max(0,r-o)/Wy),t.playing=t.share<1,n(),t.playing&&requestAnimationFrame(a))};Object.assign(t,{at:"between",share:e}),
+requestAnimationFrame(a)}var Wy,Eo,sr=g(()=>{y();Ol();xo();A();cn();Wt();Wy=7e3,Eo=()=>({at:"before",share:0,close:!1,
 playing:!1})});function $u(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
-"No new setting comes from this one."}</p>`;let s=n?.said?_e(n.said):n?.what??`${Hy(e)} Something else is wron\
+"No new setting comes from this one."}</p>`;let s=n?.said?ye(n.said):n?.what??`${Uy(e)} Something else is wron\
 g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(n?.to_check??yh).map(o=>i`<li>${o}</li>`)}
+      ${(n?.to_check??vh).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function Hy(e){let t=Ui(e),n="That is further off than the card’s table of corrections goes.";return t?
+  </div>`}function Uy(e){let t=Ui(e),n="That is further off than the card’s table of corrections goes.";return t?
 `${n} Tools and press end at ${$(S(t.sharpest_deg))} under load.`:n}function bu(e,t){return e.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${t?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:h}var Rl=g(()=>{y();En();A();G()});function wu({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?h:i`<h3>Where the tools stand</h3>
+  </p>`:h}var Bl=g(()=>{y();En();A();G()});function wu({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?h:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${e.map(t=>i`<li>
             <b>Station ${t.number}</b> ${t.punch}${t.turned?", reversed,":h} over ${t.die}:
@@ -1660,11 +1663,11 @@ a first piece.":"Tools and press do not reach this bend. Read what stops it befo
     </ul>`}function or({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
 `Station ${n.number}, ${_u(n.centre_mm)}`:""}function _u(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
 w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var ar=g(()=>{y();A();G()});function rr(e,t){let n=t.checks.filter(l=>Se(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
-plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+_e(l),{...l,sign:Se(
+plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+ye(l),{...l,sign:Se(
 l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function ir(e,t,n,s,o){
 if(!t.drawing)return i`<p class="state" data-test="no-drawing">
       ${t.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=ot(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return gu(r,Da(t,a),n,s,o)}function lr(e,t){let n=ot(
+    </p>`;let a=rt(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return gu(r,Da(t,a),n,s,o)}function lr(e,t){let n=rt(
 e,t);return n.set_angle_deg===null&&t.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${qe("Gauge X",w(n.gauge_x_mm),"gauge-x")}
@@ -1672,8 +1675,8 @@ i`<div class="set-figures">
       ${qe("Angle to set",S(n.set_angle_deg),"set-angle")}
       ${qe("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
-    ${ys(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
-    ${n.set_angle_deg===null?bu(t,n.fromTrial):h} ${Uy(t)}
+    ${vs(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
+    ${n.set_angle_deg===null?bu(t,n.fromTrial):h} ${Gy(t)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
             <b>Angle and depth from a first piece.</b> The plan said ${$(S(t.set_angle_deg))} and
             ${$(w(t.punch_depth_mm,{digits:2}))}.
@@ -1682,8 +1685,8 @@ i`<div class="set-figures">
             <b>Retract the gauge ${$(w(t.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would run into it.
           </p>`:h}
-    ${Gy(t)}`}function Uy(e){let t=Ba(e);return t===h?h:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
-function Gy({hits:e}){return e?i`<div class="hits" data-test="hits">
+    ${Vy(t)}`}function Gy(e){let t=Ba(e);return t===h?h:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
+function Vy({hits:e}){return e?i`<div class="hits" data-test="hits">
     <b>${e.count} bumps</b>, ${$(S(e.angle_each_deg))} each. Move the gauge
     ${$(w(e.pitch_mm,{digits:2}))} each time:
     ${e.gauge_x_mm.map(t=>w(t).text).join(" · ")}
@@ -1712,8 +1715,8 @@ function Gy({hits:e}){return e?i`<div class="hits" data-test="hits">
         <dd><b>${$(S(t.included_angle_deg))}</b> ${t.direction}</dd>
       </div>
     </dl>
-    ${Ss(t)}`}var cr=g(()=>{y();Ie();A();bt();G();Dn();sr();Hn();Rl();dn();ar()});function vu(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=rr(e,t),c=l.filter(m=>Se(m)!=="note"),d=l.length>
-Vy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
+    ${Ss(t)}`}var cr=g(()=>{y();Ie();A();wt();G();Fn();sr();Un();Bl();dn();ar()});function vu(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=rr(e,t),c=l.filter(m=>Se(m)!=="note"),d=l.length>
+zy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
     data-code=${e.code}
@@ -1722,17 +1725,17 @@ Vy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
     <header class="step-top">
       ${dr(n,o)}
       <p class="bench-card" data-test="bench-card">${e.title||e.display_code}</p>
-      ${Cl(e,t)}
+      ${Rl(e,t)}
     </header>
     ${s} ${r.length?i`<div class="step-stop">${We(r)}</div>`:h}
     <div class="step-body">
-      <div class="step-way">${Za(t,e.part.flats_mm.length)}${_t(t)}</div>
+      <div class="step-way">${Za(t,e.part.flats_mm.length)}${yt(t)}</div>
       <section class="step-set" aria-label="What to set">${lr(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${d?"many":""}" aria-label="What to watch">
         ${p.length?We(p):h}${Ja(e.plan,t)}
       </section>
-      <section class="step-with" aria-label="Tools">${Ns(zy(e,t),0)}</section>
+      <section class="step-with" aria-label="Tools">${Ns(qy(e,t),0)}</section>
     </div>
     ${xu({back:t.number>1,label:u?"Done":"Next",more:u?"":`step ${t.number+1}`},o)}
   </article>`}function ku(e,{name:t,lines:n,acts:s}){let o=e.plan.steps.length;return i`<article
@@ -1761,14 +1764,14 @@ Vy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${t}${n?i` <small>${n}</small>`:h}
     </button>
-  </nav>`}var Vy,zy,dr,Bl=g(()=>{y();ln();xl();G();As();cn();dn();It();cr();Vy=3;zy=(e,t)=>e.plan.tools.filter(
+  </nav>`}var zy,qy,dr,Il=g(()=>{y();ln();Sl();G();As();cn();dn();Wt();cr();zy=3;qy=(e,t)=>e.plan.tools.filter(
 n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));dr=(e,t)=>i`<button
     type="button"
     class="button bench-name"
     data-test="bench-name"
-    aria-label="${Bt(e)}, this display. Choose another"
+    aria-label="${It(e)}, this display. Choose another"
     @click=${t.choose}>
-    ${Bt(e)}
+    ${It(e)}
   </button>`});function Su({names:e,silent:t,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which press screen is this display?</h1>
     ${t?i`<p class="bench-line" data-test="silent">
@@ -1780,7 +1783,7 @@ n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));dr=(e,t)=>i`<button
                   class="button next"
                   data-test="take-bench"
                   @click=${()=>a.take(r)}>
-                  ${Bt(r)}
+                  ${It(r)}
                 </button>`)}
           </div>`:h}
     ${e?i`<form
@@ -1792,9 +1795,9 @@ hint:"Like 1, or Big press. It is kept on this display."})}
             <button class="button" data-test="make-bench">Add it</button>
           </form>`:h}
     ${o?i`<button type="button" class="button" data-test="stay" @click=${()=>a.take(o)}>
-            Stay at ${Vn(o)}
+            Stay at ${zn(o)}
           </button>`:h}
-    ${wl()}
+    ${_l()}
   </div>`}function Au({answers:e,refused:t},n,s,o){return i`${e===!1?i`<p class="bench-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again automatically.`}
         </p>`:h}
@@ -1804,73 +1807,73 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:h}`}var Tu,Mu,Ou,Il,Lu=g(()=>{y();F();_l();ln();he();Bl();J();Tu=e=>Il(e,"bench-idle",Bt(e.name),
+        </p>`:h}`}var Tu,Mu,Ou,Wl,Lu=g(()=>{y();F();yl();ln();he();Il();X();Tu=e=>Wl(e,"bench-idle",It(e.name),
 i`<p>Open a card on a phone and choose this press screen.</p>
-      ${wl()}`),Mu=(e,t,n)=>Il(n,"bench-no-card",I(e),t instanceof O?i`<p>${t.message}</p>`:i`<p>
+      ${_l()}`),Mu=(e,t,n)=>Wl(n,"bench-no-card",I(e),t instanceof O?i`<p>${t.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes when the shop is back.
-        </p>`),Ou=(e,t,n)=>Il(n,"bench-no-step",`There is no step ${t}`,i`<p>
+        </p>`),Ou=(e,t,n)=>Wl(n,"bench-no-step",`There is no step ${t}`,i`<p>
       ${e.title||e.display_code} has ${e.plan.steps.length} now. Choose the step on the phone.
-    </p>`),Il=({name:e,lines:t,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
+    </p>`),Wl=({name:e,lines:t,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
     <header class="step-top">${dr(e,n)}</header>
     ${t}
     <div class="bench-says">
       <h1>${o}</h1>
       ${a}
     </div>
-  </article>`});var Pu={};ne(Pu,{show:()=>Ky});function Ky(e){Ip(e.signal);let t=yl();t?Nu(e,t):Eu(e,"")}function Eu(e,t){e.title(
+  </article>`});var Pu={};ne(Pu,{show:()=>Yy});function Yy(e){Ip(e.signal);let t=vl();t?Nu(e,t):Eu(e,"")}function Eu(e,t){e.title(
 "Press screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:t},o;e.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&e.render(Su(s,c)),r=p=>{n.abort();let u=yl();Nu(e,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
+aborted&&e.render(Su(s,c)),r=p=>{n.abort();let u=vl();Nu(e,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
 c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await Fp(p||" ")).name)}catch(u){
 s.wrong=u instanceof O?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
-d=async()=>{try{Object.assign(s,{names:(await Gn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),e.ready(),o=setTimeout(d,qy))};a(),d()}function Nu(e,t){let{name:n}=t,s=new AbortController,
+d=async()=>{try{Object.assign(s,{names:(await Vn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
+signal.aborted||(a(),e.ready(),o=setTimeout(d,Ky))};a(),d()}function Nu(e,t){let{name:n}=t,s=new AbortController,
 {signal:o}=s;e.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:t.code,
 step:t.step},l=null,c=null,d=0,p=Eo(),u=Ka(n,t.etag,{keepMs:1/0,heard:(v,N)=>{t={...t,etag:N},f({code:v.code,step:v.
 step},!1)},sent:(v,N,Q)=>m({etag:N,unsent:Q}),changed:v=>v.gone?b(""):E()},o);function m(v){t={...t,...r,...v},
-vl(t)}function b(v){s.abort(),v||vl(null),Eu(e,v)}function f(v,N){let Q=v.code!==r.code||v.step!==r.step;v.code!==
+kl(t)}function b(v){s.abort(),v||kl(null),Eu(e,v)}function f(v,N){let Q=v.code!==r.code||v.step!==r.step;v.code!==
 r.code&&(l=null),Q&&(p=Eo()),r=v,m({unsent:N}),N&&u.move(v),Q||!l&&v.code?_():E()}async function _(){a.abort(),
-a=new AbortController;let v=a.signal;if(d=0,c=null,E(),!!r.code)try{await mt(r.code,N=>{v.aborted||(l=N,d=0,E())},
+a=new AbortController;let v=a.signal;if(d=0,c=null,E(),!!r.code)try{await ft(r.code,N=>{v.aborted||(l=N,d=0,E())},
 v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let T={next:()=>{if(!l)return;let v=l.plan.steps.length;f(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&f({code:l.code,step:r.step-1},!0),clear:()=>f(
 {code:null,step:0},!0),choose:()=>b(n),newer:()=>_()};function E(){if(o.aborted)return;let v=Au(u.standing(),!!l,
 d,T.newer);e.title(l?`${l.title||l.code}, ${n}`:n),e.render(P({name:n,lines:v,acts:T})),(l||c||!r.code)&&e.ready()}
 function P(v){if(!r.code)return Tu(v);if(!l)return c?Mu(r.code,c,v):Me(`Opening ${I(r.code)}…`);let N=l.plan.
 steps,Q=N[r.step-1];return Q?vu(l,Q,v,ir(l,Q,p,E,a.signal)):r.step===N.length+1?ku(l,v):Ou(l,r.step,v)}qp(T,o),
-we(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let N=await st(
+we(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let N=await at(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||d===N.revision||(d=N.revision,E())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),t.unsent&&u.move(r),_()}var qy,Cu=g(()=>{F();_l();ln();kl();Ie();
-he();Kp();se();Ce();Lu();Bl();sr();Re();cr();qy=3e3});function X(e,t){let n=document.getElementById("notices"),s=()=>zt(i``,n);zt(i`<div class="notice" data-test="notice">
+o.addEventListener("abort",()=>a.abort()),m({}),t.unsent&&u.move(r),_()}var Ky,Cu=g(()=>{F();yl();ln();xl();Ie();
+he();Kp();se();Ce();Lu();Il();sr();Re();cr();Ky=3e3});function K(e,t){let n=document.getElementById("notices"),s=()=>qt(i``,n);qt(i`<div class="notice" data-test="notice">
       <span>${e}</span>
       <button type="button" @click=${()=>{s(),t?.act()}}>${t?.label??"Close"}</button>
-    </div>`,n),clearTimeout(Ru),t||(Ru=setTimeout(s,8e3))}var Ru,lt=g(()=>{y()});function Dl(e){try{let t=JSON.parse(localStorage.getItem(Wl(e))??"null");return t&&Array.isArray(t.form?.flats)&&
-Array.isArray(t.form?.bends)?t:null}catch{return null}}function hr(e,t){try{return localStorage.setItem(Wl(e),
-JSON.stringify({...t,kept_at:new Date().toISOString()})),!0}catch{return!1}}function Fl(e){try{localStorage.removeItem(
-Wl(e))}catch{}}var Wl,Bu=g(()=>{Wl=e=>`flangebook.part.${e||"new"}`});var pr,vt,ur,mr,No=g(()=>{Nt();xs();A();pr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
-vt=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),ur=e=>({angle:String(e.included_angle_deg),direction:e.
+    </div>`,n),clearTimeout(Ru),t||(Ru=setTimeout(s,8e3))}var Ru,st=g(()=>{y()});function Fl(e){try{let t=JSON.parse(localStorage.getItem(Dl(e))??"null");return t&&Array.isArray(t.form?.flats)&&
+Array.isArray(t.form?.bends)?t:null}catch{return null}}function hr(e,t){try{return localStorage.setItem(Dl(e),
+JSON.stringify({...t,kept_at:new Date().toISOString()})),!0}catch{return!1}}function jl(e){try{localStorage.removeItem(
+Dl(e))}catch{}}var Dl,Bu=g(()=>{Dl=e=>`flangebook.part.${e||"new"}`});var pr,kt,ur,mr,No=g(()=>{Pt();xs();A();pr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+kt=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),ur=e=>({angle:String(e.included_angle_deg),direction:e.
 direction,radius:z(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?z(e.hem_gap_mm):"",...To(e)}),
-mr=(e,t)=>({included_angle_deg:e.kind==="bend"?gt(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
+mr=(e,t)=>({included_angle_deg:e.kind==="bend"?$t(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
 e.kind==="bend"?{inside_radius_mm:te(e.radius,t)}:{},...e.kind==="open_hem"?{hem_gap_mm:te(e.gap,t)}:{},...ja(
-e)})});function fr(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[vt(),vt()]}:e==="lips-out"?{flats:["",""],
-bends:[vt(),{...vt(),direction:"down"}]}:{flats:[""],bends:[vt()]};return{length:"",width:"",there:e==="channe\
-l"?["left","right"]:[...Kn],alike:!0,sides:{left:t(),right:t(),front:t(),back:t()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function Wu(e,t){let n=fr(t);for(let s of Kn){let o=e.sides[e.alike?
+e)})});function fr(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[kt(),kt()]}:e==="lips-out"?{flats:["",""],
+bends:[kt(),{...kt(),direction:"down"}]}:{flats:[""],bends:[kt()]};return{length:"",width:"",there:e==="channe\
+l"?["left","right"]:[...Yn],alike:!0,sides:{left:t(),right:t(),front:t(),back:t()},relief:"round",reliefSize:"",
+corner:"closed",gap:"",firstPair:"left-right"}}function Wu(e,t){let n=fr(t);for(let s of Yn){let o=e.sides[e.alike?
 e.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...e,there:n.there,sides:n.
 sides}}function Du({there:e,sides:t,alike:n}){let s=(n?e.slice(0,1):e).map(r=>t[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return e.length===2&&e.includes("left")&&e.includes("right")&&s.every(o)?"channel":e.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function Fu(e){let t=Kn.
-filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=fr().sides;for(let o of Kn){let a=e.sides[o]??e.
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function Fu(e){let t=Yn.
+filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=fr().sides;for(let o of Yn){let a=e.sides[o]??e.
 sides[t[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(ur)}}return{length:z(e.length_mm),width:z(e.width_mm),
 there:t,alike:n.every(o=>o===n[0]),sides:s,relief:e.relief,reliefSize:z(e.relief_mm),corner:e.corner,gap:z(e.gap_mm),
 firstPair:e.first_pair??"left-right"}}function Gu(e,t){let n=s=>e.there.includes(s)?Hu(e,s).flats.map((o,a)=>`${s}\
- ${Rs(a)}`):[];return jl.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
+ ${Rs(a)}`):[];return Hl.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
 o),...n(o)])}function Vu(e,t){let n=o=>te(o,t),s=e.there.map(o=>{let a=Hu(e,o);return[o,{flats_mm:a.flats.map(
 n),bends:a.bends.map(r=>mr(r,t))}]});return{length_mm:n(e.length),width_mm:n(e.width),sides:Object.fromEntries(
 s),relief:e.relief,corner:e.corner,...e.firstPair==="front-back"?{first_pair:e.firstPair}:{},...e.reliefSize.trim()&&
 e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="closed"?{gap_mm:n(e.gap)}:{}}}function Ps(e){
-return[["box.length_mm","length of the base",e.length],["box.width_mm","width of the base",e.width],...Hl(e).flatMap(
-t=>Yy(e,t))]}function Yy({sides:e,alike:t},n){let s=t?"":`${n} `;return e[n].flats.flatMap((o,a)=>{let{kind:r,
+return[["box.length_mm","length of the base",e.length],["box.width_mm","width of the base",e.width],...Ul(e).flatMap(
+t=>Jy(e,t))]}function Jy({sides:e,alike:t},n){let s=t?"":`${n} `;return e[n].flats.flatMap((o,a)=>{let{kind:r,
 angle:l,gap:c}=e[n].bends[a],d=`${s}${Rs(a)}`;return[[Cs(n,a),d,o],...r==="bend"?[[gr(n,a),`angle of the ${d}`,
 l]]:[],...r==="open_hem"?[[`${hn(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function zu(e,t){if(!e.alike)return t;
 let n=e.there[0];return Object.fromEntries(Object.entries(t).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
@@ -1880,108 +1883,108 @@ ef",corner:"Corner",first_pair:"Bent first"}[t]??"Box";if(!s)return n?`${n} side
 radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${Rs(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function Ku(e,t,n,s){
 let o=e.sides[t];return $r(e,t,{...o,flats:o.flats.with(n,s)})}function Bs(e,t,n,s){let o=e.sides[t];return $r(
 e,t,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function Yu(e,t){let{flats:n,bends:s}=e.sides[t],o=s.map(
-a=>({...a,kind:"bend"}));return $r(e,t,{flats:[...n,""],bends:[...o,vt()]})}function Ju(e,t){let{flats:n,bends:s}=e.
-sides[t];return $r(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Zu(e,t){let n=Kn.filter(o=>o===t!==
+a=>({...a,kind:"bend"}));return $r(e,t,{flats:[...n,""],bends:[...o,kt()]})}function Ju(e,t){let{flats:n,bends:s}=e.
+sides[t];return $r(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Zu(e,t){let n=Yn.filter(o=>o===t!==
 e.there.includes(o));if(!n.length)return e;let s=e.sides[e.there[0]];return{...e,there:n,sides:e.alike?{...e.sides,
 [n[0]]:s}:e.sides}}function Xu(e,t){let n=e.sides[e.there[0]];return{...e,alike:t,sides:t?e.sides:{left:n,right:n,
-front:n,back:n}}}var jl,Kn,Iu,ju,Hu,Yn,Uu,Hl,Cs,hn,gr,Rs,$r,Jn=g(()=>{No();A();jl=[["left","right"],["front","\
-back"]],Kn=jl.flat(),Iu=6;ju=({there:e})=>jl.every(t=>t.some(n=>e.includes(n))),Hu=(e,t)=>e.sides[e.alike?e.there[0]:
-t],Yn=e=>Gu(e,()=>[]),Uu=e=>Gu(e,(t,n)=>[`base, ${t} to ${n}`]);Hl=({there:e,alike:t})=>t?e.slice(0,1):e;Cs=(e,t)=>`\
+front:n,back:n}}}var Hl,Yn,Iu,ju,Hu,Jn,Uu,Ul,Cs,hn,gr,Rs,$r,Zn=g(()=>{No();A();Hl=[["left","right"],["front","\
+back"]],Yn=Hl.flat(),Iu=6;ju=({there:e})=>Hl.every(t=>t.some(n=>e.includes(n))),Hu=(e,t)=>e.sides[e.alike?e.there[0]:
+t],Jn=e=>Gu(e,()=>[]),Uu=e=>Gu(e,(t,n)=>[`base, ${t} to ${n}`]);Ul=({there:e,alike:t})=>t?e.slice(0,1):e;Cs=(e,t)=>`\
 box.sides.${e}.flats_mm.${t}`,hn=(e,t)=>`box.sides.${e}.bends.${t}`,gr=(e,t)=>`${hn(e,t)}.included_angle_deg`,
-Rs=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;$r=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function Gl(e){if(!e)return Po();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
+Rs=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;$r=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function Vl(e){if(!e)return Po();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
 "",no_turn_over:!!e.no_turn_over,no_turn_end:!!e.no_turn_end,one_set_up:!!e.one_set_up,critical_flats:[...e.critical_flats??
-[]],margin:s===void 0||s===Ul?"":z(s)}}function Vl(e,t){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
+[]],margin:s===void 0||s===Gl?"":z(s)}}function zl(e,t){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
 critical_flats:l,margin:c}=e??Po(),d={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:te(
-c,t)}:{}};return Object.keys(d).length?{wishes:d}:{}}function zl(e,t){if(!e)return{};let n=t?-1:1,s=a=>!a||Number(
+c,t)}:{}};return Object.keys(d).length?{wishes:d}:{}}function ql(e,t){if(!e)return{};let n=t?-1:1,s=a=>!a||Number(
 a)===t?"":Number(a)>t?String(Number(a)+n):a,o=e.critical_flats.filter(a=>!t||a!==t+1).map(a=>a>t?a+n:a);return{
 wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function br(e){let{first:t,last:n,no_turn_over:s,
 no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??Po();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Ul,Po,Qu,wr=g(()=>{A();Ul=2,Po=()=>({
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Gl,Po,Qu,wr=g(()=>{A();Gl=2,Po=()=>({
 first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Qu=e=>({...e,first:"",
-last:"",critical_flats:[]})});function Kl(e){return{unit:C(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[vt()],dimension:"\
+last:"",critical_flats:[]})});function Yl(e){return{unit:C(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[kt()],dimension:"\
 din6935",grain:"",holes:[],order:null,box:null}}function _r({aside:e,...t},n){let s=em({...t,box:n?t.box??e??fr():
-null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function tm(e,t){return e.box&&t&&String(Yn(e.box))===String(
-Yn(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:em({...e,box:t})}function Is(e,t){return e.box?{...Kl(e.metal),
-title:e.title??"",note:t,thickness:z(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:Gl(
+null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function tm(e,t){return e.box&&t&&String(Jn(e.box))===String(
+Jn(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:em({...e,box:t})}function Is(e,t){return e.box?{...Yl(e.metal),
+title:e.title??"",note:t,thickness:z(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:Vl(
 e.wishes),tools:To(e.tools),box:Fu(e.box)}:{unit:C(),title:e.title??"",note:t,metal:e.metal,thickness:z(e.thickness_mm),
 length:z(e.bend_length_mm),flats:e.flats_mm.map(z),bends:e.bends.map(ur),dimension:e.dimension??"din6935",grain:e.
-grain??"",order:e.order??null,wishes:Gl(e.wishes),tools:To(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
+grain??"",order:e.order??null,wishes:Vl(e.wishes),tools:To(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
 flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Ws(e){let t=n=>te(n,e.unit);return e.box?
 {title:e.title.trim(),metal:e.metal,thickness_mm:t(e.thickness),dimension:e.dimension,box:Vu(e.box,e.unit),...e.
-order?{order:e.order}:{},...Vl(e.wishes,e.unit),...dl(e.tools)}:{title:e.title.trim(),metal:e.metal,thickness_mm:t(
+order?{order:e.order}:{},...zl(e.wishes,e.unit),...hl(e.tools)}:{title:e.title.trim(),metal:e.metal,thickness_mm:t(
 e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>mr(n,e.unit)),dimension:e.
-dimension,...e.grain?{grain:e.grain}:{},...e.order?{order:e.order}:{},...Vl(e.wishes,e.unit),...dl(e.tools),...e.
-holes.length?{holes:e.holes.map(n=>({flat:gt(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
+dimension,...e.grain?{grain:e.grain}:{},...e.order?{order:e.order}:{},...zl(e.wishes,e.unit),...hl(e.tools),...e.
+holes.length?{holes:e.holes.map(n=>({flat:$t(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
 function yr(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...Ps(
 e.box)]:[...t,["bend_length_mm","length",e.length],...e.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...e.
-bends.flatMap((s,o)=>Jy(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
+bends.flatMap((s,o)=>Zy(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
-filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function Jy({kind:e,angle:t,gap:n},s){return e==="bend"?[[`\
+filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function Zy({kind:e,angle:t,gap:n},s){return e==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,t]]:e==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function nm(e,t,n){return{...e,flats:e.flats.with(t,n)}}function Zn(e,t,n){return{...e,bends:e.
-bends.with(t,{...e.bends[t],...n})}}function Jl(e,t){let n=e.bends.at(t==="left"?0:-1),s={...vt(),direction:n?.
+ ${s+1}`,n]]:[]}function nm(e,t,n){return{...e,flats:e.flats.with(t,n)}}function Xn(e,t,n){return{...e,bends:e.
+bends.with(t,{...e.bends[t],...n})}}function Zl(e,t){let n=e.bends.at(t==="left"?0:-1),s={...kt(),direction:n?.
 direction??"up"},o=t==="left"?e.bends:e.bends.map((r,l)=>l>0&&l===e.bends.length-1?{...r,kind:"bend"}:r);if(t===
 "right")return{...e,bends:[...o,s],flats:[...e.flats,""],order:null};let a=e.holes.map(r=>({...r,flat:om(r.flat,
-1,1)}));return{...e,bends:[s,...o],flats:["",...e.flats],order:null,holes:a,...zl(e.wishes,0)}}function sm(e,t){
+1,1)}));return{...e,bends:[s,...o],flats:["",...e.flats],order:null,holes:a,...ql(e.wishes,0)}}function sm(e,t){
 let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:om(o.flat,n,-1)}));return{...e,bends:e.
-bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...zl(e.wishes,t+1)}}function om(e,t,n){
+bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...ql(e.wishes,t+1)}}function om(e,t,n){
 let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function vr(e){let t=e.split(/[^\d]+/).filter(Boolean).
-map(Number);return t.length?t:null}function am(e,t){return t===0||t===e.bends.length-1}var ql,em,Yl,pn=g(()=>{
-No();Jn();Nt();xs();A();wr();ql=40;em=e=>({...e,order:null,...e.wishes?{wishes:Qu(e.wishes)}:{}});Yl=e=>JSON.stringify(
-{...Ws(e),title:""})});async function Zl(e,t){try{let{body:n}=await M("POST","/cards",{body:{...im(e),code:t},timeout:rm});return{saved:await dm(
+map(Number);return t.length?t:null}function am(e,t){return t===0||t===e.bends.length-1}var Kl,em,Jl,pn=g(()=>{
+No();Zn();Pt();xs();A();wr();Kl=40;em=e=>({...e,order:null,...e.wishes?{wishes:Qu(e.wishes)}:{}});Jl=e=>JSON.stringify(
+{...Ws(e),title:""})});async function Xl(e,t){try{let{body:n}=await M("POST","/cards",{body:{...im(e),code:t},timeout:rm});return{saved:await dm(
 n)}}catch(n){if(n instanceof O&&n.status===409)return{taken:t};throw cm(n)}}async function lm(e,t){let n={...im(
-e),reason:e.reason??""},s=Zy(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${t.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:rm});return await wd().then(c=>oo({...s,number:c},l)).catch(
-()=>{}),{saved:await dm(r)}}catch(o){if(o instanceof O&&o.status===412)return{stale:await ft(t.code)};throw cm(
-o)}}function Zy(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ue(),wanted:n});let{code:s,etag:o,
+e),reason:e.reason??""},s=Xy(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${t.code}`,{body:{
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:rm});return await _d().then(c=>oo({...s,number:c},l)).catch(
+()=>{}),{saved:await dm(r)}}catch(o){if(o instanceof O&&o.status===412)return{stale:await gt(t.code)};throw cm(
+o)}}function Xy(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ue(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=e;return{id:e.saving.id,number:0,kind:"edit",code:s,body:t,queued_at:new Date().toISOString(),
 after:r,etag:o,revision:a}}function cm(e){return e instanceof O&&(e.errors=Object.fromEntries(Object.entries(e.
 errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function dm(e){return dt(e).catch(()=>e)}var rm,im,
-hm=g(()=>{F();Ie();Pe();pn();se();Ce();rm=6e4,im=e=>({part:Ws(e),note:e.note,...R().name?{by:R().name}:{}})});function mm(e,{pixels:t=ms(),tallest:n=t*.45,test:s="blank"}={}){let o=U(e.width_mm),a=t-Ve(o,K)-K*2,r=a/e.length_mm,
-l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=pm(e.bend_lines.map(f=>[f.at_mm*r,K*1.8+Ve(Xl(f),K)]),a),p=pm(
-e.bend_lines.map(f=>[f.at_mm*r,Ve(U(f.at_mm),K)]),a),u=um(d)*Co+K*.4,m=um(p)*Co+K*.4,b=u+c;return i`<svg
+hm=g(()=>{F();Ie();Pe();pn();se();Ce();rm=6e4,im=e=>({part:Ws(e),note:e.note,...R().name?{by:R().name}:{}})});function mm(e,{pixels:t=fs(),tallest:n=t*.45,test:s="blank"}={}){let o=j(e.width_mm),a=t-Ve(o,J)-J*2,r=a/e.length_mm,
+l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=pm(e.bend_lines.map(f=>[f.at_mm*r,J*1.8+Ve(Ql(f),J)]),a),p=pm(
+e.bend_lines.map(f=>[f.at_mm*r,Ve(j(f.at_mm),J)]),a),u=um(d)*Co+J*.4,m=um(p)*Co+J*.4,b=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
-      aria-label=${Xy(e)}
+      aria-label=${Qy(e)}
       viewBox="-8 -4 ${t+8} ${b+m+Co*1.4}">
-      ${l?ev(a,u,b):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
-      ${e.bend_lines.map((f,_)=>Qy(f,f.at_mm*r,d[_],p[_],u,b))}
-      ${tv(a,b+m+K*.7,U(e.length_mm))}
-      ${nv(a+K,u,b,o)}
+      ${l?tv(a,u,b):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
+      ${e.bend_lines.map((f,_)=>ev(f,f.at_mm*r,d[_],p[_],u,b))}
+      ${nv(a,b+m+J*.7,j(e.length_mm))}
+      ${sv(a+J,u,b,o)}
     </svg>
-    ${l?i`<p class="hint">Width ${$({text:o,unit:""})} is drawn short at the break.</p>`:h}`}function Xl(e){let t=e.
-included_angle_deg?re(S(e.included_angle_deg)):"hem";return`${e.direction} ${t}`}function Xy(e){let t=e.bend_lines.
-map(n=>`bend ${n.bend} ${Xl(n)} at ${U(n.at_mm)}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}. ${t.join(
+    ${l?i`<p class="hint">Width ${$({text:o,unit:""})} is drawn short at the break.</p>`:h}`}function Ql(e){let t=e.
+included_angle_deg?re(S(e.included_angle_deg)):"hem";return`${e.direction} ${t}`}function Qy(e){let t=e.bend_lines.
+map(n=>`bend ${n.bend} ${Ql(n)} at ${j(n.at_mm)}`);return`Blank ${j(e.length_mm)} by ${j(e.width_mm)}. ${t.join(
 "; ")}.`}function pm(e,t){let n=[];return e.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),Math.max(t-o/2,o/2)),
-r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function Qy(e,t,n,s,o,a){
-let r=o-K*.4-Co*(n.row+.5),l=a+K*.4+Co*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
-    <path class="leader" d="M${t} ${o}V${r+K*.8}M${t} ${a}V${l-K*.8}"/>
-    <rect class="ground" x=${c} y=${r-K*.75} width=${n.width} height=${K*1.5}/>
-    <circle class="badge" cx=${c+K*.75} cy=${r} r=${K*.68}/>
-    <text class="badge-number" x=${c+K*.75} y=${r} font-size=${K*.95} text-anchor="middle"
+r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function ev(e,t,n,s,o,a){
+let r=o-J*.4-Co*(n.row+.5),l=a+J*.4+Co*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
+    <path class="leader" d="M${t} ${o}V${r+J*.8}M${t} ${a}V${l-J*.8}"/>
+    <rect class="ground" x=${c} y=${r-J*.75} width=${n.width} height=${J*1.5}/>
+    <circle class="badge" cx=${c+J*.75} cy=${r} r=${J*.68}/>
+    <text class="badge-number" x=${c+J*.75} y=${r} font-size=${J*.95} text-anchor="middle"
       dominant-baseline="central">${e.bend}</text>
-    <text x=${c+K*1.7} y=${r} font-size=${K} dominant-baseline="central">${Xl(e)}</text>
-    <rect class="ground" x=${s.at-s.width/2} y=${l-K*.7} width=${s.width}
-      height=${K*1.4}/>
-    <text x=${s.at} y=${l} font-size=${K} text-anchor="middle"
-      dominant-baseline="central">${U(e.at_mm)}</text>`}function ev(e,t,n){let s=(t+n)/2,o=`L${e*.52} ${s+3}L${e*
+    <text x=${c+J*1.7} y=${r} font-size=${J} dominant-baseline="central">${Ql(e)}</text>
+    <rect class="ground" x=${s.at-s.width/2} y=${l-J*.7} width=${s.width}
+      height=${J*1.4}/>
+    <text x=${s.at} y=${l} font-size=${J} text-anchor="middle"
+      dominant-baseline="central">${j(e.at_mm)}</text>`}function tv(e,t,n){let s=(t+n)/2,o=`L${e*.52} ${s+3}L${e*
 .54} ${s-14}L${e*.58} ${s+8}L${e*.6} ${s-9}`,a=`L${e*.6} ${s-1}L${e*.58} ${s+16}L${e*.54} ${s-6}L${e*.52} ${s+
 11}`;return x`<path class="sheet" d="M0 ${t}V${s+3}${o}L${e} ${s-9}V${t}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${e*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${e} ${s-1}V${n}Z"/>`}function tv(e,t,n){let s=Ve(n,K);return x`<path class="dimension"
+"")}L${e} ${s-1}V${n}Z"/>`}function nv(e,t,n){let s=Ve(n,J);return x`<path class="dimension"
       d="M0 ${t}H${e}M-4 ${t+4}L4 ${t-4}M${e-4} ${t+4}L${e+4} ${t-4}"/>
-    <rect class="ground" x=${e/2-s/2} y=${t-K*.7} width=${s} height=${K*1.4}/>
-    <text x=${e/2} y=${t} font-size=${K} text-anchor="middle"
-      dominant-baseline="central">${n}</text>`}function nv(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return x`<path class="dimension" d="M${e} ${t}V${n}${o(
+    <rect class="ground" x=${e/2-s/2} y=${t-J*.7} width=${s} height=${J*1.4}/>
+    <text x=${e/2} y=${t} font-size=${J} text-anchor="middle"
+      dominant-baseline="central">${n}</text>`}function sv(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return x`<path class="dimension" d="M${e} ${t}V${n}${o(
 t)}${o(n)}"/>
-    <text x=${e+K*.6} y=${(t+n)/2} font-size=${K}
-      dominant-baseline="central">${s}</text>`}var K,Co,um,fm=g(()=>{y();A();xa();at();K=18,Co=K*1.5;um=e=>Math.
-max(0,...e.map(t=>t.row+1))});function nt(e,{mark:t=0,...n}={}){if(!Fe(e))return Mh(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
+    <text x=${e+J*.6} y=${(t+n)/2} font-size=${J}
+      dominant-baseline="central">${s}</text>`}var J,Co,um,fm=g(()=>{y();A();xa();tt();J=18,Co=J*1.5;um=e=>Math.
+max(0,...e.map(t=>t.row+1))});function ot(e,{mark:t=0,...n}={}){if(!Fe(e))return Oh(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
 side??"";return Ya(e.folded,{...n,mark:s})}function Ds(e,t={}){return e.outline?Yp(e,t):mm(e,t)}var un=g(()=>{
-Ms();fm();at()});function Fs({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+Ms();fm();tt()});function Fs({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${e==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:h}
@@ -2015,7 +2018,7 @@ Ms();fm();at()});function Fs({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){
             </button>`}
     </div>
   </section>`}function kr(e,t,n){return n.filter(({name:s})=>(e[s]??"")!==(t[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:t[s]??"",mine:e[s]??""}))}var js=g(()=>{y();G()});function $m(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=Is(e.part,e.note),r=[...new Set([...Ql(t),...Ql(a)].
+label:o,theirs:t[s]??"",mine:e[s]??""}))}var js=g(()=>{y();G()});function $m(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=Is(e.part,e.note),r=[...new Set([...ec(t),...ec(a)].
 map(c=>c.label))].map(c=>({name:c,label:c})),l=kr(gm(t),gm(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
@@ -2048,7 +2051,7 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=kr(gm(t),gm(a),r);return i`<secti
       </div>
       <figure class="theirs">
         <figcaption>As saved now</figcaption>
-        ${nt(e.plan,{pixels:330,tallest:260,test:"theirs-section"})}
+        ${ot(e.plan,{pixels:330,tallest:260,test:"theirs-section"})}
       </figure>
     </div>
     <div class="buttons">
@@ -2063,20 +2066,20 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=kr(gm(t),gm(a),r);return i`<secti
       </button>
     </div>
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
-  </section>`}function Ql(e){return[{label:"Title",value:e.title},{label:"Note",value:e.note},{label:"Metal",value:e.
+  </section>`}function ec(e){return[{label:"Title",value:e.title},{label:"Note",value:e.note},{label:"Metal",value:e.
 metal},{label:"Thickness",value:e.thickness},{label:"Length",value:e.length},{label:"Measured",value:e.dimension},
 {label:"Grain",value:e.grain},{label:"Order",value:e.order?.join(", ")??""},{label:"Limits on the order",value:br(
-e.wishes)},{label:"Tools",value:jn(e.tools)},...e.box?[...Ps(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
+e.wishes)},{label:"Tools",value:Hn(e.tools)},...e.box?[...Ps(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
 slice(1)}`,value:n})),{label:"Corners",value:`${e.box.corner}, relief ${e.box.relief} ${e.box.reliefSize} ${e.
 box.gap}`.trim()},{label:"Sides",value:e.box.there.join(", ")}]:[],...(e.box?[]:e.flats).map((t,n)=>({label:`F\
 lat ${n+1}`,value:t})),...(e.box?[]:e.bends).map((t,n)=>({label:`Bend ${n+1}`,value:[t.kind==="bend"?`${t.angle}\
-°`:t.kind.replace("_"," "),t.direction,t.radius&&`radius ${t.radius}`,t.gap&&`gap ${t.gap}`,jn(t)].filter(Boolean).
+°`:t.kind.replace("_"," "),t.direction,t.radius&&`radius ${t.radius}`,t.gap&&`gap ${t.gap}`,Hn(t)].filter(Boolean).
 join(", ")})),...e.holes.map((t,n)=>({label:`Hole ${n+1}`,value:`flat ${t.flat}, at ${t.position}, size ${t.diameter}`}))]}
-var gm,bm=g(()=>{y();un();Jn();pn();xs();wr();G();js();gm=e=>Object.fromEntries(Ql(e).map(({label:t,value:n})=>[
-t,n]))});function _m(e,t,n){let{box:s,unit:o}=e,a=zu(s,t),r=(l,c)=>n(tm(e,l),c);return i`${iv(s,r)}
+var gm,bm=g(()=>{y();un();Zn();pn();xs();wr();G();js();gm=e=>Object.fromEntries(ec(e).map(({label:t,value:n})=>[
+t,n]))});function _m(e,t,n){let{box:s,unit:o}=e,a=zu(s,t),r=(l,c)=>n(tm(e,l),c);return i`${lv(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
-      ${lv(s,r)}
+      ${cv(s,r)}
       <div>
         ${L({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:W(a,"box.length_m\
 m"),change:l=>r({...s,length:l})})}
@@ -2094,12 +2097,12 @@ change:l=>r({...s,width:l})})}
         .checked=${s.alike}
         @change=${l=>r(Xu(s,l.target.checked))} /><span>All sides alike</span></label
     >
-    ${Hl(s).map(l=>cv(s,l,a,r))}
+    ${Ul(s).map(l=>dv(s,l,a,r))}
     <h2>Corners</h2>
-    ${uv(e,a,r)}
-    ${ju(s)?Y({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??wm[0][0],
-options:wm,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):h}`}function iv(e,t){let n=Du(e);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
-    ${sv.map(([s,o,a])=>i`<button
+    ${mv(e,a,r)}
+    ${ju(s)?Z({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??wm[0][0],
+options:wm,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):h}`}function lv(e,t){let n=Du(e);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+    ${ov.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
@@ -2108,7 +2111,7 @@ options:wm,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):h}`}f
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
-  </div>`}function lv(e,t){let n=s=>{let o=e.there.includes(s),a=o&&e.there.length===1;return i`<button
+  </div>`}function cv(e,t){let n=s=>{let o=e.there.includes(s),a=o&&e.there.length===1;return i`<button
       type="button"
       class="base-side ${s}"
       aria-pressed=${String(o)}
@@ -2117,13 +2120,13 @@ options:wm,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):h}`}f
       @click=${()=>t(Zu(e,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
-    ${Kn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
-  </div>`}function cv(e,t,n,s){let{flats:o,bends:a}=e.sides[t],r=e.alike?"Each side":`${t[0].toUpperCase()}${t.
+    ${Yn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
+  </div>`}function dv(e,t,n,s){let{flats:o,bends:a}=e.sides[t],r=e.alike?"Each side":`${t[0].toUpperCase()}${t.
 slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${t}">
     <legend>${r}</legend>
-    ${pv(a)}
+    ${uv(a)}
     <ol class="box-chain">
-      ${o.map((l,c)=>i`<li>${dv(e,t,c,n,s)}</li>`)}
+      ${o.map((l,c)=>i`<li>${hv(e,t,c,n,s)}</li>`)}
     </ol>
     <div class="buttons">
       <button
@@ -2142,7 +2145,7 @@ slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${t}">
               Remove the outermost
             </button>`:h}
     </div>
-  </fieldset>`}function dv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],ym(Rs(n))],d=`${hn(t,n)}.hem\
+  </fieldset>`}function hv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],ym(Rs(n))],d=`${hn(t,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
       ${L({next:!0,name:Cs(t,n),label:c,value:a[n],wrong:[...W(s,Cs(t,n)),...W(s,hn(t,n))],change:p=>o(Ku(e,t,
 n,p))})}
@@ -2152,9 +2155,9 @@ em"}</p>`}
     </div>
     ${l.kind==="open_hem"?L({next:!0,name:d,label:"Clear gap inside",value:l.gap,wrong:W(s,d),change:p=>o(Bs(e,
 t,n,{gap:p}))}):h}
-    ${Y({name:`${hn(t,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:rv,change:p=>o(Bs(e,t,n,{direction:p==="down"?"down":"up"}))})}
-    ${hv(e,t,n,s,o)}`}function hv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],l=`${hn(t,n)}.inside_radius_mm`,c=n===
+    ${Z({name:`${hn(t,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
+n","↓ down"]]:iv,change:p=>o(Bs(e,t,n,{direction:p==="down"?"down":"up"}))})}
+    ${pv(e,t,n,s,o)}`}function pv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],l=`${hn(t,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?h:i`<details class="bend-more">
     <summary>
       <span class="unseen">${ym(Rs(n))}: </span
@@ -2163,7 +2166,7 @@ a.length-1;return!c&&r[n].kind!=="bend"?h:i`<details class="bend-more">
     ${r[n].kind==="bend"?L({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
 radius,wrong:W(s,l),change:d=>o(Bs(e,t,n,{radius:d}))}):h}
     ${c?q({name:`${hn(t,n)}.kind`,label:"Kind",value:r[n].kind,options:pr,change:d=>o(Bs(e,t,n,{kind:d}))}):h}
-  </details>`}function pv(e){let t=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of e.
+  </details>`}function uv(e){let t=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of e.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[d,p]=n[n.length-1];n.push(
 [d+t[o]*Math.cos(s),p-t[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${n.map(o=>o.join(" ")).join("L")}" />
@@ -2171,12 +2174,12 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
     ${n.slice(2).map(([o,a],r)=>x`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
-  </svg>`}function uv({box:e,unit:t},n,s){return i`<div class="corner-grid">
-      ${fv(e)}
+  </svg>`}function mv({box:e,unit:t},n,s){return i`<div class="corner-grid">
+      ${gv(e)}
       <div>
-        ${Y({name:"box.corner",label:"Walls at the corner",value:e.corner,options:av,change:o=>s({...e,corner:o===
+        ${Z({name:"box.corner",label:"Walls at the corner",value:e.corner,options:rv,change:o=>s({...e,corner:o===
 "open"?"open":"closed"})})}
-        ${Y({name:"box.relief",label:"Relief",value:e.relief,options:ov,change:o=>s({...e,relief:o})})}
+        ${Z({name:"box.relief",label:"Relief",value:e.relief,options:av,change:o=>s({...e,relief:o})})}
       </div>
     </div>
     <div class="fields">
@@ -2185,17 +2188,17 @@ f, side",unit:t,hint:"Empty: by radius and thickness.",value:e.reliefSize,wrong:
 {...e,reliefSize:o})})}
       ${e.corner==="open"?h:L({next:!0,name:"box.gap_mm",label:"Gap between the walls",unit:t,hint:"Empty: by \
 thickness.",value:e.gap,wrong:W(n,"box.gap_mm"),change:o=>s({...e,gap:o})})}
-    </div>`}function fv({corner:e,relief:t}){let[n,s]=e==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
+    </div>`}function gv({corner:e,relief:t}){let[n,s]=e==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
     <path
       class="flat-sheet"
-      d="M110 4L${50-s} 4L${50-s} 20L50 20${mv[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
+      d="M110 4L${50-s} 4L${50-s} 20L50 20${fv[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var sv,ov,av,wm,rv,ym,mv,vm=g(()=>{y();No();Jn();pn();J();it();sv=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var ov,av,rv,wm,iv,ym,fv,vm=g(()=>{y();No();Zn();pn();X();lt();ov=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
-ides","M10 14V44H86V14M18 36H30M66 36H78"]],ov=[["round","Round"],["square","Square"],["none","None"]],av=[["c\
-losed","Closed"],["open","Open"]],wm=[["left-right","Left and right"],["front-back","Front and back"]],rv=[["u\
-p","↑ in"],["down","↓ out"]];ym=e=>e[0].toUpperCase()+e.slice(1);mv={none:"L50 40L30 40",square:"L58 20L58\
- 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function ec(e,t){return i`<details class="convention" data-test="convention">
+ides","M10 14V44H86V14M18 36H30M66 36H78"]],av=[["round","Round"],["square","Square"],["none","None"]],rv=[["c\
+losed","Closed"],["open","Open"]],wm=[["left-right","Left and right"],["front-back","Front and back"]],iv=[["u\
+p","↑ in"],["down","↓ out"]];ym=e=>e[0].toUpperCase()+e.slice(1);fv={none:"L50 40L30 40",square:"L58 20L58\
+ 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function tc(e,t){return i`<details class="convention" data-test="convention">
     <summary>
       <span>Flats are measured: <b>${km[e.dimension].title.toLowerCase()}</b></span>
     </summary>
@@ -2210,14 +2213,14 @@ p","↑ in"],["down","↓ out"]];ym=e=>e[0].toUpperCase()+e.slice(1);mv={none:"L
               @change=${()=>t({...e,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
-                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:gv(n)}
+                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:$v(n)}
               </g>
               <g class="measure-line">${a}</g>
             </svg>
             <span><b>${s}</b> ${o}</span>
           </label>`)}
     </div>
-  </details>`}function gv(e){return e==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
+  </details>`}function $v(e){return e==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
 function xm(e,t,n){let s=(o,a)=>n({...e,holes:e.holes.with(o,{...e.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${e.holes.length?`: ${e.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
@@ -2247,7 +2250,7 @@ t,`${r}.position_mm`),change:l=>s(a,{position:l})})}
 .flat`})}>
       + Hole
     </button>
-  </details>`}function tc(e,t,n,s){let o=e.box?Yn(e.box):[],a=e.order??t??e.bends.map((l,c)=>c+1),r=(l,c)=>s({
+  </details>`}function nc(e,t,n,s){let o=e.box?Jn(e.box):[],a=e.order??t??e.bends.map((l,c)=>c+1),r=(l,c)=>s({
 ...e,order:a.toSpliced(l,1).toSpliced(c,0,a[l])},{focus:`order-${a[l]}-${c<l?"earlier":"later"}`});return i`<details class="order">
     <summary>
       <span
@@ -2289,23 +2292,23 @@ join(", ")??"",wrong:W(n,"order"),on:"change",change:l=>s({...e,order:vr(l)})})}
           </button>`:h}
   </details>`}function Sm(e,t,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:e.
 grain,wrong:W(t,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...e,grain:s})})}var km,Tm=g(()=>{y();Zt();Jn();pn();J();it();km={din6935:{title:"\
+s along the grain"]],change:s=>n({...e,grain:s})})}var km,Tm=g(()=>{y();Xt();Zn();pn();X();lt();km={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Mm,Om=g(()=>{y();Fi();ji();Mm=fa(class extends ps{constructor(){super(...arguments),this.key=h}render(e,t){
-return this.key=e,t}update(e,[t,n]){return t!==this.key&&(ga(e),this.key=t),n}})});function Am(e,t,n){let s=e.bends.length>=ql;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Mm,Om=g(()=>{y();Fi();ji();Mm=fa(class extends us{constructor(){super(...arguments),this.key=h}render(e,t){
+return this.key=e,t}update(e,[t,n]){return t!==this.key&&(ga(e),this.key=t),n}})});function Am(e,t,n){let s=e.bends.length>=Kl;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
         data-test="add-left"
         ?disabled=${s}
-        @click=${()=>n(Jl(e,"left"),{focus:"flats_mm.0"})}>
+        @click=${()=>n(Zl(e,"left"),{focus:"flats_mm.0"})}>
         + Bend at the left end
       </button>
     </div>
     <ol class="section-rows" data-test="section-rows">
-      ${e.flats.map((o,a)=>i`${bv(e,a,t,n)}${a<e.bends.length?wv(e,a,t,n):h}`)}
+      ${e.flats.map((o,a)=>i`${wv(e,a,t,n)}${a<e.bends.length?_v(e,a,t,n):h}`)}
     </ol>
     <div class="add-bend">
       <button
@@ -2313,37 +2316,37 @@ return this.key=e,t}update(e,[t,n]){return t!==this.key&&(ga(e),this.key=t),n}})
         class="button"
         data-test="add-right"
         ?disabled=${s}
-        @click=${()=>n(Jl(e,"right"),{focus:`flats_mm.${e.flats.length}`})}>
+        @click=${()=>n(Zl(e,"right"),{focus:`flats_mm.${e.flats.length}`})}>
         + Bend at the right end
       </button>
     </div>
-    ${s?i`<p class="hint">A part has at most ${ql} bends.</p>`:h}`}function bv(e,t,n,s){let o=`flats_mm.${t}`;
+    ${s?i`<p class="hint">A part has at most ${Kl} bends.</p>`:h}`}function wv(e,t,n,s){let o=`flats_mm.${t}`;
 return i`<li class="flat-row">
     ${L({next:!0,name:o,label:`Flat ${t+1}`,value:e.flats[t],wrong:W(n,o),change:a=>s(nm(e,t,a))})}
-  </li>`}function wv(e,t,n,s){let o=e.bends[t],a=`bends.${t}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
+  </li>`}function _v(e,t,n,s){let o=e.bends[t],a=`bends.${t}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([d])=>d===a||d===`${a}.kind`||d===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${t+1}>
     <span class="badge-mark" aria-hidden="true">${t+1}</span>
     <div class="bend-main">
       ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:L({next:!0,name:l,label:`\
-Bend ${t+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:W(n,l),change:d=>s(Zn(e,t,{angle:d}))})}
-      ${Y({name:`${a}.direction`,label:`Bend ${t+1} turns`,value:o.direction,options:$v,change:d=>s(Zn(e,t,{direction:d===
+Bend ${t+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:W(n,l),change:d=>s(Xn(e,t,{angle:d}))})}
+      ${Z({name:`${a}.direction`,label:`Bend ${t+1} turns`,value:o.direction,options:bv,change:d=>s(Xn(e,t,{direction:d===
 "down"?"down":"up"}))})}
     </div>
     ${Object.values(c).flat().map(d=>i`<p class="wrong" data-test="wrong-${a}">${d}</p>`)}
-    ${o.kind==="open_hem"?_v(e,t,n,s):h}
-    ${Mm(t,yv(e,t,n,s))}
-  </li>`}function _v(e,t,n,s){let o=`bends.${t}.hem_gap_mm`;return L({next:!0,name:o,label:"Clear gap inside",
-unit:e.unit,value:e.bends[t].gap,wrong:W(n,o),change:a=>s(Zn(e,t,{gap:a}))})}function yv(e,t,n,s){let o=e.bends[t],
+    ${o.kind==="open_hem"?yv(e,t,n,s):h}
+    ${Mm(t,vv(e,t,n,s))}
+  </li>`}function yv(e,t,n,s){let o=`bends.${t}.hem_gap_mm`;return L({next:!0,name:o,label:"Clear gap inside",
+unit:e.unit,value:e.bends[t].gap,wrong:W(n,o),change:a=>s(Xn(e,t,{gap:a}))})}function vv(e,t,n,s){let o=e.bends[t],
 a=`bends.${t}.inside_radius_mm`;return i`<details class="bend-more">
     <summary>
       <span class="unseen">Bend ${t+1}: </span>${o.radius?`Radius ${o.radius}`:"Radius"},
-      ${jn(o)||"tools"}, kind, remove
+      ${Hn(o)||"tools"}, kind, remove
     </summary>
     ${o.kind==="bend"?L({next:!0,name:a,label:"Inside radius wanted",unit:e.unit,hint:"Empty: what the tools g\
-ive.",value:o.radius,wrong:W(n,a),change:r=>s(Zn(e,t,{radius:r}))}):h}
-    ${ml(`bends.${t}`,o,n,r=>s(Zn(e,t,r)))}
-    ${am(e,t)||o.kind!=="bend"?q({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:pr,change:r=>s(Zn(e,
+ive.",value:o.radius,wrong:W(n,a),change:r=>s(Xn(e,t,{radius:r}))}):h}
+    ${fl(`bends.${t}`,o,n,r=>s(Xn(e,t,r)))}
+    ${am(e,t)||o.kind!=="bend"?q({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:pr,change:r=>s(Xn(e,
 t,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
@@ -2353,7 +2356,7 @@ t,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.<
       @click=${()=>s(sm(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
       Remove bend ${t+1} and flat ${t+2}
     </button>
-  </details>`}var $v,Lm=g(()=>{y();Om();No();pn();J();xs();Hn();it();$v=[["up","↑ up"],["down","↓ down"]]});function Nm(e,t,n){let s=e.wishes??Po(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?Yn(e.box).map((c,d)=>[String(
+  </details>`}var bv,Lm=g(()=>{y();Om();No();pn();X();xs();Un();lt();bv=[["up","↑ up"],["down","↓ down"]]});function Nm(e,t,n){let s=e.wishes??Po(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?Jn(e.box).map((c,d)=>[String(
 d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?Uu(e.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=br(s);return i`<details class="wishes" data-test="wishes">
     <summary>
@@ -2372,13 +2375,13 @@ change:c=>o({last:c})})}
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,d)=>xr(`wishes.flat-${d+1}`,c,s.critical_flats.includes(d+1),p=>o({critical_flats:vv(s.critical_flats,
+        ${r.map((c,d)=>xr(`wishes.flat-${d+1}`,c,s.critical_flats.includes(d+1),p=>o({critical_flats:kv(s.critical_flats,
 d+1,p)})))}
       </div>
       ${W(t,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${L({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:e.unit,hint:"Emp\
-ty: the usual.",placeholder:z(Ul),value:s.margin,wrong:W(t,"wishes.margin_mm"),change:c=>o({margin:c})})}
+ty: the usual.",placeholder:z(Gl),value:s.margin,wrong:W(t,"wishes.margin_mm"),change:c=>o({margin:c})})}
   </details>`}function xr(e,t,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
@@ -2388,28 +2391,28 @@ ty: the usual.",placeholder:z(Ul),value:s.margin,wrong:W(t,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${t}</span
     ></label
-  >`}var nc,Em,vv,Pm=g(()=>{y();Zt();Jn();A();wr();J();it();nc=["wishes.first","wishes.last","wishes.critical_\
+  >`}var sc,Em,kv,Pm=g(()=>{y();Xt();Zn();A();wr();X();lt();sc=["wishes.first","wishes.last","wishes.critical_\
 flats","wishes.margin_mm"],Em={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};vv=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function Rm(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
-[]:[[e.metal,e.metal?`${e.metal} (not in the shop)`:"Choose"]],...t.map(({code:p,name:u})=>[p,u])],{box:d}=e;return i`${Y(
+Clearance wanted"};kv=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function Rm(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
+[]:[[e.metal,e.metal?`${e.metal} (not in the shop)`:"Choose"]],...t.map(({code:p,name:u})=>[p,u])],{box:d}=e;return i`${Z(
 {name:"shape",label:"What it is",value:d?"box":"section",options:[["section","Section"],["box","Box or tray"]],
 change:p=>r(_r(e,p==="box"))})}
     ${L({next:!0,name:"title",label:"Name of the part",value:e.title,wrong:W(a,"title"),change:p=>r({...e,title:p})})}
     ${q({name:"metal",label:"Metal",value:e.metal,options:c,wrong:W(a,"metal"),change:p=>r({...e,metal:p})})}
     <div class="fields">
-      ${L({next:!0,name:"thickness_mm",label:"Thickness",unit:e.unit,placeholder:"3 or 16 ga",hint:s?kv(s,e.thickness):
+      ${L({next:!0,name:"thickness_mm",label:"Thickness",unit:e.unit,placeholder:"3 or 16 ga",hint:s?xv(s,e.thickness):
 "",value:e.thickness,wrong:W(a,"thickness_mm"),change:p=>r({...e,thickness:p})})}
       ${d?h:L({next:!0,name:"bend_length_mm",label:"Bend length",unit:e.unit,value:e.length,wrong:W(a,"bend_le\
 ngth_mm"),change:p=>r({...e,length:p})})}
     </div>
     ${d?i`${_m({...e,box:d},a,r)}
             <h2>More, if it matters</h2>
-            ${ec(e,r)}
-            ${s||e.order?tc(e,s?.order?.sequence,a,r):h}`:i`<h2>Section, left to right <small>${e.unit}</small></h2>
-            ${ec(e,r)} ${Am(e,a,r)}
+            ${tc(e,r)}
+            ${s||e.order?nc(e,s?.order?.sequence,a,r):h}`:i`<h2>Section, left to right <small>${e.unit}</small></h2>
+            ${tc(e,r)} ${Am(e,a,r)}
             <h2>More, if it matters</h2>
             ${Sm(e,a,r)} ${xm(e,a,r)}
-            ${tc(e,s?.order?.sequence,a,r)}`}
+            ${nc(e,s?.order?.sequence,a,r)}`}
     ${Nm(e,a,r)} ${pp(e,n,a,r)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
@@ -2422,31 +2425,31 @@ ngth_mm"),change:p=>r({...e,length:p})})}
         @input=${p=>r({...e,note:p.target.value})}></textarea>
     </div>
     ${o?L({next:!0,name:"reason",label:"Why this change, for the history",value:e.reason??"",wrong:W(a,"reason"),
-change:p=>r({...e,reason:p})}):h}`}function kv({part:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(
-w(e.thickness_mm,{digits:2})),t??""].filter(Boolean).join(", ")}function sc(e){return e.box?["title","metal","\
-thickness_mm",...Ps(e.box).map(([t])=>t),"box.relief_mm","box.gap_mm","order",...nc,...ul,"note","reason"]:["t\
+change:p=>r({...e,reason:p})}):h}`}function xv({part:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(
+w(e.thickness_mm,{digits:2})),t??""].filter(Boolean).join(", ")}function oc(e){return e.box?["title","metal","\
+thickness_mm",...Ps(e.box).map(([t])=>t),"box.relief_mm","box.gap_mm","order",...sc,...ml,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...e.flats.map((t,n)=>`flats_mm.${n}`),...e.bends.flatMap((t,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...t.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...e.holes.flatMap((t,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
-`holes.${n}.diameter_mm`]),"grain","order",...nc,...ul,"note","reason"]}function Sr(e){if(e.startsWith("box"))
+`holes.${n}.diameter_mm`]),"grain","order",...sc,...ml,"note","reason"]}function Sr(e){if(e.startsWith("box"))
 return qu(e);let[t,n,s]=e.split(".");return t==="tools"?n==="die"?"Die":"Punch":t==="wishes"?Em[n]??"Limits on\
  the order":n===void 0?Cm[t]??t:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[t]??t} ${Number(n)+1}${s?`, ${Cm[s]??
 s}`:""}`}function Bm(e){let t=e.target;if(e.key!=="Enter"||!(t instanceof HTMLInputElement))return;e.preventDefault();
 let n=[...t.form.querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(t)+
-1).find(o=>o.checkVisibility());s instanceof HTMLElement&&s.focus()}var Cm,oc=g(()=>{y();Zt();A();pn();Jn();vm();
-J();Tm();Hn();Lm();Pm();it();Cm={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend leng\
+1).find(o=>o.checkVisibility());s instanceof HTMLElement&&s.focus()}var Cm,ac=g(()=>{y();Xt();A();pn();Zn();vm();
+X();Tm();Un();Lm();Pm();lt();Cm={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend leng\
 th",grain:"Rolling direction",order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"\
 gap",flat:"flat",position_mm:"place",diameter_mm:"size",die:"die",punch:"punch"}});function Im({dimensions:e=[]}){let t=e.filter(({error_mm:a})=>a!==null);if(!t.length)return h;let{basis:n,basis_said:s}=t[0],
-o=gs({...s,words:n});return i`<h3>Expected tolerance of each flange</h3>
+o=$s({...s,words:n});return i`<h3>Expected tolerance of each flange</h3>
     <ul class="order-list sizes" data-test="sizes">
-      ${t.map(Sv)}
+      ${t.map(Tv)}
     </ul>
-    ${o?i`<p class="hint" data-test="sizes-basis">${o}</p>`:h}`}function Sv({flat:e,flat_name:t=`flat ${e}`,wanted_mm:n,
+    ${o?i`<p class="hint" data-test="sizes-basis">${o}</p>`:h}`}function Tv({flat:e,flat_name:t=`flat ${e}`,wanted_mm:n,
 error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${e}>
     <b>${t[0].toUpperCase()}${t.slice(1)}</b> ${$(w(n))}
-    <b>± ${$(xv(Number(s)))}</b>, from step
+    <b>± ${$(Sv(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:h}.
-  </li>`}var xv,Wm=g(()=>{y();A();G();xv=e=>C()==="in"?{text:ee(e/Ye,3),unit:"in"}:w(e,{digits:2})});function Tr(e,t){if(!Xn(e))return h;let{order:n}=e,[s,o]=Tv(e),a=!!e.part?.order?.length,r=a?t.free():h,l=n.sequence.
+  </li>`}var Sv,Wm=g(()=>{y();A();G();Sv=e=>C()==="in"?{text:ee(e/Ye,3),unit:"in"}:w(e,{digits:2})});function Tr(e,t){if(!Qn(e))return h;let{order:n}=e,[s,o]=Mv(e),a=!!e.part?.order?.length,r=a?t.free():h,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
@@ -2454,28 +2457,28 @@ length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}
     ${l>1?i`<p class="order-run">
             ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${Dm(n.sequence)}
           </p>`:h}
-    ${Mv(n.blocked??[])} ${Ov(n.remedies??[])} ${Av(n.wishes)}
+    ${Ov(n.blocked??[])} ${Av(n.remedies??[])} ${Lv(n.wishes)}
     ${r===h?h:i`<div class="buttons">${r}</div>`}
-    ${Lv(n.alternatives,t)}
-    ${ve("Where the tools stand, and how near it comes",i`${wu(e)} ${Im(e)}`,{test:"stations-fold"})}
-  </div>`}function Tv({order:e,checks:t}){let n=s=>t.some(o=>o.code===s);return e.proven?["ok","Clear on paper"]:
+    ${Ev(n.alternatives,t)}
+    ${_e("Where the tools stand, and how near it comes",i`${wu(e)} ${Im(e)}`,{test:"stations-fold"})}
+  </div>`}function Mv({order:e,checks:t}){let n=s=>t.some(o=>o.code===s);return e.proven?["ok","Clear on paper"]:
 n("no-order")?["stop","No order"]:t.some(({level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the\
  way"]:n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["caution","Not checked"]:["ca\
 ution","Not fully checked"]}function Dm(e){return i`<span class="run" role="img" aria-label="bends ${e.join(",\
  ")}"
     >${e.map(t=>i`<span class="badge-mark" aria-hidden="true">${t}</span>`)}</span
-  >`}function Mv(e){return e.length?i`<h3>What is in the way</h3>
+  >`}function Ov(e){return e.length?i`<h3>What is in the way</h3>
     <ul class="order-list" data-test="blocked">
       ${e.map(({bend:t,words:n})=>i`<li><b>Bend ${t}</b> ${n}</li>`)}
-    </ul>`:h}function Ov(e){return e.length?i`<h3>What would help</h3>
+    </ul>`:h}function Av(e){return e.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
-      ${e.map(t=>i`<li>${_e(t)}</li>`)}
-    </ul>`:h}function Av(e){return e.length?i`<h3>What each limit costs</h3>
+      ${e.map(t=>i`<li>${ye(t)}</li>`)}
+    </ul>`:h}function Lv(e){return e.length?i`<h3>What each limit costs</h3>
     <ul class="order-list" data-test="wish-costs">
-      ${e.map(t=>i`<li data-wish=${t.wish}>${gs(t)}</li>`)}
-    </ul>`:h}function Lv(e,{use:t}){return e.length?ve("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
+      ${e.map(t=>i`<li data-wish=${t.wish}>${$s(t)}</li>`)}
+    </ul>`:h}function Ev(e,{use:t}){return e.length?_e("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
       ${e.map(({sequence:n,words:s})=>i`<li>${Dm(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
-    </ul>`,{test:"others-fold"}):h}var Xn,Fm,jm,Mr=g(()=>{y();G();vs();ie();Wm();ar();Xn=({order:e})=>Array.isArray(
+    </ul>`,{test:"others-fold"}):h}var Qn,Fm,jm,Mr=g(()=>{y();G();Pn();ie();Wm();ar();Qn=({order:e})=>Array.isArray(
 e?.wishes)&&Array.isArray(e?.alternatives);Fm=e=>({use:t=>i`<button
       type="button"
       class="button use-order"
@@ -2502,11 +2505,11 @@ null)}>
           ${er(e.blank)}${Ds(e.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
         </div>
         <div>
-          ${ve("Bend lines and drawings",Ev(e.blank,t),{test:"bend-lines-fold"})}
+          ${_e("Bend lines and drawings",Nv(e.blank,t),{test:"bend-lines-fold"})}
         </div>
       </div>
     </section>
-    ${Xn(e)?i`<section>
+    ${Qn(e)?i`<section>
             <h2>Order</h2>
             ${Tr(e,n)}
           </section>`:h}
@@ -2516,11 +2519,11 @@ null)}>
     </section>
     <section>
       <h2>Steps</h2>
-      ${e.order&&!Xn(e)?i`<p data-test="order-words">${e.order.words}</p>`:h}
-      <div class="step-drawings">${e.steps.map(s=>Nv(s,e.part.thickness_mm))}</div>
-      ${ve("All settings in a table",tr(e),{test:"steps-fold"})}
+      ${e.order&&!Qn(e)?i`<p data-test="order-words">${e.order.words}</p>`:h}
+      <div class="step-drawings">${e.steps.map(s=>Pv(s,e.part.thickness_mm))}</div>
+      ${_e("All settings in a table",tr(e),{test:"steps-fold"})}
     </section>
-    ${ks(e.checks)} ${rn(e.checks)}`}function Ev(e,t){return i`${fu(e)} ${Pv(e.bend_lines)}
+    ${ks(e.checks)} ${rn(e.checks)}`}function Nv(e,t){return i`${fu(e)} ${Cv(e.bend_lines)}
     <div class="buttons">
       <button type="button" class="button" data-test="blank-svg" @click=${()=>t("svg")}>
         Drawing as SVG
@@ -2528,8 +2531,8 @@ null)}>
       <button type="button" class="button" data-test="blank-dxf" @click=${()=>t("dxf")}>
         Drawing as DXF
       </button>
-    </div>`}function Nv(e,t){let n=[$(S(e.set_angle_deg)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],s=i`${e.number}. ${yt(
-e)} <span class="step-set">${n.join(", ")}</span>`;return ve(s,Cv(e,t),{test:"step-fold"})}function Pv(e){let t=e.
+    </div>`}function Pv(e,t){let n=[$(S(e.set_angle_deg)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],s=i`${e.number}. ${vt(
+e)} <span class="step-set">${n.join(", ")}</span>`;return _e(s,Rv(e,t),{test:"step-fold"})}function Cv(e){let t=e.
 filter(n=>n.opinions?.length);return t.length===0?h:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
@@ -2539,38 +2542,38 @@ filter(n=>n.opinions?.length);return t.length===0?h:i`<details data-test="other-
           <b>Bend ${n.bend}:</b>
           ${n.opinions.map(s=>`${s.name} ${$(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
         </p>`)}
-  </details>`}function Cv(e,t){if(!e.drawing)return h;let n=w(e.gauge_x_mm,{digits:2}),s=Da(e,{set_angle_deg:e.
+  </details>`}function Rv(e,t){if(!e.drawing)return h;let n=w(e.gauge_x_mm,{digits:2}),s=Da(e,{set_angle_deg:e.
 set_angle_deg,firstHit:e.first_hit??null}),o=$(S(s)),a={close:!1,opening:e.v_opening_mm??8*t,gauge:n.text,angle:s,
-near:qn(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.number}>
+near:Kn(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.number}>
     <figcaption>
-      ${Pl(e)} ${Ss(e)}
+      ${Cl(e)} ${Ss(e)}
       <small data-test="origins">${Oo(e.origin)}</small>
       ${e.motion?i`<span class="near-words ${e.clearance?.hits?.length?"hit":""}" data-test="near-words"
               >${Es(e)}</span
             >`:h}
     </figcaption>
     <div class="poses">
-      ${wt(e.drawing,{...a,pose:"before",words:`Step ${e.number} before the bend: the sheet on the die, gauge \
+      ${_t(e.drawing,{...a,pose:"before",words:`Step ${e.number} before the bend: the sheet on the die, gauge \
 at ${$(n)}.`})}
-      ${Rv(e,a)}
-      ${wt(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
+      ${Bv(e,a)}
+      ${_t(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function Rv(e,t){let n=qn(e);return n?wt(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${e.number}. ${Es(e)}`}):h}var Um=g(()=>{y();un();xo();A();Dn();So();vs();Mr();Hn();Ua();It();cn()});function Gm({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function Bv(e,t){let n=Kn(e);return n?_t(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${e.number}. ${Es(e)}`}):h}var Um=g(()=>{y();un();xo();A();Fn();So();Pn();Mr();Un();Ua();Wt();cn()});function Gm({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${e&&o?"stale":""} ${a===h?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
-    ${e?.section?nt(e,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
+    ${e?.section?ot(e,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 h}
     ${a===h?i`<p class="picture-words" role="status" data-test="picture-words">
-            ${Iv(e,t,n,s)}
+            ${Wv(e,t,n,s)}
           </p>`:r?a:h}
-  </div>`}function Bv(e){let[t]=Object.entries(e.errors);return t?pl(Sr(t[0]),t[1]):e.message}function Iv(e,t,n,s){
+  </div>`}function Iv(e){let[t]=Object.entries(e.errors);return t?ul(Sr(t[0]),t[1]):e.message}function Wv(e,t,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.length>4?` and ${s.length-4} mo\
-re`:""}.`;if(t instanceof j)return"The shop's server does not answer. What you type stays on this device.";if(t instanceof
-O)return`Not right yet. ${Bv(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
+re`:""}.`;if(t instanceof H)return"The shop's server does not answer. What you type stays on this device.";if(t instanceof
+O)return`Not right yet. ${Iv(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
 `Blank ${w(e.blank.length_mm,{digits:2}).text} × ${$(w(e.blank.width_mm,{digits:2}))}`:`Blank ${$(w(e.blank.length_mm,
-{digits:2}))}`;return i`${o} ${e.worst==="ok"?h:k(e.worst)}`}var Vm=g(()=>{y();un();F();A();G();oc();it()});function Dv({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`;return i`${o} ${e.worst==="ok"?h:k(e.worst)}`}var Vm=g(()=>{y();un();F();A();G();ac();lt()});function Fv({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${t} value=${Math.min(e,t)} aria-label="Time used">
       ${Math.round(e)} s
@@ -2589,13 +2592,13 @@ O)return`Not right yet. ${Bv(t)}`;if(t)return String(t);if(!e)return n?"Working 
       </div>
       <div class="best">
         <dt>Best so far</dt>
-        <dd data-test="looking-best">${s?i`<b>${jv(s)}</b>`:"none yet"}</dd>
+        <dd data-test="looking-best">${s?i`<b>${Hv(s)}</b>`:"none yet"}</dd>
       </div>
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
-  </section>`}function jv(e){return Fv.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
-"no turning"}function qm({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?Dv(t,s):n?Hv({again:o,
-back:e?a:null}):h}function Hv({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
+  </section>`}function Hv(e){return jv.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
+"no turning"}function qm({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?Fv(t,s):n?Uv({again:o,
+back:e?a:null}):h}function Uv({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
       ${t?"Below stands the plan from before your last change.":h}
@@ -2606,44 +2609,44 @@ back:e?a:null}):h}function Hv({again:e,back:t}){return i`<section class="looking
               Back to the part before
             </button>`:h}
     </div>
-  </section>`}var Wv,zm,Fv,Uv,Gv,Km,Ym=g(()=>{y();Wv=.6,zm=({seconds:e})=>e>=Wv;Fv=[["turn_overs","turn-over",
+  </section>`}var Dv,zm,jv,Gv,Vv,Km,Ym=g(()=>{y();Dv=.6,zm=({seconds:e})=>e>=Dv;jv=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];Uv="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];Gv="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",Gv="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",Vv="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
  and right are bent first, then front and back between them.",Km=e=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${e?Gv:Uv}
-  </div>`});var Zm={};ne(Zm,{show:()=>Vv});async function Vv(e){let t=hs(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
+    <strong>The plan comes here</strong> ${e?Vv:Gv}
+  </div>`});var Zm={};ne(Zm,{show:()=>zv});async function zv(e){let t=ps(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
 vise":"cards.create";e.title(t?`Edit ${I(t)}`:"New part"),e.render(Me(t?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([ce("metals",e.signal),ce("dies",e.signal),
-ce("punches",e.signal)]),r=t?"":hs(e.query.get("copy")??"").slice(0,7),l=r?Dl(""):null,c=r?await qv(r,e.signal):
-await zv(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(c.form=_r(c.form,!0));let d={...c,plan:null,planned:null,
-progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,kept:!0},p=Pt(async(D,pe)=>(await td(
+ce("punches",e.signal)]),r=t?"":ps(e.query.get("copy")??"").slice(0,7),l=r?Fl(""):null,c=r?await Kv(r,e.signal):
+await qv(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(c.form=_r(c.form,!0));let d={...c,plan:null,planned:null,
+progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,kept:!0},p=Ct(async(D,pe)=>(await nd(
 "/plan",Ws(D),{signal:pe,tell:u})).plan,({question:D,answer:pe,error:ct=null})=>{pe&&Object.assign(d,{plan:pe,
-planned:D}),Object.assign(d,{error:ct,busy:!1,progress:null,summary:d.summary&&ct!==null}),xt()},e.signal,350);
-function u(D){zm(D)&&(d.progress=D,xt())}function m(D=!1){let pe=Yl(d.form);if(!D&&pe===d.key&&!d.error)return xt();
+planned:D}),Object.assign(d,{error:ct,busy:!1,progress:null,summary:d.summary&&ct!==null}),St()},e.signal,350);
+function u(D){zm(D)&&(d.progress=D,St())}function m(D=!1){let pe=Jl(d.form);if(!D&&pe===d.key&&!d.error)return St();
 Object.assign(d,{key:pe,busy:yr(d.form).length===0,progress:null,stopped:!1}),d.busy?p.ask(d.form,{now:D}):(p.
-stop(),d.error=null),xt()}let b={cancel(){p.stop(),Object.assign(d,{busy:!1,progress:null,stopped:!0,error:null}),
-xt()},again:()=>m(!0),back(){if(!d.planned)return;let D=d.form;Object.assign(d,{form:d.planned,key:Yl(d.planned),
-stopped:!1}),d.kept=hr(t,{form:d.form,base:d.base,newCode:d.newCode}),xt(),X("The part of this plan is in the \
-boxes again.",{label:"Put mine back",act:()=>f(D)})}};function f(D,{focus:pe,undo:ct}={}){let St=d.form;d.form=
-D,d.kept=hr(t,{form:D,base:d.base,newCode:d.newCode}),m(),pe&&requestAnimationFrame(()=>Mo(pe)),ct&&X(ct,{label:"\
-Put it back",act:()=>f(St)})}function _(D){f({...d.form,order:D},{undo:D?`Order ${D.join(", ")} is yours now.`:
+stop(),d.error=null),St()}let b={cancel(){p.stop(),Object.assign(d,{busy:!1,progress:null,stopped:!0,error:null}),
+St()},again:()=>m(!0),back(){if(!d.planned)return;let D=d.form;Object.assign(d,{form:d.planned,key:Jl(d.planned),
+stopped:!1}),d.kept=hr(t,{form:d.form,base:d.base,newCode:d.newCode}),St(),K("The part of this plan is in the \
+boxes again.",{label:"Put mine back",act:()=>f(D)})}};function f(D,{focus:pe,undo:ct}={}){let Tt=d.form;d.form=
+D,d.kept=hr(t,{form:D,base:d.base,newCode:d.newCode}),m(),pe&&requestAnimationFrame(()=>Mo(pe)),ct&&K(ct,{label:"\
+Put it back",act:()=>f(Tt)})}function _(D){f({...d.form,order:D},{undo:D?`Order ${D.join(", ")} is yours now.`:
 "The planner chooses the order."})}function T(D){history.replaceState(history.state,"",t?`/part?from=${t}`:"/p\
-art"),_(vr(D))}async function E(D){let[pe]=yr(d.form);if(pe){d.summary=!0,xt(),Mo(pe[0]);return}Object.assign(
-d,{saving:!0,clash:null,taken:""}),xt();try{let Ke=await D();if("saved"in Ke)return P(Ke.saved);"stale"in Ke?d.
-clash=Ke.stale:d.taken=Ke.taken}catch(Ke){d.error=Ke,d.summary=!0}d.saving=!1,xt();let ct=d.error instanceof O?
-d.error.errors:{},St=sc(d.form).find(Ke=>Object.keys(ct).some(Rc=>Rc===Ke||Rc.startsWith(`${Ke}.`)));St&&Mo(St)}
-function P(D){Fl(t);let pe=D.revision===d.base?.revision;X(pe?"Nothing was changed, so nothing was saved.":`Ca\
+art"),_(vr(D))}async function E(D){let[pe]=yr(d.form);if(pe){d.summary=!0,St(),Mo(pe[0]);return}Object.assign(
+d,{saving:!0,clash:null,taken:""}),St();try{let Ke=await D();if("saved"in Ke)return P(Ke.saved);"stale"in Ke?d.
+clash=Ke.stale:d.taken=Ke.taken}catch(Ke){d.error=Ke,d.summary=!0}d.saving=!1,St();let ct=d.error instanceof O?
+d.error.errors:{},Tt=oc(d.form).find(Ke=>Object.keys(ct).some(Bc=>Bc===Ke||Bc.startsWith(`${Ke}.`)));Tt&&Mo(Tt)}
+function P(D){jl(t);let pe=D.revision===d.base?.revision;K(pe?"Nothing was changed, so nothing was saved.":`Ca\
 rd ${I(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ge(`/c/${D.code}`)}let v=()=>fe(n)&&E(()=>d.
-base?lm(d.form,d.base):Zl(d.form,d.newCode)),N=()=>(d.newCode=pa(),E(()=>Zl(d.form,d.newCode)));function Q(){Fl(
-t);let D=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,...Jm(d.card,s)}),m(!0),X(t?"Th\
+base?lm(d.form,d.base):Xl(d.form,d.newCode)),N=()=>(d.newCode=pa(),E(()=>Xl(d.form,d.newCode)));function Q(){jl(
+t);let D=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,...Jm(d.card,s)}),m(!0),K(t?"Th\
 e card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>f(D)})}function Le(D){let pe=d.form;Object.
-assign(d,{clash:null,base:ac(D)}),f(Is(D.part,D.note)),X("What is saved is in the boxes now.",{label:"Put mine\
- back",act:()=>f(pe)})}async function ii(D){try{await nd(`/blank.${D}`,Ws(d.form),`${d.form.title.trim()||"bla\
-nk"}.${D}`)}catch(pe){X(Z(pe))}}function xt(){let D=d.error instanceof O?d.error.errors:{},pe=yr(d.form),ct=qm(
-d,b),St=!d.busy&&!d.stopped&&!pe.length&&!d.error;e.render(i`<h1>
+assign(d,{clash:null,base:rc(D)}),f(Is(D.part,D.note)),K("What is saved is in the boxes now.",{label:"Put mine\
+ back",act:()=>f(pe)})}async function ii(D){try{await sd(`/blank.${D}`,Ws(d.form),`${d.form.title.trim()||"bla\
+nk"}.${D}`)}catch(pe){K(Y(pe))}}function St(){let D=d.error instanceof O?d.error.errors:{},pe=yr(d.form),ct=qm(
+d,b),Tt=!d.busy&&!d.stopped&&!pe.length&&!d.error;e.render(i`<h1>
           ${t?i`${B(n,"Edit","Plan")} ${d.card?.title||"card"}
                   <small class="code">${I(t)}</small>`:B(n,"New part","Plan a part")}
         </h1>
@@ -2656,7 +2659,7 @@ d,b),St=!d.busy&&!d.stopped&&!pe.length&&!d.error;e.render(i`<h1>
         ${d.kept?h:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${d.clash?$m(d.clash,d.form,{saveMine:()=>{d.base=ac(d.clash),v()},takeTheirs:()=>Le(d.clash),saveAsNew:N}):
+        ${d.clash?$m(d.clash,d.form,{saveMine:()=>{d.base=rc(d.clash),v()},takeTheirs:()=>Le(d.clash),saveAsNew:N}):
 h}
         ${d.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
@@ -2666,8 +2669,8 @@ h}
                   Save this as another card
                 </button>
               </div>`:h}
-        ${d.summary?dp(D,Sr,sc(d.form)):h}
-        ${d.summary&&d.error instanceof j?i`<p class="panel" role="alert" data-test="not-saved">
+        ${d.summary?dp(D,Sr,oc(d.form)):h}
+        ${d.summary&&d.error instanceof H?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
               </p>`:h}
@@ -2677,14 +2680,14 @@ h}
           data-busy=${String(d.busy)}
           aria-busy=${d.busy?"true":"false"}>
           <div class="part-edit">
-            ${Gm(d,{open:pe,stale:!St,waiting:ct})}
+            ${Gm(d,{open:pe,stale:!Tt,waiting:ct})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
               @keydown=${Bm}
               @submit=${Ke=>{Ke.preventDefault(),v()}}>
-              ${Rm(d.form,{metals:s,crib:{dies:o,punches:a},plan:St?d.plan:null,editing:!!t,errors:D,change:f})}
+              ${Rm(d.form,{metals:s,crib:{dies:o,punches:a},plan:Tt?d.plan:null,editing:!!t,errors:D,change:f})}
               ${B(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${d.saving}>
                     ${d.saving?"Saving…":t?"Save as the next revision":"Save as a card"}
@@ -2694,8 +2697,8 @@ h}
           </div>
           <div class="plan-side">
             ${innerWidth<1e3?h:ct}
-            <div class="part-plan ${St||!d.plan?"":"stale"}" data-test="plan">
-              ${d.plan&&!St&&!d.busy?i`<p class="stale-note">
+            <div class="part-plan ${Tt||!d.plan?"":"stale"}" data-test="plan">
+              ${d.plan&&!Tt&&!d.busy?i`<p class="stale-note">
                       ${d.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:h}
@@ -2703,88 +2706,88 @@ was whole:"}
             </div>
           </div>
         </div>`),d.busy||e.ready()}m(!0),r&&(history.replaceState(null,"","/part"),d.kept=hr("",{form:d.form,base:null,
-newCode:d.newCode}),l&&X("The copy took the place of a part you had begun.",{label:"Put it back",act:()=>f(l.form)}));
-let Cc=e.query.get("order");Cc&&T(Cc)}function Jm(e,t){return e?{form:Is(e.part,e.note),base:ac(e)}:{form:Kl(t[0]?.
-code??""),base:null}}async function zv(e,t,n){let s=Dl(e),o=null;try{e&&(o=await ft(e,n))}catch(a){if(!s)throw a}
+newCode:d.newCode}),l&&K("The copy took the place of a part you had begun.",{label:"Put it back",act:()=>f(l.form)}));
+let Rc=e.query.get("order");Rc&&T(Rc)}function Jm(e,t){return e?{form:Is(e.part,e.note),base:rc(e)}:{form:Yl(t[0]?.
+code??""),base:null}}async function qv(e,t,n){let s=Fl(e),o=null;try{e&&(o=await gt(e,n))}catch(a){if(!s)throw a}
 return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:{...Jm(o,t),newCode:pa(),card:o,restored:!1}}
-async function qv(e,t){let{part:n,note:s}=await ft(e,t),o=`Copy of ${n.title||I(e)}`;return{form:Is({...n,title:o},
-s),base:null,newCode:pa(),card:null,restored:!1}}var ac,Xm=g(()=>{y();F();Ie();he();me();vo();lt();Bu();pn();hm();
-Te();Be();he();ie();bm();oc();Mr();Um();Vm();Ym();Re();it();ac=e=>({code:e.code,etag:e.etag,revision:e.revision,
-revision_id:e.revision_id})});async function Qm(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new Qn(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(Kv)}catch(o){throw new Qn(Yv[o.name]??"busy")}let s=()=>n.
+async function Kv(e,t){let{part:n,note:s}=await gt(e,t),o=`Copy of ${n.title||I(e)}`;return{form:Is({...n,title:o},
+s),base:null,newCode:pa(),card:null,restored:!1}}var rc,Xm=g(()=>{y();F();Ie();he();me();vo();st();Bu();pn();hm();
+Te();Be();he();ie();bm();ac();Mr();Um();Vm();Ym();Re();lt();rc=e=>({code:e.code,etag:e.etag,revision:e.revision,
+revision_id:e.revision_id})});async function Qm(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new es(isSecureContext?"none":"insecure");
+let n;try{n=await navigator.mediaDevices.getUserMedia(Yv)}catch(o){throw new es(Jv[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return e.aborted&&s(),e.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
 "ended",t),n}function ef(e){return!!e.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function tf(e,t){await e.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var Qn,Kv,Yv,nf=g(()=>{Qn=class extends Error{constructor(t){
-super(t),this.fault=t}},Kv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-Yv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function af(){return Or??=Zv(),Or.catch(()=>Or=void 0),Or}async function Zv(){let e=await Xv(),t=e??await sf(),
+getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var es,Yv,Jv,nf=g(()=>{es=class extends Error{constructor(t){
+super(t),this.fault=t}},Yv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
+Jv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function af(){return Or??=Xv(),Or.catch(()=>Or=void 0),Or}async function Xv(){let e=await Qv(),t=e??await sf(),
 n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new Hs(String(o));return t=await sf(),
-n.read(s)}}};return n}async function Xv(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
+n.read(s)}}};return n}async function Qv(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
 ()=>[]);return e&&t?.includes("qr_code")?new e(of):null}async function sf(){try{let{BarcodeDetector:e,prepareZXingModule:t}=await import("/vendor/barcode-detector/ponyfill.js");
-return await t({overrides:{locateFile:()=>Jv},fireImmediately:!0}),new e(of)}catch(e){throw new Hs(String(e))}}
-var Hs,Jv,of,Or,rf=g(()=>{Hs=class extends Error{},Jv="/vendor/zxing-wasm/zxing_reader.wasm",of={formats:["qr_\
-code"]}});function cf(e){let t=tk(e.trim()),n=t?Qv.exec(t.pathname)?.[1]:ek.exec(e.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:sk(e,t)};let{code:s,whole:o,fault:a}=ue(nk(n));if(o)return{kind:"card",code:s,words:""};let r=a||
-`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${rc(I(s))} is\
- not a card code. ${r}`}}function tk(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
-t.protocol)?t:null}function nk(e){try{return decodeURIComponent(e)}catch{return e}}function sk(e,t){return t?`\
-It leads to ${rc(t.host)}, not to a card.`:e.trim()?`It says “${rc(e.trim())}”, which is not a card code.`:
-"It holds nothing that can be read."}var Qv,ek,lf,rc,df=g(()=>{he();Qv=/^\/c\/([^/]+)\/?$/i,ek=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-lf=40;rc=e=>e.length>lf?`${e.slice(0,lf)}…`:e});async function uf(e,t,n,s){for(;!s.aborted;){if(e.readyState>=e.HAVE_CURRENT_DATA){let o=await t.read(e);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,ok))}}function mf(e,t,n){let o=e.filter(l=>pf(l,t,t)).map(l=>({...cf(
+return await t({overrides:{locateFile:()=>Zv},fireImmediately:!0}),new e(of)}catch(e){throw new Hs(String(e))}}
+var Hs,Zv,of,Or,rf=g(()=>{Hs=class extends Error{},Zv="/vendor/zxing-wasm/zxing_reader.wasm",of={formats:["qr_\
+code"]}});function cf(e){let t=nk(e.trim()),n=t?ek.exec(t.pathname)?.[1]:tk.exec(e.trim())?.[0];if(!n)return{kind:"other",
+code:"",words:ok(e,t)};let{code:s,whole:o,fault:a}=ue(sk(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${ic(I(s))} is\
+ not a card code. ${r}`}}function nk(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
+t.protocol)?t:null}function sk(e){try{return decodeURIComponent(e)}catch{return e}}function ok(e,t){return t?`\
+It leads to ${ic(t.host)}, not to a card.`:e.trim()?`It says “${ic(e.trim())}”, which is not a card code.`:
+"It holds nothing that can be read."}var ek,tk,lf,ic,df=g(()=>{he();ek=/^\/c\/([^/]+)\/?$/i,tk=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+lf=40;ic=e=>e.length>lf?`${e.slice(0,lf)}…`:e});async function uf(e,t,n,s){for(;!s.aborted;){if(e.readyState>=e.HAVE_CURRENT_DATA){let o=await t.read(e);s.aborted||
+await n(o)}await new Promise(o=>setTimeout(o,ak))}}function mf(e,t,n){let o=e.filter(l=>pf(l,t,t)).map(l=>({...cf(
 l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(hf(a))return a[0];let r=a.
 filter(l=>pf(l.mark,t,n));return r.length>0&&hf(r)?r[0]:"several"}function pf({boundingBox:e},t,n){let s=t.getBoundingClientRect(),
 o=Math.max(s.width/t.videoWidth,s.height/t.videoHeight),a=s.x+s.width/2+(e.x+e.width/2-t.videoWidth/2)*o,r=s.y+
 s.height/2+(e.y+e.height/2-t.videoHeight/2)*o,{left:l,right:c,top:d,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=d&&r<=p}var ok,hf,ff=g(()=>{df();ok=60;hf=e=>e.every(t=>t.code===e[0].code)});function gf(e,t){let{title:n,words:s,again:o}=ak[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
+l&&a<=c&&r>=d&&r<=p}var ak,hf,ff=g(()=>{df();ak=60;hf=e=>e.every(t=>t.code===e[0].code)});function gf(e,t){let{title:n,words:s,again:o}=rk[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${t}>Try again</button>`:h}
-  </section>`}var ic,ak,$f=g(()=>{y();ic=i`<p>
+  </section>`}var lc,rk,$f=g(()=>{y();lc=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
-</p>`,ak={insecure:{title:"This page gets no camera",words:i`<p>
+</p>`,rk={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
         has an https address, open that one.
       </p>
       <p>Type the code instead.</p>
-      ${ic}`,again:!1},none:{title:"No camera found",words:i`<p>
+      ${lc}`,again:!1},none:{title:"No camera found",words:i`<p>
       This device has no camera that the browser can use. Connect one and try again, or type the code instead.
     </p>`,again:!0},refused:{title:"The camera is not allowed",words:i`<p>
         The browser may not use the camera here. Tap the sign beside the address and allow the camera; in an
         installed app, the phone’s settings have it. Then try again.
       </p>
       <p>Or type the code instead.</p>
-      ${ic}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
+      ${lc}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
       Another app or page is using it, or it was taken away. Close the other one and try again, or type the
       code instead.
     </p>`,again:!0},"no-decoder":{title:"The reader could not be loaded",words:i`<p>
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${ic}`,again:!0}}});var wf={};ne(wf,{show:()=>ck});async function ck(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
-says:bf},n=Sa(),s=await Gt().catch(()=>[]),o=new AbortController,a=()=>e.render(uk(t,{again:d,lamp:p},()=>Ta(n,
+      ${lc}`,again:!0}}});var wf={};ne(wf,{show:()=>dk});async function dk(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
+says:bf},n=Sa(),s=await Vt().catch(()=>[]),o=new AbortController,a=()=>e.render(mk(t,{again:d,lamp:p},()=>Ta(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(t,u),a()},l=()=>{o.abort(),Object.assign(t,{stream:null,
-lamp:null})},c=u=>{l(),u instanceof Qn?r({fault:u.fault}):u instanceof Hs?r({fault:"no-decoder"}):e.render(Jt(
+lamp:null})},c=u=>{l(),u instanceof es?r({fault:u.fault}):u instanceof Hs?r({fault:"no-decoder"}):e.render(Zt(
 u)),e.ready()};async function d(){l();let{signal:u}=o=new AbortController;r({fault:null,says:bf});try{let[m,b]=await Promise.
-all([Qm(u,()=>c(new Qn("busy"))),af()]);if(u.aborted)return;r({stream:m,lamp:ef(m)?!1:null,says:rk});let f=document.
-querySelector(".scan-view video"),_=document.querySelector(".scan-frame");f.play().catch(()=>{}),e.ready();let T=dk(
+all([Qm(u,()=>c(new es("busy"))),af()]);if(u.aborted)return;r({stream:m,lamp:ef(m)?!1:null,says:ik});let f=document.
+querySelector(".scan-view video"),_=document.querySelector(".scan-frame");f.play().catch(()=>{}),e.ready();let T=hk(
 E=>r({says:E}),u);await uf(f,b,E=>T(mf(E,f,_)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!t.stream)return;
 let u=!t.lamp;await tf(t.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}e.signal.addEventListener("abort",
-l),document.addEventListener("visibilitychange",()=>document.hidden?l():d(),{signal:e.signal}),d()}function dk(e,t){
-let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>lk&&(n="");return}let l=a==="several"?
-a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(ik):a.kind==="card"?await pk(a.code,e,t):e(hk(a)),s=performance.
-now())}}function hk({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
-bel",words:`${t} Still looking.`}}async function pk(e,t,n){let s=I(e);t({kind:"found",title:s,words:"Opening i\
-t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await kh(e,n).catch(a=>String(a.
+l),document.addEventListener("visibilitychange",()=>document.hidden?l():d(),{signal:e.signal}),d()}function hk(e,t){
+let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>ck&&(n="");return}let l=a==="several"?
+a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(lk):a.kind==="card"?await uk(a.code,e,t):e(pk(a)),s=performance.
+now())}}function pk({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
+bel",words:`${t} Still looking.`}}async function uk(e,t,n){let s=I(e);t({kind:"found",title:s,words:"Opening i\
+t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await xh(e,n).catch(a=>String(a.
 message));n.aborted||(o==="device"||o==="shop"?ge(`/c/${e}`,{replace:!0}):t(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is valid, but this shop has no such card: it is another shop’s label. S\
 till looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server does no\
 t answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wrong",title:`${s}\
- could not be opened`,words:o}))}function uk({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
+ could not be opened`,words:o}))}function mk({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
 s.kind}>
     <h1>Scan a label</h1>
     ${e?gf(e,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${t} aria-label="What the camera sees"></video>
-            ${mk}
+            ${fk}
           </div>`}
     <div class="scan-beside">
       <p class="scan-says" data-kind=${e?"fault":s.kind} role="status" data-test="says">
@@ -2800,10 +2803,10 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var bf,rk,ik,lk,mk,_f=g(()=>{y();nf();Ie();he();rf();ff();Be();Ce();Vi();$f();Re();bf={kind:"wait",title:"\
-Starting the camera…",words:"If the browser asks, allow it."},rk={kind:"look",title:"Hold the label’s square\
- in the frame",words:"It opens by itself."},ik={kind:"wrong",title:"More than one label",words:"Hold only one \
-in the frame."},lk=2500;mk=i`<div class="scan-frame" aria-hidden="true">
+  </div>`}var bf,ik,lk,ck,fk,_f=g(()=>{y();nf();Ie();he();rf();ff();Be();Ce();zi();$f();Re();bf={kind:"wait",title:"\
+Starting the camera…",words:"If the browser asks, allow it."},ik={kind:"look",title:"Hold the label’s square\
+ in the frame",words:"It opens by itself."},lk={kind:"wrong",title:"More than one label",words:"Hold only one \
+in the frame."},ck=2500;fk=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
@@ -2811,25 +2814,25 @@ in the frame."},lk=2500;mk=i`<div class="scan-frame" aria-hidden="true">
 $e=null,Lr(),Ro()}function vf(e,t){!$e||$e.at.code!==e||$e.at.step===t||($e.at.step=t,Lr(),$e.link.move({code:e,
 step:t}),Ro())}function kf(e){$e&&($e.at.step=e,$e.link.move({code:$e.at.code,step:e},{whatever:!0}))}function Er(e,t){
 document.addEventListener("bench",()=>e(Bo()),{signal:t})}function xf(e,t,n,s=null){$e?.end.abort();let o=new AbortController,
-a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Ka(e,s,{keepMs:fk,heard:l=>{if(l.code!==a.code)return Ar();
+a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Ka(e,s,{keepMs:gk,heard:l=>{if(l.code!==a.code)return Ar();
 a.step=l.step,Lr(),Ro()},changed:({gone:l,answers:c,late:d,refused:p})=>{if(l)return Ar();Object.assign(a,{answers:c,
 late:d,refused:p}),Ro()}},o.signal);$e={at:a,link:r,end:o},Lr(),Ro()}function Lr(){try{$e?sessionStorage.setItem(
-lc,JSON.stringify({name:$e.at.name,code:$e.at.code,step:$e.at.step})):sessionStorage.removeItem(lc)}catch{}}function Nr(){
-if(!$e)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(lc)??"{}");e&&t&&xf(e,t,n)}catch{}}var lc,
-fk,$e,Bo,Ro,Pr=g(()=>{kl();ln();lc="flangebook.on-bench",fk=5e3,$e=null,Bo=()=>$e?{...$e.at}:null;Ro=()=>document.
+cc,JSON.stringify({name:$e.at.name,code:$e.at.code,step:$e.at.step})):sessionStorage.removeItem(cc)}catch{}}function Nr(){
+if(!$e)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(cc)??"{}");e&&t&&xf(e,t,n)}catch{}}var cc,
+gk,$e,Bo,Ro,Pr=g(()=>{xl();ln();cc="flangebook.on-bench",gk=5e3,$e=null,Bo=()=>$e?{...$e.at}:null;Ro=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Ae(e){let{fault:t}=ue(e);return i`<div class="state" data-test="bad-code">
     <h1>${I(e)} is not a card</h1>
-    ${t||"A card code has seven characters, digits and letters without I, L, O and U."} ${cc}
-  </div>`}function es(e,t){if(t instanceof j)return i`<div class="state" data-test="not-kept">
+    ${t||"A card code has seven characters, digits and letters without I, L, O and U."} ${dc}
+  </div>`}function ts(e,t){if(t instanceof H)return i`<div class="state" data-test="not-kept">
       <h1>${I(e)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
-      reaches and open it again. ${cc}
+      reaches and open it again. ${dc}
     </div>`;if(t instanceof O&&t.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${I(e)}</h1>
-      The code is valid, but this shop has no card of that number. Look at the label again. ${cc}
-    </div>`;throw t}async function kt(e,t){let{code:n}=e.params;try{await mt(n,t,e.signal)}catch(s){e.signal.aborted||
-be(e,es(n,s))}}function be(e,t){e.title("No such card"),e.render(t),e.ready()}var cc,Wt=g(()=>{y();F();Ie();he();
-cc=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Tf(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
+      The code is valid, but this shop has no card of that number. Look at the label again. ${dc}
+    </div>`;throw t}async function xt(e,t){let{code:n}=e.params;try{await ft(n,t,e.signal)}catch(s){e.signal.aborted||
+be(e,ts(n,s))}}function be(e,t){e.title("No such card"),e.render(t),e.ready()}var dc,Dt=g(()=>{y();F();Ie();he();
+dc=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Tf(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${e.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -2860,7 +2863,7 @@ h}
         ${t?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
   </details>`:h}function Sf(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(e.field)&&typeof n=="number"?$(jt(e.field??"",n)):e[t]}var Mf=g(()=>{y();Te();A();ie()});function Io(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
+test(e.field)&&typeof n=="number"?$(Ht(e.field??"",n)):e[t]}var Mf=g(()=>{y();Te();A();ie()});function Io(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
 fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to resolve":e.late?`Saved here, not\
  yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function Of(e){let t=e.here??
 [],n=e.proposals??[];if(!t.length&&!n.length)return h;let s=t.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
@@ -2874,15 +2877,15 @@ fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to re
           </div>`:h}
     ${t.length?i`<p class="waits" data-test="saved-here">
             <b>Saved here, not yet in the shop.</b>
-            ${gk(t.length,n.length>0)}
+            ${$k(t.length,n.length>0)}
             ${s.length?i`<a href="/settings">${s.length} refused: look</a>`:h}
           </p>`:h}
-  </section>`}function gk(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
+  </section>`}function $k(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
 `${n} until the other one is resolved.`:`${n} and ${e===1?"is sent automatically":"are sent automatically"}.`}
 function Cr(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
 automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${fe("cards.revise")?"decide whic\
-h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Us=g(()=>{y();Te();G();ie()});async function Rr(e,t){try{Gs=(await Gn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Br(e,t,{draw:n,
-start:s}){let o=Bo();if(o?.code===e)return $k(o,t);if(!Gs.length)return h;let a=[Af,Hp()].find(r=>Gs.includes(
+h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Us=g(()=>{y();Te();G();ie()});async function Rr(e,t){try{Gs=(await Vn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Br(e,t,{draw:n,
+start:s}){let o=Bo();if(o?.code===e)return bk(o,t);if(!Gs.length)return h;let a=[Af,Hp()].find(r=>Gs.includes(
 r))??Gs[0];return i`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
     ${Gs.length>1?q({name:"bench",label:"Press screen",value:a,options:Gs.map(r=>[r,r]),change:r=>{Af=r,n()}}):
 h}
@@ -2891,27 +2894,27 @@ h}
       class="button"
       data-test="put-on-bench"
       @click=${()=>{yf(a,e,t),n(),s?.()}}>
-      Show on ${Vn(a)}
+      Show on ${zn(a)}
     </button>
-  </section>`}function $k(e,t){let n=Vn(e.name);return i`<section
+  </section>`}function bk(e,t){let n=zn(e.name);return i`<section
     class="show-on-bench on"
     aria-label="Press screen"
     data-test="on-bench"
     data-bench-step=${e.step}>
-    <p role="status">${bk(e,n)}</p>
+    <p role="status">${wk(e,n)}</p>
     ${e.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>kf(t)}>
             Show step ${t} there
           </button>`:h}
     <button type="button" class="button" data-test="off-bench" @click=${Ar}>Stop</button>
-  </section>`}function bk({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+  </section>`}function wk({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:t?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var Gs,Af,dc=g(()=>{y();ln();Pr();J();Gs=[],Af=""});function Ir(e){let{drawing:t}=e,n=qn(e),s=Qa(e),o=wk(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
-    ${hc("before","before",Lf(t.before),t,o)}
-    ${n?hc("during",s?al(s).join(" "):"half way",n.shown,t,o,s):h}
-    ${hc("after","after",Lf(t.after),t,o)}
-  </div>`}function wk(e,t,n){let[s,o,a,r]=et([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?Wn(n):[0,0];
+i`<b>On ${s}.</b>`}var Gs,Af,hc=g(()=>{y();ln();Pr();X();Gs=[],Af=""});function Ir(e){let{drawing:t}=e,n=Kn(e),s=Qa(e),o=_k(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+    ${pc("before","before",Lf(t.before),t,o)}
+    ${n?pc("during",s?rl(s).join(" "):"half way",n.shown,t,o,s):h}
+    ${pc("after","after",Lf(t.after),t,o)}
+  </div>`}function _k(e,t,n){let[s,o,a,r]=et([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?Dn(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,e.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
-l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function hc(e,t,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${e}>
+l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function pc(e,t,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${e}>
     <svg
       class="small-pose"
       viewBox="${o} ${-l} ${a-o} ${l-r}"
@@ -2923,145 +2926,150 @@ l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function hc(e,t,n,s,{from:o,to:a,low:r,hig
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
-      ${c?_k(c,a-o):h}
+      ${c?yk(c,a-o):h}
     </svg>
     <figcaption data-test="small-${e}">${t}</figcaption>
-  </figure>`}function _k(e,t){if(!Ia(e,t))return x`<path class="ring" d=${$o([e.on_sheet,e.on_tool])}/>`;let[n,
-s]=Wn(e);return x`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Lf,pc=g(()=>{y();It();rl();sn();Lf=({
+  </figure>`}function yk(e,t){if(!Ia(e,t))return x`<path class="ring" d=${$o([e.on_sheet,e.on_tool])}/>`;let[n,
+s]=Dn(e);return x`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Lf,uc=g(()=>{y();Wt();il();sn();Lf=({
 sheet:e,ram:t,holder:n,punch:s,gauge:o})=>({sheet:Oe(e),tools:[t,n,s].map(Oe).filter(Boolean),down:0,gauge:Oe(
 o),back:0})});function Wr(e,t,n,s){let o=[...e].sort((d,p)=>d[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
 return null;let a=o.findIndex(d=>d[t]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[t])/
-(c[t]-l[t])*(c[s]-l[s])}var uc=g(()=>{});function Do(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
+(c[t]-l[t])*(c[s]-l[s])}var mc=g(()=>{});function Do(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
 let n=Number(t);return n>0&&n<180?n:null}function Fo(e){let t={},n={},s=e.places==="one"?[["measured_deg",e.one]]:
 [["left_deg",e.left],["middle_deg",e.middle],["right_deg",e.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=Do(a);r===null?n[o]=[e.places==="one"?Ef:yk]:t[o]=r}return!Object.keys(t).length&&!Object.keys(n).length&&
-(n[s[0][0]]=[Ef]),{angles:t,wrong:n}}function Nf(e,t,n){let s=Sk(t),[o,a]=["set_angle_deg","punch_depth_mm"].map(
-c=>Wr(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||vk(e,s))return null;
+let r=Do(a);r===null?n[o]=[e.places==="one"?Ef:vk]:t[o]=r}return!Object.keys(t).length&&!Object.keys(n).length&&
+(n[s[0][0]]=[Ef]),{angles:t,wrong:n}}function Nf(e,t,n){let s=Tk(t),[o,a]=["set_angle_deg","punch_depth_mm"].map(
+c=>Wr(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||kk(e,s))return null;
 let r=e,l={row:s,ends:s!==Dr(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
-null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return ut(e,l)?l:null}function vk({first_hit:e,included_angle_deg:t},n){
-return!!(e&&n>Math.max(t+kk,e.comes_out_deg_high))}function Dr(e){let t=Object.values(e);return t.reduce((n,s)=>n+
-s,0)/t.length}function Sk(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-t>=xk?t:Dr(e)}function Vs(e){
-return e?.correction?.set_angle_deg?e.correction:e?.table??null}function Dt(e){let t=[e.left_deg,e.middle_deg,
+null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return mt(e,l)?l:null}function kk({first_hit:e,included_angle_deg:t},n){
+return!!(e&&n>Math.max(t+xk,e.comes_out_deg_high))}function Dr(e){let t=Object.values(e);return t.reduce((n,s)=>n+
+s,0)/t.length}function Tk(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-t>=Sk?t:Dr(e)}function Vs(e){
+return e?.correction?.set_angle_deg?e.correction:e?.table??null}function Ft(e){let t=[e.left_deg,e.middle_deg,
 e.right_deg],s=t.some(o=>o!=null)?t.map(o=>$(S(o??null))).join(" / "):$(S(e.measured_deg));return e.flange_mm?
-`${s}, flange ${Tk(e.flange_mm)}`:s}var Wo,Ef,yk,kk,xk,Tk,mn=g(()=>{En();uc();A();Wo={one:"",left:"",middle:"",
+`${s}, flange ${Mk(e.flange_mm)}`:s}var Wo,Ef,vk,xk,Sk,Mk,mn=g(()=>{En();mc();A();Wo={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};Ef="Type the angle between the f\
-lats in degrees, such as 90.5. Square is 90.",yk="Degrees, such as 90.5";kk=5;xk=.3;Tk=e=>typeof e=="string"?e:
+lats in degrees, such as 90.5. Square is 90.",vk="Degrees, such as 90.5";xk=5;Sk=.3;Mk=e=>typeof e=="string"?e:
 $(w(e,{digits:2}))});function zs(e,{waiting:t,step:n}={}){return i`<li class="row trial" data-test=${t?"waiting-trial":"trial"} data-id=${e.
 id}>
     <div>
-      <span class="lead">${Dt(e)}</span>
+      <span class="lead">${Ft(e)}</span>
       <span class="code">Step ${e.step}</span>
       <span class="more">
         ${t?i`<b class="waits">${Io(t)}</b> · `:h}
-        ${[bs(e),At(e),Mk(e),Ok(e.correction,n)].filter(Boolean).join(" · ")}
+        ${[ws(e),Lt(e),Ok(e),Ak(e.correction,n)].filter(Boolean).join(" · ")}
         ${e.note?i`<span class="trial-note">${e.note}</span>`:h}
         ${t?.refused?i`<a href="/settings">Decide</a>`:h}
       </span>
     </div>
-  </li>`}var Mk,Ok,mc=g(()=>{y();En();mn();A();Us();ze();Mk=e=>e.set_angle_deg?`set at ${$(S(e.set_angle_deg))}`:
-"",Ok=(e,t)=>e?.set_angle_deg&&t&&ut(t,e)?`new setting ${$(S(e.set_angle_deg))}`:""});var Pf={};ne(Pf,{show:()=>Ak});async function Ak(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{e.title(n.title||I(t)),e.render(Lk(n,s,a,o))},a=async()=>{
-Object.assign(s,{busy:!0,fault:""}),o();try{let l=R().name?{by:R().name}:{};n=await Ln(await ya(n,{replan:!0,reason:"\
-Planned afresh with today’s tools",id:Ue(),...l})),s.fresh=null,H()}catch(l){s.fault=l instanceof O&&l.status===
-412?"The card was changed meanwhile. Open it again first.":l instanceof Error?l.message:String(l)}s.busy=!1,o()},
-r=async l=>{n=l,s.waiting=(await wn(t).catch(()=>[])).filter(c=>c.kind==="trial"),s.metal=us((await Qt())?.metals,
-n.part.metal),o(),e.ready()};we(()=>n&&o(),e.signal),Er(()=>n&&o(),e.signal),document.addEventListener("sync",
-async()=>n&&r(await go(t).catch(()=>{})??n),{signal:e.signal});try{await mt(t,r,e.signal)}catch(l){e.signal.aborted||
-be(e,es(t,l));return}Nr(),Rr(e.signal,o),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:l})=>l,
-()=>null),o()}function Lk(e,t,n,s){let{plan:o}=e,a=o.checks.filter(c=>c.level!=="ok"),r=a.filter(c=>c.level===
-"stop"),l=a.filter(c=>c.level!=="stop"&&!c.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${e.
+  </li>`}var Ok,Ak,fc=g(()=>{y();En();mn();A();Us();ze();Ok=e=>e.set_angle_deg?`set at ${$(S(e.set_angle_deg))}`:
+"",Ak=(e,t)=>e?.set_angle_deg&&t&&mt(t,e)?`new setting ${$(S(e.set_angle_deg))}`:""});var Pf={};ne(Pf,{show:()=>Lk});async function Lk(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{e.title(n.title||I(t)),e.render(Ek(n,s,{take:r,archive:a,
+draw:o}))},a=async()=>{try{({card:n}=await ut(n,{archived:!n.archived})),K(n.archived?"Archived. It stands und\
+er Archived, below the cards.":"In use again."),U()}catch(c){K(Y(c))}o()},r=async()=>{Object.assign(s,{busy:!0,
+fault:""}),o();try{let c=R().name?{by:R().name}:{};n=await Ln(await ya(n,{replan:!0,reason:"Planned afresh wit\
+h today’s tools",id:Ue(),...c})),s.fresh=null,U()}catch(c){s.fault=c instanceof O&&c.status===412?"The card \
+was changed meanwhile. Open it again first.":c instanceof Error?c.message:String(c)}s.busy=!1,o()},l=async c=>{
+n=c,s.waiting=(await wn(t).catch(()=>[])).filter(d=>d.kind==="trial"),s.metal=ms((await en())?.metals,n.part.metal),
+o(),e.ready()};we(()=>n&&o(),e.signal),Er(()=>n&&o(),e.signal),document.addEventListener("sync",async()=>n&&l(
+await go(t).catch(()=>{})??n),{signal:e.signal});try{await ft(t,l,e.signal)}catch(c){e.signal.aborted||be(e,ts(
+t,c));return}Nr(),Rr(e.signal,o),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:c})=>c,
+()=>null),o()}function Ek(e,t,{take:n,archive:s,draw:o}){let{plan:a}=e,r=a.checks.filter(d=>d.level!=="ok"),l=r.
+filter(d=>d.level==="stop"),c=r.filter(d=>d.level!=="stop"&&!d.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${e.
 revision}>
     <div class="card-head">
       <header class="card-top">
         <p class="card-code" data-test="card-code">${I(e.code)}</p>
         <h1 data-test="card-title">${e.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${Nk(e,t.metal)}</p>
+        <p class="card-what" data-test="card-what">${Pk(e,t.metal)}</p>
         ${e.note?i`<p class="card-note" data-test="card-note">${e.note}</p>`:h}
         ${e.archived?i`<p class="card-note"><b>Archived.</b> This card is not in use any more.</p>`:h}
       </header>
       ${Of(e)}
-      ${r.length?i`<section class="card-stops" aria-label="Stop">${We(r)}</section>`:h}
+      ${l.length?i`<section class="card-stops" aria-label="Stop">${We(l)}</section>`:h}
       ${Tf(t.fresh,{...t,take:n,settings:e.settings.length})}
-      ${Ek(e,r.length>0)}
-      ${o.steps.length?Br(e.code,1,{draw:s,start:()=>ge(`/c/${e.code}/step/1`)}):h}
+      ${Nk(e,l.length>0)}
+      ${a.steps.length?Br(e.code,1,{draw:o,start:()=>ge(`/c/${e.code}/step/1`)}):h}
       <section class="panel card-picture" aria-label="What it becomes">
-        ${nt(o,{tallest:innerHeight*.34})}
+        ${ot(a,{tallest:innerHeight*.34})}
       </section>
-      ${Ik(e)}
+      ${Wk(e,s)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${Ns(o.tools,o.steps.length,o.steps)}${er(o.blank)}${Fe(o)?Ds(o.blank,{tallest:420}):h}
+        ${Ns(a.tools,a.steps.length,a.steps)}${er(a.blank)}${Fe(a)?Ds(a.blank,{tallest:420}):h}
       </section>
       <section class="panel card-trials">
         <h2>Results</h2>
-        ${Bk(e,t.waiting)}
+        ${Ik(e,t.waiting)}
       </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${Xn(o)?h:Pk(o.order)}${Rk(e)}
+        ${Qn(a)?h:Ck(a.order)}${Bk(e)}
       </section>
-      ${Xn(o)?i`<section class="panel card-order">
-              ${ve("Order",Tr(o,jm(e.code)),{test:"order-fold"})}
+      ${Qn(a)?i`<section class="panel card-order">
+              ${_e("Order",Tr(a,jm(e.code)),{test:"order-fold"})}
             </section>`:h}
-      ${l.length?i`<section class="panel card-watch">
+      ${c.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
-              ${$s(l)}
+              ${bs(c)}
             </section>`:h}
-      ${rn(o.checks)}
+      ${rn(a.checks)}
     </div>
-  </article>`}function Ek({code:e,plan:t},n){return t.steps.length?i`<div class="card-start">
+  </article>`}function Nk({code:e,plan:t},n){return t.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${e}/step/1" data-test="start">
       ${n?"See step 1":"Start"}
       <small>${t.steps.length===1?"1 step":`${t.steps.length} steps`}</small>
     </a>
-  </div>`:h}function Nk({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
-1?"1 bend":`${e.bends.length} bends`,a=Fe(t)?`box ${zn(t.folded)}`:`${U(e.bend_length_mm)} ${C()} long`;return`${n}\
-, ${U(e.thickness_mm)} ${C()}${s}, ${a}, ${o}`}function Ck(e,t){let{gauge_x_mm:n}=ot(e,t);return n===null?"no \
-gauge":`gauge at ${$(w(n))}`}function Rk(e){return i`<ol class="rows" data-test="step-list">
+  </div>`:h}function Pk({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
+1?"1 bend":`${e.bends.length} bends`,a=Fe(t)?`box ${qn(t.folded)}`:`${j(e.bend_length_mm)} ${C()} long`;return`${n}\
+, ${j(e.thickness_mm)} ${C()}${s}, ${a}, ${o}`}function Rk(e,t){let{gauge_x_mm:n}=rt(e,t);return n===null?"no \
+gauge":`gauge at ${$(w(n))}`}function Bk(e){return i`<ol class="rows" data-test="step-list">
     ${e.plan.steps.map(t=>i`<li class="row">
           <a href="/c/${e.code}/step/${t.number}">
-            <span class="lead">${t.number}. ${yt(t)} ${t.direction}</span>
+            <span class="lead">${t.number}. ${vt(t)} ${t.direction}</span>
             <span class="code">${$(S(t.included_angle_deg))}</span>
-            <span class="more">${Ck(e,t)}</span>
+            <span class="more">${Rk(e,t)}</span>
             ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${Os(t)}</span>`:h}
-            ${_t(t,{short:!0})}
+            ${yt(t,{short:!0})}
             ${t.drawing?Ir(t):h}
           </a>
         </li>`)}
-  </ol>`}function Bk(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<p data-test="no-trials">
+  </ol>`}function Ik(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<p data-test="no-trials">
       Nothing measured yet.${B("trials.keep"," After a bend, type the result.")}
     </p>`:i`<ul class="rows trials" data-test="trials">
     ${[...t].reverse().map(s=>zs(s.body,{waiting:s}))}
     ${n.map(s=>zs(s,{step:e.plan.steps[s.step-1]}))}
-  </ul>`}function Ik({code:e}){return i`<nav class="card-links" aria-label="This card">
+  </ul>`}function Wk({code:e,archived:t},n){return i`<nav class="card-links" aria-label="This card">
     ${oe(`/c/${e}/note`,i`<a class="button" href="/c/${e}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${e}/history" data-test="history">History</a>
     <a class="button" href="/c/${e}/label" data-test="label">Label</a>
     <a class="button" href="/c/${e}/print" data-test="print">Print</a>
     ${B("cards.revise",i`<a class="button" href="/part?from=${e}" data-test="edit">Edit</a>`)}
     ${B("cards.create",i`<a class="button" href="/part?copy=${e}" data-test="copy">Copy</a>`)}
-  </nav>`}var Pk,Cf=g(()=>{y();F();Ie();he();me();nn();Pe();Pr();Be();se();ye();A();Wt();G();So();vs();Mf();Us();
-As();ie();Mr();cn();dc();pc();It();mc();Ms();un();at();Pk=e=>e?.words?i`<p class="order" data-test="order">${e.
-words}</p>`:h});var If={};ne(If,{show:()=>Wk});async function Wk(e){let{code:t,step:n}=e.params;if(!ue(t).whole)return be(e,Ae(
-t));let s=Eo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return e.render(jk(o,n));e.title(`${o.title||t},\
- step ${r.number}`),e.render(Uk(o,r,()=>ir(o,r,s,a,e.signal),Br(o.code,r.number,{draw:a})))};we(()=>o&&a(),e.signal),
-Er(()=>o&&Dk(o,Number(n),a),e.signal),document.addEventListener("sync",()=>o&&Fk(o),{signal:e.signal}),addEventListener(
-"keydown",r=>o&&Hk(r,o,Number(n)),{signal:e.signal}),Nr();try{await mt(t,r=>{!o&&r.plan.steps[Number(n)-1]&&vf(
-t,Number(n)),o=r,a(),e.ready()},e.signal)}catch(r){e.signal.aborted||be(e,es(t,r));return}Rr(e.signal,()=>o&&a())}
-function Dk(e,t,n){let s=Bo(),o=s?.code===e.code&&s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?ge(`/c/${e.code}\
-/step/${o.number}`,{replace:!0}):n()}async function Fk(e){let t=await go(e.code).catch(()=>{});t&&t.revision!==
-e.revision&&X(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>Ot()})}function Hk(e,t,n){
+    ${B("cards.revise",i`<button type="button" class="button" data-test="archive" @click=${n}>
+        ${t?"Use again":"Archive"}
+      </button>`)}
+  </nav>`}var Ck,Cf=g(()=>{y();F();Ie();he();me();nn();Pe();Pr();Be();st();se();ve();A();Dt();G();So();Pn();Mf();
+Us();As();ie();Mr();cn();hc();uc();Wt();fc();Ms();un();tt();Ck=e=>e?.words?i`<p class="order" data-test="order">${e.
+words}</p>`:h});var If={};ne(If,{show:()=>Dk});async function Dk(e){let{code:t,step:n}=e.params;if(!ue(t).whole)return be(e,Ae(
+t));let s=Eo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return e.render(Hk(o,n));e.title(`${o.title||t},\
+ step ${r.number}`),e.render(Gk(o,r,()=>ir(o,r,s,a,e.signal),Br(o.code,r.number,{draw:a})))};we(()=>o&&a(),e.signal),
+Er(()=>o&&Fk(o,Number(n),a),e.signal),document.addEventListener("sync",()=>o&&jk(o),{signal:e.signal}),addEventListener(
+"keydown",r=>o&&Uk(r,o,Number(n)),{signal:e.signal}),Nr();try{await ft(t,r=>{!o&&r.plan.steps[Number(n)-1]&&vf(
+t,Number(n)),o=r,a(),e.ready()},e.signal)}catch(r){e.signal.aborted||be(e,ts(t,r));return}Rr(e.signal,()=>o&&a())}
+function Fk(e,t,n){let s=Bo(),o=s?.code===e.code&&s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?ge(`/c/${e.code}\
+/step/${o.number}`,{replace:!0}):n()}async function jk(e){let t=await go(e.code).catch(()=>{});t&&t.revision!==
+e.revision&&K(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>At()})}function Uk(e,t,n){
 e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.test(e.target.tagName)||(e.key==="Arro\
 wRight"&&ge(Rf(t,n).href),e.key==="ArrowLeft"&&ge(Bf(t,n).href))}function Rf(e,t){let n=e.plan.steps.at(-1);return t<
 e.plan.steps.length?{href:`/c/${e.code}/step/${t+1}`,label:"Next",more:`step ${t+1}`}:n.set_angle_deg===null||
-!Tt(`/c/${e.code}/trial/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}/trial/${t}`,
-label:"Type the result",more:""}}function Uk(e,t,n,s){let{stops:o,watch:a}=rr(e,t),r=t.number===e.plan.steps.length,
+!Mt(`/c/${e.code}/trial/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}/trial/${t}`,
+label:"Type the result",more:""}}function Gk(e,t,n,s){let{stops:o,watch:a}=rr(e,t),r=t.number===e.plan.steps.length,
 l=Rf(e,t.number);return i`<article class="step" data-test="step">
     ${nr(e,t)} ${o.length?i`<div class="step-stop">${We(o)}</div>`:h}
     <div class="step-body">
-      <div class="step-way">${Za(t,e.part.flats_mm.length)}${_t(t)}</div>
+      <div class="step-way">${Za(t,e.part.flats_mm.length)}${yt(t)}</div>
       <section class="step-set" aria-label="What to set">${lr(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-bench">${s}</div>
@@ -3083,18 +3091,18 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:h}</a
       >
     </nav>
-  </article>`}var jk,Bf,Wf=g(()=>{y();Ie();he();lt();Pr();Be();Te();se();nn();Wt();xl();G();As();ie();sr();Ua();
-dc();dn();It();cr();jk=(e,t)=>i`<div class="state" data-test="no-step">
+  </article>`}var Hk,Bf,Wf=g(()=>{y();Ie();he();st();Pr();Be();Te();se();nn();Dt();Sl();G();As();ie();sr();Ua();
+hc();dn();Wt();cr();Hk=(e,t)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${t}</strong>This card has ${e.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${e.code}">Open the card</a></span>
   </div>`;Bf=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"})});function Df(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Wr(o.rows,"measured_deg",t,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
- is further off than a gauge error can be. Check it before you set a new X.",to_check:Gk};let l=Math.abs(r)<=fc?
+ is further off than a gauge error can be. Check it before you set a new X.",to_check:Vk};let l=Math.abs(r)<=gc?
 s:s-r,c=l>=o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not rea\
-ch far enough to correct the flange.",to_check:[]}}var fc,Gk,qs,Fr=g(()=>{uc();fc=.05;Gk=["Measure again, to t\
+ch far enough to correct the flange.",to_check:[]}}var gc,Vk,qs,Fr=g(()=>{mc();gc=.05;Vk=["Measure again, to t\
 he face that the card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand a\
 t the X of the card, and the sheet against it?"],qs=({correction:e,gauge:t})=>e?.flange??t??null});function jf(e,t,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(d,p,u,m={})=>L({name:p,label:u,value:a[d],wrong:r[p],
-change:b=>Object.assign(a,{[d]:b}),...m}),c=n.used??ot(e,t);return i`<form
+change:b=>Object.assign(a,{[d]:b}),...m}),c=n.used??rt(e,t);return i`<form
     class="trial-form"
     novalidate
     data-test="trial-form"
@@ -3107,7 +3115,7 @@ change:b=>Object.assign(a,{[d]:b}),...m}),c=n.used??ot(e,t);return i`<form
 _deg","Left",{keys:"decimal",unit:"°"}),l("middle","middle_deg","Middle",{keys:"decimal",unit:"°"}),l("right",
 "right_deg","Right",{keys:"decimal",unit:"°"})]}
       </div>
-      ${gc(a,o)}
+      ${$c(a,o)}
       <div class="trial-more">
         ${n.byDepth?l("set","punch_depth_mm","Depth that was set",{unit:C(),placeholder:c.punch_depth_mm===null?
 "":w(c.punch_depth_mm,{digits:2}).text,hint:Ff}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
@@ -3133,24 +3141,24 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:Ff}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var Ff,gc,$c=g(()=>{y();Ie();A();J();Ff="Leave it if it was set as shown.",gc=(e,t)=>Y({name:"place\
+  </form>`}var Ff,$c,bc=g(()=>{y();Ie();A();X();Ff="Leave it if it was set as shown.",$c=(e,t)=>Z({name:"place\
 s",label:"Measured at",value:e.places,options:[["one","One place"],["three","Left, middle, right"]],change:n=>{
-Object.assign(e,{places:n}),t()}})});function Hf(e){let t=qs(e);return t?t.gauge_x_mm===null?Vk(t):i`<div class="set-figures" data-test="new-gauge">
+Object.assign(e,{places:n}),t()}})});function Hf(e){let t=qs(e);return t?t.gauge_x_mm===null?zk(t):i`<div class="set-figures" data-test="new-gauge">
       ${qe("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${Uf(t.error_mm)}</p>`:h}function Vk({error_mm:e,words:t,said:n,to_check:s}){
+    <p class="basis" data-test="gauge-basis">${Uf(t.error_mm)}</p>`:h}function zk({error_mm:e,words:t,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
     <p>${k("stop")} <b>No new gauge X.</b> ${Uf(e)} No gauge is that far off.</p>
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${n?_e(n):t}</p>`}function Uf(e){return e===null?"":Math.abs(e)<=fc?"Flang\
+  </div>`:i`<p data-test="no-gauge">${n?ye(n):t}</p>`}function Uf(e){return e===null?"":Math.abs(e)<=gc?"Flang\
 e as wanted: leave the gauge.":`Flange ${re(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function Gf(e){
 let t=e?.crown;return t?i`<div class="crown" data-test="crown">
-    <p>${zk(t)}</p>
-    ${t.shim?qk(t.shim):h}
-  </div>`:h}function zk({middle_open_deg:e,shim:t,words:n}){return t?i`<b>The middle is ${re(S(e))} more open than the ends.</b> First crown the middle
-    by ${re(w(t.middle_mm,{digits:2}))}, or shim the die:`:n}function qk({strip_mm:e,lengths_mm:t}){let n=t.map(
+    <p>${qk(t)}</p>
+    ${t.shim?Kk(t.shim):h}
+  </div>`:h}function qk({middle_open_deg:e,shim:t,words:n}){return t?i`<b>The middle is ${re(S(e))} more open than the ends.</b> First crown the middle
+    by ${re(w(t.middle_mm,{digits:2}))}, or shim the die:`:n}function Kk({strip_mm:e,lengths_mm:t}){let n=t.map(
 o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return i`<p data-test="shim">
     ${t.length===1?"1 strip":`${t.length} strips`} of
     ${re(w(e,{digits:2}))} under the middle of the die, one on the other, ${n} ${s}
@@ -3161,91 +3169,91 @@ o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return i`<p data-t
     data-test="trial-result"
     data-waits=${n.waits?"true":"false"}>
     <div class="trial-main">
-      <h2>${Dt(n.trial)} <small>wanted ${$(S(t.included_angle_deg))}</small></h2>
+      <h2>${Ft(n.trial)} <small>wanted ${$(S(t.included_angle_deg))}</small></h2>
       ${n.waits?i`<p class="waits" data-test="waits">
               <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
               It is sent automatically.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?Yk(a):$u(t,n)}
-      ${a?i`<p class="basis" data-test="basis">${Zk(n)}</p>`:h}
-      ${n.question?Kk(e,n.question):h} ${Hf(n)}
-      ${Qk(n.correction)} ${Gf(n.correction)}
-      ${a?B("cards.revise",nx(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?Jk(a):$u(t,n)}
+      ${a?i`<p class="basis" data-test="basis">${Xk(n)}</p>`:h}
+      ${n.question?Yk(e,n.question):h} ${Hf(n)}
+      ${ex(n.correction)} ${Gf(n.correction)}
+      ${a?B("cards.revise",sx(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 h}
     </div>
     <nav class="step-nav" aria-label="Result">
       <button class="button" data-test="again" @click=${s}>Measure again</button>
       <a class="button" href="/c/${e.code}/step/${t.number}" data-test="back">Step ${t.number}</a>
-      ${a&&n.kept!=="kept"?B("cards.revise",bc(e,t,"button",", not kept"),bc(e,t)):bc(e,t)}
+      ${a&&n.kept!=="kept"?B("cards.revise",wc(e,t,"button",", not kept"),wc(e,t)):wc(e,t)}
     </nav>
-  </div>`}function bc({code:e,plan:t},{number:n},s="button next",o=""){let a=n===t.steps.length;return i`<a class=${s} href=${a?
+  </div>`}function wc({code:e,plan:t},{number:n},s="button next",o=""){let a=n===t.steps.length;return i`<a class=${s} href=${a?
 `/c/${e}`:`/c/${e}/step/${n+1}`} data-test="next"
     >${a?`Done${o}: the card`:`Next${o}: step ${n+1}`}</a
-  >`}function Zk({correction:e,table:t}){return e?`${e.what}${Xk(e)}${Vf(e)}`:`Worked out on this device, from\
+  >`}function Xk({correction:e,table:t}){return e?`${e.what}${Qk(e)}${Vf(e)}`:`Worked out on this device, from\
  the card’s own table at ${$(S(t?.row??null))}. The shop works it out again when the result arrives.${t?.ends?
-` ${Jk}`:""}`}function Qk(e){let t=e?.tilt_mm_per_m;return t==null?h:i`<p data-test="tilt">
-    Left and right differ: about ${tx(Math.abs(t))},
+` ${Zk}`:""}`}function ex(e){let t=e?.tilt_mm_per_m;return t==null?h:i`<p data-test="tilt">
+    Left and right differ: about ${nx(Math.abs(t))},
     ${t>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function nx(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function sx(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${e.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${e.words}
     </p>`:i`<div class="buttons">
       <button class="button next wide" data-test="keep" ?disabled=${e.kept==="asking"} @click=${t}>
         ${e.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var Kk,Yk,Jk,Xk,ex,tx,Kf=g(()=>{y();zf();
-mn();A();G();Rl();ie();dn();Kk=(e,t)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var Yk,Jk,Zk,Qk,tx,nx,Kf=g(()=>{y();zf();
+mn();A();G();Bl();ie();dn();Yk=(e,t)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${t}</p>
     <p><a href="/shop/learned/${encodeURIComponent(e.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,Yk=e=>i`<div class="set-figures" data-test="new-setting">
+  </section>`,Jk=e=>i`<div class="set-figures" data-test="new-setting">
     ${qe("Angle now",S(e.set_angle_deg),"new-angle")}
     ${e.punch_depth_mm===null?h:qe("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`,Jk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
- first.";Xk=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
-low.":"";ex=3048,tx=e=>C()==="in"?`${ee(e*ex/1e3/Ye,3)} in over ten feet`:`${ee(e,2)} mm in each metre`});async function Yf(e,t,n,s){let o=Vs(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await tn(e,{settings:[...e.settings.filter(r=>r.step!==t.number),ox(t,o,n.trial,ax(e,t,n))]},{reason:`\
-Step ${t.number} set from a piece measured at ${Dt(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
-kept",where:a.where,words:sx(a)}),H()}catch(a){Object.assign(n,{kept:"no",words:Z(a)})}s()}}function sx({where:e,
+  </div>`,Zk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
+ first.";Qk=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
+low.":"";tx=3048,nx=e=>C()==="in"?`${ee(e*tx/1e3/Ye,3)} in over ten feet`:`${ee(e,2)} mm in each metre`});async function Yf(e,t,n,s){let o=Vs(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await ut(e,{settings:[...e.settings.filter(r=>r.step!==t.number),ax(t,o,n.trial,rx(e,t,n))]},{reason:`\
+Step ${t.number} set from a piece measured at ${Ft(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
+kept",where:a.where,words:ox(a)}),U()}catch(a){Object.assign(n,{kept:"no",words:Y(a)})}s()}}function ox({where:e,
 card:t}){return e==="shop"?`Revision ${t.revision} of the card has it. Steps show it from now on.`:e==="settle"?
 "The card was changed meanwhile. Both are kept: decide on the card which holds.":"Steps show it on this device\
- from now on; it is sent to the shop automatically."}var ox,ax,Jf=g(()=>{F();nn();Fr();mn();ye();ox=(e,t,n,s)=>({
+ from now on; it is sent to the shop automatically."}var ax,rx,Jf=g(()=>{F();nn();Fr();mn();ve();ax=(e,t,n,s)=>({
 step:e.number,set_angle_deg:t.set_angle_deg,punch_depth_mm:t.punch_depth_mm,...s===null?{}:{gauge_x_mm:s},trial_id:n.
-id,reason:`Piece measured at ${Dt(n)}`}),ax=(e,t,n)=>qs(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
-gauge_x_mm??null});var Zf={};ne(Zf,{show:()=>ix});async function ix(e){let{code:t,step:n}=e.params;if(!ue(t).whole)return be(e,Ae(
-t));let s={typed:{...Wo},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=rx.
-includes((await Qt())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!e.signal.
+id,reason:`Piece measured at ${Ft(n)}`}),rx=(e,t,n)=>qs(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
+gauge_x_mm??null});var Zf={};ne(Zf,{show:()=>lx});async function lx(e){let{code:t,step:n}=e.params;if(!ue(t).whole)return be(e,Ae(
+t));let s={typed:{...Wo},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=ix.
+includes((await en())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!e.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:e.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
 n)-1];if(!l)return be(e,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${t}">Open the card</a>
-        </p>`);e.title(`${o.title||t}: result`),e.render(lx(o,l,s,r))};pt(()=>!s.result&&s.typed.one+s.typed.left+
-s.typed.note?"Leave without saving what you measured?":null),await kt(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
-function lx(e,t,n,s){let o=()=>cx(e,t,n,s),a=()=>{let l=dx(n);Object.assign(n,{typed:{...Wo,places:n.typed.places,
+        </p>`);e.title(`${o.title||t}: result`),e.render(cx(o,l,s,r))};pt(()=>!s.result&&s.typed.one+s.typed.left+
+s.typed.note?"Leave without saving what you measured?":null),await xt(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
+function cx(e,t,n,s){let o=()=>dx(e,t,n,s),a=()=>{let l=hx(n);Object.assign(n,{typed:{...Wo,places:n.typed.places,
 lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>Yf(e,t,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
     ${nr(e,t)}
     <div class="trial-body">
       ${n.result?qf(e,t,n.result,{again:a,keep:r}):jf(e,t,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
-        ${nt(e.plan,{mark:t.bend})}
+        ${ot(e.plan,{mark:t.bend})}
       </aside>
     </div>
-  </article>`}async function cx(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a}=Fo(n.typed),r=px(e,t,n);if(r||
+  </article>`}async function dx(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a}=Fo(n.typed),r=ux(e,t,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),rt(a);let l=ux(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...d}=await da(
+Object.keys(a).length||!r)return s(),it(a);let l=mx(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...d}=await da(
 {id:l.id,kind:"trial",code:e.code,body:l}),p=d.answer,u=p?.correction??null;n.result={trial:l,correction:u,table:p||
-r.set_angle_deg===null?null:Nf(t,o,r),gauge:p?null:hx(t,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
-_e(p.question_said):"",kept:"no",words:""},p&&H()}catch(c){n.wrong=c instanceof O?c.errors:{},n.general=Z(c)}n.
-sending=!1,await ds(),s(),rt(n.wrong)}function dx({result:e,used:t}){let n=Vs(e),s=e&&(qs(e)?.gauge_x_mm??e.trial.
-gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}function hx(e,t,n,s){let o=Qc(s);return o===
-null||typeof n.gauge_x_mm!="number"?null:Df(e,Dr(t),o,n.gauge_x_mm)}function px(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,
-gauge_x_mm:a}=n.used??ot(e,t),r={set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.typed.set.trim()==="")return r;
+r.set_angle_deg===null?null:Nf(t,o,r),gauge:p?null:px(t,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
+ye(p.question_said):"",kept:"no",words:""},p&&U()}catch(c){n.wrong=c instanceof O?c.errors:{},n.general=Y(c)}n.
+sending=!1,await hs(),s(),it(n.wrong)}function hx({result:e,used:t}){let n=Vs(e),s=e&&(qs(e)?.gauge_x_mm??e.trial.
+gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}function px(e,t,n,s){let o=ed(s);return o===
+null||typeof n.gauge_x_mm!="number"?null:Df(e,Dr(t),o,n.gauge_x_mm)}function ux(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,
+gauge_x_mm:a}=n.used??rt(e,t),r={set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.typed.set.trim()==="")return r;
 if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:te(n.typed.set),gauge_x_mm:a};let l=Do(n.typed.set);return l===
-null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function ux(e,t,n,s,o){let a={id:Ue(),revision:e.
+null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function mx(e,t,n,s,o){let a={id:Ue(),revision:e.
 revision,step:t.number,bend:t.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=te(o.flange)),o.radius.trim()&&(a.radius_mm=te(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=te(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),R().name&&(a.by=R().name),a}var rx,Xf=g(()=>{y();F();Ie();he();me();Fr();mn();Pe();Be();cs();se();
-ye();A();Wt();G();J();dn();$c();Kf();un();Jf();rx=["depth","stop"]});function eg(e,t,n,s){return e.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+o.note.trim()),R().name&&(a.by=R().name),a}var ix,Xf=g(()=>{y();F();Ie();he();me();Fr();mn();Pe();Be();ds();se();
+ve();A();Dt();G();X();dn();bc();Kf();un();Jf();ix=["depth","stop"]});function eg(e,t,n,s){return e.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${jo(o,o.before)}</small></legend>
         ${Qf(o,"shop","In the shop",t,s)} ${Qf(o,"yours",n,t,s)}
       </fieldset>`)}function Qf(e,t,n,s,o){return i`<label class="settle-side" data-test=${t}>
@@ -3261,45 +3269,45 @@ ye();A();Wt();G();J();dn();$c();Kf();un();Jf();rx=["depth","stop"]});function eg
     <span class="settle-value">${jo(e,e[t])}</span>
   </label>`}function jo({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
 return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||n.punch_depth_mm===void 0?"":`\
-, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(S(n.set_angle_deg??null))}${s}`}var wc=g(()=>{y();A()});function tg(e,t){return e.length?i`<section class="panel">
+, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(S(n.set_angle_deg??null))}${s}`}var _c=g(()=>{y();A()});function tg(e,t){return e.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${e.map(n=>mx(n,t))}
+      ${e.map(n=>fx(n,t))}
     </ol>
-  </section>`:h}function mx(e,t){let n=is(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:h}function fx(e,t){let n=ls(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${e.settled_by?`Resolved by revision ${e.settled_by}`:oe(`/c/${t}/settle`,i`<a href="/c/${t}/settle">To resolve</a>`,
 "To resolve")}
     </h3>
-    <p class="more">${[bs(e),At(e)?`by ${At(e)}`:""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[ws(e),Lt(e)?`by ${Lt(e)}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
       ${n.map(s=>i`<li>${s.label}: ${jo(s,s.before)} to ${jo(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var ng=g(()=>{y();ls();ie();wc();ze()});function sg({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var ng=g(()=>{y();cs();ie();_c();ze()});function sg({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${e}</b>, ${$(w(n.thickness_mm,{digits:2}))},
-      ${Fe(s)?zn(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:h}
+      ${Fe(s)?qn(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:h}
     </p>
-    ${nt(s)}
+    ${ot(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${fx(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${gx(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:h}
     ${tr(s)} ${We(s.checks,{quiet:!0})}
-  </div>`}function fx(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
-!ut(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(S(n.
-set_angle_deg))}, depth ${s}`}var og=g(()=>{y();Ms();un();En();A();G();cn()});var ag={};ne(ag,{show:()=>gx});async function gx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(bx(n,s,{look:r,
+  </div>`}function gx(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
+!mt(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(S(n.
+set_angle_deg))}, depth ${s}`}var og=g(()=>{y();Ms();un();En();A();G();cn()});var ag={};ne(ag,{show:()=>$x});async function $x(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(wx(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${t}/${u}`,{signal:e.signal}),[d,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);s.revisions=d.body.revisions,s.proposals=p.body.proposals,s.silent=
-!1}catch(c){if(!(c instanceof j))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=null,o(),
+!1}catch(c){if(!(c instanceof H))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=null,o(),
 !!s.open){try{let{body:d}=await M("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
-d)}catch(d){s.open=0,X(Z(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await $x(n,c),X(`Revision ${c} is back, as \
-revision ${n.revision}.`),s.open=0,H(),await a()}catch(d){X(d instanceof O&&d.status===412?"The card was chang\
-ed meanwhile. Look at the history again.":Z(d))}s.busy=!1,o()};we(()=>n&&o(),e.signal);try{await mt(t,async c=>{
+d)}catch(d){s.open=0,K(Y(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await bx(n,c),K(`Revision ${c} is back, as \
+revision ${n.revision}.`),s.open=0,U(),await a()}catch(d){K(d instanceof O&&d.status===412?"The card was chang\
+ed meanwhile. Look at the history again.":Y(d))}s.busy=!1,o()};we(()=>n&&o(),e.signal);try{await ft(t,async c=>{
 n=c,e.title(`${n.title||I(t)}: history`),s.waiting=(await wn(t).catch(()=>[])).filter(d=>d.kind==="trial"),o()},
-e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||be(e,es(t,c))}}async function $x(e,t){let n=await ft(
+e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||be(e,ts(t,c))}}async function bx(e,t){let n=await gt(
 e.code);return ya(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ue(),...R().name?{by:R().name}:
-{}})}function bx(e,t,n){return i`<article class="history" data-test="history-screen">
+{}})}function wx(e,t,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
       <h1>History of ${e.title||"this card"}</h1>
@@ -3307,27 +3315,27 @@ e.code);return ya(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:U
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${wx(e,t,n)}
+        ${_x(e,t,n)}
       </section>
       ${tg(t.proposals,e.code)}
       <section class="panel">
         <h2>Results</h2>
-        ${yx(e,t)}
+        ${vx(e,t)}
       </section>
     </div>
-  </article>`}function wx(e,t,n){return t.silent?i`<p data-test="silent">
+  </article>`}function _x(e,t,n){return t.silent?i`<p data-test="silent">
       This device has revision ${e.revision}, of
       ${ae(e.updated_at)}${e.updated_by?` by ${e.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:t.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${t.revisions.map(s=>_x(s,e,t,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function _x(e,t,n,{look:s,bringBack:o}){let a=e.revision===
+    ${t.revisions.map(s=>yx(s,e,t,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function yx(e,t,n,{look:s,bringBack:o}){let a=e.revision===
 t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="revision" data-revision=${e.revision}>
     <h3>
       Revision ${e.revision}${a?", as it is now":""}
       ${e.worst==="stop"||e.worst==="caution"?k(e.worst):h}
     </h3>
-    <p class="more">${[ae(e.at),At(e)].filter(Boolean).join(", by ")}</p>
+    <p class="more">${[ae(e.at),Lt(e)].filter(Boolean).join(", by ")}</p>
     ${e.reason?i`<p data-test="reason">${e.reason}</p>`:h}
     ${e.changes.length?i`<ul class="changes" data-test="changes">
             ${e.changes.map(l=>i`<li>${l}</li>`)}
@@ -3349,22 +3357,22 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
               </button>`)}
     </div>
     ${r?n.snapshot?sg(n.snapshot):i`<p>Fetching it…</p>`:h}
-  </li>`}function yx(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+  </li>`}function vx(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
       ${[...t.waiting].reverse().map(n=>zs(n.body,{waiting:n}))}
       ${[...e.trials].reverse().map(n=>zs(n,{step:e.plan.steps[n.step-1]}))}
     </ol>
     ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:h}`}var rg=g(
-()=>{y();F();Ie();he();lt();Pe();se();ye();Wt();G();ie();ng();og();mc();ze()});var ig={};ne(ig,{show:()=>vx});async function vx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
+()=>{y();F();Ie();he();st();Pe();se();ve();Dt();G();ie();ng();og();fc();ze()});var ig={};ne(ig,{show:()=>kx});async function kx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{e.title(`${n.title||I(t)}: not\
-e`),e.render(xx(n,s,{draw:o,save:()=>kx(n,s,o,e.signal)}))};pt(()=>s.typed?"Leave without saving what you type\
-d?":null),await kt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
-o(),e.ready())})}async function kx(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
+e`),e.render(Sx(n,s,{draw:o,save:()=>xx(n,s,o,e.signal)}))};pt(()=>s.typed?"Leave without saving what you type\
+d?":null),await xt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
+o(),e.ready())})}async function xx(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
 `
-`).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),rt(t.wrong);
-t.sending=!0,n();try{let{where:r}=await tn(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,X(Cr(r)),H(),
-s.aborted)return;ge(r==="settle"&&Tt(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
-r instanceof O?r.errors:{},t.general=Z(r),t.sending=!1,n(),rt(t.wrong)}}function xx(e,t,{draw:n,save:s}){let o=a=>Object.
+`).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),it(t.wrong);
+t.sending=!0,n();try{let{where:r}=await ut(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,K(Cr(r)),U(),
+s.aborted)return;ge(r==="settle"&&Mt(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
+r instanceof O?r.errors:{},t.general=Y(r),t.sending=!1,n(),it(t.wrong)}}function Sx(e,t,{draw:n,save:s}){let o=a=>Object.
 assign(t,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3375,9 +3383,9 @@ assign(t,a,{typed:!0});return i`<form
       <h1>${B("cards.revise","Note and title","Note")}</h1>
     </header>
     ${t.general?i`<p class="wrong" role="alert" data-test="wrong">${t.general}</p>`:h}
-    ${Fn({name:"note",label:"Note",value:t.note,lines:5,wrong:t.wrong.note,change:a=>o({note:a})})}
+    ${jn({name:"note",label:"Note",value:t.note,lines:5,wrong:t.wrong.note,change:a=>o({note:a})})}
     ${B("cards.revise",[L({name:"title",label:"Title",value:t.title,wrong:t.wrong.title,change:a=>o({title:a})}),
-Y({name:"archived",label:"This card",value:t.archived?"away":"use",options:[["use","In use"],["away","Archived"]],
+Z({name:"archived",label:"This card",value:t.archived?"away":"use",options:[["use","In use"],["away","Archived"]],
 change:a=>{o({archived:a==="away"}),n()}})])}
     <p class="hint">
       This works without the shop too: it is saved here and sent automatically.
@@ -3389,28 +3397,28 @@ nswer.","The owner changes the rest of the card.")}
         ${t.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var lg=g(()=>{y();he();F();nn();lt();Be();Te();ye();Wt();ie();J();Us()});var cg={};ne(cg,{show:()=>Sx});async function Sx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
+  </form>`}var lg=g(()=>{y();he();F();nn();st();Be();Te();ve();Dt();ie();X();Us()});var cg={};ne(cg,{show:()=>Tx});async function Tx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{e.title(`${n.title||I(t)}: to resolve`),
-e.render(Tx(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
-n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=is(u,m,n),s.mine=!!(s.proposal&&await Yo(s.proposal.
+e.render(Mx(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
+n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=ls(u,m,n),s.mine=!!(s.proposal&&await Yo(s.proposal.
 id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Hi(t).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await tn(n,eh(s.rows,s.chosen,
-n),{settles:[s.proposal.id],reason:"Resolved"});X(Cr(d.where)),s.sending=!1,await r(),H()}catch(d){Object.assign(
-s,{sending:!1,fault:Z(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
-d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await kt(e,async d=>a(await Hi(t).catch(()=>{})??
-d))}function Tx(e,t,n){return i`<article class="settle" data-test="settle-screen">
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await ut(n,th(s.rows,s.chosen,
+n),{settles:[s.proposal.id],reason:"Resolved"});K(Cr(d.where)),s.sending=!1,await r(),U()}catch(d){Object.assign(
+s,{sending:!1,fault:Y(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
+d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await xt(e,async d=>a(await Hi(t).catch(()=>{})??
+d))}function Mx(e,t,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
       <h1>${t.proposal?"Two changes met":"Nothing to resolve"} <small>${e.title}</small></h1>
     </header>
-    ${t.proposal?Mx(e,t,n):i`<p data-test="settled">
+    ${t.proposal?Ox(e,t,n):i`<p data-test="settled">
             Every change of this card is resolved. Both sides are in its
             <a href="/c/${e.code}/history">history</a>.
           </p>`}
-  </article>`}function Mx(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function Ox(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":t.by?`${t.by} changed`:"Somebody changed"} this card
-      (${bs(t)}) while it was changed in the shop (revision ${e.revision},
+      (${ws(t)}) while it was changed in the shop (revision ${e.revision},
       ${ae(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}). Choose what holds. Both
       stay in the history.
     </p>
@@ -3435,27 +3443,27 @@ length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:h}
       </button>
-    </div>`}var dg=g(()=>{y();F();ls();he();nn();lt();Pe();ye();Wt();Us();wc();ze()});function hg(e,t){let{plan:n}=e,s=Wx(n.checks);return i`<article
+    </div>`}var dg=g(()=>{y();F();cs();he();nn();st();Pe();ve();Dt();Us();_c();ze()});function hg(e,t){let{plan:n}=e,s=Dx(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${Ax(e,t)}
+    ${Lx(e,t)}
     <figure class="strip ${Fe(n)?"of-box":""}">
       <figcaption>
         Blank ${jr(n.blank.length_mm)} × ${jr(n.blank.width_mm)},
         ${$(eo(n.blank.mass_kg))}.
-        ${Fe(n)?Ox(n):"Bend lines from the left end."}
+        ${Fe(n)?Ax(n):"Bend lines from the left end."}
       </figcaption>
       ${Ds(n.blank,Fe(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${Lx(n)} ${Ex(e,s)} ${Fx(s)}
+    ${Ex(n)} ${Nx(e,s)} ${jx(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function Ox({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${U(
+  </article>`}function Ax({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${j(
 r.at_mm)}`},n=a=>e.lines.filter(r=>a.includes(r.side)).map(t).join(", "),[s,o]=[n(["left","right"]),n(["front",
-"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,Nl(e),"Inside up."].filter(
-Boolean).join(" ")}function Ax(e,t){let{part:n,plan:s}=e;return i`<header>
+"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,Pl(e),"Inside up."].filter(
+Boolean).join(" ")}function Lx(e,t){let{part:n,plan:s}=e;return i`<header>
     <div>
       <h2>${e.title}</h2>
       <p class="big-code" data-test="sheet-code">${e.display_code}</p>
@@ -3463,21 +3471,21 @@ Boolean).join(" ")}function Ax(e,t){let{part:n,plan:s}=e;return i`<header>
         <b
           >${t},
           ${jr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:h}</b
-        >, ${Fe(s)?`box ${zn(s.folded)}`:i`bend length ${jr(n.bend_length_mm)}`}.
+        >, ${Fe(s)?`box ${qn(s.folded)}`:i`bend length ${jr(n.bend_length_mm)}`}.
       </p>
       <p>
-        Revision ${e.revision}, ${Cn(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}.
+        Revision ${e.revision}, ${Rn(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}.
       </p>
       ${e.note?i`<p class="note">${e.note}</p>`:h}
     </div>
-    ${s.section?nt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):h}
+    ${s.section?ot({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):h}
     <img
       class="qr"
       src="/api/v1/cards/${e.code}/qr.svg"
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function Lx(e){let t=n=>{let s=El(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:h};
+  </header>`}function Ex(e){let t=n=>{let s=Nl(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:h};
 return e.tools.length?i`<table class="fetch">
     <thead>
       <tr>
@@ -3492,12 +3500,12 @@ return e.tools.length?i`<table class="fetch">
       ${e.tools.map(n=>i`<tr>
             <th scope="row">${n.kind} ${n.code}</th>
             <td>${n.name}${t(n)}</td>
-            <td>${Al(n)}</td>
-            <td>${Ll(n)||"–"}</td>
+            <td>${Ll(n)}</td>
+            <td>${El(n)||"–"}</td>
             <td>${n.steps.length===e.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Ex(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Nx(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
     <thead>
       <tr>
         <th scope="col">Step</th>
@@ -3510,24 +3518,24 @@ return e.tools.length?i`<table class="fetch">
       </tr>
     </thead>
     <tbody>
-      ${e.plan.steps.map(s=>Nx(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${e.plan.steps.map(s=>Px(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function Nx(e,t,n,s){let o=ot(e,t);return i`<tr data-test="sheet-step-${t.number}">
+  </table>`}function Px(e,t,n,s){let o=rt(e,t);return i`<tr data-test="sheet-step-${t.number}">
     <th scope="row">
       <span class="number">${t.number}</span> bend ${t.bend} ${t.side??""}
       ${t.direction}${t.operation&&t.operation!=="bend"?i`<br />${t.operation}`:h}
     </th>
     <td class="picture">
-      ${Cx(e.plan,t)}${t.drawing?Ir(t):"no drawing"}${Rx(t,e.plan.tools)}
+      ${Rx(e.plan,t)}${t.drawing?Ir(t):"no drawing"}${Bx(t,e.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(t.gauge_r_mm).text}</b>${Bx(t)}
+      <b>${w(t.gauge_r_mm).text}</b>${Ix(t)}
     </td>
     <td class="figures-cell">
-      ${Hx(t,o)}<br />
+      ${Ux(t,o)}<br />
       <span class="small"
-        >${Px(t)}${Ux(o)?i`<br />from a first piece`:h}</span
+        >${Cx(t)}${Gx(o)?i`<br />from a first piece`:h}</span
       >
     </td>
     <td class="move">
@@ -3535,69 +3543,69 @@ return e.tools.length?i`<table class="fetch">
       <span class="small"
         >${t.inside_face==="up"?"Top":"Bottom"} face
         up${t.gauged_end?`, ${Ao(t,s)} to the gauge`:""}.</span
-      >${_t(t,{short:!0})}
+      >${yt(t,{short:!0})}
     </td>
-    <td>${Ix(n)}</td>
+    <td>${Wx(n)}</td>
     <td class="pen">
       <span
         >${t.included_angle_deg?re(S(t.included_angle_deg)):"flat"}
         wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${ap(o.firstHit)}</span>`:h}</span
       >
     </td>
-  </tr>`}function Px(e){let t=Ba(e);return t===h?h:i`<span data-test="sheet-force">allow for ${t}</span>`}function Cx(e,t){
+  </tr>`}function Cx(e){let t=Ba(e);return t===h?h:i`<span data-test="sheet-force">allow for ${t}</span>`}function Rx(e,t){
 let n=or(e,t);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${t.punch}${t.punch_turned?" reversed":""} over ${t.die}
-      </div>`:h}function Rx({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
+      </div>`:h}function Bx({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
 find(d=>d.kind===a&&d.code===r)?.segments_mm??[],c=e[a]??[];return!c.length||c.length===l.length?h:i`<div class="pieces" data-test="own-pieces">
-      ${a} ${c.map(U).join(" + ")} only
-    </div>`}):h}function Bx({hits:e}){return e?i`<br /><span class="small"
+      ${a} ${c.map(j).join(" + ")} only
+    </div>`}):h}function Ix({hits:e}){return e?i`<br /><span class="small"
           >${e.count} bumps, ${w(e.pitch_mm,{digits:2}).text} apart</span
-        >`:h}function Ix(e){return _c.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
+        >`:h}function Wx(e){return yc.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
 map(({letter:n})=>n)})).filter(({letters:t})=>t.length).map(({level:t,letters:n})=>i`<div class="mark">${k(t)} <b>${n.
-join(" ")}</b></div>`)}function Wx(e){let t=new Map;for(let n of _c)for(let s of e.filter(o=>Se(o)===n)){let o=`${n}\
- ${s.template} ${Pn(s)}`,a=t.get(o)??{letter:Dx(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
-...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function Fx(e){return i`<div class="remarks" data-test="sheet-remarks">
-    ${_c.map(t=>{let n=e.filter(s=>s.level===t);return n.length?i`<section data-level=${t}>
+join(" ")}</b></div>`)}function Dx(e){let t=new Map;for(let n of yc)for(let s of e.filter(o=>Se(o)===n)){let o=`${n}\
+ ${s.template} ${Cn(s)}`,a=t.get(o)??{letter:Fx(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
+...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function jx(e){return i`<div class="remarks" data-test="sheet-remarks">
+    ${yc.map(t=>{let n=e.filter(s=>s.level===t);return n.length?i`<section data-level=${t}>
         <h3>${k(t)}</h3>
         <ul>
           ${n.map(({letter:s,checks:o,steps:a})=>i`<li>
                 <b>${s}</b>
-                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:h}${jx(o)}
+                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:h}${Hx(o)}
               </li>`)}
         </ul>
       </section>`:h})}
-  </div>`}function jx(e){return`${e[0].template} ${Pn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
-numbers:s})=>re(jt(n,s[n]))))].join(" / ")).trim()}function Hx(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
+  </div>`}function Hx(e){return`${e[0].template} ${Cn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
+numbers:s})=>re(Ht(n,s[n]))))].join(" / ")).trim()}function Ux(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
 if(t===null&&e.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-h;return i`<b>${$(S(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var jr,_c,Dx,Ux,pg=g(()=>{y();Ms();
-un();at();pc();Ie();A();bt();G();Dn();As();cn();ar();It();ze();jr=e=>$({text:U(e),unit:C()});_c=fs.filter(e=>e!==
-"ok");Dx=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));Ux=e=>e.fromTrial&&e.set_angle_deg!==
-null});function Ks(e){return Y({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(t){Ft({paper:t==="Letter"?"Letter":"A4"}),e()}})}function Ys(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+h;return i`<b>${$(S(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var jr,yc,Fx,Gx,pg=g(()=>{y();Ms();
+un();tt();uc();Ie();A();wt();G();Fn();As();cn();ar();Wt();ze();jr=e=>$({text:j(e),unit:C()});yc=gs.filter(e=>e!==
+"ok");Fx=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));Gx=e=>e.fromTrial&&e.set_angle_deg!==
+null});function Ks(e){return Z({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],
+change(t){jt({paper:t==="Letter"?"Letter":"A4"}),e()}})}function Ys(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${e}
   </button>`}function Hr(e,{lying:t=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
     <div class="paper ${R().paper.toLowerCase()} ${t?"lying":"upright"}" data-test="sheet">
       ${e}
     </div>
-  </div>`}var Ur=g(()=>{y();se();J()});var ug={};ne(ug,{show:()=>Gx});async function Gx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
-s=[],o=async()=>{s=(await Qt())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
+  </div>`}var Ur=g(()=>{y();se();X()});var ug={};ne(ug,{show:()=>Vx});async function Vx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
+s=[],o=async()=>{s=(await en())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
         <div class="paper-tools screen-only">${Ks(a)}${Ys("Print the card")}</div>
-        ${Hr(hg(n,us(s,n.part.metal)),{about:"The card as it prints"})}`)}we(()=>n&&a(),e.signal),document.addEventListener(
-"sync",o,{signal:e.signal}),await o(),await kt(e,r=>{n=r,a(),e.ready()})}var mg=g(()=>{y();he();me();se();Wt();
-pg();Ur()});var gg={};ne(gg,{show:()=>Vx});async function Vx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n=R().
+        ${Hr(hg(n,ms(s,n.part.metal)),{about:"The card as it prints"})}`)}we(()=>n&&a(),e.signal),document.addEventListener(
+"sync",o,{signal:e.signal}),await o(),await xt(e,r=>{n=r,a(),e.ready()})}var mg=g(()=>{y();he();me();se();Dt();
+pg();Ur()});var gg={};ne(gg,{show:()=>zx});async function zx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n=R().
 units,s=fg[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){e.title(`Label of ${o.title}`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${o.
 title}</a></p>
         <h1 class="screen-only">Label</h1>
         <div class="paper-tools screen-only">
-          ${Y({name:"units",label:"Printed in",value:n,options:[["mm","mm"],["inch","inch"]],change:l=>{n=l===
+          ${Z({name:"units",label:"Printed in",value:n,options:[["mm","mm"],["inch","inch"]],change:l=>{n=l===
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${fg.map(l=>zx(o,l,n,()=>a(l)))}
+          ${fg.map(l=>qx(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3607,7 +3615,7 @@ title}</a></p>
           class="label-print ${s.print}"
           src=${Gr(t,s.size,n,"svg")}
           alt=""
-          hidden />`)}await kt(e,l=>{o=l,r(),e.ready()})}function zx(e,{size:t,words:n,print:s},o,a){let r=`la\
+          hidden />`)}await xt(e,l=>{o=l,r(),e.ready()})}function qx(e,{size:t,words:n,print:s},o,a){let r=`la\
 bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label-${t}">
     <h2>${n}</h2>
     <div class="label-ground">
@@ -3639,16 +3647,16 @@ bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label
         >PNG</a
       >
     </div>
-  </section>`}var fg,Gr,$g=g(()=>{y();he();se();Wt();J();ie();fg=[{size:"50x25",words:"50 × 25 mm, for a bin",
+  </section>`}var fg,Gr,$g=g(()=>{y();he();se();Dt();X();ie();fg=[{size:"50x25",words:"50 × 25 mm, for a bin",
 print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];Gr=(e,t,n,s)=>`/api/\
-v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var bg={};ne(bg,{show:()=>Kx});async function Kx(e){e.title("Labels on a sheet"),e.render(Me("Fetching the car\
-ds…"));let t=(await Jx(e.signal)).filter(f=>!f.archived);if(!t.length)return e.render(ke("No cards yet",B("c\
+v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var bg={};ne(bg,{show:()=>Yx});async function Yx(e){e.title("Labels on a sheet"),e.render(Me("Fetching the car\
+ds…"));let t=(await Zx(e.signal)).filter(f=>!f.archived);if(!t.length)return e.render(ke("No cards yet",B("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),e.ready();let n=new Set((e.query.
 get("codes")??"").split(",").filter(f=>t.some(_=>_.code===f))),s="50x25",o=R().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=f=>new URLSearchParams({codes:[...n].join(","),size:s,paper:R().paper,units:o,skip:a.trim()||"0",page:String(
 f)}),d=(f,_)=>`/api/v1/labels/sheet.${f}?${c(_)}`;async function p(){let f=String(c(1));if(!n.size)l={key:f,pages:[],
 wrong:""};else try{let{body:_}=await M("GET",`/labels/sheet.json?${c(1)}`,{signal:e.signal});l={key:f,pages:Array.
-from({length:_.pages},(T,E)=>E+1),wrong:""}}catch(_){l={key:f,pages:[],wrong:Z(_)}}f===String(c(1))&&b()}let u=f=>{
+from({length:_.pages},(T,E)=>E+1),wrong:""}}catch(_){l={key:f,pages:[],wrong:Y(_)}}f===String(c(1))&&b()}let u=f=>{
 f(),b(),p()},m=f=>u(()=>n.has(f)?n.delete(f):n.add(f));function b(){let f=t.filter(_=>`${_.code} ${_.title}`.toLowerCase().
 includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a sheet</h1>
         <div class="labels-desk">
@@ -3689,9 +3697,9 @@ includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${Y({name:"size",label:"Label size",value:s,options:qx,change:_=>u(()=>s=_)})}
+              ${Z({name:"size",label:"Label size",value:s,options:Kx,change:_=>u(()=>s=_)})}
               ${Ks(()=>u(()=>{}))}
-              ${Y({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:_=>u(()=>o=
+              ${Z({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:_=>u(()=>o=
 _==="inch"?"inch":"mm")})}
               ${L({name:"skip",label:"Places used already",value:a,keys:"numeric",hint:"Counted along the rows\
  from the top left.",change:_=>u(()=>a=_)})}
@@ -3701,11 +3709,11 @@ _==="inch"?"inch":"mm")})}
             ${l.pages.length?i`<div class="buttons screen-only">
                       ${Ys(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(_=>Yx(_,l.pages.length,d))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(_=>Jx(_,l.pages.length,d))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}we(b,e.signal),b(),await p(),e.ready()}function Yx(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${R().
+        </div>`)}we(b,e.signal),b(),await p(),e.ready()}function Jx(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${R().
 paper.toLowerCase()}">
     <img src=${n("svg",e)} alt="Sheet ${e} of ${t} with labels" data-test="sheet-${e}" />
     <figcaption class="screen-only">
@@ -3719,24 +3727,24 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function Jx(e){try{let t=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${t.
-length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await Gt().
-catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var qx,wg=g(()=>{y();F();se();Ce();J();ie();Ur();Re();
-qx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function _g(e){return i`<article class="chart-sheet" data-test="chart">
+  </figure>`}async function Zx(e){try{let t=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${t.
+length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await Vt().
+catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var Kx,wg=g(()=>{y();F();se();Ce();X();ie();Ur();Re();
+Kx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function _g(e){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${e.metal.name}</h2>
       <p>
         ${e.press?.name??"No press entered"}${e.press?i`, ${$(de(e.press.force_kn))}`:h}.
         Checked against ratings at a bend length of ${$(w(e.bend_length_mm,{digits:0}))}.
       </p>
-      <p class="printed">Printed ${Cn(new Date().toISOString())}</p>
+      <p class="printed">Printed ${Rn(new Date().toISOString())}</p>
     </header>
     <table>
       <thead>
         <tr>
           <th scope="col" class="corner">Sheet<span class="sub">${C()}</span></th>
           ${e.dies.map(t=>i`<th scope="col" data-test="die-${t.code}">
-                V ${U(t.v_opening_mm)}<span class="sub">${t.code}</span>
+                V ${j(t.v_opening_mm)}<span class="sub">${t.code}</span>
                 <span class="sub"
                   >${t.rating_kn_per_m===null?"rating ?":$(Ee(t.rating_kn_per_m))}</span
                 >
@@ -3745,31 +3753,31 @@ qx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function _g(e){return i
       </thead>
       <tbody>
         ${e.rows.map(t=>i`<tr>
-              <th scope="row">${U(t.thickness_mm)}<span class="sub">${t.gauge??""}</span></th>
-              ${t.cells.map(Zx)}
+              <th scope="row">${j(t.thickness_mm)}<span class="sub">${t.gauge??""}</span></th>
+              ${t.cells.map(Xx)}
             </tr>`)}
       </tbody>
     </table>
-    ${Qx()}
+    ${e0()}
     <ul class="chart-words">
       ${e.words.map(t=>i`<li>${t}</li>`)}
     </ul>
-  </article>`}function Zx(e){return e.usable?i`<td
+  </article>`}function Xx(e){return e.usable?i`<td
     class="cell ${e.level}"
     data-level=${e.level}
     data-die=${e.die}
     title=${e.why}>
     <span class="first"
-      ><span class="force">${tt(e,"force_kn_per_m").text}</span>${e.level==="stop"?h:i`<span class="expected">${an(
-e,"force_kn_per_m").text}</span>`}${e.level==="ok"?h:k(e.level,Xx(e))}</span
+      ><span class="force">${nt(e,"force_kn_per_m").text}</span>${e.level==="stop"?h:i`<span class="expected">${an(
+e,"force_kn_per_m").text}</span>`}${e.level==="ok"?h:k(e.level,Qx(e))}</span
     >
     ${e.level==="stop"?h:i`<span class="rest"
             >${w(e.min_flange_mm).text} · R ${w(e.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${e.die} title=${e.why}>
       <span aria-hidden="true">–</span><span class="unseen">${e.why}</span>
-    </td>`}function Xx({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function Qx(){let e=Ee(0).unit;return i`<ul class="chart-legend">
+    </td>`}function Qx({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function e0(){let e=Ee(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${e}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3778,10 +3786,10 @@ e,"force_kn_per_m").text}</span>`}${e.level==="ok"?h:k(e.level,Xx(e))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var yg=g(()=>{y();at();A();bt();G();ze()});var vg={};ne(vg,{show:()=>e0});async function e0(e){e.title("Wall chart"),e.render(Me("Working out the chart…"));
+  </ul>`}var yg=g(()=>{y();tt();A();wt();G();ze()});var vg={};ne(vg,{show:()=>t0});async function t0(e){e.title("Wall chart"),e.render(Me("Working out the chart…"));
 let t=(await ce("metals",e.signal)).items;if(!t.length)return e.render(ke("No metals yet",i`A chart needs one. ${B(
 le.metals,i`<a href="/shop/metals">Metals</a>`)}`)),e.ready();let n=e.query.get("metal")??t[0].code,s=e.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=Pt(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
+get("bend_length")??"",o=null,a=null,{ask:r}=Ct(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,d(),e.ready()},e.signal);function l(){let p=new URLSearchParams({metal:n});
 return s.trim()&&p.set("bend_length_mm",te(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{
 bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d()}function d(){e.render(i`<h1 class="screen-only">Wall chart</h1>
@@ -3791,19 +3799,19 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
           ${Ks(d)} ${Ys("Print the chart")}
         </div>
-        ${a?Jt(a):h}
+        ${a?Zt(a):h}
         ${o?Hr(_g(o),{lying:!0,about:"Wall chart as it prints"}):a?h:Me("Working out the chart…")}`)}we(d,e.
-signal),r(null,{now:!0})}var kg=g(()=>{y();F();me();se();A();yg();J();ie();Ur();Re();vo()});function xg(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+signal),r(null,{now:!0})}var kg=g(()=>{y();F();me();se();A();yg();X();ie();Ur();Re();vo()});function xg(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Press screens <span class="soft">${e.length}</span></h2>
     ${t?i`<p class="wrong" role="alert" data-test="bench-fault">${t}</p>`:h}
     ${e.length?i`<ul class="plain-list bench-list">
             ${e.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${Bt(s.name)}</b> ${t0(s)}</span>
+                  <span><b>${It(s.name)}</b> ${n0(s)}</span>
                   ${B("benches.remove",i`<button
                       type="button"
                       class="button"
                       data-test="take-bench-out"
-                      aria-label="Take it out… ${Bt(s.name)}"
+                      aria-label="Take it out… ${It(s.name)}"
                       @click=${()=>n(s)}>
                       Take it out…
                     </button>`)}
@@ -3813,34 +3821,34 @@ signal),r(null,{now:!0})}var kg=g(()=>{y();F();me();se();A();yg();J();ie();Ur();
       Make a large screen at a press one of them: open the shop's address there with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var t0,Sg=g(()=>{y();ln();he();ie();t0=({code:e})=>e?i`<a href="/c/${e}">${I(e)}</a>`:i`<span class="soft">empty</span>`});function Tg(e){let t=e.map(({ring:o})=>et([o])),n=yc-2*zr,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return e.map(({name:o,ring:a},r)=>n0(o,a,t[r],s))}function n0(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*zr),c=(yc-(o-n)*r)/2-n*r,d=u=>c+u*r,p=u=>zr+(a-u)*r;return i`<figure>
+  </section>`}var n0,Sg=g(()=>{y();ln();he();ie();n0=({code:e})=>e?i`<a href="/c/${e}">${I(e)}</a>`:i`<span class="soft">empty</span>`});function Tg(e){let t=e.map(({ring:o})=>et([o])),n=vc-2*zr,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return e.map(({name:o,ring:a},r)=>s0(o,a,t[r],s))}function s0(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
+r+2*zr),c=(vc-(o-n)*r)/2-n*r,d=u=>c+u*r,p=u=>zr+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
-      viewBox="0 0 ${yc} ${l}"
+      viewBox="0 0 ${vc} ${l}"
       role="img"
       aria-label="${e||"Outline"} to scale, ${Vr(o-n)} wide, ${Vr(a-s)} high"
       data-test="outline">
-      ${s0(n,o,d(0),l)}
+      ${o0(n,o,d(0),l)}
       <path
         class="tool"
         d=${Oe(t)}
         transform="translate(${c} ${zr+a*r}) scale(${r})" />
-      ${o0(d(n),d(o),l-16,Vr(o-n))}
-      ${a0(p(s),p(a),d(o)+16,Vr(a-s))}
+      ${a0(d(n),d(o),l-16,Vr(o-n))}
+      ${r0(p(s),p(a),d(o)+16,Vr(a-s))}
     </svg>
     ${e?i`<figcaption>${e}</figcaption>`:h}
-  </figure>`}function s0(e,t,n,s){return e>0||t<0?h:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function o0(e,t,n,s){
+  </figure>`}function o0(e,t,n,s){return e>0||t<0?h:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function a0(e,t,n,s){
 return x`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-5}v10M${t} ${n-5}v10"/>
-    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function a0(e,t,n,s){
+    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function r0(e,t,n,s){
 let o=(e+t)/2;return x`<path class="dimension" d="M${n} ${e}V${t}M${n-5} ${e}h10M${n-5} ${t}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function qr(e,t){return e?.length?i`<svg class="small-outline" viewBox=${Sh(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function qr(e,t){return e?.length?i`<svg class="small-outline" viewBox=${Th(
 t,2)} aria-hidden="true">
     <path class="tool" d=${Oe(e)} />
-  </svg>`:h}function Kr(e){let t=e.filter(n=>n?.length);return t.length?et(t):[0,0,1,1]}var yc,zr,Vr,Yr=g(()=>{
-y();A();sn();at();yc=360,zr=50;Vr=e=>$({text:U(e),unit:C()})});function Mg(e,t){let n=Kr(t.map(s=>s.outline_mm));return i`<ul class="rack">
+  </svg>`:h}function Kr(e){let t=e.filter(n=>n?.length);return t.length?et(t):[0,0,1,1]}var vc,zr,Vr,Yr=g(()=>{
+y();A();sn();tt();vc=360,zr=50;Vr=e=>$({text:j(e),unit:C()})});function Mg(e,t){let n=Kr(t.map(s=>s.outline_mm));return i`<ul class="rack">
     ${t.map(s=>i`<li>
           <a
             href="/shop/${e}/${encodeURIComponent(s.code)}"
@@ -3850,33 +3858,33 @@ y();A();sn();at();yc=360,zr=50;Vr=e=>$({text:U(e),unit:C()})});function Mg(e,t){
             >
           </a>
         </li>`)}
-  </ul>`}var Og=g(()=>{y();Yr()});var Ag={};ne(Ag,{show:()=>r0});async function r0(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
-all([wa(e.signal),ce("punches",e.signal),ce("dies",e.signal),ce("holders",e.signal),ce("metals",e.signal),Gn(e.
-signal).catch(()=>null)]),c={benches:l,fault:""};async function d(u){let m=Vn(u.name);if(confirm(`Take ${m} ou\
+  </ul>`}var Og=g(()=>{y();Yr()});var Ag={};ne(Ag,{show:()=>i0});async function i0(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
+all([wa(e.signal),ce("punches",e.signal),ce("dies",e.signal),ce("holders",e.signal),ce("metals",e.signal),Vn(e.
+signal).catch(()=>null)]),c={benches:l,fault:""};async function d(u){let m=zn(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A display that still shows it asks which press screen it is.`)){c.fault=
-"";try{await jp(u.name)}catch(b){c.fault=Z(b)}c.benches=await Gn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
+"";try{await jp(u.name)}catch(b){c.fault=Y(b)}c.benches=await Vn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
 render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
                 ${B(le.press,"Changing anything needs the shop's server.")}
               </p>`:h}
         <div class="shop-grid">
-          ${l0(t)} ${vc("punches",s.items)} ${vc("dies",o.items)}
-          ${vc("holders",a.items)}
+          ${c0(t)} ${kc("punches",s.items)} ${kc("dies",o.items)}
+          ${kc("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${oe("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(i0)}
+              ${r.items.map(l0)}
             </ul>
           </section>
-          ${c.benches?xg(c.benches,{...c,takeOut:d}):h} ${c0()}
+          ${c.benches?xg(c.benches,{...c,takeOut:d}):h} ${d0()}
           ${oe("/crew",i`<section class="panel" data-test="panel-crew">
               <h2><a href="/crew">Crew</a></h2>
               <p>Phones and screens that may see this shop.</p>
               <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
             </section>`)}
-        </div>`);p(),e.ready()}function l0(e){return e?i`<section class="panel" data-test="panel-press">
+        </div>`);p(),e.ready()}function c0(e){return e?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${e.name}</p>
     <dl class="plate">
@@ -3902,13 +3910,13 @@ render(i`<h1>The shop</h1>
       <p>${k("unknown","No press yet")}</p>
       <p>Without its figures nothing can be checked against it.</p>
       ${B(le.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
-    </section>`}function vc(e,t){let n=t.filter(o=>o.rating_kn_per_m===null).length,s=t.filter(o=>o.condition===
+    </section>`}function kc(e,t){let n=t.filter(o=>o.rating_kn_per_m===null).length,s=t.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${e}">
-    <h2><a href="/shop/${e}">${Xt[e].title}</a> <span class="soft">${t.length}</span></h2>
+    <h2><a href="/shop/${e}">${Qt[e].title}</a> <span class="soft">${t.length}</span></h2>
     ${t.length?Mg(e,t):i`<p>None yet. ${B(le[e],i`<a href="/shop/${e}/+">Add the first</a>`)}</p>`}
     ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:h}
     ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:h}
-  </section>`}function c0(){let e=oe("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Backups and export</a>`);
+  </section>`}function d0(){let e=oe("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Backups and export</a>`);
 return oe("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${e===h?"":", and away"}</h2>
       <div class="stack">
@@ -3919,7 +3927,7 @@ return oe("/chart",i`<section class="panel" data-test="panel-paper">
       ${e===h?h:i`<p class="hint">
               Whether there is a good backup of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var i0,Lg=g(()=>{y();F();ln();me();A();Sg();G();ie();Og();i0=({code:e,name:t})=>i`<li>
+    </section>`)}var l0,Lg=g(()=>{y();F();ln();me();A();Sg();G();ie();Og();l0=({code:e,name:t})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(e)}">${t}</a>
     ${oe("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(e)}" data-test="learned-${e}"
         >Measured springback</a
@@ -3928,37 +3936,37 @@ return oe("/chart",i`<section class="panel" data-test="panel-paper">
 code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...Eg},layers:[]}),
 d()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():d()}
 async function d(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>d0)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Go(
-`/outlines/dxf?${h0(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
-t(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=Z(u),u instanceof O&&u.outline){let{code:m,layers:b}=u.outline;
+try{if(a.size>h0)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Go(
+`/outlines/dxf?${p0(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+t(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=Y(u),u instanceof O&&u.outline){let{code:m,layers:b}=u.outline;
 Object.assign(o,{fault:u.outline,code:m,layers:b.length?b:o.layers})}}o.busy=!1,n()}return{state:o,choose:l,set:c}}
-function h0(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
-[["kind",t],...n])}var Eg,d0,Pg=g(()=>{F();Eg={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
-o"},d0=2e6});async function Js(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
+function p0(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
+[["kind",t],...n])}var Eg,h0,Pg=g(()=>{F();Eg={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
+o"},h0=2e6});async function Js(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>e.fromDraft(s.draft,s.kept??{}),a=()=>e.draw(s),r=()=>e.boxes.filter(({name:f,needed:_})=>_&&f in
 s.draft&&!s.draft[f].trim());function l(f,_){s.draft={...s.draft,[f]:_},delete s.wrong[f],pt(()=>"Leave withou\
 t saving what you typed?"),e.preview?.(o()),a()}async function c(f){let _=f?Object.fromEntries(r().map(({name:E})=>[
 E,["This is needed."]])):{},T=Object.keys(_).length===0;if(Object.assign(s,{busy:T,wrong:_,others:[],clash:null}),
-a(),!T)return rt(_);try{await e.write(f),pt(null),e.done(f);return}catch(E){await d(E)}s.busy=!1,a(),rt(s.wrong)}
+a(),!T)return it(_);try{await e.write(f),pt(null),e.done(f);return}catch(E){await d(E)}s.busy=!1,a(),it(s.wrong)}
 async function d(f){if(f instanceof O&&f.status===412){let _=s.kept;s.kept=await e.read(t);let T=s.kept?e.toDraft(
-s.kept):{},E=_h(_,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
+s.kept):{},E=yh(_,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
 his changed"?kr(s.draft,T,e.boxes):[]}}else if(f instanceof O&&Object.keys(f.errors).length){let{byName:_,others:T}=Jh(
-f.errors,e.boxes.map(({name:E})=>E));Object.assign(s,{wrong:_,others:T})}else s.others=[`Not saved: ${Z(f)} Wh\
+f.errors,e.boxes.map(({name:E})=>E));Object.assign(s,{wrong:_,others:T})}else s.others=[`Not saved: ${Y(f)} Wh\
 at you typed is still here.`]}function p(){Object.assign(s,{draft:e.toDraft(s.kept??e.blank),clash:null}),pt(null),
 e.preview?.(o()),a()}let u=new Map;function m(f,_){let T=u.get(_)??Ng(f,{signal:t,show:a,took:E=>b(_,E)});return u.
 set(_,T),T}function b(f,{points_mm:_,height_mm:T}){f==="points_mm"&&s.draft.height_mm===""&&l("height_mm",z(T)),
 l(f,qh(_))}return e.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(o()),takeOut:()=>c(
-null)}}var Jr=g(()=>{F();me();Nt();Pg();Be();A();js();J()});function Xr(e,t,n){let s=[],{ask:o}=Pt(async(a,r)=>{let{body:l}=await M("POST","/outline",{body:{kind:e,...m0(
+null)}}var Jr=g(()=>{F();me();Pt();Pg();Be();A();js();X()});function Xr(e,t,n){let s=[],{ask:o}=Ct(async(a,r)=>{let{body:l}=await M("POST","/outline",{body:{kind:e,...f0(
 e,a)},signal:r});return l},({answer:a,error:r})=>{a&&(s=Cg(a));let l=r instanceof O&&r.outline?.lines_mm.some(
-c=>c.length>1)?r.outline:null;t({parts:s,checks:u0(a),wrong:r?f0(r):[],fault:l})},n);return a=>{p0(e,a)&&o(a)}}
-function p0(e,t){let n={punch:"punches",die:"dies",holder:"holders",press:"press"}[e];return on(n).filter(({type:s,
+c=>c.length>1)?r.outline:null;t({parts:s,checks:m0(a),wrong:r?g0(r):[],fault:l})},n);return a=>{u0(e,a)&&o(a)}}
+function u0(e,t){let n={punch:"punches",die:"dies",holder:"holders",press:"press"}[e];return on(n).filter(({type:s,
 blank:o,when:a})=>["length","number"].includes(s)&&o===void 0&&(!a||a(t))).every(({name:s})=>t[s]!==void 0)&&(t.
 shape!=="multi_v"||t.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function Cg({outline_mm:e,
-ram:t,bed:n}){return[{name:"",ring:e},{name:"Ram",ring:t},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function m0(e,t){
-return e==="press"?An(t):{...An(t),code:t.code||"new"}}function f0(e){if(!(e instanceof O))return["The drawing\
+ram:t,bed:n}){return[{name:"",ring:e},{name:"Ram",ring:t},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function f0(e,t){
+return e==="press"?An(t):{...An(t),code:t.code||"new"}}function g0(e){if(!(e instanceof O))return["The drawing\
  waits: the shop's server does not answer."];let t=[...new Set(Object.values(e.errors).flat())];return t.length?
-t:[e.message]}var Zr,u0,kc=g(()=>{F();me();Nt();vo();Zr=e=>({parts:Cg({...e,...e?.outlines_mm}),checks:[],wrong:[],
-fault:null});u0=e=>(e?.checks??[]).filter(({code:t})=>!t.endsWith("rating-unknown"))});function Qr({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return L(
+t:[e.message]}var Zr,m0,xc=g(()=>{F();me();Pt();vo();Zr=e=>({parts:Cg({...e,...e?.outlines_mm}),checks:[],wrong:[],
+fault:null});m0=e=>(e?.checks??[]).filter(({code:t})=>!t.endsWith("rating-unknown"))});function Qr({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return L(
 {name:"code",label:"Code",value:e.draft.code,change:o=>t("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function ei({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
 up, new plans no longer use this ${s}.`;return fe(le[n.kind])?i`<div role="alert">
@@ -3981,7 +3989,7 @@ up, new plans no longer use this ${s}.`;return fe(le[n.kind])?i`<div role="alert
               Take it out…
             </button>`}
     </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Zs,
-ti=g(()=>{y();me();Te();J();Zs=(e,t)=>fe(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
+ti=g(()=>{y();me();Te();X();Zs=(e,t)=>fe(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
         <fieldset class="only-read" disabled>${t}</fieldset>`});function Bg(e,t){if(!e?.systematic)return h;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
@@ -4005,7 +4013,7 @@ b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips"
     </p>
     <form
       novalidate
-      @submit=${m=>{m.preventDefault(),$0(e,o)}}>
+      @submit=${m=>{m.preventDefault(),b0(e,o)}}>
       <div class="fields">
         ${u("metal","Metal",t)} ${u("die","Die",n)} ${u("punch","Punch",s)}
         ${Fg.map(([m,b,f])=>L({...p(m,b),unit:C(),keys:"decimal",hint:f}))}
@@ -4016,8 +4024,8 @@ b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips"
         <button class="button" data-test="strips-ask" ?disabled=${e.busy}>Work it out</button>
       </div>
     </form>
-    ${c?g0(c,a):h}
-  </details>`}function g0(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?$0(c,a):h}
+  </details>`}function $0(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(e.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(e.deflection_mm_low)} and ${n(e.deflection_mm_high)}: the middle strip is
@@ -4032,27 +4040,27 @@ b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips"
         Put it in the box
       </button>
     </div>
-  </div>`}async function $0(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
-let{body:n}=await M("POST","/press/strip-test",{body:b0(e.typed)});e.found=n}catch(n){e.wrong=n instanceof O?n.
-errors:{},e.general=Z(n)}e.busy=!1,t()}}function b0(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of Fg)
-t[n]=te(e[n]??"");for(let[n]of Dg)t[n]=Do(e[n]??"");return t}var Wg,Dg,Fg,Hg=g(()=>{y();F();mn();A();J();Wg=()=>({
+  </div>`}async function b0(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
+let{body:n}=await M("POST","/press/strip-test",{body:w0(e.typed)});e.found=n}catch(n){e.wrong=n instanceof O?n.
+errors:{},e.general=Y(n)}e.busy=!1,t()}}function w0(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of Fg)
+t[n]=te(e[n]??"");for(let[n]of Dg)t[n]=Do(e[n]??"");return t}var Wg,Dg,Fg,Hg=g(()=>{y();F();mn();A();X();Wg=()=>({
 typed:{},wrong:{},general:"",busy:!1,found:null}),Dg=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
 "Right"]],Fg=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
  alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s end","To the middle of the st\
-rip, left and right alike."]]});function ni({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=et([...t,s]),a=Nn(o,xc-2*Ug,Sc-2*Ug),[r,l]=a([o[2],o[1]]),
-c=[(xc-r)/2,(Sc-l)/2],d=m=>{let[b,f]=a(m);return[b+c[0],-(f+c[1])]},p=!["open","branching"].includes(e),u=`${s.
+rip, left and right alike."]]});function ni({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=et([...t,s]),a=Nn(o,Sc-2*Ug,Tc-2*Ug),[r,l]=a([o[2],o[1]]),
+c=[(Sc-r)/2,(Tc-l)/2],d=m=>{let[b,f]=a(m);return[b+c[0],-(f+c[1])]},p=!["open","branching"].includes(e),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
-    viewBox="0 0 ${xc} ${Sc}"
+    viewBox="0 0 ${Sc} ${Tc}"
     role="img"
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
     ${t.map(m=>x`<path class="fault-line" d=${$o((p?[...m,m[0]]:m).map(d))}/>`)}
-    ${n.map(m=>w0(t[0],m,d))} ${s.map(m=>_0(d(m)))}
-  </svg>`}function w0(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return x`<path class="fault-edge" d=${$o([
+    ${n.map(m=>_0(t[0],m,d))} ${s.map(m=>y0(d(m)))}
+  </svg>`}function _0(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return x`<path class="fault-edge" d=${$o([
 s,o])}/>
-    ${Gg(s,t)}${Gg(o,t%e.length+1)}`}var xc,Sc,Ug,Gg,_0,Tc=g(()=>{y();sn();xc=360,Sc=300,Ug=30;Gg=([e,t],n)=>x`<text class="fault-number" x=${e} y=${-t-
-9} text-anchor="middle" font-size="19">${n}</text>`,_0=([e,t])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
+    ${Gg(s,t)}${Gg(o,t%e.length+1)}`}var Sc,Tc,Ug,Gg,y0,Mc=g(()=>{y();sn();Sc=360,Tc=300,Ug=30;Gg=([e,t],n)=>x`<text class="fault-number" x=${e} y=${-t-
+9} text-anchor="middle" font-size="19">${n}</text>`,y0=([e,t])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
     <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});function Vg(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:d,layers:p}=t,u=`dx\
 f-${e}`,m=(b,f,_)=>q({name:`${u}-${b}`,label:f,value:d[b],options:_,change:T=>s(b,T)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
@@ -4068,35 +4076,35 @@ f-${e}`,m=(b,f,_)=>q({name:`${u}-${b}`,label:f,value:d[b],options:_,change:T=>s(
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:h}
               ${r?i`<p data-test="${u}-read">
-                      <b>${o}</b>, read in ${r.units}: ${Mc(r.width_mm)} wide,
-                      ${Mc(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${Mc(r.within_mm)}. ${r.rule}${S0(r)}
+                      <b>${o}</b>, read in ${r.units}: ${Oc(r.width_mm)} wide,
+                      ${Oc(r.height_mm)} high, ${r.points_mm.length} points, arcs within
+                      ${Oc(r.within_mm)}. ${r.rule}${T0(r)}
                     </p>`:h}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:h}
             </div>
             ${c?.lines_mm.length?ni(c):h}
             <div class="fields">
-              ${m("units","Drawn in",y0)}
+              ${m("units","Drawn in",v0)}
               ${p.length>1||d.layer?m("layer","Layer",[["","all"],...p.map(b=>[b,b])]):h}
-              ${m("origin","0, 0 is",v0)}
+              ${m("origin","0, 0 is",k0)}
               ${d.origin==="point"?L({name:`${u}-point`,label:"Point number",value:d.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:b=>s("point",b)}):h}
-              ${m("turn_deg","Turned",k0)} ${m("mirror","Mirrored",x0)}
+              ${m("turn_deg","Turned",x0)} ${m("mirror","Mirrored",S0)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function S0({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
-", ")}.`:""}var y0,v0,k0,x0,Mc,zg=g(()=>{y();Tc();A();J();y0=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],v0=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-k0=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],x0=[["no","no"],
-["yes","front to back"]];Mc=e=>$(w(e,{digits:2}))});function qg({draft:e,change:t,wrong:n}){let s=e.openings??"",o=Bn(s);return i`<div class="broad openings" data-test="openings">
+  </div>`}function T0({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
+", ")}.`:""}var v0,k0,x0,S0,Oc,zg=g(()=>{y();Mc();A();X();v0=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],k0=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+x0=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],S0=[["no","no"],
+["yes","front to back"]];Oc=e=>$(w(e,{digits:2}))});function qg({draft:e,change:t,wrong:n}){let s=e.openings??"",o=In(s);return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((r,l)=>T0(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",Dh(s,l,c)),raise:()=>t("up",String(
+    ${o.map((r,l)=>M0(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",Dh(s,l,c)),raise:()=>t("up",String(
 l+1)),drop:()=>a(l)}))}
     ${(n.openings??[]).map(r=>i`<p class="wrong" data-test="wrong-openings">${r}</p>`)}
     <button
@@ -4107,7 +4115,7 @@ l+1)),drop:()=>a(l)}))}
       Add a V
     </button>
   </div>`;function a(r){let l=Number(e.up||"1");t("openings",jh(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
-max(l-1,1)))}}function T0(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=f=>s[`${d}\
+max(l-1,1)))}}function M0(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=f=>s[`${d}\
 .${f}`]??[],u=Object.keys(_o).map(f=>`${d}.${f}`),m=Object.entries(s).filter(([f])=>(f===d||f.startsWith(`${d}\
 .`))&&!u.includes(f)).flatMap(([,f])=>f),b=(f,_,T,E="")=>L({name:`opening-${c}-${_o[f]}`,label:_,unit:T,placeholder:E,
 value:e[_o[f]],keys:f==="code"?"text":"decimal",change:P=>a({[_o[f]]:P}),wrong:p(f)});return i`<fieldset class="opening" data-test="opening-${c}">
@@ -4142,38 +4150,38 @@ value:e[_o[f]],keys:f==="code"?"text":"decimal",change:P=>a({[_o[f]]:P}),wrong:p
       ${b("code","Code","","automatic")}
     </div>
     ${m.map(f=>i`<p class="wrong">${f}</p>`)}
-  </fieldset>`}var Kg=g(()=>{y();Zt();Ki();A();J()});function si({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=h,reader:l}){return i`<div class="workbench">
+  </fieldset>`}var Kg=g(()=>{y();Xt();Yi();A();X()});function si({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=h,reader:l}){return i`<div class="workbench">
     ${Oa[e].map((c,d)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
-          ${d===0?r:h} ${c.part==="outline"?M0(o):h}
+          ${d===0?r:h} ${c.part==="outline"?O0(o):h}
           <div class="fields">
             ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(t))).map(p=>p.type==="openings"?qg({draft:t,change:n,
-wrong:s}):O0(p,t[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+wrong:s}):A0(p,t[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function M0(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+  </div>`}function O0(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
     ${e?.fault?ni(e.fault):e?.parts.length?i`<div class="outlines">${Tg(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${e?.wrong.map(t=>i`<p class="wrong" data-test="outline-wrong">${t}</p>`)}
     ${e?We(e.checks,{quiet:!0}):h}
-  </div>`}function O0(e,t,n,{wrong:s=[],options:o=e.options,reader:a}){let{name:r,label:l,type:c}=e;if(c==="pi\
+  </div>`}function A0(e,t,n,{wrong:s=[],options:o=e.options,reader:a}){let{name:r,label:l,type:c}=e;if(c==="pi\
 ck"||c==="yes"){let m=e.blank?[["",e.blank],...o??[]]:o??[];return Yg(e,q({name:r,label:l,value:t,options:m,change:n,
-wrong:s}))}if(c==="points"||c==="note"){let m=e.dxf?Vg(r,a(e.dxf,r)):h;return A0(e,t,i`${m}${L0(e,t,n,s)}`)}let d=Jg(
+wrong:s}))}if(c==="points"||c==="note"){let m=e.dxf?Vg(r,a(e.dxf,r)):h;return L0(e,t,i`${m}${E0(e,t,n,s)}`)}let d=Jg(
 e),p=["number","length","force","rating"].includes(c)?"decimal":"text",u=L({name:r,label:l,value:t,change:n,wrong:s,
-unit:d,keys:p,hint:E0(e,t),placeholder:e.blank??""});return c==="rating"?i`<div class="broad">
+unit:d,keys:p,hint:N0(e,t),placeholder:e.blank??""});return c==="rating"?i`<div class="broad">
       ${u}${t.trim()?h:k("unknown",`${l} unknown`)}
-    </div>`:Yg(e,u)}function A0({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
+    </div>`:Yg(e,u)}function L0({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
         <summary>${t}</summary>
         ${s}
-      </details>`:s}function Jg({type:e,unit:t=""}){return e==="force"?Ht().unit:e==="rating"?gn().unit:["leng\
-th","lengths","points"].includes(e)?C():t}function L0(e,t,n,s){let{name:o,label:a,hint:r,type:l}=e;return Fn({
-name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Jg(e),lines:l==="points"?7:2})}function E0({type:e,hint:t="",
-counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${re(jt("counted_mm",n))} is counted with (common\
- practice).`),e==="rating"&&!s.trim()&&o.push(Gh),(e==="force"||e==="rating")&&o.push(N0(e,s)),e==="lengths"&&
-o.push(P0(s)),o.filter(Boolean).join(" ")}function N0(e,t){if(R().units==="inch")return"Short tons, of 2000 lb\
+      </details>`:s}function Jg({type:e,unit:t=""}){return e==="force"?Ut().unit:e==="rating"?gn().unit:["leng\
+th","lengths","points"].includes(e)?C():t}function E0(e,t,n,s){let{name:o,label:a,hint:r,type:l}=e;return jn({
+name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Jg(e),lines:l==="points"?7:2})}function N0({type:e,hint:t="",
+counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${re(Ht("counted_mm",n))} is counted with (common\
+ practice).`),e==="rating"&&!s.trim()&&o.push(Gh),(e==="force"||e==="rating")&&o.push(P0(e,s)),e==="lengths"&&
+o.push(C0(s)),o.filter(Boolean).join(" ")}function P0(e,t){if(R().units==="inch")return"Short tons, of 2000 lb\
 ; metric ones with a t.";let n=to(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";let s=Number(
-n)*zc;return`In metric tons: ${$(e==="force"?de(s):Ee(s))}.`}function P0(e){let t=e.split(/[,;\n]/).filter(n=>n.
-trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}var Yg,Oc=g(()=>{y();Tc();Yr();se();Qi();A();G();zg();
-J();Kg();Yg=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:n});function Zg(e,t){return i`<section class="panel" id="zero" data-test="zero">
+n)*qc;return`In metric tons: ${$(e==="force"?de(s):Ee(s))}.`}function C0(e){let t=e.split(/[,;\n]/).filter(n=>n.
+trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}var Yg,Ac=g(()=>{y();Mc();Yr();se();el();A();G();zg();
+X();Kg();Yg=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:n});function Zg(e,t){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
       What results taught of this press’s error no longer holds then. It is measured again from the next piece
@@ -4187,14 +4195,14 @@ J();Kg();Yg=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</di
         It is another press
       </button>
     </div>
-  </section>`}var Xg=g(()=>{y()});var Qg={};ne(Qg,{show:()=>C0});async function C0(e){let t=fe(le.press),s=(await ce("holders",e.signal)).items.
-map(({code:T,name:E})=>[T,`${T}, ${E}`]),o=async T=>(await ce(T,e.signal)).items.flatMap(fl).map(({code:E,name:P})=>[
+  </section>`}var Xg=g(()=>{y()});var Qg={};ne(Qg,{show:()=>R0});async function R0(e){let t=fe(le.press),s=(await ce("holders",e.signal)).items.
+map(({code:T,name:E})=>[T,`${T}, ${E}`]),o=async T=>(await ce(T,e.signal)).items.flatMap(gl).map(({code:E,name:P})=>[
 E,P?`${E}, ${P}`:E]),a=Wg(),[r,l,c,d]=t?await Promise.all([Rg(e.signal),o("metals"),o("dies"),o("punches")]):[
 null,[],[],[]],p=null,u={before:null,after:null},m=null,b=await Js({async read(T){let E=await(t?_a:wa)(T);return p=
-E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(T){let E=await wh(T,p);u.after=E.depth_zeroed_at},
+E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(T){let E=await _h(T,p);u.after=E.depth_zeroed_at},
 blank:{},boxes:on("press"),toDraft:T=>La("press",T),fromDraft:(T,E)=>({...Ea("press",T,E),depth_zeroed_at:E?.depth_zeroed_at??
 null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:t?Xr("press",T=>{m=T,b.show()},e.signal):void 0,draw:()=>b&&
-_(),done(){X(u.after===u.before?"The press is saved.":"The press is saved. Its error is measured anew."),ge("/\
+_(),done(){K(u.after===u.before?"The press is saved.":"The press is saved. Its error is measured anew."),ge("/\
 shop")}},e.signal);e.title("The press"),t||(m=Zr(b.state.kept));let f=(...T)=>{let E=new Date().toISOString();
 for(let P of T)b.state.kept[P]=E;b.save()};function _(){let{state:T,change:E,save:P}=b;e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>${T.kept?.name??"The press"}</h1>
@@ -4222,13 +4230,13 @@ holder:s}}))}
         </form>
         ${t&&T.kept?jg(a,{metals:l,dies:c,punches:d},{draw:_,take:v=>E("deflection_mm",v)}):h}
         ${t&&T.kept?Zg(()=>f("depth_zeroed_at"),()=>f("depth_zeroed_at","gauge_zeroed_at")):h}`)}_(),e.ready()}
-var e$=g(()=>{y();me();Nt();Jr();lt();kc();Te();Be();js();ti();Ig();Hn();Hg();Oc();Xg()});function n$(e,t,n,s){let{angles:o,wrong:a}=Fo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=In(
+var e$=g(()=>{y();me();Pt();Jr();st();xc();Te();Be();js();ti();Ig();Un();Hg();Ac();Xg()});function n$(e,t,n,s){let{angles:o,wrong:a}=Fo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=Wn(
 t),p={id:e,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?B0(s.set,a):n.set_angle_deg;for(let[u,m]of R0)s[u].trim()&&(p[m]=te(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),R().name&&(p.by=R().name),{body:p,wrong:a}}function B0(e,t){
+s.set.trim()?I0(s.set,a):n.set_angle_deg;for(let[u,m]of B0)s[u].trim()&&(p[m]=te(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),R().name&&(p.by=R().name),{body:p,wrong:a}}function I0(e,t){
 let{angles:n}=Fo({...oi,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var oi,R0,t$,s$=g(()=>{Ca();mn();se();A();oi={...Wo,depth:"",flat:"",
-leftFlange:"",rightFlange:""},R0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
+ in degrees, such as 88.5."]),n.measured_deg}var oi,B0,t$,s$=g(()=>{Ca();mn();se();A();oi={...Wo,depth:"",flat:"",
+leftFlange:"",rightFlange:""},B0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
 eft_mm"],["rightFlange","flange_right_mm"],["radius","radius_mm"]],t$=e=>Object.entries(e).some(([t,n])=>t!=="\
 places"&&t!=="lot"&&n.trim()!=="")});function r$(e,t){let n=Math.min((o$-2*a$-34)/e,170/t),[s,o]=[e*n,t*n],[a,r]=[a$+34,24],[l,c,d]=[a+s,r+o,a+s/2],
 p=$(w(e,{digits:0})),u=$(w(t,{digits:0}));return i`<svg
@@ -4264,18 +4272,18 @@ return i`<svg
     data-test="band-picture">
     ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${I0}>${p.text}</text>`)}
+            font-size=${W0}>${p.text}</text>`)}
     <path
       class="was"
       d="M${d(e.low)} 24H${d(e.high)}M${d(e.low)} 17v14M${d(e.high)} 17v14M${d(e.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${d(t.low)} 52H${d(t.high)}" data-test="band-after" />
     <path class="now-middle" d="M${d(t.nominal)} 42v20" />
-    ${n.map(p=>W0(d(p.value),74,p))}
-  </svg>`}function W0(e,t,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+
+    ${n.map(p=>D0(d(p.value),74,p))}
+  </svg>`}function D0(e,t,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+
 6} ${t-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${e} cy=${t} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var l$,c$,I0,h$=g(()=>{y();$l();l$=340,c$=24,I0=17});function f$({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
+        data-id=${n}/>`}var l$,c$,W0,h$=g(()=>{y();bl();l$=340,c$=24,W0=17});function f$({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
 ee(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(t.nominal)}</b> (${o(t.low)} to ${o(t.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
@@ -4284,9 +4292,9 @@ ee(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-te
   </p>`}function ai(e){if(!e.length)return i`<p data-test="no-figures">No figure changed.</p>`;let t=e.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: results"];return t.some(s=>(s.weight??1)<.25)&&n.push("s\
 mall ones, of other sheet or tools, count little"),t.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${e.
-map(D0)}</div>
-    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:h}`}function D0(e){let{what:t,before:n,after:s,trials:o,
-points:a=[]}=e,r=c=>F0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
+map(F0)}</div>
+    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:h}`}function F0(e){let{what:t,before:n,after:s,trials:o,
+points:a=[]}=e,r=c=>j0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
     <h3>
       ${l} <small>${o===0?"no results":o===1?"1 result":`${o} results`}</small>
     </h3>
@@ -4302,8 +4310,8 @@ points:a=[]}=e,r=c=>F0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i
     </dl>
     ${d$({before:n,after:s,points:a,size:e.unit==="mm"&&C()==="in"?Ye:1,words:`${l}: before ${m$(n,r)}, now ${m$(
 s,r)}, ${a.length} results drawn.`})}
-  </section>`}function F0(e,t){return e==="deg"?S(t):e==="mm"?w(t,{digits:2}):{text:ee(t,3),unit:e}}var p$,u$,
-m$,Ac=g(()=>{y();h$();A();p$=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";u$=(e,t)=>i`<b>${$(t(e.nominal))}</b>
+  </section>`}function j0(e,t){return e==="deg"?S(t):e==="mm"?w(t,{digits:2}):{text:ee(t,3),unit:e}}var p$,u$,
+m$,Lc=g(()=>{y();h$();A();p$=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";u$=(e,t)=>i`<b>${$(t(e.nominal))}</b>
     <span class="band">${t(e.low).text} to ${t(e.high).text}</span>`,m$=({low:e,high:t},n)=>`${n(e).text} to ${$(
 n(t))}`});function y$(e,{metals:t,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:d}=e,p=(m,b,f={})=>L(
 {name:m,label:b,value:r[m],wrong:W(c,m),change:_=>Object.assign(r,{[m]:_}),unit:C(),next:!0,...f}),u=(m,b,f)=>q(
@@ -4328,7 +4336,7 @@ As on the sheet’s tag, if you know it."})}
     </div>
   </form>`}function $$(e,t){let n=e.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=t&&!e.some(({code:o})=>o===t)?
 [[t,`${t} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function v$({bend:e},{go:t}){let n=e.
-worst!=="stop"&&e.die&&e.punch,s=$(w(H0,{digits:0}));return i`${Fa(e.checks)}
+worst!=="stop"&&e.die&&e.punch,s=$(w(U0,{digits:0}));return i`${Fa(e.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4356,12 +4364,12 @@ worst!=="stop"&&e.die&&e.punch,s=$(w(H0,{digits:0}));return i`${Fa(e.checks)}
           ${qe("Angle to set",S(e.set_angle_deg),"set-angle")}
           ${qe("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
-        ${ys(e.first_hit)}
+        ${vs(e.first_hit)}
         <div class="figures">${ko("Allow for",e)}</div>
       </div>
       <div class="strip-pictures">
         ${r$(g$,e.bend_length_mm)}
-        ${e.drawing?wt(e.drawing,{pose:"before",close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,
+        ${e.drawing?_t(e.drawing,{pose:"before",close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,
 words:"The strip on the die before the bend"}):h}
       </div>
     </div>
@@ -4388,7 +4396,7 @@ label:m,value:o[p],wrong:W(a,u),change:f=>Object.assign(o,{[p]:f}),unit:C(),next
           ${o.places==="one"?c("one","measured_deg","Angle measured",d):[c("left","left_deg","Left",d),c("midd\
 le","middle_deg","Middle",d),c("right","right_deg","Right",d)]}
         </div>
-        ${gc(o,s)}
+        ${$c(o,s)}
       </fieldset>
       <fieldset class="panel">
         <legend><span class="badge-word">2</span> Lengths</legend>
@@ -4424,7 +4432,7 @@ t if it was set as shown."})}
   </form>`}function x$({answer:e,form:t,busy:n},s,{again:o}){if(!e)return h;let a=s.find(({code:d})=>d===t.metal)?.
 name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed <small>${a}</small></h2>
     <div class=${e.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
-      ${e.said.map(d=>i`<p>${_e(d)}</p>`)}
+      ${e.said.map(d=>i`<p>${ye(d)}</p>`)}
     </div>
     ${r?h:i`<section class="panel urgent" data-test="teaches-nothing">
             <p>${k("caution")} <b>Kept, but it does not count.</b> ${bo(c)}</p>
@@ -4446,7 +4454,7 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${e.cards.length?i`<ul class="rows">
-              ${e.cards.map(U0)}
+              ${e.cards.map(G0)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4456,16 +4464,16 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
       <a class="button next" href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-learned"
         >Measured springback</a
       >
-    </div>`}var j0,g$,H0,b$,w$,_$,U0,S$=g(()=>{y();xo();i$();A();bt();J();$c();So();G();Dn();Ac();dn();it();j0=
-[["choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],g$=300,H0=102,b$=e=>i`<ol class="stages" aria-label="Stages">
-    ${j0.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
+    </div>`}var H0,g$,U0,b$,w$,_$,G0,S$=g(()=>{y();xo();i$();A();wt();X();bc();So();G();Fn();Lc();dn();lt();H0=
+[["choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],g$=300,U0=102,b$=e=>i`<ol class="stages" aria-label="Stages">
+    ${H0.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
   </ol>`,w$=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:h,_$=e=>t=>{t.preventDefault(),
-e()};U0=({code:e,title:t,said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
+e()};G0=({code:e,title:t,said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
     <a href="/c/${e}">
       <span class="lead">${t||e}</span> <span class="code">${e}</span>
-      <span class="more">${n.map(_e).join("; ")}</span>
+      <span class="more">${n.map(ye).join("; ")}</span>
     </a>
-  </li>`});var T$={};ne(T$,{show:()=>V0});async function V0(e){e.title("Test bend"),e.render(Me("Looking into the crib…"));
+  </li>`});var T$={};ne(T$,{show:()=>z0});async function z0(e){e.title("Test bend"),e.render(Me("Looking into the crib…"));
 let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async f=>(await ce(f,e.signal)).items)),o=Na(e.query);
 o.metal||=t[0]?.code??"",o.bend_length_mm||=C()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...oi},bend:null,
 answer:null,id:Ue(),wrong:{},general:"",busy:!1};pt(()=>a.stage==="measure"&&t$(a.typed)?"Leave without keepin\
@@ -4480,29 +4488,29 @@ g what you measured?":null);let r=()=>e.render(i`<article
       </article>`);function l(){let f={draw:r,go:c,choose:d,send:p,again:u};return a.stage==="bend"?v$(a,f):a.
 stage==="measure"?k$(a,f):a.stage==="taught"?x$(a,t,f):y$(a,{metals:t,dies:n,punches:s},f)}function c(f){Object.
 assign(a,{stage:f,wrong:{},general:""}),r(),scrollTo(0,0)}async function d(){let f=yo(o);if(f.length)return m(
-Object.fromEntries(f.map(_=>[_,G0[_]])));history.replaceState(null,"",`/shop/test-bend?${Pa(o)}`),await b(async()=>{
-let _=await M("POST","/bend",{body:In(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:f,
+Object.fromEntries(f.map(_=>[_,V0[_]])));history.replaceState(null,"",`/shop/test-bend?${Pa(o)}`),await b(async()=>{
+let _=await M("POST","/bend",{body:Wn(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:f,
 wrong:_}=n$(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return m(_);await b(async()=>{let T=await M("POST",
-"/test-bends",{body:f,timeout:2e4});a.answer=T.body,c("taught"),H()})}function u(){Object.assign(a,{typed:{...oi,
+"/test-bends",{body:f,timeout:2e4});a.answer=T.body,c("taught"),U()})}function u(){Object.assign(a,{typed:{...oi,
 lot:a.typed.lot,places:a.typed.places},answer:null,id:Ue()}),d()}function m(f,_=""){Object.assign(a,{wrong:f,general:_}),
-r(),rt(f)}async function b(f){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await f()}catch(_){
-return e.signal.aborted?void 0:(a.busy=!1,m(_ instanceof O?_.errors:{},z0(_)))}a.busy=!1,r()}}we(r,e.signal),r(),
-e.ready()}function z0(e){return e instanceof O?e.message:e instanceof j?"The shop’s server does not answer. Wh\
-at you typed stays here: try again.":String(e)}var G0,M$=g(()=>{y();F();Ca();me();Pe();Be();se();ye();s$();A();
-J();Re();S$();G0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
+r(),it(f)}async function b(f){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await f()}catch(_){
+return e.signal.aborted?void 0:(a.busy=!1,m(_ instanceof O?_.errors:{},q0(_)))}a.busy=!1,r()}}we(r,e.signal),r(),
+e.ready()}function q0(e){return e instanceof O?e.message:e instanceof H?"The shop’s server does not answer. Wh\
+at you typed stays here: try again.":String(e)}var V0,M$=g(()=>{y();F();Ca();me();Pe();Be();se();ve();s$();A();
+X();Re();S$();V0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
  1.98."],bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you\
  want, such as 90."]}});function O$(e){if(!e)return h;let{set_by:t,offset_mm:n,results:s,strip:o}=e;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 e.apart)}>
     <h2>
-      The press <small>${t?q0[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${t?K0[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?K0(n,s):h}
+    ${n?Y0(n,s):h}
     ${n?oe("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):h}
-    ${e.said.map(a=>i`<p>${_e(a)}</p>`)}
+    ${e.said.map(a=>i`<p>${ye(a)}</p>`)}
     ${o?oe("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${Y0(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${J0(o)}>Bend this strip</a>
             </p>`):h}
-  </section>`}function K0({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
+  </section>`}function Y0({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(t).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(t)}</b> ${r?"as":"than"} the press shows
@@ -4510,16 +4518,16 @@ e.apart)}>
       >(${a(e)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var q0,Y0,A$=g(()=>{y();A();G();ie();q0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-Y0=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var L$={};ne(L$,{show:()=>J0});async function J0(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
+  </p>`}var K0,J0,A$=g(()=>{y();A();G();ie();K0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+J0=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var L$={};ne(L$,{show:()=>Z0});async function Z0(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
 title("Measured springback");let{items:s}=await ce("metals",e.signal),o=s.find(({code:d})=>d===t);if(!o)return e.
 title("No such metal"),e.render(ke(`No metal ${t} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(`${o.name}: measured springback`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){
 let[d,p]=await Promise.all([M("GET",`/learned?${n}`,{signal:e.signal}),M("GET",`/test-bends?${n}`,{signal:e.signal})]),
 u=d.body,{evidence:m}=p.body;Object.assign(a,{groups:u.groups,press:u.press}),a.evidence=[...m].sort((b,f)=>b.
 made_at<f.made_at?1:-1)}async function l(d,p){if(!a.busy){a.busy=d.id,c();try{let{body:u}=await M("POST",`/evi\
-dence/${encodeURIComponent(d.id)}/${p}`,{body:R().name?{by:R().name}:{},timeout:2e4});await r(),X(X0(p,u.cards)),
-H()}catch(u){if(e.signal.aborted)return;if(!(u instanceof O||u instanceof j))throw u;X(u.message)}a.busy="",c()}}
+dence/${encodeURIComponent(d.id)}/${p}`,{body:R().name?{by:R().name}:{},timeout:2e4});await r(),K(Q0(p,u.cards)),
+U()}catch(u){if(e.signal.aborted)return;if(!(u instanceof O||u instanceof H))throw u;K(u.message)}a.busy="",c()}}
 let c=()=>e.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(t)}">${o.name}</a>
         </p>
@@ -4531,34 +4539,34 @@ let c=()=>e.render(i`<p class="crumb">
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${O$(a.press)} ${Q0(a.groups)}
+                  ${O$(a.press)} ${eS(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Results</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(d=>eS(d,a.busy,l))}
+                    ${a.evidence.map(d=>tS(d,a.busy,l))}
                   </ul>
                 </section>
               </div>`:ke("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),we(c,e.signal),c(),e.ready()}function X0(e,t){let n=Z0[e];return t.
+                cards count too.`)}`);await r(),we(c,e.signal),c(),e.ready()}function Q0(e,t){let n=X0[e];return t.
 length?`${n} ${t.length===1?"One card":`${t.length} cards`} would now plan differently: ${t.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function Q0(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function eS(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}>
         <h2>
           ${$(w(t,{digits:2}))} over V
           ${$(w(n))}${s?i` <small>lot ${s}</small>`:h}
         </h2>
-        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${_e(c)}</p>`)}
+        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${ye(c)}</p>`)}
         ${o?i`<p data-test="factor">
                 The metal springs back <b>${ee(o.nominal,2)} times</b> as much as expected
                 (${ee(o.low,2)} to ${ee(o.high,2)}).
               </p>`:h}
         ${a?f$(a):h} ${ai(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function eS(e,t,n){
+      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function tS(e,t,n){
 let s=e.kind==="test bend"?"Test bend":i`First piece${e.code?i` of <a href="/c/${e.code}">${e.code}</a>`:h}`,o=[
 e.set_angle_deg===null?"":`set at ${$(S(e.set_angle_deg))}`,$(w(e.thickness_mm,{digits:2})),e.die?`die ${e.die}`:
-e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_at),At(e)];return i`<li
+e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_at),Lt(e)];return i`<li
     class="row evidence ${e.forgotten?"forgotten":""}"
     data-test="evidence-row"
     data-id=${e.id}
@@ -4574,7 +4582,7 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_
       ${e.said.length?i`<p class=${e.asks?"":"more"} data-test="evidence-words">${bo(e.said)}</p>`:h}
     </div>
     <div class="evidence-marks">
-      ${tS(e).map(([a,r])=>B(`evidence.${a}`,i`<button
+      ${nS(e).map(([a,r])=>B(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4583,10 +4591,10 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function tS({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var Z0,E$=g(()=>{y();F();me();lt();se();ye();
-A();G();Ac();ie();A$();Re();ze();Z0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var N$={};ne(N$,{show:()=>nS});async function nS(e){let t=$a(e.params.kind);if(!t)return e.title("Not here"),e.
-render(ke("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=Xt[t];
+  </li>`}function nS({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var X0,E$=g(()=>{y();F();me();st();se();ve();
+A();G();Lc();ie();A$();Re();ze();X0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var N$={};ne(N$,{show:()=>sS});async function sS(e){let t=$a(e.params.kind);if(!t)return e.title("Not here"),e.
+render(ke("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=Qt[t];
 e.title(s);let{items:a,kept:r}=await ce(t,e.signal),l=Kr(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
@@ -4597,38 +4605,38 @@ e.title(s);let{items:a,kept:r}=await ce(t,e.signal),l=Kr(a.map(c=>c.outline_mm??
               ${B(le[t],"Changing anything needs the shop's server.")}
             </p>`:h}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>t==="metals"?iS(c):sS(t,c,l))}
+              ${a.map(c=>t==="metals"?lS(c):oS(t,c,l))}
             </ul>`:ke(`No ${o} yet`,B(le[t],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),e.ready()}function sS(e,t,n){return i`<li class="row" data-test="row-${t.code}">
+ what lies in the rack."))}`),e.ready()}function oS(e,t,n){return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/${e}/${encodeURIComponent(t.code)}">
       <span class="thumb">${qr(t.outline_mm,n)}</span>
-      <span class="who"><span class="lead">${t.code}</span> <span>${t.name}</span>${oS(t)}</span>
-      <span class="fact"><span class="what">Place</span>${en(t)}</span>
+      <span class="who"><span class="lead">${t.code}</span> <span>${t.name}</span>${aS(t)}</span>
+      <span class="fact"><span class="what">Place</span>${tn(t)}</span>
       <span class="fact"
         ><span class="what">Rating</span>${t.rating_kn_per_m===null?k("unknown"):$(Ee(t.rating_kn_per_m))}</span
       >
       ${t.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${t.segments_mm.length?i`${t.segments_mm.length}, up to
-                    ${$(w(aS(t.segments_mm),{digits:0}))}`:"none"}</span
+                    ${$(w(rS(t.segments_mm),{digits:0}))}`:"none"}</span
             >`:h}
-      <span class="fact"><span class="what">Condition</span>${rS(t)}</span>
+      <span class="fact"><span class="what">Condition</span>${iS(t)}</span>
     </a>
-  </li>`}function oS({shape:e,openings:t=[]}){return e!=="multi_v"?h:i`<span class="soft" data-test="block-vs"
+  </li>`}function aS({shape:e,openings:t=[]}){return e!=="multi_v"?h:i`<span class="soft" data-test="block-vs"
     >${t.map(n=>`${n.code}: V ${$(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function rS({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
+  >`}function iS({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
 op","Damaged"):e==="worn"?k("caution","Worn"):k("unknown");return i`${n}${t?i` <span class="soft">${t}</span>`:
-h}`}function iS(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
+h}`}function lS(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/metals/${encodeURIComponent(e.code)}">
       <span class="who"><span class="lead">${e.name}</span> <span class="soft">${e.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${t.low} to ${t.high} MPa</span>
       <span class="fact"><span class="what">Reliability</span>${t.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${e.gauge_family??"none"}</span>
     </a>
-  </li>`}var aS,P$=g(()=>{y();me();A();G();ie();Re();Yr();aS=e=>Math.max(...e)});function Ec(e,t){let n=t.params.tool===Lc,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
+  </li>`}var rS,P$=g(()=>{y();me();A();G();ie();Re();Yr();rS=e=>Math.max(...e)});function Nc(e,t){let n=t.params.tool===Ec,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
 isNew:n,code:s,async read(a){return o=await(fe(le[e])?ba:ce)(e,a),o.items.find(r=>r.code===s)},async write(a){
-let r=o.items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await bh(
-e,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){X(a?`${a.name||s} is saved.`:`${s} is taken out.`),ge(`/\
-shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Lc,C$=g(()=>{me();lt();Te();Be();Lc="+"});async function R$(e,t){let n=await Js({...t,blank:{poisson:.3},boxes:lS,toDraft:o=>({code:String(o.code??""),...Kh(
+let r=o.items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await wh(
+e,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){K(a?`${a.name||s} is saved.`:`${s} is taken out.`),ge(`/\
+shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Ec,C$=g(()=>{me();st();Te();Be();Ec="+"});async function R$(e,t){let n=await Js({...t,blank:{poisson:.3},boxes:cS,toDraft:o=>({code:String(o.code??""),...Kh(
 o)}),fromDraft:o=>({...Yh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
 title("No such metal"),e.render(ke(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(t.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,d={})=>L({name:l,
@@ -4658,32 +4666,32 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
                   ${t.isNew?Qr(n,t):h} ${r("name","Name")}
                   ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:Rh,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
-                  ${ws.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
+                  ${_s.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
-                ${Fn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
+                ${jn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${Rn.map(l=>cS(l,n))}</div>`)}
+              <div class="figure-cards">${Bn.map(l=>dS(l,n))}</div>`)}
           ${ei(n,t,"metal")}
-        </form>`)}s(),e.ready()}function cS({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
-.${p}`]??"",l=p=>o.wrong[`${e}.${p}`]??[],c=p=>u=>a(`${e}.${p}`,u),d=!s&&!Nc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${e}">
+        </form>`)}s(),e.ready()}function dS({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
+.${p}`]??"",l=p=>o.wrong[`${e}.${p}`]??[],c=p=>u=>a(`${e}.${p}`,u),d=!s&&!Pc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${e}">
     <legend>${t}${n?i` <span class="hint">(${n})</span>`:h}</legend>
     ${(o.wrong[e]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
     <div class="fields three">
-      ${Nc.map(([p,u])=>L({name:`${e}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
+      ${Pc.map(([p,u])=>L({name:`${e}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
     </div>
     ${d?k("unknown","Not known"):h}
     <div class="fields source-line">
-      ${Fn({name:`${e}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
+      ${jn({name:`${e}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
       ${q({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Ch.map(p=>[p,p]),change:c("sta\
 nding"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Nc,lS,B$=g(()=>{y();Nt();me();Jr();qi();ti();js();G();J();ie();Re();Nc=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],lS=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},...ws,...Rn.flatMap(({name:e,label:t})=>[...Nc,["source","s\
-ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...Rn]});var I$={};ne(I$,{show:()=>hS});async function hS(e){let t=$a(e.params.kind);return t?e.params.tool===Lc&&!fe(le[t])?
-(e.title(`New ${Xt[t].one}`),e.render(ua(le[t])),e.ready()):t==="metals"?R$(e,Ec(t,e)):pS(e,t):(e.render(ke("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function pS(e,t){let n=Xt[t],s=Ec(
-t,e),o=fe(le[t]),a=null,r=await Js({...s,blank:dS[t],boxes:[{name:"code",label:"Code"},...on(t)],toDraft:c=>({
+  </fieldset>`}var Pc,cS,B$=g(()=>{y();Pt();me();Jr();Ki();ti();js();G();X();ie();Re();Pc=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],cS=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+Note"},{name:"gauge_family",label:"Gauge numbers"},..._s,...Bn.flatMap(({name:e,label:t})=>[...Pc,["source","s\
+ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...Bn]});var I$={};ne(I$,{show:()=>pS});async function pS(e){let t=$a(e.params.kind);return t?e.params.tool===Ec&&!fe(le[t])?
+(e.title(`New ${Qt[t].one}`),e.render(ua(le[t])),e.ready()):t==="metals"?R$(e,Nc(t,e)):uS(e,t):(e.render(ke("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function uS(e,t){let n=Qt[t],s=Nc(
+t,e),o=fe(le[t]),a=null,r=await Js({...s,blank:hS[t],boxes:[{name:"code",label:"Code"},...on(t)],toDraft:c=>({
 code:String(c.code??""),...La(t,c)}),fromDraft:(c,d)=>({...Ea(t,c,d),code:c.code.trim()}),preview:o?Xr(n.one,c=>{
 a=c,r.show()},e.signal):void 0,draw:()=>r&&l()},e.signal);if(!r.state.kept&&!s.isNew)return e.title("Not in th\
 e crib"),e.render(ke(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${t}">${n.
@@ -4699,14 +4707,14 @@ let{state:c,change:d}=r;e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <
           ${Zs(le[t],si({kind:t,draft:c.draft,change:d,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Qr(
 r,s):h}))}
           ${ei(r,s,n.one)}
-        </form>`)}l(),e.ready()}var dS,W$=g(()=>{y();me();Nt();Jr();C$();kc();Te();js();ti();ie();Re();Oc();B$();
-dS={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
-wn",up:1},holders:{shape:"block",condition:"unknown"}}});var j$={};ne(j$,{show:()=>mS});async function mS(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(gS(n,o)),o=fS(n,s,
+        </form>`)}l(),e.ready()}var hS,W$=g(()=>{y();me();Pt();Jr();C$();xc();Te();js();ti();ie();Re();Ac();B$();
+hS={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
+wn",up:1},holders:{shape:"block",condition:"unknown"}}});var j$={};ne(j$,{show:()=>fS});async function fS(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render($S(n,o)),o=gS(n,s,
 t),[a,r,l]=await Promise.all([M("GET","/devices",{signal:t}),M("GET","/crew-options",{signal:t}),yn(t).then(({
 network:d})=>d?M("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,uS);t.addEventListener("abort",()=>clearInterval(
-c))}function fS(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=ta(r)}t()};
+joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,mS);t.addEventListener("abort",()=>clearInterval(
+c))}function gS(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=ta(r)}t()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;e.devices=a.body.devices;let r=e.offer&&e.devices.find(l=>!e.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(e,{came:r,offer:null,name:""}):e.offer&&Date.parse(e.offer.expires_at)<=
@@ -4715,19 +4723,19 @@ s",{body:{role:e.role,name:e.name.trim()},signal:n});Object.assign(e,{offer:a,ca
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Remove ${a.name}? It can read nothing any more, and its cards\
  go from it when it next asks.`)&&(await M("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
 async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await M(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function gS(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function $S(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${e.fault?i`<p class="wrong" role="alert" data-test="fault">${e.fault}</p>`:h}
-    ${e.joining?i`<div class="crew-grid">${bS(e,t)}${wS(e.joining)}</div>`:$S()}
+    ${e.joining?i`<div class="crew-grid">${wS(e,t)}${_S(e.joining)}</div>`:bS()}
     <section class="panel" data-test="devices">
       <h2>Devices in the shop</h2>
-      ${_S(e,t)}
+      ${yS(e,t)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
-      ${Y({name:"labels-open",label:"A device that is not paired",value:e.open?"open":"shut",options:[["shut",
+      ${Z({name:"labels-open",label:"A device that is not paired",value:e.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>t.setOpen(n==="open")})}
-    </section>`}function bS(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
+    </section>`}function wS(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
         ${Xe[n.role].word}${n.name?i`: <b>${n.name}</b>`:h}. Works once, until
@@ -4750,20 +4758,20 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     ${s?i`<p data-test="came">
             ${k("ok","Paired")} <b>${s.name}</b> is in, as ${Xe[s.role].word.toLowerCase()}.
           </p>`:h}
-    ${Y({name:"role",label:"As",value:e.role,options:D$,change:o=>{e.role=o,t.draw()}})}
+    ${Z({name:"role",label:"As",value:e.role,options:D$,change:o=>{e.role=o,t.draw()}})}
     <p class="hint" data-test="role-does">${Xe[e.role].word}: ${Xe[e.role].does}.</p>
     ${L({name:"device-name",label:"Whose?",value:e.name,placeholder:"Ann's phone",change:o=>e.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${t.offer}>
       Show a pairing code
     </button>
-  </section>`}function wS(e){return i`<section class="panel" data-test="begin">
+  </section>`}function _S(e){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
     <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${F$(e.qr)} />
     <p>${e.shop}: ${e.https.map(t=>i`<span class="address">${t}</span> `)}</p>
     ${e.http.length?i`<p class="hint">Or type <span class="address">${e.http[0]}/join</span></p>`:h}
     ${e.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${yS(e.fingerprint)}</p>`:h}
-  </section>`}function _S({devices:e},t){return e.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${vS(e.fingerprint)}</p>`:h}
+  </section>`}function yS({devices:e},t){return e.length?i`<ul class="plain-list devices">
     ${e.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:h}
@@ -4779,8 +4787,8 @@ value:n.role,options:D$,change:s=>t.setRole(n,s)})}
                     Remove…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var uS,D$,$S,F$,yS,H$=g(()=>{y();F();vn();
-G();J();ze();uS=2e3,D$=Object.entries(Xe).map(([e,{word:t}])=>[e,t]);$S=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var mS,D$,bS,F$,vS,H$=g(()=>{y();F();vn();
+G();X();ze();mS=2e3,D$=Object.entries(Xe).map(([e,{word:t}])=>[e,t]);bS=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4788,18 +4796,18 @@ G();J();ze();uS=2e3,D$=Object.entries(Xe).map(([e,{word:t}])=>[e,t]);$S=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;F$=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,yS=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var ri,Pc=g(()=>{y();ri=i`<p class="hint" data-test="kept-how-long">
+  </section>`;F$=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,vS=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var ri,Cc=g(()=>{y();ri=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop; what still waits to be sent does not, so open Flangebook in the shop’s network first. Some phones ask
   each time before the camera may be used.
-</p>`});var G$={};ne(G$,{show:()=>vS});async function vS(e){e.title("Pair this device"),e.render(Me("Asking the shop…"));
-let t={me:null,code:kS(),name:R().name,fault:"",asking:!1,waits:0},n=()=>e.render(xS(t,n));t.me=await yn(e.signal).
-catch(()=>null),t.waits=(await Ge().catch(()=>[])).length,n(),e.ready()}function kS(){if(location.pathname!=="\
+</p>`});var G$={};ne(G$,{show:()=>kS});async function kS(e){e.title("Pair this device"),e.render(Me("Asking the shop…"));
+let t={me:null,code:xS(),name:R().name,fault:"",asking:!1,waits:0},n=()=>e.render(SS(t,n));t.me=await yn(e.signal).
+catch(()=>null),t.waits=(await Ge().catch(()=>[])).length,n(),e.ready()}function xS(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let e=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),e}function xS(e,t){let{me:n}=e;return n?n.role?SS(n):i`<div class="door">
+null,"",location.pathname),e}function SS(e,t){let{me:n}=e;return n?n.role?TS(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${U$[Vt()??n.why]?i`<p data-test="why">${k("caution","Not paired")} ${U$[Vt()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${U$[zt()??n.why]?i`<p data-test="why">${k("caution","Not paired")} ${U$[zt()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${e.waits?i`<p data-test="waits">
             ${e.waits===1?"1 result":`${e.waits} results`} typed here still
             ${e.waits===1?"waits":"wait"}. Pair again and
@@ -4812,7 +4820,7 @@ null,"",location.pathname),e}function xS(e,t){let{me:n}=e;return n?n.role?SS(n):
     <form
       class="panel"
       novalidate
-      @submit=${s=>{s.preventDefault(),MS(e,t)}}>
+      @submit=${s=>{s.preventDefault(),OS(e,t)}}>
       ${L({name:"pair-code",label:"Pairing code",value:e.code,placeholder:"ABCD-1234",change:s=>e.code=s,wrong:e.
 fault?[e.fault]:[]})}
       ${L({name:"pair-name",label:"Whose device is this?",value:e.name,placeholder:"Ann's phone",change:s=>e.name=
@@ -4832,7 +4840,7 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function SS(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
+    </div>`}function TS(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
@@ -4842,20 +4850,20 @@ s,hint:"The owner sees this name in the list."})}
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
     ${ri}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${TS}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${MS}>Unpair this device…</button>
     </p>
-  </div>`}async function TS(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await Bd()}async function MS(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Rd(e.
-code,e.name.trim()),H(),ge(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-e,{asking:!1,fault:ta(n)}),t()}}var U$,V$=g(()=>{y();vn();Pe();Be();se();ye();G();J();Pc();Re();U$={revoked:"T\
+  </div>`}async function MS(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await Id()}async function OS(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Bd(e.
+code,e.name.trim()),U(),ge(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
+e,{asking:!1,fault:ta(n)}),t()}}var U$,V$=g(()=>{y();vn();Pe();Be();se();ve();G();X();Cc();Re();U$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function z$({show:e,done:t,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>AS)throw new Error(
+async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>LS)throw new Error(
 "The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await Go(`/import?${d}`,
-o,"application/json",n,OS);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=LS(p)}s.busy="",e(),s.told?.imported&&
-t()}}return{state:s,choose:a,take:r}}function LS(e){if(!(e instanceof O))return[Z(e)];let t=Object.entries(e.errors).
-slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var OS,AS,q$=g(()=>{F();OS=3e5,AS=6e7});function J$({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
+o,"application/json",n,AS);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=ES(p)}s.busy="",e(),s.told?.imported&&
+t()}}return{state:s,choose:a,take:r}}function ES(e){if(!(e instanceof O))return[Y(e)];let t=Object.entries(e.errors).
+slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var AS,LS,q$=g(()=>{F();AS=3e5,LS=6e7});function J$({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4874,10 +4882,10 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var OS,AS,q
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:h}
-      ${r.length?NS(s,r):h}
-      ${a?a.imported?RS(a):PS(s,a,n):h}
+      ${r.length?PS(s,r):h}
+      ${a?a.imported?BS(a):CS(s,a,n):h}
     </div>
-  </section>`}function PS(e,t,n){return i`<div data-test="import-preview">
+  </section>`}function CS(e,t,n){return i`<div data-test="import-preview">
     <p><b>${e}</b>, exported ${ae(t.exported_at)} by ${t.made_by}</p>
     <table>
       <thead>
@@ -4888,7 +4896,7 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var OS,AS,q
         </tr>
       </thead>
       <tbody>
-        ${ES.map(([s,o])=>i`<tr>
+        ${NS.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
               <td>${Y$(t.holds[s])}</td>
               <td>${Y$(t.here[s])}</td>
@@ -4906,33 +4914,33 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var OS,AS,q
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>CS(t)&&n()}>
+              @click=${()=>RS(t)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var ES,K$,NS,Y$,CS,RS,Z$=g(()=>{y();G();ze();ES=[["press","Press"],["tools","Tools"],["metals","Meta\
-ls"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],K$=8;NS=(e,t)=>i`<div data-test="import-wrong">
+  </div>`}var NS,K$,PS,Y$,RS,BS,Z$=g(()=>{y();G();ze();NS=[["press","Press"],["tools","Tools"],["metals","Meta\
+ls"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],K$=8;PS=(e,t)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${e}</p>
     <ul>
       ${t.slice(0,K$).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
     ${t.length>K$?i`<p>There are more.</p>`:h}
     <p>Nothing in the shop was changed.</p>
-  </div>`;Y$=e=>e===""?"none":e,CS=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
-trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),RS=({holds:e,
+  </div>`;Y$=e=>e===""?"none":e,RS=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
+trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),BS=({holds:e,
 kept_as:t})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${e.cards} cards, ${e.trials} results.</p>
     ${t?i`<p>The shop that was there is kept as ${t}.</p>`:h}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var X$={};ne(X$,{show:()=>IS});async function IS(e){e.title("Backups and export");let t=z$({show:a,done:s,signal:e.
-signal}),n=await o();async function s(){H(),n=await o(),a()}async function o(){let{body:r}=await M("GET","/cop\
+  </div>`});var X$={};ne(X$,{show:()=>WS});async function WS(e){e.title("Backups and export");let t=z$({show:a,done:s,signal:e.
+signal}),n=await o();async function s(){U(),n=await o(),a()}async function o(){let{body:r}=await M("GET","/cop\
 ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Backups and export</h1>
         <div class="settings-grid">
-          ${WS(n)}
-          <div class="stack">${jS()}${J$(t)}</div>
-        </div>`)}a(),e.ready()}function WS({standing:e,last_good_at:t,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+          ${DS(n)}
+          <div class="stack">${HS()}${J$(t)}</div>
+        </div>`)}a(),e.ready()}function DS({standing:e,last_good_at:t,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
     <h2>Backups</h2>
-    <p data-test="standing">${DS(e)}</p>
+    <p data-test="standing">${FS(e)}</p>
     ${t?i`<p class="lead-line" data-test="last-good">Last good backup: ${ae(t)}</p>`:h}
     ${n?i`<p class="wrong" data-test="trouble">${ae(n.at)}: ${n.words}</p>`:h}
     <p>
@@ -4950,8 +4958,8 @@ ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hre
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${ae(a.at)}</td>
-                    <td>${BS[a.kind]}</td>
-                    <td>${FS(a.size_bytes)}</td>
+                    <td>${IS[a.kind]}</td>
+                    <td>${jS(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:h}
@@ -4959,9 +4967,9 @@ ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hre
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> restores one.
     </p>
-  </section>`}function DS(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
+  </section>`}function FS(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
  backup is over two days old"):e==="trouble"?k("stop","The last backup could not be made"):k("unknown","There \
-is no backup yet")}function jS(){return i`<section class="panel" data-test="panel-export">
+is no backup yet")}function HS(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and results, as open JSON. Bring it in again here, or
@@ -4971,10 +4979,10 @@ is no backup yet")}function jS(){return i`<section class="panel" data-test="pane
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var BS,FS,Q$=g(()=>{y();F();q$();ye();G();Z$();ze();BS={night:"automatic","by-hand":"by hand",replaced:"\
-before it was replaced"};FS=e=>`${(e/1e6).toFixed(1)} MB`});async function eb(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=fo(await dt(l),[]);await tn(c,ca(rs(e,["archived","se\
-ttings"]),c),{reason:"Restored from a device"}),await Ad(e),await ea(t)}var tb=g(()=>{F();ls();nn();Ce()});function nb(e){return e.length?i`<section class="panel" data-test="lost">
+  </section>`}var IS,jS,Q$=g(()=>{y();F();q$();ve();G();Z$();ze();IS={night:"automatic","by-hand":"by hand",replaced:"\
+before it was replaced"};jS=e=>`${(e/1e6).toFixed(1)} MB`});async function eb(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
+{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=fo(await dt(l),[]);await ut(c,ca(is(e,["archived","se\
+ttings"]),c),{reason:"Restored from a device"}),await Ld(e),await ea(t)}var tb=g(()=>{F();cs();nn();Ce()});function nb(e){return e.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was restored from an earlier backup and does not know these cards. This device still has
@@ -4986,56 +4994,56 @@ ttings"]),c),{reason:"Restored from a device"}),await Ad(e),await ea(t)}var tb=g
       ${e.map(t=>i`<li data-test="lost-${t.code}">
             <p><b>${t.title}</b> ${I(t.code)}</p>
             <div class="buttons">
-              ${B("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>HS(t)}>
+              ${B("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>US(t)}>
                   Restore it
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>US(t)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>GS(t)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:h}async function HS(e){try{await eb(e),await H()}catch(t){X(Z(t))}}async function US(e){confirm(
-`Throw away the card ${I(e.code)}, ${e.title}? This device may have the only copy.`)&&(await ea(e.code),await ds())}
-var sb=g(()=>{y();F();he();lt();tb();Ce();ye();ie()});var rb={};ne(rb,{show:()=>GS});async function GS(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Gt().catch(()=>[]),Ge().catch(()=>[]),Qo().catch(()=>[])]);t=
+  </section>`:h}async function US(e){try{await eb(e),await U()}catch(t){K(Y(t))}}async function GS(e){confirm(
+`Throw away the card ${I(e.code)}, ${e.title}? This device may have the only copy.`)&&(await ea(e.code),await hs())}
+var sb=g(()=>{y();F();he();st();tb();Ce();ve();ie()});var rb={};ne(rb,{show:()=>VS});async function VS(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([Vt().catch(()=>[]),Ge().catch(()=>[]),Qo().catch(()=>[])]);t=
 {...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:e.signal,
 timeout:4e3}).catch(()=>null);t={...t,total:a?.body?.total??null},o()}function o(){e.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${zS(o)}
+            ${qS(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${qS(o)}
+            ${KS(o)}
           </section>
-          ${VS()}
+          ${zS()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${KS(t.entries)}
+            ${YS(t.entries)}
           </section>
           ${nb(t.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${ZS(t)} ${ri}
+            ${XS(t)} ${ri}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function VS(){
-let e=ns();return!e||e==="owner"?h:i`<section class="panel" data-test="own-role">
+        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function zS(){
+let e=ss();return!e||e==="owner"?h:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
     <p><b>${Xe[e].word}</b>: ${Xe[e].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function zS(e){let{units:t,inches:n}=R(),s=o=>{Ft(o),e()};return i`${Y({name:"units",label:"Unit\
+  </section>`}function qS(e){let{units:t,inches:n}=R(),s=o=>{jt(o),e()};return i`${Z({name:"units",label:"Unit\
 s",value:t,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
-  ${t==="inch"?Y({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
+  ${t==="inch"?Z({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):h}
-  ${Y({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
+  ${Z({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:h}`}function qS(e){let{theme:t,name:n}=R();
-return i`${Y({name:"theme",label:"Theme",value:t,options:[["system","As the device"],["day","Day"],["shop","Sh\
-op, dark"]],change:s=>{Ft({theme:s==="shop"||s==="day"?s:"system"}),e()}})}
-  ${L({name:"name",label:"Your name",value:n,change:s=>Ft({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function KS(e){return e.length?i`<ul class="waiting-list">
+  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:h}`}function KS(e){let{theme:t,name:n}=R();
+return i`${Z({name:"theme",label:"Theme",value:t,options:[["system","As the device"],["day","Day"],["shop","Sh\
+op, dark"]],change:s=>{jt({theme:s==="shop"||s==="day"?s:"system"}),e()}})}
+  ${L({name:"name",label:"Your name",value:n,change:s=>jt({name:s}),hint:"Written beside what you change, so t\
+hat the history says who."})}`}function YS(e){return e.length?i`<ul class="waiting-list">
       ${e.map(t=>i`<li data-test="waits-${t.id}">
             <p>
               <b>${ab(t)}</b> on <a href="/c/${t.code}">${I(t.code)}</a>,
@@ -5047,14 +5055,14 @@ hat the history says who."})}`}function KS(e){return e.length?i`<ul class="waiti
                       ${t.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>YS(t)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>JS(t)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>JS(t)}>
+                        @click=${()=>ZS(t)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
@@ -5064,13 +5072,13 @@ hat the history says who."})}`}function KS(e){return e.length?i`<ul class="waiti
           </li>`)}
     </ul>
     <div class="buttons">
-      <button type="button" class="button" data-test="send-now" @click=${()=>H()}>Send now</button>
+      <button type="button" class="button" data-test="send-now" @click=${()=>U()}>Send now</button>
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every result, note and edit typed here is saved in the shop.
-    </p>`}function ab({kind:e,body:t}){if(e==="trial")return`${Dt(t)}, step ${t.step}`;if(e==="note")return"No\
+    </p>`}function ab({kind:e,body:t}){if(e==="trial")return`${Ft(t)}, step ${t.step}`;if(e==="note")return"No\
 te";let n=Object.keys(t).filter(s=>s in ob).map(s=>ob[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
-was resolved"}async function YS(e){await _d(e.id),await H()}async function JS(e){confirm(`Throw away ${ab(e)} \
-on ${I(e.code)}? It cannot be brought back.`)&&(await Jo(e.id),await ds())}function ZS({cards:e,total:t}){let{
+was resolved"}async function JS(e){await yd(e.id),await U()}async function ZS(e){confirm(`Throw away ${ab(e)} \
+on ${I(e.code)}? It cannot be brought back.`)&&(await Jo(e.id),await hs())}function XS({cards:e,total:t}){let{
 reached:n,at:s}=Qe(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
@@ -5091,8 +5099,8 @@ reached:n,at:s}=Qe(),o=t!==null&&e>=t,a=document.documentElement.dataset.offline
 r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:h}
-    <button type="button" class="button" data-test="check-now" @click=${()=>H()}>Look again</button>`}var ob,ib=g(
-()=>{y();F();vn();he();Pe();Te();se();Ce();ye();G();J();Pc();Us();sb();mn();ze();ob={title:"title",note:"note",
+    <button type="button" class="button" data-test="check-now" @click=${()=>U()}>Look again</button>`}var ob,ib=g(
+()=>{y();F();vn();he();Pe();Te();se();Ce();ve();G();X();Cc();Us();sb();mn();ze();ob={title:"title",note:"note",
 archived:"in use or archived",settings:"settings"}});vn();Wi();Be();var lb={home:()=>Promise.resolve().then(()=>(Ph(),Nh)),bend:()=>Promise.resolve().then(()=>(Bp(),Rp)),bench:()=>Promise.resolve().then(()=>(Cu(),Pu)),
 part:()=>Promise.resolve().then(()=>(Xm(),Zm)),scan:()=>Promise.resolve().then(()=>(_f(),wf)),card:()=>Promise.resolve().then(()=>(Cf(),Pf)),
 step:()=>Promise.resolve().then(()=>(Wf(),If)),trial:()=>Promise.resolve().then(()=>(Xf(),Zf)),history:()=>Promise.resolve().then(()=>(rg(),ag)),
@@ -5101,17 +5109,17 @@ label:()=>Promise.resolve().then(()=>($g(),gg)),labels:()=>Promise.resolve().the
 shop:()=>Promise.resolve().then(()=>(Lg(),Ag)),press:()=>Promise.resolve().then(()=>(e$(),Qg)),"test-bend":()=>Promise.resolve().then(()=>(M$(),T$)),
 learned:()=>Promise.resolve().then(()=>(E$(),L$)),tools:()=>Promise.resolve().then(()=>(P$(),N$)),tool:()=>Promise.resolve().then(()=>(W$(),I$)),
 crew:()=>Promise.resolve().then(()=>(H$(),j$)),pair:()=>Promise.resolve().then(()=>(V$(),G$)),copies:()=>Promise.resolve().then(()=>(Q$(),X$)),
-settings:()=>Promise.resolve().then(()=>(ib(),rb))};se();ye();lt();async function db(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
+settings:()=>Promise.resolve().then(()=>(ib(),rb))};se();ve();st();async function db(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
 js");e.waiting&&cb(e.waiting),e.addEventListener("updatefound",()=>{let t=e.installing;t?.addEventListener("st\
 atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&cb(t)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(e){console.
-warn("The app could not be kept on this device:",e)}}function cb(e){X("A newer Flangebook is here. It opens wh\
+warn("The app could not be kept on this device:",e)}}function cb(e){K("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),e.postMessage("take over")}})}Qs();we(()=>Qs());document.addEventListener("sync",()=>Yt());document.addEventListener("held",()=>Yt());document.
-addEventListener("storage",e=>{Yt(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&Ot(),
-H())});document.addEventListener("turned-away",()=>{Yt(),document.documentElement.dataset.screen!=="pair"&&Ot()});
-document.addEventListener("rights",()=>{Vt()===null&&document.documentElement.dataset.screen!=="pair"&&fh()});
-Id();gh(lb).finally(()=>{ch(),db()});
+reload(),{once:!0}),e.postMessage("take over")}})}Qs();we(()=>Qs());document.addEventListener("sync",()=>Jt());document.addEventListener("held",()=>Jt());document.
+addEventListener("storage",e=>{Jt(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&At(),
+U())});document.addEventListener("turned-away",()=>{Jt(),document.documentElement.dataset.screen!=="pair"&&At()});
+document.addEventListener("rights",()=>{zt()===null&&document.documentElement.dataset.screen!=="pair"&&gh()});
+Wd();$h(lb).finally(()=>{dh(),db()});
 /**
  * @license
  * Copyright 2017 Google LLC

@@ -1,13 +1,14 @@
 // One card: what it is, what may go wrong, what to fetch, and the way to its first bend.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { call, Problem } from "../../app/sync/api.js";
+import { call, messageOf, Problem } from "../../app/sync/api.js";
 import { changeCard, openCard, settingOf } from "../../app/sync/cards.js";
 import { displayCode, readCode } from "../../app/scan/card_code.js";
 import { nameOfMetal, seenShop } from "../../app/sync/shop_lists.js";
-import { asShown, shownCard } from "../../app/sync/card_edits.js";
+import { asShown, changeHere, shownCard } from "../../app/sync/card_edits.js";
 import { newId, waitingFor } from "../../app/sync/outbox.js";
 import { onPressScreenMoves, resumeOnPressScreen } from "../../app/press_screen/shown_card.js";
 import { go } from "../../app/shell/router.js";
+import { notice } from "../../app/shell/notices.js";
 import { onSettings, settings } from "../../app/shell/settings.js";
 import { sync } from "../../app/sync/sync.js";
 import { angle, length, lengthUnit, words } from "../../app/shell/units.js";
@@ -47,7 +48,17 @@ export async function show(visit) {
   const around = { waiting: [], fresh: null, metal: "", busy: false, fault: "" };
   const draw = () => {
     visit.title(card.title || displayCode(code));
-    visit.render(cardScreen(card, around, takeFresh, draw));
+    visit.render(cardScreen(card, around, { take: takeFresh, archive, draw }));
+  };
+  const archive = async () => {
+    try {
+      ({ card } = await changeHere(card, { archived: !card.archived }));
+      notice(card.archived ? "Archived. It stands under Archived, below the cards." : "In use again.");
+      sync();
+    } catch (error) {
+      notice(messageOf(error));
+    }
+    draw();
   };
   const takeFresh = async () => {
     Object.assign(around, { busy: true, fault: "" });
@@ -109,10 +120,9 @@ export async function show(visit) {
 /**
  * @param {CardHere} card
  * @param {Around} around
- * @param {() => void} take
- * @param {() => void} draw
+ * @param {{take: () => void, archive: () => void, draw: () => void}} act
  */
-function cardScreen(card, around, take, draw) {
+function cardScreen(card, around, { take, archive, draw }) {
   const { plan } = card;
   const findings = plan.checks.filter((check) => check.level !== "ok");
   const stops = findings.filter((check) => check.level === "stop");
@@ -146,7 +156,7 @@ function cardScreen(card, around, take, draw) {
       <section class="panel card-picture" aria-label="What it becomes">
         ${finishedDrawing(plan, { tallest: innerHeight * 0.34 })}
       </section>
-      ${links(card)}
+      ${links(card, archive)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
@@ -265,8 +275,11 @@ function trials(card, waiting) {
   </ul>`;
 }
 
-/** @param {Api.Card} card */
-function links({ code }) {
+/**
+ * @param {Api.Card} card
+ * @param {() => void} archive
+ */
+function links({ code, archived }, archive) {
   return html`<nav class="card-links" aria-label="This card">
     ${way(`/c/${code}/note`, html`<a class="button" href="/c/${code}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${code}/history" data-test="history">History</a>
@@ -274,5 +287,11 @@ function links({ code }) {
     <a class="button" href="/c/${code}/print" data-test="print">Print</a>
     ${offer("cards.revise", html`<a class="button" href="/part?from=${code}" data-test="edit">Edit</a>`)}
     ${offer("cards.create", html`<a class="button" href="/part?copy=${code}" data-test="copy">Copy</a>`)}
+    ${offer(
+      "cards.revise",
+      html`<button type="button" class="button" data-test="archive" @click=${archive}>
+        ${archived ? "Use again" : "Archive"}
+      </button>`,
+    )}
   </nav>`;
 }

@@ -6,6 +6,9 @@ import { nameOfMetal, seenShop } from "../../app/sync/shop_lists.js";
 import { waiting } from "../../app/sync/outbox.js";
 import { cardLines } from "../../app/sync/cards.js";
 import { kindsInWords, sync, syncStanding } from "../../app/sync/sync.js";
+import { lengthUnit } from "../../app/shell/units.js";
+import { tidyLength } from "../../drawing/section.js";
+import { fold } from "../../view/common/fold.js";
 import { offer, way } from "../../view/common/if_allowed.js";
 import { cardList } from "../../view/card/card_list.js";
 import { codeForm, nothingTyped } from "../../view/card/card_code_form.js";
@@ -95,7 +98,7 @@ function listing(state, kept, started, draw) {
   const found = search(kept, state.search);
   return html`<section class="home-list" aria-label="Cards">
     <div class="field search">
-      <label for="search">Look for a title, code, metal or note</label>
+      <label for="search">Look for a title, code, metal, thickness or note</label>
       <input
         id="search"
         data-test="search"
@@ -125,7 +128,16 @@ function listing(state, kept, started, draw) {
           </div>`
         : nothing
     }
+    ${state.search.trim() ? nothing : archived(kept)}
   </section>`;
+}
+
+/** @param {Kept} kept */
+function archived(kept) {
+  const away = kept.list.filter((card) => card.archived);
+  return away.length
+    ? fold(`Archived: ${away.length}`, cardList(away, kept), { test: "archived", open: false })
+    : nothing;
 }
 
 /**
@@ -136,8 +148,9 @@ function search({ list, metalName }, typed) {
   const wanted = typed.toLowerCase().split(/\s+/).filter(Boolean);
   if (wanted.length === 0) return list.filter((card) => !card.archived);
   return list.filter((card) => {
-    const { code, title, note, metal } = card;
-    const all = `${code} ${displayCode(code)} ${title} ${note} ${metal} ${metalName(metal)}`.toLowerCase();
+    const { code, title, note, metal, thickness_mm: mm } = card;
+    const sheet = `${metal} ${metalName(metal)} ${tidyLength(mm)} ${lengthUnit()}`;
+    const all = `${code} ${displayCode(code)} ${title} ${note} ${sheet}`.toLowerCase();
     return wanted.every((word) => all.includes(word));
   });
 }
