@@ -15,7 +15,7 @@ from shape.functions import lacking, parameters, physical_functions
 from shape.imports import circles, python_imports, web_imports
 
 # What is not yet at its goal may not get worse than it is today.
-TODAY: dict[str, float] = {"parameters": 43}
+TODAY: dict[str, float] = {"parameters": 38}
 
 
 def files(folder: Path, texts: dict[str, str]) -> Path:
