@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from browsing import sideways
+from browsing import sideways, unfold
 from playwright.sync_api import Page
 
 SIZES = {"phone": (390, 844), "wide": (1920, 1080)}
@@ -104,6 +104,7 @@ def findings(page: Page, category: str = "") -> list[str]:
 def in_both_themes(page: Page, axe: str, name: str) -> list[str]:
     """What axe finds in either theme. The dark one changes colours and nothing else, which
     test_axe.py makes sure of: there axe looks at colours."""
+    unfold(page)
     if not page.evaluate("'axe' in window"):
         page.evaluate(axe)
     page.evaluate(UNSTUCK)
@@ -116,6 +117,7 @@ def in_both_themes(page: Page, axe: str, name: str) -> list[str]:
 
 def unfit(page: Page) -> list[str]:
     """What runs off sideways, or is too small to read or to hit."""
+    unfold(page)
     wide = sideways(page)
     wrong = [f"{wide} px wider than the screen"] if wide > 0 else []
     wrong += page.evaluate(SMALL_TEXTS, LEAST_TEXT_PX)

@@ -49,6 +49,7 @@ def test_a_wish_is_kept_and_its_cost_is_said(page: Page, shop_server, root: Path
     good(page)
     expect(by_test(page, "order-panel")).to_have_attribute("data-level", "ok")
     expect(by_test(page, "wish-costs")).to_have_count(0)
+    unfold(page)
     open_wishes(page)
     box(page, "wishes.first").select_option("2")
     page.get_by_label("Flat 3", exact=True).last.check()
@@ -72,6 +73,7 @@ def test_a_wish_is_kept_and_its_cost_is_said(page: Page, shop_server, root: Path
     card = call(f"{shop_server.url}/api/v1/cards/{page.url.rsplit('/', 1)[1]}")
     assert card["part"]["wishes"]["first"] == 2
     assert card["part"]["wishes"]["critical_flats"] == [3]
+    unfold(page)
     assert by_test(page, "wish-costs").locator("li").all_inner_texts() == costs
 
 
@@ -118,8 +120,8 @@ def test_a_card_offers_the_other_order_on_its_form(phone: Page, shop_server, roo
     card = call(f"{shop_server.url}/api/v1/cards", "POST", {"part": asked(HAT)})
     show(phone, f"{shop_server.url}/c/{card['code']}", "card")
     wanted = card["plan"]["order"]["alternatives"][0]["sequence"]
-    no_findings(phone, root)
     unfold(phone)
+    no_findings(phone, root)
     by_test(phone, "use-order").first.click()
     wait_ready(phone, "part")
     good(phone)
@@ -129,6 +131,7 @@ def test_a_card_offers_the_other_order_on_its_form(phone: Page, shop_server, roo
     wait_ready(phone, "card")
     saved = call(f"{shop_server.url}/api/v1/cards/{card['code']}")
     assert (saved["revision"], saved["part"]["order"]) == (2, wanted)
+    unfold(phone)
     expect(by_test(phone, "let-it-choose")).to_be_visible()
 
 

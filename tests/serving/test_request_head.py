@@ -153,7 +153,7 @@ def test_a_body_over_the_limit_hears_so_before_the_connection_goes(server: Runni
         (b"GET /api/v1/nothing HTTP/1.1", 404),
         (b"GET /api/v1/cards/%00%ff HTTP/1.1", 404),
         (b"GET /made/../../x HTTP/1.1", 404),
-        (b"GET /no-such-page HTTP/1.1", 404),
+        (b"GET /no-such-file.js HTTP/1.1", 404),
         (b"GET /api/v1/cards?%ff=%ff HTTP/1.1", 422),
     ],
 )

@@ -248,7 +248,7 @@ def _ended(process: int) -> bool:
 
 def test_a_worker_that_nobody_asks_any_more_ends_without_a_word() -> None:
     told = subprocess.run(
-        [sys.executable, "-m", "flangebook.serving.worker_process"],
+        [sys.executable, "-m", "flangebook.serving.workers.worker_process"],
         input=b"", capture_output=True, cwd="/", timeout=PATIENCE_S, check=False,
     )  # fmt: skip
     assert (told.returncode, told.stderr) == (0, b"")
