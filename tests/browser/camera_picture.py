@@ -13,7 +13,7 @@ import numpy as np
 from PIL import Image
 
 from flangebook.labels.draw_png import label_png
-from flangebook.labels.layout import Label, QrMark
+from flangebook.labels.marks import Label, QrMark
 from flangebook.labels.qr import qr_code
 
 Picture = np.ndarray

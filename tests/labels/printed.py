@@ -21,7 +21,7 @@ from flangebook.labels.codes import with_check
 from flangebook.labels.draw_png import label_png
 from flangebook.labels.facts import facts_of_card
 from flangebook.labels.label import label
-from flangebook.labels.layout import Label, QrMark
+from flangebook.labels.marks import Label, QrMark
 from flangebook.labels.qr import QUIET_MODULES, QrCode, card_address
 
 from .cards import card, with_plan

@@ -17,7 +17,7 @@ from flangebook.labels.draw_png import label_png
 from flangebook.labels.draw_svg import label_svg
 from flangebook.labels.facts import facts_of_card
 from flangebook.labels.label import SIZES, label
-from flangebook.labels.layout import LEAST_SIZE, Frame, Label, QrMark, Sign, Text
+from flangebook.labels.marks import LEAST_SIZE, Frame, Label, QrMark, Sign, Text
 from flangebook.labels.typeface import face, printable
 
 from .cards import card, step, with_plan

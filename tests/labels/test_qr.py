@@ -23,7 +23,7 @@ from flangebook.labels.draw_png import label_png
 from flangebook.labels.draw_svg import qr_svg
 from flangebook.labels.facts import facts_of_card
 from flangebook.labels.label import SIZES, label
-from flangebook.labels.layout import QrMark
+from flangebook.labels.marks import QrMark
 from flangebook.labels.qr import QUIET_MODULES, Level, _sized, card_address, qr_code
 from flangebook.labels.qr_mask import MASKS, best_masked, penalties
 

@@ -14,7 +14,7 @@ from flangebook.labels.draw_png import page_png
 from flangebook.labels.draw_svg import page_svg
 from flangebook.labels.facts import facts_of_card
 from flangebook.labels.label import SIZES, label
-from flangebook.labels.layout import Label
+from flangebook.labels.marks import Label
 from flangebook.labels.sheet import MARGIN_MM, PAPERS, Page, grid, sheets
 
 from .cards import card

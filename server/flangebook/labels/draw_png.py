@@ -12,7 +12,7 @@ from functools import lru_cache
 from PIL import Image, ImageDraw, ImageFont
 
 from flangebook.bending.errors import InputError
-from flangebook.labels.layout import Frame, Label, QrMark, Sign, Text
+from flangebook.labels.marks import Frame, Label, QrMark, Sign, Text
 from flangebook.labels.qr import QUIET_MODULES
 from flangebook.labels.sheet import Page
 from flangebook.labels.typeface import face

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from html import escape
 
-from flangebook.labels.layout import Frame, Label, Mark, QrMark, Sign, Text
+from flangebook.labels.marks import Frame, Label, Mark, QrMark, Sign, Text
 from flangebook.labels.qr import QUIET_MODULES, Level, qr_code
 from flangebook.labels.sheet import Page
 from flangebook.labels.typeface import face, outline

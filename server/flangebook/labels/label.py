@@ -12,7 +12,7 @@ from typing import Literal, get_args
 
 from flangebook.bending.errors import InputError
 from flangebook.labels.facts import LabelFacts, StepFact
-from flangebook.labels.layout import (
+from flangebook.labels.marks import (
     LEAST_SIZE,
     Column,
     Frame,

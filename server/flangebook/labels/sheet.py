@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from math import floor
 
 from flangebook.bending.errors import InputError
-from flangebook.labels.layout import Label
+from flangebook.labels.marks import Label
 
 PAPERS = {"A4": (210.0, 297.0), "Letter": (215.9, 279.4)}  # ISO 216; ANSI/ASME Y14.1 size A
 MARGIN_MM = 5.0  # common practice: what office printers leave white

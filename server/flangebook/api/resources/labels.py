@@ -15,7 +15,7 @@ from flangebook.bending.errors import InputError
 from flangebook.labels import draw_png, draw_svg
 from flangebook.labels.facts import facts_of_card
 from flangebook.labels.label import dimensions, label
-from flangebook.labels.layout import Label
+from flangebook.labels.marks import Label
 from flangebook.labels.qr import card_address
 from flangebook.labels.sheet import Page, Sheets, sheets
 from flangebook.schemas import card_answers
