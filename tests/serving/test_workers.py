@@ -16,7 +16,7 @@ import pytest
 
 from flangebook.bending.errors import OutlineError
 from flangebook.planning.deadline import Limits
-from flangebook.serving.workers import workers
+from flangebook.serving.workers import worker, workers
 from flangebook.serving.workers.worker_process import MOST_BYTES
 from flangebook.serving.workers.workers import MOST, MOST_PLANS, MOST_WAITING, Processes
 from flangebook.shop.store import FILE_NAME, Store, open_store
@@ -223,3 +223,16 @@ def test_the_file_can_be_moved_while_nobody_asks(others: Store, tmp_path: Path) 
     again = open_store(tmp_path / "moved", others.workers)
     assert again.work(worker_jobs.shop_id) == again.shop_id
     again.close()
+
+
+def test_the_first_job_of_a_worker_may_take_longer(monkeypatch: pytest.MonkeyPatch, tmp_path: Path):
+    """Seen: on a slow machine the first start ended while all was still being compiled."""
+    monkeypatch.setenv("PYTHONPATH", str(JOBS))
+    monkeypatch.setattr(worker, "LONGEST_S", 0.5)
+    made = Processes()
+    store = open_store(tmp_path, made)
+    assert store.work(worker_jobs.slow, 1.5) == 1.5
+    with pytest.raises(LostError):
+        store.work(worker_jobs.slow, PATIENCE_S)
+    store.close()
+    made.stop()

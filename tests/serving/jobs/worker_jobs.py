@@ -21,6 +21,12 @@ def shop_id(store: Store) -> str:
     return store.shop_id
 
 
+def slow(_store: Store, seconds: float) -> float:
+    """Take so long."""
+    time.sleep(seconds)
+    return seconds
+
+
 def refused(_store: Store) -> None:
     """An error that keeps more than its words."""
     raise OutlineError("It crosses itself.", "points_mm", code="crossing", edges=(3, 5))

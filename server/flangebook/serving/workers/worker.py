@@ -18,6 +18,8 @@ from flangebook.shop.work import LostError
 
 LONGEST_S = 90.0
 """A job that has not ended by then never will: a plan ends by itself after 20 s."""
+LONGEST_FIRST_S = 300.0
+"""So long for a worker's first job: all may have to be compiled for it, on a slow machine."""
 CANCEL_S = 0.5
 _LOOK_EVERY_S = 0.1
 _DEATH_S = 1.0
@@ -93,7 +95,8 @@ class Worker:
 
     def _answer(self, limits: Limits | None) -> Any:
         began = time.monotonic()
-        while time.monotonic() - began < LONGEST_S:
+        longest = LONGEST_S if self._jobs > 1 else LONGEST_FIRST_S
+        while time.monotonic() - began < longest:
             try:
                 _heed(limits)
             except BaseException:
