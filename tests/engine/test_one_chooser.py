@@ -201,7 +201,9 @@ def test_a_z_with_a_short_web_takes_the_widest_v_that_makes_it_and_says_why() ->
     for step in answer["steps"]:
         assert step["die"] == "V8"
         reason = why_tools(step)
-        assert "V of 8 mm, 5.33 × thickness, not V12: no order of the bends clears the tools" in reason
+        assert (
+            "V of 8 mm, 5.33 × thickness, not V12: no order of the bends clears the tools" in reason
+        )
         assert "Acute punch A28-06, not S85-2: with S85-2 it takes 1 tool change more." in reason
     assert not {"punch-load", "die-load"} & {c["code"] for c in answer["checks"]}
 
