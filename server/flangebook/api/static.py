@@ -134,8 +134,9 @@ def _names_a_file(path: str) -> bool:
     The API's name in other letters is no path of the app.
     """
     asked = PurePosixPath(path)
+    first = path.lstrip("/").partition("/")[0]
     hidden = any(part.startswith(".") for part in asked.parts)
-    return asked.suffix in _TYPES or hidden or "api" in (part.lower() for part in asked.parts[:2])
+    return asked.suffix in _TYPES or hidden or first.lower() == "api"
 
 
 def _sent(kept: _Kept) -> Response:

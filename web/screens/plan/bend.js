@@ -8,6 +8,7 @@ import { angle, length, lengthUnit, words } from "../../app/shell/units.js";
 import { allowFor } from "../../view/common/force.js";
 import { bendAnswer } from "../../view/bend/bend_answer.js";
 import { field, pick } from "../../view/common/field.js";
+import { roomy } from "../../view/common/fold.js";
 import { empty, failed, loading } from "../../view/common/screen_states.js";
 import { wrongAt, wrongElsewhere } from "../../view/common/form_errors.js";
 
@@ -48,7 +49,7 @@ export async function show(visit) {
   /** @type {{answer: Api.OneBend|null, error: unknown, busy: boolean, pose: "before"|"after"}} */
   const state = { answer: null, error: null, busy: false, pose: "after" };
   /** @type {{stroke: Api.StrokeOfBend|null, error: unknown, open: boolean}} */
-  const picture = { stroke: null, error: null, open: matchMedia("(min-width: 1000px)").matches };
+  const picture = { stroke: null, error: null, open: roomy() };
 
   const asking = newestAnswer(
     async (/** @type {Record<string, unknown>} */ request, signal) =>

@@ -45,7 +45,7 @@ export function orderPanel(plan, ways) {
     ${blocked(order.blocked ?? [])} ${remedies(order.remedies ?? [])} ${costs(order.wishes)}
     ${free === nothing ? nothing : html`<div class="buttons">${free}</div>`}
     ${others(order.alternatives, ways)}
-    ${fold("Where the tools stand, and how near it comes", html`${stationList(plan)} ${sizes(plan)}`, {
+    ${fold("Where the tools stand, and flange tolerances", html`${stationList(plan)} ${sizes(plan)}`, {
       test: "stations-fold",
     })}
   </div>`;

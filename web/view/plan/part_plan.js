@@ -2,6 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { flatDrawing } from "../../drawing/part.js";
 import { poseDrawing } from "../../drawing/pose.js";
+import { inReach } from "../../app/results/setting_limits.js";
 import { angle, length, words } from "../../app/shell/units.js";
 import { drawnAngle } from "./first_hit.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "../common/findings_in_order.js";
@@ -76,7 +77,8 @@ function bendLines(blank, save) {
  * @param {number} thickness
  */
 function stepFold(step, thickness) {
-  const set = [words(angle(step.set_angle_deg)), `X ${length(step.gauge_x_mm, { digits: 1 }).text}`];
+  const reached = inReach(step, step) ? step.set_angle_deg : null;
+  const set = [words(angle(reached)), `X ${length(step.gauge_x_mm, { digits: 1 }).text}`];
   const line = html`${step.number}. ${stepName(step)} <span class="step-set">${set.join(", ")}</span>`;
   return fold(line, stepDrawing(step, thickness), { test: "step-fold" });
 }
