@@ -70,10 +70,10 @@ getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;t();let r
 pi/v1${e}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
 timeout(2e4),cache:"no-store"});if(!a.ok)throw await hi(a);s=await a.blob()}catch(a){throw a instanceof O?a:new H}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var O,H,Y,bb,vb,F=g(()=>{Te();A();O=class extends Error{constructor(t){let n=t.said?He(t.said.template,
+o.href),1e4)}var O,H,q,bb,vb,F=g(()=>{Te();A();O=class extends Error{constructor(t){let n=t.said?He(t.said.template,
 t.said.numbers):"";if(super(n||t.detail||t.title),this.status=t.status,this.title=t.title,this.errors=t.errors??
 {},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},H=class extends Error{constructor(){
-super("The shop's server does not answer.")}},Y=e=>e instanceof Error?e.message:String(e);bb=[204,304];vb=e=>new Date(
+super("The shop's server does not answer.")}},q=e=>e instanceof Error?e.message:String(e);bb=[204,304];vb=e=>new Date(
 e.headers.get("Date")??Date.now()).toISOString()});function kb(){return ad||(ad=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function xb(){return rd||
 (rd=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function Sb(e){let t=new Promise(
 (n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(wn(e.result)),
@@ -179,7 +179,7 @@ n}async function Wd(){await M("POST","/leave",{}),await Bd("unknown")}function D
 owner"&&Nd()}function Nd(){Si||kn().catch(()=>null)}var Xe,Xb,Pd,ao,Cd,Si,zt,ta,xn=g(()=>{F();Te();Ce();se();Xe=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Press\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Xb=["\
-card","step"],Pd=null,ao=null,Cd=-1/0,Si=0,zt=()=>ao;ta=e=>Y(e)});function Yd(e,t){if(!Li(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return jd!==
+card","step"],Pd=null,ao=null,Cd=-1/0,Si=0,zt=()=>ao;ta=e=>q(e)});function Yd(e,t){if(!Li(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return jd!==
 void 0?jd.createHTML(t):t}function On(e,t,n=e,s){if(t===pt)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=lo(t)?
 void 0:t._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(e),o._$AT(e,n,
 s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=On(e,o._$AS(e,t.values),o,s)),t}var Mi,Fd,na,jd,Oi,
@@ -926,7 +926,7 @@ length?"has-wrong":""}">
       ${r.map(c=>i`<span class="wrong" data-test="wrong-${e}">${c}</span>`)}
       ${a?i`<span class="hint">${a}</span>`:h}
     </span>
-  </div>`}function q({name:e,label:t,value:n,options:s,change:o,wrong:a=[]}){return i`<div class="field ${a.length?
+  </div>`}function K({name:e,label:t,value:n,options:s,change:o,wrong:a=[]}){return i`<div class="field ${a.length?
 "has-wrong":""}">
     <label for=${e}>${t}</label>
     <div class="picked">
@@ -1254,7 +1254,7 @@ Me("Working it out…")}function E(P){if(!(l.error instanceof O)||l.error.status
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...N,...v].map(Q=>i`<p>${Q}</p>`)}
     </div>`}m({now:!0})}function ry(e,{metals:t,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,b={})=>L(
-{name:u,label:m,value:e[u],wrong:W(r,u),change:f=>l({[u]:f}),...b}),d=(u,m,b)=>q({name:u,label:m,value:e[u],options:b,
+{name:u,label:m,value:e[u],wrong:W(r,u),change:f=>l({[u]:f}),...b}),d=(u,m,b)=>K({name:u,label:m,value:e[u],options:b,
 wrong:W(r,u),change:f=>l({[u]:f},{now:!0})}),p=e.metal&&!t.some(({code:u})=>u===e.metal);return i`${d("metal",
 "Metal",[...p?[[e.metal,`${e.metal} (not in the shop)`]]:[],...ly(t)])}
     <div class="fields three">
@@ -1842,7 +1842,7 @@ steps,Q=N[r.step-1];return Q?ku(l,Q,v,ir(l,Q,p,E,a.signal)):r.step===N.length+1?
 we(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let N=await rt(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||d===N.revision||(d=N.revision,E())},{signal:o}),
 o.addEventListener("abort",()=>a.abort()),m({}),t.unsent&&u.move(r),_()}var Ky,Ru=g(()=>{F();vl();dn();Sl();Ie();
-he();Yp();se();Ce();Eu();Wl();sr();Re();cr();Ky=3e3});function K(e,t){let n=document.getElementById("notices"),s=()=>qt(i``,n);qt(i`<div class="notice" data-test="notice">
+he();Yp();se();Ce();Eu();Wl();sr();Re();cr();Ky=3e3});function Y(e,t){let n=document.getElementById("notices"),s=()=>qt(i``,n);qt(i`<div class="notice" data-test="notice">
       <span>${e}</span>
       <button type="button" @click=${()=>{s(),t?.act()}}>${t?.label??"Close"}</button>
     </div>`,n),clearTimeout(Bu),t||(Bu=setTimeout(s,8e3))}var Bu,ot=g(()=>{y()});function jl(e){try{let t=JSON.parse(localStorage.getItem(Fl(e))??"null");return t&&Array.isArray(t.form?.flats)&&
@@ -2164,7 +2164,7 @@ a.length-1;return!c&&r[n].kind!=="bend"?h:i`<details class="bend-more">
     </summary>
     ${r[n].kind==="bend"?L({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
 radius,wrong:W(s,l),change:d=>o(Bs(e,t,n,{radius:d}))}):h}
-    ${c?q({name:`${un(t,n)}.kind`,label:"Kind",value:r[n].kind,options:pr,change:d=>o(Bs(e,t,n,{kind:d}))}):h}
+    ${c?K({name:`${un(t,n)}.kind`,label:"Kind",value:r[n].kind,options:pr,change:d=>o(Bs(e,t,n,{kind:d}))}):h}
   </details>`}function uv(e){let t=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of e.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[d,p]=n[n.length-1];n.push(
 [d+t[o]*Math.cos(s),p-t[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
@@ -2289,7 +2289,7 @@ join(", ")??"",wrong:W(n,"order"),on:"change",change:l=>s({...e,order:vr(l)})})}
             @click=${()=>s({...e,order:null})}>
             Let the planner choose
           </button>`:h}
-  </details>`}function Tm(e,t,n){return q({name:"grain",label:"Rolling direction against the bend lines",value:e.
+  </details>`}function Tm(e,t,n){return K({name:"grain",label:"Rolling direction against the bend lines",value:e.
 grain,wrong:W(t,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
 s along the grain"]],change:s=>n({...e,grain:s})})}var xm,Mm=g(()=>{y();Xt();Zn();mn();X();ct();xm={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
@@ -2345,7 +2345,7 @@ a=`bends.${t}.inside_radius_mm`;return i`<details class="bend-more">
     ${o.kind==="bend"?L({next:!0,name:a,label:"Inside radius wanted",unit:e.unit,hint:"Empty: what the tools g\
 ive.",value:o.radius,wrong:W(n,a),change:r=>s(Xn(e,t,{radius:r}))}):h}
     ${gl(`bends.${t}`,o,n,r=>s(Xn(e,t,r)))}
-    ${rm(e,t)||o.kind!=="bend"?q({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:pr,change:r=>s(Xn(e,
+    ${rm(e,t)||o.kind!=="bend"?K({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:pr,change:r=>s(Xn(e,
 t,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
@@ -2362,9 +2362,9 @@ c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=br(s);return i`<details class="w
       <span>Limits on the order: <b>${l||"none"}</b></span>
     </summary>
     <div class="fields">
-      ${q({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:W(t,"wishes.fi\
+      ${K({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:W(t,"wishes.fi\
 rst"),change:c=>o({first:c})})}
-      ${q({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:W(t,"wishes.last"),
+      ${K({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:W(t,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
     ${xr("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
@@ -2397,7 +2397,7 @@ Clearance wanted"};kv=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s
 {name:"shape",label:"What it is",value:d?"box":"section",options:[["section","Section"],["box","Box or tray"]],
 change:p=>r(_r(e,p==="box"))})}
     ${L({next:!0,name:"title",label:"Name of the part",value:e.title,wrong:W(a,"title"),change:p=>r({...e,title:p})})}
-    ${q({name:"metal",label:"Metal",value:e.metal,options:c,wrong:W(a,"metal"),change:p=>r({...e,metal:p})})}
+    ${K({name:"metal",label:"Metal",value:e.metal,options:c,wrong:W(a,"metal"),change:p=>r({...e,metal:p})})}
     <div class="fields">
       ${L({next:!0,name:"thickness_mm",label:"Thickness",unit:e.unit,placeholder:"3 or 16 ga",hint:s?xv(s,e.thickness):
 "",value:e.thickness,wrong:W(a,"thickness_mm"),change:p=>r({...e,thickness:p})})}
@@ -2628,23 +2628,23 @@ function u(D){qm(D)&&(d.progress=D,St())}function m(D=!1){let pe=Zl(d.form);if(!
 Object.assign(d,{key:pe,busy:yr(d.form).length===0,progress:null,stopped:!1}),d.busy?p.ask(d.form,{now:D}):(p.
 stop(),d.error=null),St()}let b={cancel(){p.stop(),Object.assign(d,{busy:!1,progress:null,stopped:!0,error:null}),
 St()},again:()=>m(!0),back(){if(!d.planned)return;let D=d.form;Object.assign(d,{form:d.planned,key:Zl(d.planned),
-stopped:!1}),d.kept=hr(t,{form:d.form,base:d.base,newCode:d.newCode}),St(),K("The part of this plan is in the \
+stopped:!1}),d.kept=hr(t,{form:d.form,base:d.base,newCode:d.newCode}),St(),Y("The part of this plan is in the \
 boxes again.",{label:"Put mine back",act:()=>f(D)})}};function f(D,{focus:pe,undo:dt}={}){let Tt=d.form;d.form=
-D,d.kept=hr(t,{form:D,base:d.base,newCode:d.newCode}),m(),pe&&requestAnimationFrame(()=>Mo(pe)),dt&&K(dt,{label:"\
+D,d.kept=hr(t,{form:D,base:d.base,newCode:d.newCode}),m(),pe&&requestAnimationFrame(()=>Mo(pe)),dt&&Y(dt,{label:"\
 Put it back",act:()=>f(Tt)})}function _(D){f({...d.form,order:D},{undo:D?`Order ${D.join(", ")} is yours now.`:
 "The planner chooses the order."})}function T(D){history.replaceState(history.state,"",t?`/part?from=${t}`:"/p\
 art"),_(vr(D))}async function E(D){let[pe]=yr(d.form);if(pe){d.summary=!0,St(),Mo(pe[0]);return}Object.assign(
 d,{saving:!0,clash:null,taken:""}),St();try{let Ke=await D();if("saved"in Ke)return P(Ke.saved);"stale"in Ke?d.
 clash=Ke.stale:d.taken=Ke.taken}catch(Ke){d.error=Ke,d.summary=!0}d.saving=!1,St();let dt=d.error instanceof O?
 d.error.errors:{},Tt=ac(d.form).find(Ke=>Object.keys(dt).some(Ic=>Ic===Ke||Ic.startsWith(`${Ke}.`)));Tt&&Mo(Tt)}
-function P(D){Hl(t);let pe=D.revision===d.base?.revision;K(pe?"Nothing was changed, so nothing was saved.":`Ca\
+function P(D){Hl(t);let pe=D.revision===d.base?.revision;Y(pe?"Nothing was changed, so nothing was saved.":`Ca\
 rd ${I(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ge(`/c/${D.code}`)}let v=()=>fe(n)&&E(()=>d.
 base?cm(d.form,d.base):Ql(d.form,d.newCode)),N=()=>(d.newCode=pa(),E(()=>Ql(d.form,d.newCode)));function Q(){Hl(
-t);let D=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,...Zm(d.card,s)}),m(!0),K(t?"Th\
+t);let D=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,...Zm(d.card,s)}),m(!0),Y(t?"Th\
 e card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>f(D)})}function Le(D){let pe=d.form;Object.
-assign(d,{clash:null,base:ic(D)}),f(Is(D.part,D.note)),K("What is saved is in the boxes now.",{label:"Put mine\
+assign(d,{clash:null,base:ic(D)}),f(Is(D.part,D.note)),Y("What is saved is in the boxes now.",{label:"Put mine\
  back",act:()=>f(pe)})}async function ii(D){try{await od(`/blank.${D}`,Ws(d.form),`${d.form.title.trim()||"bla\
-nk"}.${D}`)}catch(pe){K(Y(pe))}}function St(){let D=d.error instanceof O?d.error.errors:{},pe=yr(d.form),dt=Km(
+nk"}.${D}`)}catch(pe){Y(q(pe))}}function St(){let D=d.error instanceof O?d.error.errors:{},pe=yr(d.form),dt=Km(
 d,b),Tt=!d.busy&&!d.stopped&&!pe.length&&!d.error;e.render(i`<h1>
           ${t?i`${B(n,"Edit","Plan")} ${d.card?.title||"card"}
                   <small class="code">${I(t)}</small>`:B(n,"New part","Plan a part")}
@@ -2705,7 +2705,7 @@ was whole:"}
             </div>
           </div>
         </div>`),d.busy||e.ready()}m(!0),r&&(history.replaceState(null,"","/part"),d.kept=hr("",{form:d.form,base:null,
-newCode:d.newCode}),l&&K("The copy took the place of a part you had begun.",{label:"Put it back",act:()=>f(l.form)}));
+newCode:d.newCode}),l&&Y("The copy took the place of a part you had begun.",{label:"Put it back",act:()=>f(l.form)}));
 let Bc=e.query.get("order");Bc&&T(Bc)}function Zm(e,t){return e?{form:Is(e.part,e.note),base:ic(e)}:{form:Jl(t[0]?.
 code??""),base:null}}async function qv(e,t,n){let s=jl(e),o=null;try{e&&(o=await gt(e,n))}catch(a){if(!s)throw a}
 return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:{...Zm(o,t),newCode:pa(),card:o,restored:!1}}
@@ -2886,7 +2886,7 @@ automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${f
 h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Us=g(()=>{y();Te();G();ie()});async function Rr(e,t){try{Gs=(await Vn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Br(e,t,{draw:n,
 start:s}){let o=Bo();if(o?.code===e)return bk(o,t);if(!Gs.length)return h;let a=[Lf,Up()].find(r=>Gs.includes(
 r))??Gs[0];return i`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
-    ${Gs.length>1?q({name:"bench",label:"Press screen",value:a,options:Gs.map(r=>[r,r]),change:r=>{Lf=r,n()}}):
+    ${Gs.length>1?K({name:"bench",label:"Press screen",value:a,options:Gs.map(r=>[r,r]),change:r=>{Lf=r,n()}}):
 h}
     <button
       type="button"
@@ -2963,17 +2963,17 @@ id}>
   </li>`}var Ok,Ak,gc=g(()=>{y();sn();gn();A();Us();ze();Ok=e=>e.set_angle_deg?`set at ${$(S(e.set_angle_deg))}`:
 "",Ak=(e,t)=>e?.set_angle_deg&&t&&et(t,e)?`new setting ${$(S(e.set_angle_deg))}`:""});var Cf={};ne(Cf,{show:()=>Lk});async function Lk(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
 s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{e.title(n.title||I(t)),e.render(Ek(n,s,{take:r,archive:a,
-draw:o}))},a=async()=>{try{({card:n}=await mt(n,{archived:!n.archived})),K(n.archived?"Archived. It stands und\
-er Archived, below the cards.":"In use again."),U()}catch(c){K(Y(c))}o()},r=async()=>{Object.assign(s,{busy:!0,
+draw:o}))},a=async()=>{try{({card:n}=await mt(n,{archived:!n.archived})),Y(n.archived?"Archived. It stands und\
+er Archived, below the cards.":"In use again."),U()}catch(c){Y(q(c))}o()},r=async()=>{Object.assign(s,{busy:!0,
 fault:""}),o();try{let c=R().name?{by:R().name}:{};n=await Nn(await ya(n,{replan:!0,reason:"Planned afresh wit\
 h today’s tools",id:Ue(),...c})),s.fresh=null,U()}catch(c){s.fault=c instanceof O&&c.status===412?"The card \
-was changed meanwhile. Open it again first.":c instanceof Error?c.message:String(c)}s.busy=!1,o()},l=async c=>{
-n=c,s.waiting=(await yn(t).catch(()=>[])).filter(d=>d.kind==="trial"),s.metal=ms((await en())?.metals,n.part.metal),
-o(),e.ready()};we(()=>n&&o(),e.signal),Er(()=>n&&o(),e.signal),document.addEventListener("sync",async()=>n&&l(
-await go(t).catch(()=>{})??n),{signal:e.signal});try{await ft(t,l,e.signal)}catch(c){e.signal.aborted||be(e,ts(
-t,c));return}Nr(),Rr(e.signal,o),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:c})=>c,
-()=>null),o()}function Ek(e,t,{take:n,archive:s,draw:o}){let{plan:a}=e,r=a.checks.filter(d=>d.level!=="ok"),l=r.
-filter(d=>d.level==="stop"),c=r.filter(d=>d.level!=="stop"&&!d.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${e.
+was changed meanwhile. Open it again first.":q(c)}s.busy=!1,o()},l=async c=>{n=c,s.waiting=(await yn(t).catch(
+()=>[])).filter(d=>d.kind==="trial"),s.metal=ms((await en())?.metals,n.part.metal),o(),e.ready()};we(()=>n&&o(),
+e.signal),Er(()=>n&&o(),e.signal),document.addEventListener("sync",async()=>n&&l(await go(t).catch(()=>{})??n),
+{signal:e.signal});try{await ft(t,l,e.signal)}catch(c){e.signal.aborted||be(e,ts(t,c));return}Nr(),Rr(e.signal,
+o),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:c})=>c,()=>null),o()}function Ek(e,t,{
+take:n,archive:s,draw:o}){let{plan:a}=e,r=a.checks.filter(d=>d.level!=="ok"),l=r.filter(d=>d.level==="stop"),c=r.
+filter(d=>d.level!=="stop"&&!d.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${e.
 revision}>
     <div class="card-head">
       <header class="card-top">
@@ -3059,7 +3059,7 @@ Er(()=>o&&Fk(o,Number(n),a),e.signal),document.addEventListener("sync",()=>o&&jk
 t,Number(n)),o=r,a(),e.ready()},e.signal)}catch(r){e.signal.aborted||be(e,ts(t,r));return}Rr(e.signal,()=>o&&a())}
 function Fk(e,t,n){let s=Bo(),o=s?.code===e.code&&s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?ge(`/c/${e.code}\
 /step/${o.number}`,{replace:!0}):n()}async function jk(e){let t=await go(e.code).catch(()=>{});t&&t.revision!==
-e.revision&&K(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>At()})}function Uk(e,t,n){
+e.revision&&Y(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>At()})}function Uk(e,t,n){
 e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.test(e.target.tagName)||(e.key==="Arro\
 wRight"&&ge(Bf(t,n).href),e.key==="ArrowLeft"&&ge(If(t,n).href))}function Bf(e,t){let n=e.plan.steps.at(-1);return t<
 e.plan.steps.length?{href:`/c/${e.code}/step/${t+1}`,label:"Next",more:`step ${t+1}`}:n.set_angle_deg===null||
@@ -3212,7 +3212,7 @@ gn();A();G();Il();ie();pn();Yk=(e,t)=>i`<section class="panel urgent" data-test=
 low.":"";tx=3048,nx=e=>C()==="in"?`${ee(e*tx/1e3/Ye,3)} in over ten feet`:`${ee(e,2)} mm in each metre`});async function Jf(e,t,n,s){let o=Vs(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
 s();try{let a=await mt(e,{settings:[...e.settings.filter(r=>r.step!==t.number),ax(t,o,n.trial,rx(e,t,n))]},{reason:`\
 Step ${t.number} set from a piece measured at ${Ft(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
-kept",where:a.where,words:ox(a)}),U()}catch(a){Object.assign(n,{kept:"no",words:Y(a)})}s()}}function ox({where:e,
+kept",where:a.where,words:ox(a)}),U()}catch(a){Object.assign(n,{kept:"no",words:q(a)})}s()}}function ox({where:e,
 card:t}){return e==="shop"?`Revision ${t.revision} of the card has it. Steps show it from now on.`:e==="settle"?
 "The card was changed meanwhile. Both are kept: decide on the card which holds.":"Steps show it on this device\
  from now on; it is sent to the shop automatically."}var ax,rx,Zf=g(()=>{F();nn();Fr();gn();ve();ax=(e,t,n,s)=>({
@@ -3240,7 +3240,7 @@ lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r
 Object.keys(a).length||!r)return s(),lt(a);let l=mx(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...d}=await da(
 {id:l.id,kind:"trial",code:e.code,body:l}),p=d.answer,u=p?.correction??null;n.result={trial:l,correction:u,table:p||
 r.set_angle_deg===null?null:Pf(t,o,r),gauge:p?null:px(t,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
-ye(p.question_said):"",kept:"no",words:""},p&&U()}catch(c){n.wrong=c instanceof O?c.errors:{},n.general=Y(c)}n.
+ye(p.question_said):"",kept:"no",words:""},p&&U()}catch(c){n.wrong=c instanceof O?c.errors:{},n.general=q(c)}n.
 sending=!1,await hs(),s(),lt(n.wrong)}function hx({result:e,used:t}){let n=Vs(e),s=e&&(qs(e)?.gauge_x_mm??e.trial.
 gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}function px(e,t,n,s){let o=td(s);return o===
 null||typeof n.gauge_x_mm!="number"?null:Ff(e,Dr(t),o,n.gauge_x_mm)}function ux(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,
@@ -3300,9 +3300,9 @@ bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${t}/${u}`,{signal:e.sig
 [c("revisions?limit=200"),c("proposals")]);s.revisions=d.body.revisions,s.proposals=p.body.proposals,s.silent=
 !1}catch(c){if(!(c instanceof H))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=null,o(),
 !!s.open){try{let{body:d}=await M("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
-d)}catch(d){s.open=0,K(Y(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await bx(n,c),K(`Revision ${c} is back, as \
-revision ${n.revision}.`),s.open=0,U(),await a()}catch(d){K(d instanceof O&&d.status===412?"The card was chang\
-ed meanwhile. Look at the history again.":Y(d))}s.busy=!1,o()};we(()=>n&&o(),e.signal);try{await ft(t,async c=>{
+d)}catch(d){s.open=0,Y(q(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await bx(n,c),Y(`Revision ${c} is back, as \
+revision ${n.revision}.`),s.open=0,U(),await a()}catch(d){Y(d instanceof O&&d.status===412?"The card was chang\
+ed meanwhile. Look at the history again.":q(d))}s.busy=!1,o()};we(()=>n&&o(),e.signal);try{await ft(t,async c=>{
 n=c,e.title(`${n.title||I(t)}: history`),s.waiting=(await yn(t).catch(()=>[])).filter(d=>d.kind==="trial"),o()},
 e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||be(e,ts(t,c))}}async function bx(e,t){let n=await gt(
 e.code);return ya(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ue(),...R().name?{by:R().name}:
@@ -3369,9 +3369,9 @@ d?":null),await xt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title
 o(),e.ready())})}async function xx(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
 `
 `).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),lt(t.wrong);
-t.sending=!0,n();try{let{where:r}=await mt(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,K(Cr(r)),U(),
+t.sending=!0,n();try{let{where:r}=await mt(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,Y(Cr(r)),U(),
 s.aborted)return;ge(r==="settle"&&Mt(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
-r instanceof O?r.errors:{},t.general=Y(r),t.sending=!1,n(),lt(t.wrong)}}function Sx(e,t,{draw:n,save:s}){let o=a=>Object.
+r instanceof O?r.errors:{},t.general=q(r),t.sending=!1,n(),lt(t.wrong)}}function Sx(e,t,{draw:n,save:s}){let o=a=>Object.
 assign(t,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3402,8 +3402,8 @@ e.render(Mx(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.propos
 n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=ls(u,m,n),s.mine=!!(s.proposal&&await Yo(s.proposal.
 id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Hi(t).catch(
 ()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await mt(n,nh(s.rows,s.chosen,
-n),{settles:[s.proposal.id],reason:"Resolved"});K(Cr(d.where)),s.sending=!1,await r(),U()}catch(d){Object.assign(
-s,{sending:!1,fault:Y(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
+n),{settles:[s.proposal.id],reason:"Resolved"});Y(Cr(d.where)),s.sending=!1,await r(),U()}catch(d){Object.assign(
+s,{sending:!1,fault:q(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
 d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await xt(e,async d=>a(await Hi(t).catch(()=>{})??
 d))}function Mx(e,t,n){return i`<article class="settle" data-test="settle-screen">
     <header>
@@ -3655,7 +3655,7 @@ get("codes")??"").split(",").filter(f=>t.some(_=>_.code===f))),s="50x25",o=R().u
 wrong:""},c=f=>new URLSearchParams({codes:[...n].join(","),size:s,paper:R().paper,units:o,skip:a.trim()||"0",page:String(
 f)}),d=(f,_)=>`/api/v1/labels/sheet.${f}?${c(_)}`;async function p(){let f=String(c(1));if(!n.size)l={key:f,pages:[],
 wrong:""};else try{let{body:_}=await M("GET",`/labels/sheet.json?${c(1)}`,{signal:e.signal});l={key:f,pages:Array.
-from({length:_.pages},(T,E)=>E+1),wrong:""}}catch(_){l={key:f,pages:[],wrong:Y(_)}}f===String(c(1))&&b()}let u=f=>{
+from({length:_.pages},(T,E)=>E+1),wrong:""}}catch(_){l={key:f,pages:[],wrong:q(_)}}f===String(c(1))&&b()}let u=f=>{
 f(),b(),p()},m=f=>u(()=>n.has(f)?n.delete(f):n.add(f));function b(){let f=t.filter(_=>`${_.code} ${_.title}`.toLowerCase().
 includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a sheet</h1>
         <div class="labels-desk">
@@ -3793,7 +3793,7 @@ body,p=>{o=p.answer??o,a=p.error??null,d(),e.ready()},e.signal);function l(){let
 return s.trim()&&p.set("bend_length_mm",te(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{
 bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d()}function d(){e.render(i`<h1 class="screen-only">Wall chart</h1>
         <div class="paper-tools screen-only">
-          ${q({name:"metal",label:"Metal",value:n,options:t.map(({code:p,name:u})=>[p,u]),change:p=>{n=p,c()}})}
+          ${K({name:"metal",label:"Metal",value:n,options:t.map(({code:p,name:u})=>[p,u]),change:p=>{n=p,c()}})}
           ${L({name:"bend_length",label:"Checked at a bend length of",value:s,unit:C(),keys:"decimal",placeholder:C()===
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
           ${Ks(d)} ${Ys("Print the chart")}
@@ -3861,7 +3861,7 @@ y();A();on();nt();kc=360,zr=50;Vr=e=>$({text:j(e),unit:C()})});function Og(e,t){
 all([wa(e.signal),ce("punches",e.signal),ce("dies",e.signal),ce("holders",e.signal),ce("metals",e.signal),Vn(e.
 signal).catch(()=>null)]),c={benches:l,fault:""};async function d(u){let m=zn(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A display that still shows it asks which press screen it is.`)){c.fault=
-"";try{await Hp(u.name)}catch(b){c.fault=Y(b)}c.benches=await Vn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
+"";try{await Hp(u.name)}catch(b){c.fault=q(b)}c.benches=await Vn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
 render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
@@ -3937,7 +3937,7 @@ d()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="po
 async function d(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
 try{if(a.size>h0)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Go(
 `/outlines/dxf?${p0(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
-t(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=Y(u),u instanceof O&&u.outline){let{code:m,layers:b}=u.outline;
+t(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=q(u),u instanceof O&&u.outline){let{code:m,layers:b}=u.outline;
 Object.assign(o,{fault:u.outline,code:m,layers:b.length?b:o.layers})}}o.busy=!1,n()}return{state:o,choose:l,set:c}}
 function p0(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
 [["kind",t],...n])}var Ng,h0,Cg=g(()=>{F();Ng={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
@@ -3950,7 +3950,7 @@ a(),!T)return lt(_);try{await e.write(f),ut(null),e.done(f);return}catch(E){awai
 async function d(f){if(f instanceof O&&f.status===412){let _=s.kept;s.kept=await e.read(t);let T=s.kept?e.toDraft(
 s.kept):{},E=vh(_,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
 his changed"?kr(s.draft,T,e.boxes):[]}}else if(f instanceof O&&Object.keys(f.errors).length){let{byName:_,others:T}=Zh(
-f.errors,e.boxes.map(({name:E})=>E));Object.assign(s,{wrong:_,others:T})}else s.others=[`Not saved: ${Y(f)} Wh\
+f.errors,e.boxes.map(({name:E})=>E));Object.assign(s,{wrong:_,others:T})}else s.others=[`Not saved: ${q(f)} Wh\
 at you typed is still here.`]}function p(){Object.assign(s,{draft:e.toDraft(s.kept??e.blank),clash:null}),ut(null),
 e.preview?.(o()),a()}let u=new Map;function m(f,_){let T=u.get(_)??Pg(f,{signal:t,show:a,took:E=>b(_,E)});return u.
 set(_,T),T}function b(f,{points_mm:_,height_mm:T}){f==="points_mm"&&s.draft.height_mm===""&&l("height_mm",z(T)),
@@ -4003,7 +4003,7 @@ ti=g(()=>{y();me();Te();X();Zs=(e,t)=>fe(e)?t:i`<p data-test="owners">The owner 
       <button type="button" class="button" data-test="gauge-zero-set" @click=${t}>The zero is set</button>
     </div>
   </section>`}var Bg,Wg=g(()=>{y();F();A();Bg=e=>M("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function Hg(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=m=>b=>{r[m]=b,delete l[m]},
-p=(m,b)=>({name:m,label:b,value:r[m]??"",wrong:l[m],change:d(m)}),u=(m,b,f)=>i`<div class="broad">${q({...p(m,
+p=(m,b)=>({name:m,label:b,value:r[m]??"",wrong:l[m],change:d(m)}),u=(m,b,f)=>i`<div class="broad">${K({...p(m,
 b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
     <p>
@@ -4041,7 +4041,7 @@ b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips"
     </div>
   </div>`}async function b0(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
 let{body:n}=await M("POST","/press/strip-test",{body:w0(e.typed)});e.found=n}catch(n){e.wrong=n instanceof O?n.
-errors:{},e.general=Y(n)}e.busy=!1,t()}}function w0(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of jg)
+errors:{},e.general=q(n)}e.busy=!1,t()}}function w0(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of jg)
 t[n]=te(e[n]??"");for(let[n]of Fg)t[n]=Do(e[n]??"");return t}var Dg,Fg,jg,Ug=g(()=>{y();F();gn();A();X();Dg=()=>({
 typed:{},wrong:{},general:"",busy:!1,found:null}),Fg=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
 "Right"]],jg=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
@@ -4061,7 +4061,7 @@ s,o])}/>
     ${Vg(s,t)}${Vg(o,t%e.length+1)}`}var Tc,Mc,Gg,Vg,y0,Oc=g(()=>{y();on();Tc=360,Mc=300,Gg=30;Vg=([e,t],n)=>x`<text class="fault-number" x=${e} y=${-t-
 9} text-anchor="middle" font-size="19">${n}</text>`,y0=([e,t])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
     <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});function zg(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:d,layers:p}=t,u=`dx\
-f-${e}`,m=(b,f,_)=>q({name:`${u}-${b}`,label:f,value:d[b],options:_,change:T=>s(b,T)});return i`<div class="dxf broad" data-test=${u}>
+f-${e}`,m=(b,f,_)=>K({name:`${u}-${b}`,label:f,value:d[b],options:_,change:T=>s(b,T)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
       <input
@@ -4142,7 +4142,7 @@ value:e[_o[f]],keys:f==="code"?"text":"decimal",change:P=>a({[_o[f]]:P}),wrong:p
     <div class="fields three">
       ${b("v_opening_mm","V opening",C())} ${b("angle_deg","Angle","°")}
       ${b("shoulder_radius_mm","Shoulder radius",C())}
-      ${q({name:`opening-${c}-face`,label:"Face",value:e.face||"top",options:Dh,change:f=>a({face:f}),wrong:p(
+      ${K({name:`opening-${c}-face`,label:"Face",value:e.face||"top",options:Dh,change:f=>a({face:f}),wrong:p(
 "face")})}
       ${b("centre_mm","Off the middle",C(),"0")}
       ${b("rating_kn_per_m","Rating",bn().unit,"as the block")}
@@ -4163,7 +4163,7 @@ wrong:s}):A0(p,t[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],r
     ${e?.wrong.map(t=>i`<p class="wrong" data-test="outline-wrong">${t}</p>`)}
     ${e?We(e.checks,{quiet:!0}):h}
   </div>`}function A0(e,t,n,{wrong:s=[],options:o=e.options,reader:a}){let{name:r,label:l,type:c}=e;if(c==="pi\
-ck"||c==="yes"){let m=e.blank?[["",e.blank],...o??[]]:o??[];return Jg(e,q({name:r,label:l,value:t,options:m,change:n,
+ck"||c==="yes"){let m=e.blank?[["",e.blank],...o??[]]:o??[];return Jg(e,K({name:r,label:l,value:t,options:m,change:n,
 wrong:s}))}if(c==="points"||c==="note"){let m=e.dxf?zg(r,a(e.dxf,r)):h;return L0(e,t,i`${m}${E0(e,t,n,s)}`)}let d=Zg(
 e),p=["number","length","force","rating"].includes(c)?"decimal":"text",u=L({name:r,label:l,value:t,change:n,wrong:s,
 unit:d,keys:p,hint:N0(e,t),placeholder:e.blank??""});return c==="rating"?i`<div class="broad">
@@ -4201,7 +4201,7 @@ null,[],[],[]],p=null,u={before:null,after:null},m=null,b=await Js({async read(T
 E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(T){let E=await yh(T,p);u.after=E.depth_zeroed_at},
 blank:{},boxes:rn("press"),toDraft:T=>La("press",T),fromDraft:(T,E)=>({...Ea("press",T,E),depth_zeroed_at:E?.depth_zeroed_at??
 null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:t?Xr("press",T=>{m=T,b.show()},e.signal):void 0,draw:()=>b&&
-_(),done(){K(u.after===u.before?"The press is saved.":"The press is saved. Its error is measured anew."),ge("/\
+_(),done(){Y(u.after===u.before?"The press is saved.":"The press is saved. Its error is measured anew."),ge("/\
 shop")}},e.signal);e.title("The press"),t||(m=Zr(b.state.kept));let f=(...T)=>{let E=new Date().toISOString();
 for(let P of T)b.state.kept[P]=E;b.save()};function _(){let{state:T,change:E,save:P}=b;e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>${T.kept?.name??"The press"}</h1>
@@ -4313,7 +4313,7 @@ s,r)}, ${a.length} results drawn.`})}
 f$,Ec=g(()=>{y();p$();A();u$=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";m$=(e,t)=>i`<b>${$(t(e.nominal))}</b>
     <span class="band">${t(e.low).text} to ${t(e.high).text}</span>`,f$=({low:e,high:t},n)=>`${n(e).text} to ${$(
 n(t))}`});function v$(e,{metals:t,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:d}=e,p=(m,b,f={})=>L(
-{name:m,label:b,value:r[m],wrong:W(c,m),change:_=>Object.assign(r,{[m]:_}),unit:C(),next:!0,...f}),u=(m,b,f)=>q(
+{name:m,label:b,value:r[m],wrong:W(c,m),change:_=>Object.assign(r,{[m]:_}),unit:C(),next:!0,...f}),u=(m,b,f)=>K(
 {name:m,label:b,value:r[m],options:f,wrong:W(c,m),change:_=>{Object.assign(r,{[m]:_}),a()}});return i`<form novalidate data-test="choose-form" @submit=${y$(
 o)}>
     <p>One strip, bent and measured, turns the handbook’s figures into those of your metal and your tools.</p>
@@ -4525,8 +4525,8 @@ e.title(`${o.name}: measured springback`);let a={groups:[],press:null,evidence:[
 let[d,p]=await Promise.all([M("GET",`/learned?${n}`,{signal:e.signal}),M("GET",`/test-bends?${n}`,{signal:e.signal})]),
 u=d.body,{evidence:m}=p.body;Object.assign(a,{groups:u.groups,press:u.press}),a.evidence=[...m].sort((b,f)=>b.
 made_at<f.made_at?1:-1)}async function l(d,p){if(!a.busy){a.busy=d.id,c();try{let{body:u}=await M("POST",`/evi\
-dence/${encodeURIComponent(d.id)}/${p}`,{body:R().name?{by:R().name}:{},timeout:2e4});await r(),K(Q0(p,u.cards)),
-U()}catch(u){if(e.signal.aborted)return;if(!(u instanceof O||u instanceof H))throw u;K(u.message)}a.busy="",c()}}
+dence/${encodeURIComponent(d.id)}/${p}`,{body:R().name?{by:R().name}:{},timeout:2e4});await r(),Y(Q0(p,u.cards)),
+U()}catch(u){if(e.signal.aborted)return;if(!(u instanceof O||u instanceof H))throw u;Y(u.message)}a.busy="",c()}}
 let c=()=>e.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(t)}">${o.name}</a>
         </p>
@@ -4634,7 +4634,7 @@ h}`}function lS(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-
   </li>`}var rS,C$=g(()=>{y();me();A();G();ie();Re();Yr();rS=e=>Math.max(...e)});function Pc(e,t){let n=t.params.tool===Nc,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
 isNew:n,code:s,async read(a){return o=await(fe(le[e])?ba:ce)(e,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await _h(
-e,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){K(a?`${a.name||s} is saved.`:`${s} is taken out.`),ge(`/\
+e,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Y(a?`${a.name||s} is saved.`:`${s} is taken out.`),ge(`/\
 shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Nc,R$=g(()=>{me();ot();Te();Be();Nc="+"});async function B$(e,t){let n=await Js({...t,blank:{poisson:.3},boxes:cS,toDraft:o=>({code:String(o.code??""),...Yh(
 o)}),fromDraft:o=>({...Jh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
 title("No such metal"),e.render(ke(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
@@ -4663,7 +4663,7 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
                 <h2>What it is</h2>
                 <div class="fields">
                   ${t.isNew?Qr(n,t):h} ${r("name","Name")}
-                  ${q({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:Bh,change:l=>a(
+                  ${K({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:Bh,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
                   ${_s.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
@@ -4681,7 +4681,7 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
     ${d?k("unknown","Not known"):h}
     <div class="fields source-line">
       ${jn({name:`${e}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
-      ${q({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Rh.map(p=>[p,p]),change:c("sta\
+      ${K({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Rh.map(p=>[p,p]),change:c("sta\
 nding"),wrong:l("standing")})}
     </div>
   </fieldset>`}var Cc,cS,I$=g(()=>{y();Pt();me();Jr();Yi();ti();js();G();X();ie();Re();Cc=[["low","Low"],["nom\
@@ -4780,7 +4780,7 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
               ${n.paired_by}${n.way==="http"?", over plain http":""}</span
             >
           </div>
-          ${n.revoked_at?i`<p>${k("stop","Removed")}</p>`:i`${q({name:`role-${n.id}`,label:`Role of ${n.name}`,
+          ${n.revoked_at?i`<p>${k("stop","Removed")}</p>`:i`${K({name:`role-${n.id}`,label:`Role of ${n.name}`,
 value:n.role,options:F$,change:s=>t.setRole(n,s)})}
                   <button type="button" class="button" data-test="revoke" @click=${()=>t.revoke(n)}>
                     Remove…
@@ -4861,7 +4861,7 @@ c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`r
 async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>LS)throw new Error(
 "The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await Go(`/import?${d}`,
 o,"application/json",n,AS);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=ES(p)}s.busy="",e(),s.told?.imported&&
-t()}}return{state:s,choose:a,take:r}}function ES(e){if(!(e instanceof O))return[Y(e)];let t=Object.entries(e.errors).
+t()}}return{state:s,choose:a,take:r}}function ES(e){if(!(e instanceof O))return[q(e)];let t=Object.entries(e.errors).
 slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var AS,LS,K$=g(()=>{F();AS=3e5,LS=6e7});function Z$({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
@@ -5002,7 +5002,7 @@ ttings"]),c),{reason:"Restored from a device"}),await Ed(e),await ea(t)}var nb=g
             </div>
           </li>`)}
     </ul>
-  </section>`:h}async function US(e){try{await tb(e),await U()}catch(t){K(Y(t))}}async function GS(e){confirm(
+  </section>`:h}async function US(e){try{await tb(e),await U()}catch(t){Y(q(t))}}async function GS(e){confirm(
 `Throw away the card ${I(e.code)}, ${e.title}? This device may have the only copy.`)&&(await ea(e.code),await hs())}
 var ob=g(()=>{y();F();he();ot();nb();Ce();ve();ie()});var ib={};ne(ib,{show:()=>VS});async function VS(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
 async function n(){let[a,r,l]=await Promise.all([Vt().catch(()=>[]),Ge().catch(()=>[]),Qo().catch(()=>[])]);t=
@@ -5112,7 +5112,7 @@ settings:()=>Promise.resolve().then(()=>(lb(),ib))};se();ve();ot();async functio
 js");e.waiting&&db(e.waiting),e.addEventListener("updatefound",()=>{let t=e.installing;t?.addEventListener("st\
 atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&db(t)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(e){console.
-warn("The app could not be kept on this device:",e)}}function db(e){K("A newer Flangebook is here. It opens wh\
+warn("The app could not be kept on this device:",e)}}function db(e){Y("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
 reload(),{once:!0}),e.postMessage("take over")}})}Qs();we(()=>Qs());document.addEventListener("sync",()=>Jt());document.addEventListener("held",()=>Jt());document.
 addEventListener("storage",e=>{Jt(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&At(),

@@ -79,9 +79,7 @@ export async function show(visit) {
       around.fault =
         error instanceof Problem && error.status === 412
           ? "The card was changed meanwhile. Open it again first."
-          : error instanceof Error
-            ? error.message
-            : String(error);
+          : messageOf(error);
     }
     around.busy = false;
     draw();
