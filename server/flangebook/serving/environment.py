@@ -124,7 +124,9 @@ def _install(root: Path, folder: Path, python: Path, lock: Path, want: dict[str,
         shutil.rmtree(folder, ignore_errors=True)
         _make(folder)
     _say("Installing what the project needs (only the first time) ...")
-    _pip(python, ["--require-hashes", "--only-binary=:all:", "-r", str(lock)], _count(lock))
+    # The lock names all there is to install: nothing to work out. Python compiles what is loaded.
+    plain = ["--no-deps", "--no-compile"]
+    _pip(python, [*plain, "--require-hashes", "--only-binary=:all:", "-r", str(lock)], _count(lock))
     _pip(python, ["--no-deps", "--no-build-isolation", "-e", str(root)], 0)
     note = {key: value for key, value in {**kept, **want}.items() if key != "compiled"}
     (folder / _NOTE).write_text(json.dumps(note, indent=1), encoding="utf-8")
