@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gzip
+import os
 import re
 from collections.abc import Callable
 from pathlib import Path
@@ -11,6 +12,8 @@ import pytest
 from flask import Flask
 from flask.testing import FlaskClient
 from problem import problem
+
+from flangebook.api import static
 
 
 @pytest.fixture
@@ -123,6 +126,30 @@ def test_the_list_for_the_service_worker_names_files_that_are_there(site: FlaskC
     after = site.get("/shell-files.js").data
     assert before != after
     assert b"/made/more.js" in after
+
+
+def test_a_file_of_the_shell_that_changes_makes_another_version(site: FlaskClient, web: Path):
+    """An update, even of the same length; and an old version that is put back is the old one."""
+    script = web / "made/app.js"
+    old = script.read_bytes()
+    before = site.get("/shell-files.js")
+    assert site.get("/shell-files.js").data == before.data
+    script.write_bytes(b"/" * len(old))
+    os.utime(script, ns=(0, script.stat().st_mtime_ns + 1))
+    after = site.get("/shell-files.js", headers={"If-None-Match": before.headers["ETag"]})
+    assert after.status_code == 200
+    assert after.data != before.data
+    script.write_bytes(old)
+    os.utime(script, ns=(0, script.stat().st_mtime_ns + 2))
+    assert site.get("/shell-files.js").data == before.data
+
+
+def test_the_list_is_made_again_only_when_a_file_changed(
+    site: FlaskClient, monkeypatch: pytest.MonkeyPatch
+):
+    before = site.get("/shell-files.js").data
+    monkeypatch.setattr(static, "shell_script", None)
+    assert site.get("/shell-files.js").data == before
 
 
 def test_a_device_keeps_the_one_script_and_not_what_it_is_made_of(site: FlaskClient):

@@ -17,7 +17,7 @@ from flask import Flask, Response, request
 from werkzeug.exceptions import MethodNotAllowed, NotFound
 
 from flangebook.api.config import Config
-from flangebook.api.shell import shell_script
+from flangebook.api.shell import shell_files, shell_script
 
 SHELL_FILES = "shell-files.js"
 _TYPES = {
@@ -89,7 +89,12 @@ class Files:
 
     def shell(self) -> _Kept:
         """The list of the app's own files, for the service worker."""
-        return self._keep(SHELL_FILES, None, shell_script(self.root, self._sources).encode(), ".js")
+        stamp = shell_files(self.root, self._sources)
+        kept = self._kept.get(SHELL_FILES)
+        if kept is None or kept.stamp != stamp:
+            script = shell_script(self.root, stamp)
+            kept = self._keep(SHELL_FILES, stamp, script.encode(), ".js")
+        return kept
 
     def _keep(self, name: str, stamp: object, plain: bytes, suffix: str) -> _Kept:
         etag = hashlib.sha256(plain).hexdigest()[:20]
