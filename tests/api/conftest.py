@@ -27,20 +27,27 @@ ANGLE: dict[str, Any] = {
 
 
 @pytest.fixture
-def make_app(demo_data: Path, tmp_path: Path) -> Iterator[Callable[..., Flask]]:
+def make_app(demo_data: Path, bare_data: Path, tmp_path: Path) -> Iterator[Callable[..., Flask]]:
     """Makes an app on a shop of its own: a copy of the demo shop or another, or an empty one."""
     made: list[Flask] = []
 
     def make(*, empty: bool = False, copied: Path = demo_data, **settings: Any) -> Flask:
         folder = tmp_path / f"shop{len(made)}"
-        if not empty:
-            shutil.copytree(copied, folder)
+        shutil.copytree(bare_data if empty else copied, folder)
         made.append(create_app(Config(folder, **settings)))
         return made[-1]
 
     yield make
     for app in made:
         close_app(app)
+
+
+@pytest.fixture(scope="session")
+def bare_data(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with a shop as it is made new, with nothing in it but metals; to be copied."""
+    folder = tmp_path_factory.mktemp("bare") / "shop"
+    close_app(create_app(Config(folder)))
+    return folder
 
 
 @pytest.fixture(scope="session")

@@ -189,15 +189,13 @@ def test_a_preview_changes_nothing(client: FlaskClient, document: Document, empt
 
 
 def spoilt(document: Document, name: str, place: int, /, **change: Any) -> Document:
-    made = copy.deepcopy(document)
-    made[name][place].update(change)
-    return made
+    rows = list(document[name])
+    rows[place] = {**rows[place], **change}
+    return {**document, name: rows}
 
 
 def dropped(document: Document, name: str, number: int) -> Document:
-    made = copy.deepcopy(document)
-    del made[name][number]
-    return made
+    return {**document, name: document[name][:number] + document[name][number + 1 :]}
 
 
 def test_what_is_no_whole_shop_is_refused_with_its_place(document: Document, empty: FlaskClient):
