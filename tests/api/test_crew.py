@@ -176,6 +176,7 @@ def test_leaving_takes_the_cookie_back(owner: FlaskClient, phone: FlaskClient):
     problem(phone.get("/api/v1/cards"), 401)
 
 
+@pytest.mark.slow
 def test_there_is_a_bound_on_open_offers(app: Flask, owner: FlaskClient):
     for _ in range(crew.MOST_OFFERS):
         offer(owner)

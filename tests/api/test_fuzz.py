@@ -100,6 +100,7 @@ def sound(client: FlaskClient, path: str, body: Any) -> None:
         problem(answer, answer.status_code)
 
 
+@pytest.mark.slow
 @FUZZ
 @given(body=spoilt(BEND))
 def test_bends(reader: FlaskClient, body: Any):
@@ -118,6 +119,7 @@ def test_outlines(reader: FlaskClient, body: Any):
     sound(reader, "/api/v1/outline", body)
 
 
+@pytest.mark.slow
 @FUZZ
 @given(body=spoilt(TEST_BEND))
 def test_test_bends(client: FlaskClient, body: Any):

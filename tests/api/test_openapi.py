@@ -148,6 +148,7 @@ def test_real_answers_about_bends_and_parts(told: Told, angle: dict[str, Any]):
         assert told("POST", f"/api/v1/blank.{kind}", json=angle).status_code == 200
 
 
+@pytest.mark.slow
 def test_real_answers_about_every_demo_card(told: Told):
     listed = told("GET", "/api/v1/cards?limit=200").get_json()["cards"]
     assert len(listed) >= 8

@@ -112,6 +112,7 @@ def test_a_trial_of_an_older_revision_is_never_lost(client: FlaskClient):
     assert client.get(CARD).get_json()["trials"][0]["revision"] == 1
 
 
+@pytest.mark.slow
 def test_a_card_shows_its_newest_trials_and_pages_the_rest(client: FlaskClient):
     for number in range(105):
         answer = client.post(TRIALS, json=trial(measured_deg=90 + number / 100))

@@ -60,6 +60,7 @@ def reach(found: list[Slab], side: str, axis: int, sign: float) -> float:
     return max(float((sign * s.corners[:, axis]).max()) for s in found if s.side == side)
 
 
+@pytest.mark.slow
 @given(blanks())
 def test_the_folded_blank_measures_what_was_asked_for(made: tuple[Box, BoxBlank]) -> None:
     """Walls square: outside measures are simply the furthest points of the first flats."""
@@ -98,6 +99,7 @@ def test_lips_come_out_as_long_as_asked_for(made: tuple[Box, BoxBlank]) -> None:
         assert reach(lip, name, axis, way) + start == pytest.approx(side.flats_mm[1], abs=SAME_MM)
 
 
+@pytest.mark.slow
 @given(blanks())
 def test_no_two_sides_share_room_when_folded(made: tuple[Box, BoxBlank]) -> None:
     _, blank = made

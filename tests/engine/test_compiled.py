@@ -102,6 +102,7 @@ def test_without_the_compiler_at_work_the_answers_are_the_same(
     assert said.splitlines()[0] == "61.0 18.0"
 
 
+@pytest.mark.slow
 def test_a_start_of_the_server_does_not_load_the_compiler() -> None:
     ask = "import sys, flangebook.serving.shop_server; print('numba' in sys.modules)"
     done = subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True, check=True)

@@ -98,6 +98,7 @@ def test_what_takes_long_ends(monkeypatch: pytest.MonkeyPatch):
     refused(dxf(lambda space: space.add_line((0, 0), (9, 0))), "s to read")
 
 
+@pytest.mark.slow
 def test_what_is_within_the_bounds_is_read():
     def draw(space: Any) -> None:
         filled(space, "A", "line").add_text("beside it")

@@ -74,6 +74,7 @@ def test_a_file_without_a_header_is_asked_about_too() -> None:
     assert set(ring) == {(-10, 0), (10, 0), (-10, 30)}
 
 
+@pytest.mark.slow
 @settings(max_examples=40)
 @given(st.floats(0.6, 280.0), st.floats(-400.0, 400.0), st.sampled_from([1, 4, 6]))
 def test_arcs_are_chords_within_a_hundredth(radius: float, x: float, units: int) -> None:
@@ -299,6 +300,7 @@ def test_windows_line_ends_do_no_harm() -> None:
     assert outline_from_dxf(windows, DIE).ring == outline_from_dxf(GOOD, DIE).ring
 
 
+@pytest.mark.slow
 @settings(max_examples=300)
 @given(st.data())
 def test_no_damage_to_a_file_breaks_the_reader(data: st.DataObject) -> None:

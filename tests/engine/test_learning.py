@@ -396,6 +396,7 @@ FIELDS = st.fixed_dictionaries(
 )
 
 
+@pytest.mark.slow
 @settings(max_examples=300)
 @given(FIELDS)
 def test_whatever_is_typed_gives_figures_and_words(fields):

@@ -44,6 +44,7 @@ def made_before(sequence) -> list[int]:
     return [sum(1 << m.bend for m in sequence[:i]) for i in range(len(sequence))]
 
 
+@pytest.mark.slow
 def test_five_hundred_fixed_tables() -> None:
     outcomes = []
     for seed in range(500):

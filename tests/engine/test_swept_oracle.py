@@ -292,6 +292,7 @@ def test_a_step_is_clear_up_to_its_least_distance_and_no_further() -> None:
                 assert (code == 0) == wanted, (apart, margin, case.of, case.punch.code, step)
 
 
+@pytest.mark.slow
 def test_the_closest_approach_is_the_oracle_s() -> None:
     """The number that the picture shows: distance, and two points that far apart."""
     rnd = random.Random(52)

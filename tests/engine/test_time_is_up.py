@@ -70,6 +70,7 @@ def test_no_other_tools_are_tried_and_nothing_is_asked_for_advice(
     assert answer["worst"] == "stop"
 
 
+@pytest.mark.slow
 def test_with_time_all_of_that_is_done(begun: dict[str, int]) -> None:
     """So that the other tests cannot pass because nothing was ever begun."""
     plan(PARTS["short flats"], DEMO_PRESS, DEMO_CRIB, STARTER_METALS, limits=Limits(1000.0))
