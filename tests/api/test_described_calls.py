@@ -60,6 +60,15 @@ def call_often(operation: Any, mode: Any, calls: int, statuses: Counter[str]) ->
         call()
 
 
+def can_be_spoilt(operation: Any) -> bool:
+    """Whether anything is asked for that could be wrong: each text is a right one in an address.
+
+    To try in vain takes longer than most calls.
+    """
+    asked = [(p.definition["in"], p.definition["schema"]) for p in operation.iter_parameters()]
+    return bool(operation.body) or any(one != ("path", {"type": "string"}) for one in asked)
+
+
 def test_no_call_meets_a_fault_of_ours(server: Running):
     schema = schemathesis.openapi.from_url(f"{server.address}api/openapi.json")
     operations = [found.ok() for found in schema.get_all_operations()]
@@ -68,6 +77,8 @@ def test_no_call_meets_a_fault_of_ours(server: Running):
     wrong = []
     modes = list(schemathesis.GenerationMode)
     for operation, mode in itertools.product(operations, modes):
+        if mode is schemathesis.GenerationMode.NEGATIVE and not can_be_spoilt(operation):
+            continue
         try:
             call_often(operation, mode, CALLS // len(operations) // len(modes) + 1, statuses)
         except (
