@@ -9,6 +9,7 @@ still run; elsewhere they count when they have ended.
 from __future__ import annotations
 
 import os
+import time
 from collections import defaultdict
 from collections.abc import Iterator
 from pathlib import Path
@@ -16,6 +17,7 @@ from pathlib import Path
 import pytest
 
 SLOWEST = 20
+LOOK_EVERY_S = 0.1  # to look for programs of programs takes longer than many a test
 
 
 class TimeReport:
@@ -24,20 +26,25 @@ class TimeReport:
     def __init__(self) -> None:
         self._used: dict[str, float] = defaultdict(float)
         self._took: dict[str, float] = defaultdict(float)
+        self._before = -1.0
 
     @pytest.hookimpl(wrapper=True)
-    def pytest_runtest_protocol(self, item: pytest.Item) -> Iterator[None]:
-        """Note what the processor had done when the test began."""
-        item.stash[_BEGAN] = processor_seconds()
+    def pytest_runtest_protocol(self) -> Iterator[None]:
+        """Note what the processor had done when the first test began; each other begins where the
+        one before it ended."""
+        if self._before < 0.0:
+            self._before = processor_seconds()
         return (yield)
 
     @pytest.hookimpl(wrapper=True)
-    def pytest_runtest_makereport(self, item: pytest.Item) -> Iterator[None]:
-        """Write down with each phase what the processor did for it; xdist carries it along."""
+    def pytest_runtest_makereport(self, call: pytest.CallInfo[None]) -> Iterator[None]:
+        """Write down what the processor did up to here, after a test and after what is tidied up;
+        xdist carries it along."""
         report = yield
-        now = processor_seconds()
-        report.processor_s = now - item.stash[_BEGAN]
-        item.stash[_BEGAN] = now
+        if call.when != "setup":
+            now = processor_seconds()
+            report.processor_s = now - self._before
+            self._before = now
         return report
 
     def pytest_runtest_logreport(self, report: pytest.TestReport) -> None:
@@ -66,36 +73,47 @@ class TimeReport:
             write(f"{used:8.1f} {took:8.1f}  {folder}: {tests} tests")
 
 
-_BEGAN = pytest.StashKey[float]()
+class _Started:
+    """Programs that this one started, and those that they started, as far as they still run.
+
+    Kept from one look to the next: the list of a program's children may miss some while others of
+    them end.
+    """
+
+    def __init__(self) -> None:
+        self._all: set[int] = set()
+        self._looked = 0.0
+
+    def used_s(self) -> float:
+        """What the processor has done for them so far."""
+        if time.monotonic() - self._looked > LOOK_EVERY_S:
+            self._find(os.getpid())
+            self._looked = time.monotonic()
+        return sum(map(self._used_by, tuple(self._all)))
+
+    def _find(self, process: int) -> None:
+        for child in _children(process):
+            self._all.add(child)
+            self._find(child)
+
+    def _used_by(self, process: int) -> float:
+        """Of one running program, those of its own that ended counted in it."""
+        try:
+            words = Path(f"/proc/{process}/stat").read_text().rpartition(")")[2].split()
+        except OSError:
+            self._all.discard(process)
+            return 0.0
+        return sum(map(int, words[11:15])) / os.sysconf("SC_CLK_TCK")
+
+
+_STARTED = _Started()
 
 
 def processor_seconds() -> float:
     """What the processor has done so far for this program and all that it started."""
     times = os.times()
     ended = times.user + times.system + times.children_user + times.children_system
-    _find_started(os.getpid())
-    return ended + sum(map(_used_by, tuple(_STARTED)))
-
-
-_STARTED: set[int] = set()
-"""Programs that this one started, and those that they started, as far as they still run. Kept from
-one look to the next: the list of a program's children may miss some while others of them end."""
-
-
-def _used_by(process: int) -> float:
-    """Of one running program, those of its own that ended counted in it."""
-    try:
-        words = Path(f"/proc/{process}/stat").read_text().rpartition(")")[2].split()
-    except OSError:
-        _STARTED.discard(process)
-        return 0.0
-    return sum(map(int, words[11:15])) / os.sysconf("SC_CLK_TCK")
-
-
-def _find_started(process: int) -> None:
-    for child in _children(process):
-        _STARTED.add(child)
-        _find_started(child)
+    return ended + _STARTED.used_s()
 
 
 def _children(process: int) -> list[int]:
