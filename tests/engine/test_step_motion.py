@@ -281,7 +281,7 @@ def parts(draw: st.DrawFn) -> Part:
 )  # fmt: skip
 def test_every_planned_step_moves_and_is_small(of: Part) -> None:
     """What goes over the wire, rounded as it is, still is the drawing before and after."""
-    answer = plan(of, SHOP_PRESS, CRIB, METALS, limits=Limits(deadline_s=5.0))
+    answer = plan(of, SHOP_PRESS, CRIB, METALS, limits=Limits(deadline_s=1.0))
     for step in answer["steps"]:
         if step["drawing"] is None:
             continue
