@@ -31,7 +31,7 @@ class Devices:
         else:
             device = (kind, _started(self._browser, kind))
         self._in_use.append(device)
-        return _emptied(device[1].new_page())
+        return _emptied(_opened(device[1]))
 
     def give_back(self) -> None:
         """When the test is over: close what is open on the devices."""
@@ -59,6 +59,15 @@ def _started(browser: Browser, kind: dict[str, Any]) -> BrowserContext:
     stays.route("**", lambda route: route.fulfill(body="", content_type="text/html"))
     stays.goto("http://127.0.0.1/")
     return context
+
+
+def _opened(context: BrowserContext) -> Page:
+    """A new page, opened from the one that stays: else it begins in a process of its own, which
+    is thrown away as soon as the page shows the shop."""
+    stays = context.pages[0]
+    with stays.expect_popup() as opened:
+        stays.evaluate("() => { open('about:blank').opener = null; }")
+    return opened.value
 
 
 def _emptied(page: Page) -> Page:
