@@ -23,7 +23,7 @@ from flangebook.bending.ordering import cost as costs
 from flangebook.bending.ordering.cost import HAND_DISTANCE_MM
 from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE
 from flangebook.bending.ordering.search import Known, Move
-from flangebook.bending.ordering.step_facts import KINDS, step_facts, wing_row
+from flangebook.bending.ordering.step_facts import KINDS, Bending, step_facts, wing_row
 
 Counts = tuple[int, ...]
 BASE = 10**7
@@ -92,9 +92,8 @@ class Plain:
     def _step(self, made: int, move: Move) -> Counts:
         left, right = self.wings(made, move.bend)
         problem, memo = self.known.problem, self.known.memo
-        code, contact = step_facts(
-            problem, memo, made, left, right, move.bend, move.end, move.pair, True
-        )
+        step = Bending(move.bend, move.end, move.pair, left, right)
+        code, contact = step_facts(problem, memo, made, step, True)
         counts = [0] * len(costs.NAMES)
         counts[costs.BLOCKED] = int(bool(code & ~SLIDES) or (made, move) in self.banned)
         counts[costs.SLIDE] = int(bool(code & SLIDES))

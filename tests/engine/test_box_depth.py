@@ -1,7 +1,7 @@
 """Finished sides beside the punch, against the bend drawn again and again.
 
-The check draws the section with ``pose.sheet_during``'s formula anew: base and wing turned by hand
-about the middle of the bend, shapely measuring the distance at many angles.
+The check draws the section with the formula of ``test_pose.sheet_during`` anew: base and wing are
+turned by hand about the middle of the bend, shapely measures the distance at many angles.
 """
 
 from __future__ import annotations

@@ -16,6 +16,7 @@ from bending_parts import DIE, HOLDER, PRESS, PUNCH, folded, stroke
 from order_parts import random_part
 from quick_ones import but_for
 from shapely import LinearRing, clip_by_rect
+from test_pose import sheet_during
 
 from flangebook.bending.geometry.strip import Strip
 from flangebook.bending.motion import gauging, pose
@@ -78,7 +79,7 @@ def test_the_finger_is_drawn_back_by_what_comes_to_it(seed: int) -> None:
 
         @cache
         def ring_at(i: int, faced: Strip = faced, n: int = n, step: Stroke = step) -> LinearRing:
-            return LinearRing(pose.sheet_during(faced, n, step, DIE, i / POSES))
+            return LinearRing(sheet_during(faced, n, step, DIE, i / POSES))
 
         t, tools = of.thickness_mm, tool_stack(PRESS, HOLDER, PUNCH, DIE, 0.0)
         upper = [LinearRing(ring) for ring in (tools.punch, tools.holder, tools.ram)]

@@ -9,6 +9,7 @@ from bending_parts import DIE, HOLDER, PRESS, PUNCH, bend, folded, folded_parts,
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely import LinearRing, Point, Polygon, box
+from test_pose import sheet_during
 
 from flangebook.bending.geometry.strip import Strip
 from flangebook.bending.motion import gauging, pose
@@ -200,7 +201,7 @@ def swept(of: Part, bends: list[FoldedBend], strip: Strip, number: int, gauge: G
     low, high = gauge.finger_bottom_mm, gauge.finger_bottom_mm + PRESS.finger_height_mm
     worst = 0.0
     for i in range(1, 201):
-        ring = LinearRing(pose.sheet_during(faced, n, step, DIE, i / 200))
+        ring = LinearRing(sheet_during(faced, n, step, DIE, i / 200))
         cut = ring.intersection(box(-5000, low, 5000, high))
         if not cut.is_empty:
             worst = max(worst, cut.bounds[2] - gauge.x_mm)

@@ -9,7 +9,7 @@ import pytest
 from bending_parts import bend, folded, part
 from order_parts import ACUTE, KNIFE, fits, problem_of
 
-from flangebook.bending.clearance.problem import HITS_SHEET, LEFT, RIGHT, wing_set
+from flangebook.bending.clearance.problem import HITS_SHEET, LEFT, RIGHT, Leg, wing_set
 from flangebook.bending.clearance.sheet_on_sheet import wings_code
 from flangebook.bending.clearance.sweeps import new_sweeps
 from flangebook.bending.clearance.wings import wing_code
@@ -37,7 +37,7 @@ def code_of(of: Part, number: int, made: int) -> int:
     code = wings_code(problem, number, 0, made, sweeps)
     for side in (LEFT, RIGHT):
         wing = wing_set(made, number, side, count)
-        code |= wing_code(problem, number, side, side == RIGHT, 0, wing, sweeps)
+        code |= wing_code(problem, Leg(number, side, wing), side == RIGHT, 0, sweeps)
     return code
 
 

@@ -14,6 +14,7 @@ from shapely import LineString, Point, Polygon
 
 from flangebook.bending.geometry.air_bend_geometry import punch_depth_mm, shoulder_centre_x_mm
 from flangebook.bending.geometry.ring import Ring
+from flangebook.bending.geometry.strip import Strip
 from flangebook.bending.handbook.hems import hem
 from flangebook.bending.motion import pose
 from flangebook.bending.motion.gauging import draw_back_mm, gauge_options
@@ -23,6 +24,24 @@ from flangebook.bending.part.section import allowance_at, strip_of
 from flangebook.bending.tools.tooling import Die
 
 L_PART = part((30.0, 70.0), (bend(),))
+
+
+def sheet_during(strip: Strip, number: int, stroke: Stroke, die: Die, share: float) -> Ring:
+    """The sheet when ``share`` (0 to 1) of the bend angle is reached (strip faced already).
+
+    The radius is taken as it is at the bottom of the stroke.
+    """
+    included = 180.0 - (180.0 - stroke.included_angle_deg) * share
+    depth = punch_depth_mm(
+        included,
+        stroke.inside_radius_mm,
+        strip.thickness_mm,
+        die.v_opening_mm,
+        die.angle_deg,
+        die.shoulder_radius_mm,
+    )
+    part_way = Stroke(included, stroke.inside_radius_mm, stroke.allowance_mm * share, depth)
+    return pose.sheet_after(strip, number, part_way)
 
 
 @settings(max_examples=80, deadline=None)

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from planning_shop import CRIB, METALS
 from planning_shop import PRESS as SHOP_PRESS
 from shapely import Polygon
+from test_pose import sheet_during
 
 from flangebook.bending.errors import InputError, NotAPartError
 from flangebook.bending.geometry.strip import Strip
@@ -187,7 +188,7 @@ def test_part_way_is_the_sheet_during(step: Any, share: float) -> None:
         else a[name] + (b[name] - a[name]) * k
         for name in a
     }
-    during = Polygon(pose.sheet_during(strip, number, press, DIE, share))
+    during = Polygon(sheet_during(strip, number, press, DIE, share))
     assert apart(sheet(drawn, between), during) < 0.3
 
 

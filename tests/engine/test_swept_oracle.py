@@ -21,16 +21,16 @@ from bending_parts import DIE, GOOSENECK, HOLDER, PRESS, PUNCH, folded, part
 from order_parts import ACUTE, DEEP, KNIFE, NARROW, TALL, problem_of
 from quick_ones import but_for
 from swept_oracle import Oracle, Query, Slacks, Wing, batch_of, motion_of, tools_of, wing
+from test_pose import sheet_during
 
 from flangebook.bending.clearance import problem as bits
 from flangebook.bending.clearance.approach import approaches
-from flangebook.bending.clearance.problem import LEFT, RIGHT, Problem, wing_set
+from flangebook.bending.clearance.problem import LEFT, RIGHT, Leg, Problem, wing_set
 from flangebook.bending.clearance.sheet_on_sheet import wings_code
 from flangebook.bending.clearance.sweeps import Sweeps, new_sweeps
 from flangebook.bending.clearance.wings import approach_code, wing_code
 from flangebook.bending.errors import FlangebookError
 from flangebook.bending.motion.lying import Stroke, facing
-from flangebook.bending.motion.pose import sheet_during
 from flangebook.bending.ordering.search import as_arrays
 from flangebook.bending.part.part import Bend, End, Part
 from flangebook.bending.part.section import straight_lengths_mm, strip_of
@@ -135,7 +135,7 @@ def compiled(case: Case, step: Step, sweeps: Sweeps) -> tuple[int, int]:
     code = 0
     for side in (LEFT, RIGHT):
         made = wing_set(step.made, step.bend, side, step.bends)
-        code |= wing_code(case.problem, step.bend, side, side == step.end, 0, made, sweeps)
+        code |= wing_code(case.problem, Leg(step.bend, side, made), side == step.end, 0, sweeps)
     return code, wings_code(case.problem, step.bend, 0, step.made, sweeps)
 
 
@@ -144,11 +144,12 @@ def clear_wings(case: Case, step: Step, sweeps: Sweeps) -> list[Wing]:
     return [
         at
         for at in step.wings()
-        if wing_code(
-            case.problem, step.bend, at[1], at[1] == step.end, 0,
-            wing_set(step.made, step.bend, at[1], step.bends), sweeps,
-        ) == 0
-    ]  # fmt: skip
+        if wing_code(case.problem, leg_of(step, at[1]), at[1] == step.end, 0, sweeps) == 0
+    ]
+
+
+def leg_of(step: Step, side: int) -> Leg:
+    return Leg(step.bend, side, wing_set(step.made, step.bend, side, step.bends))
 
 
 def look_at_ways(case: Case, steps: Sequence[Step], sweeps: Sweeps, oracle: Oracle) -> None:
@@ -161,7 +162,7 @@ def judge_way(case: Case, step: Step, sweeps: Sweeps, oracle: Oracle, seen: Coun
     """The punch's way down and up past a wing."""
     for at in clear_wings(case, step, sweeps):
         back, made = at[1] == step.end, wing_set(step.made, step.bend, at[1], step.bends)
-        code = approach_code(case.problem, step.bend, at[1], back, 0, made, sweeps)
+        code = approach_code(case.problem, Leg(step.bend, at[1], made), back, 0, sweeps)
         slack = min(oracle.slacks(at, back, 0, rising=True).values())
         judge("way", code, slack, seen, (case.of, case.punch, case.die, step))
 

@@ -14,7 +14,7 @@ import shapely
 from bending_parts import DIE, HOLDER, PRESS, bend, folded, part, stroke
 from order_parts import DEEP, problem_of
 
-from flangebook.bending.clearance.problem import HITS_PUNCH, LEFT, Problem
+from flangebook.bending.clearance.problem import HITS_PUNCH, LEFT, Leg, Problem
 from flangebook.bending.clearance.sweeps import new_sweeps
 from flangebook.bending.clearance.wings import approach_code
 from flangebook.bending.motion.lying import facing
@@ -48,7 +48,7 @@ def _free_rise_mm() -> float:
 def _code(lift_mm: float) -> int:
     problem: Problem = as_arrays(problem_of(CHANNEL, (DEEP,), margin_mm=MARGIN_MM))
     problem = problem._replace(lift=np.full(1, lift_mm))
-    return approach_code(problem, 1, LEFT, False, 0, 1, new_sweeps(problem))
+    return approach_code(problem, Leg(1, LEFT, 1), False, 0, new_sweeps(problem))
 
 
 @pytest.mark.parametrize(("beside_mm", "expected"), [(-0.3, 0), (0.3, HITS_PUNCH)])

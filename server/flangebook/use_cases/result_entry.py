@@ -18,6 +18,7 @@ from flangebook.planning.results.measured_thickness import (
     step_at_thickness,
 )
 from flangebook.planning.results.next_setting import Made, measured_angle_deg, next_setting
+from flangebook.planning.tools.fit import Equipment, Wanted
 from flangebook.shop import cards, results
 from flangebook.shop.crib import tooling
 from flangebook.shop.storage import writing
@@ -90,7 +91,8 @@ def _at_thickness(
     if tools is None or metal is None or not step.get("corrections"):
         return None
     length = bend_length_mm(part, step)
-    return step_at_thickness(step, metal, *tools, shop.press, shop.crib, length, measured_mm)
+    wanted = Wanted(metal, measured_mm, length, step["included_angle_deg"])
+    return step_at_thickness(step, wanted, *tools, Equipment(shop.press, shop.crib))
 
 
 def _earlier(

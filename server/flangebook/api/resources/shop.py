@@ -15,6 +15,7 @@ from flangebook.api.sending import sent, the_store
 from flangebook.planning.answers.answer import checks_json
 from flangebook.planning.plan import find_metal
 from flangebook.planning.results.strip_test import strip_test
+from flangebook.planning.tools.fit import Equipment, Wanted
 from flangebook.planning.tools.named_tools import find_die, find_punch
 from flangebook.schemas import answers
 from flangebook.schemas.measured_press import GaugeFound, StripTest, StripTestSchema
@@ -107,15 +108,13 @@ def strips(asked: dict[str, Any]) -> Response:
 
 def _deflection(store: Store, asked: dict[str, Any]) -> dict[str, Any]:
     shop = tooling(store)
+    metal = find_metal(shop.metals, asked["metal"])
+    sizes = (asked[name] for name in ("thickness_mm", "strip_length_mm", "included_angle_deg"))
     return strip_test(
-        find_metal(shop.metals, asked["metal"]),
+        Wanted(metal, *sizes),
         find_die(shop.crib, asked["die"]),
         find_punch(shop.crib, asked["punch"]),
-        shop.press,
-        shop.crib,
-        asked["thickness_mm"],
-        asked["strip_length_mm"],
-        asked["included_angle_deg"],
+        Equipment(shop.press, shop.crib),
         asked["end_mm"],
         (asked["left_deg"], asked["middle_deg"], asked["right_deg"]),
     )

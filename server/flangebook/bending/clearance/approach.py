@@ -7,10 +7,18 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from flangebook.bending.clearance.motion import depth_at, motion_of
+from flangebook.bending.clearance.motion import depth_at, motion_of, turned
 from flangebook.bending.clearance.nearest import nearest, piece_at
 from flangebook.bending.clearance.pieces import MOST_SEGMENTS
-from flangebook.bending.clearance.problem import DIE, LEFT, RIGHT, Floats, Problem, wing_set
+from flangebook.bending.clearance.problem import (
+    DIE,
+    LEFT,
+    RIGHT,
+    Floats,
+    Leg,
+    Problem,
+    wing_set,
+)
 from flangebook.bending.geometry.ring import Point
 
 TOOLS = ("punch", "holder", "ram", "die", "bed", "floor")
@@ -45,27 +53,28 @@ def approaches(problem: Problem, made: int, bend: int, end: int, pair: int) -> t
     for tool in range(len(TOOLS)):
         best = None
         for side in (LEFT, RIGHT):
-            wing = int(wing_set(made, bend, side, len(problem.at)))
-            away, theta, piece = nearest(problem, bend, side, side == end, pair, wing, tool)
+            leg = Leg(bend, side, int(wing_set(made, bend, side, len(problem.at))))
+            away, theta, piece = nearest(problem, leg, side == end, pair, tool)
             if piece >= 0 and (best is None or away < best[0]):
-                best = (away, theta, piece, side, wing)
+                best = (away, theta, piece, leg)
         if best is not None and best[0] < SHOWN_WITHIN_MM:
-            found.append(_near(problem, bend, end, pair, tool, best))
+            found.append(_near(problem, end, pair, tool, best))
     return tuple(sorted(found, key=lambda near: near.distance_mm))
 
 
 def _near(
-    problem: Problem, bend: int, end: int, pair: int, tool: int,
-    best: tuple[float, float, int, int, int],
-) -> Near:  # fmt: skip
-    away, theta, piece, side, wing = best
+    problem: Problem, end: int, pair: int, tool: int, best: tuple[float, float, int, Leg]
+) -> Near:
+    away, theta, piece, leg = best
     in_press = tool >= DIE
-    motion = motion_of(problem, bend, pair)
+    motion = motion_of(problem, leg.bend, pair)
+    mirror = 1.0 if leg.side == end else -1.0
     tools = _tool_edges(problem, pair, tool, in_press=in_press)
 
     def sheet(at: float) -> Floats:
         out = np.empty((MOST_SEGMENTS, 4))
-        count = piece_at(problem, bend, side, side == end, pair, wing, piece, at, in_press, out)
+        moment = turned(motion, at, 0.0, in_press)
+        count = piece_at(problem, leg, piece, moment, mirror, out)
         return out[:count]
 
     overlap = 0.0
@@ -84,7 +93,7 @@ def _near(
         punch_travel_mm=depth,
         on_sheet=(on_sheet[0], on_sheet[1] + up),
         on_tool=(on_tool[0], on_tool[1] + up),
-        flat=bend + 1 - piece if side == LEFT else bend + 2 + piece,
+        flat=leg.bend + 1 - piece if leg.side == LEFT else leg.bend + 2 + piece,
     )
 
 

@@ -10,10 +10,19 @@ there is none.
 from __future__ import annotations
 
 import math
+from typing import NamedTuple
 
 import numpy as np
 
-from flangebook.bending.clearance.distance import between_edges, boxes_apart
+from flangebook.bending.clearance.distance import (
+    Bounds,
+    Edge,
+    between_edges,
+    bounds_of,
+    edge_at,
+    is_beyond,
+    stretch_at,
+)
 from flangebook.bending.clearance.problem import Floats, Ints
 from flangebook.bending.compiled import kernel
 
@@ -28,84 +37,85 @@ NO_WAY = 0
 _ROOM = 8 * MOST_PLACES
 
 
-@kernel
-def slack_at(
-    line: Floats, wanted: Floats, most: float, edges: Floats, of: Ints,
-    x: float, y: float, tilt: float, worth: float, moved: Floats,
-) -> float:  # fmt: skip
-    """How much further away than it must the part keeps at one place [mm]; ``worth`` if more.
+class Shift(NamedTuple):
+    """How far the part is from where it lay at the bend: shift [mm], and tilt [rad] about (0, 0)
+    before it."""
 
-    line: its middle line, (m, 2). wanted: distance of each stretch from each kind of tool,
-    (m - 1, tools); most: the largest of them. edges, of: the tools' outlines and kinds. x, y:
-    shift; tilt: about (0, 0), before the shift. moved: room to work in, (m, 2).
+    x: float
+    y: float
+    tilt: float
+
+
+class Scene(NamedTuple):
+    """A part, held between tools that stand still.
+
+    line: its middle line, (m, 2); far: how far the furthest of its points lies from (0, 0) [mm].
+    edges, of: the tools' outlines and kinds. wanted: distance of each stretch from each kind of
+    tool, (m - 1, tools); most: the largest of them. moved: room for the line elsewhere, (m, 2).
+    """
+
+    line: Floats
+    far: float
+    edges: Floats
+    of: Ints
+    wanted: Floats
+    most: float
+    moved: Floats
+
+
+def scene_of(line: Floats, edges: Floats, of: Ints, wanted: Floats) -> Scene:
+    """A part and tools, with what follows from them."""
+    far, most = float(np.hypot(line[:, 0], line[:, 1]).max()), float(wanted.max())
+    return Scene(line, far, edges, of, wanted, most, np.empty_like(line))
+
+
+@kernel
+def slack_at(scene: Scene, at: Shift, worth: float) -> float:
+    """How much further away than it must the part keeps at one place [mm]; ``worth`` if more.
 
     Source: plane geometry.
 
     >>> line, edges = np.array([[0.0, 0.0], [10.0, 0.0]]), np.array([[0.0, 5.0, 10.0, 5.0]])
-    >>> wanted, kinds, room = np.array([[2.0]]), np.array([0]), line.copy()
-    >>> slack_at(line, wanted, 2.0, edges, kinds, 0.0, 0.0, 0.0, 99.0, room)
+    >>> scene = scene_of(line, edges, np.array([0]), wanted=np.array([[2.0]]))
+    >>> slack_at(scene, Shift(0.0, 0.0, 0.0), 99.0)
     3.0
     """
-    _put_at(line, x, y, tilt, moved)
+    edges, moved = scene.edges, scene.moved
+    _put_at(scene.line, at, moved)
     left, bottom, right, top = np.inf, np.inf, -np.inf, -np.inf
     for i in range(len(moved)):
         left, right = min(left, moved[i, 0]), max(right, moved[i, 0])
         bottom, top = min(bottom, moved[i, 1]), max(top, moved[i, 1])
-    least = worth
+    bounds, least = Bounds(left, bottom, right, top), worth
     for e in range(len(edges)):
-        ax, ay, bx, by = edges[e, 0], edges[e, 1], edges[e, 2], edges[e, 3]
-        if boxes_apart(ax, ay, bx, by, left, bottom, right, top, most + least):
+        edge = edge_at(edges, e)
+        if is_beyond(edge, bounds, scene.most + least):
             continue
-        for i in range(len(line) - 1):
-            keep = wanted[i, of[e]]
-            cx, cy, dx, dy = moved[i, 0], moved[i, 1], moved[i + 1, 0], moved[i + 1, 1]
-            if boxes_apart(
-                ax, ay, bx, by, min(cx, dx), min(cy, dy), max(cx, dx), max(cy, dy), keep + least
-            ):
-                continue
-            least = min(least, between_edges(ax, ay, bx, by, cx, cy, dx, dy) - keep)
+        for i in range(len(moved) - 1):
+            keep, stretch = scene.wanted[i, scene.of[e]], stretch_at(moved, i)
+            if not is_beyond(edge, bounds_of(stretch), keep + least):
+                least = min(least, between_edges(edge, stretch) - keep)
     return least
 
 
 @kernel
-def clears(
-    line: Floats, wanted: Floats, edges: Floats, of: Ints, one: Floats, two: Floats, far: float,
-    moved: Floats,
-) -> bool:  # fmt: skip
-    """Whether the part keeps clear all the way from one place to another (x, y, tilt), evenly.
-
-    far: the furthest that any of its points lies from (0, 0) [mm].
-    """
-    speed, most = _speed(one, two, far), _most(wanted)
-    worth = speed + 2.0 * UNSURE_MM
-    slack = slack_at(line, wanted, most, edges, of, one[0], one[1], one[2], worth, moved)
-    return _clears_from(line, wanted, most, edges, of, one, two, speed, slack, moved)
+def clears(scene: Scene, one: Shift, two: Shift) -> bool:
+    """Whether the part keeps clear all the way from one place to another, evenly."""
+    worth = _speed(scene, one, two) + 2.0 * UNSURE_MM
+    return _clears_from(scene, one, two, slack_at(scene, one, worth))
 
 
 @kernel
-def _speed(one: Floats, two: Floats, far: float) -> float:
+def _speed(scene: Scene, one: Shift, two: Shift) -> float:
     """The furthest that any point moves from one place to the other [mm]."""
-    speed: float = math.hypot(two[0] - one[0], two[1] - one[1]) + far * abs(two[2] - one[2])
-    return speed
+    turn: float = scene.far * abs(two.tilt - one.tilt)
+    return math.hypot(two.x - one.x, two.y - one.y) + turn
 
 
 @kernel
-def _most(wanted: Floats) -> float:
-    """The largest distance that is wanted of anything."""
-    most = -np.inf
-    for i in range(len(wanted)):
-        for tool in range(wanted.shape[1]):
-            most = max(most, wanted[i, tool])
-    return most
-
-
-@kernel
-def _clears_from(
-    line: Floats, wanted: Floats, most: float, edges: Floats, of: Ints, one: Floats, two: Floats,
-    speed: float, slack: float, moved: Floats,
-) -> bool:  # fmt: skip
+def _clears_from(scene: Scene, one: Shift, two: Shift, slack: float) -> bool:
     """``clears`` where the slack at the first place is known."""
-    done = 0.0
+    speed, done = _speed(scene, one, two), 0.0
     while True:
         left = speed * (1.0 - done)
         if slack <= UNSURE_MM:
@@ -113,66 +123,58 @@ def _clears_from(
         if slack > left:
             return True
         done += slack / speed
-        x, y = one[0] + done * (two[0] - one[0]), one[1] + done * (two[1] - one[1])
-        tilt = one[2] + done * (two[2] - one[2])
-        worth = speed * (1.0 - done) + 2.0 * UNSURE_MM
-        slack = slack_at(line, wanted, most, edges, of, x, y, tilt, worth, moved)
+        at = Shift(
+            one.x + done * (two.x - one.x),
+            one.y + done * (two.y - one.y),
+            one.tilt + done * (two.tilt - one.tilt),
+        )
+        slack = slack_at(scene, at, speed * (1.0 - done) + 2.0 * UNSURE_MM)
 
 
 @kernel
-def distances_at(
-    line: Floats, edges: Floats, of: Ints, x: float, y: float, tilt: float, moved: Floats,
-    out: Floats,
-) -> None:  # fmt: skip
+def distances_at(scene: Scene, at: Shift, out: Floats) -> None:
     """Put the distance of each stretch from each kind of tool at one place into ``out``,
     (m - 1, tools); what ``out`` holds stays where it is less."""
-    _put_at(line, x, y, tilt, moved)
-    for e in range(len(edges)):
-        for i in range(len(line) - 1):
-            apart = between_edges(
-                edges[e, 0], edges[e, 1], edges[e, 2], edges[e, 3],
-                moved[i, 0], moved[i, 1], moved[i + 1, 0], moved[i + 1, 1],
-            )  # fmt: skip
-            out[i, of[e]] = min(out[i, of[e]], apart)
+    _put_at(scene.line, at, scene.moved)
+    for e in range(len(scene.edges)):
+        kind = scene.of[e]
+        for i in range(len(scene.line) - 1):
+            apart = between_edges(edge_at(scene.edges, e), stretch_at(scene.moved, i))
+            out[i, kind] = min(out[i, kind], apart)
 
 
 @kernel
-def free_in_front(
-    line: Floats, wanted: Floats, edges: Floats, of: Ints, x: float, y: float, tilt: float,
-    moved: Floats,
-) -> bool:  # fmt: skip
+def free_in_front(scene: Scene, at: Shift) -> bool:
     """Whether the part can be drawn level to the front (-x) from here, as far as one likes."""
-    _put_at(line, x, y, tilt, moved)
-    for e in range(len(edges)):
-        low, high = min(edges[e, 1], edges[e, 3]), max(edges[e, 1], edges[e, 3])
-        for i in range(len(line) - 1):
-            keep = wanted[i, of[e]] + UNSURE_MM
-            under, over = min(moved[i, 1], moved[i + 1, 1]), max(moved[i, 1], moved[i + 1, 1])
+    _put_at(scene.line, at, scene.moved)
+    for e in range(len(scene.edges)):
+        edge = edge_at(scene.edges, e)
+        low, high = min(edge.ay, edge.by), max(edge.ay, edge.by)
+        for i in range(len(scene.line) - 1):
+            stretch, keep = stretch_at(scene.moved, i), scene.wanted[i, scene.of[e]] + UNSURE_MM
+            under, over = min(stretch.ay, stretch.by), max(stretch.ay, stretch.by)
             if under > high + keep or over < low - keep:
                 continue
-            furthest = _end_x(moved[i, 0], moved[i, 1], moved[i + 1, 0], moved[i + 1, 1],
-                              low - keep, high + keep, 1.0)  # fmt: skip
-            nearest = _end_x(edges[e, 0], edges[e, 1], edges[e, 2], edges[e, 3],
-                             under - keep, over + keep, -1.0)  # fmt: skip
+            furthest = _end_x(stretch, low - keep, high + keep, 1.0)
+            nearest = _end_x(edge, under - keep, over + keep, -1.0)
             if nearest - keep < furthest:
                 return False
     return True
 
 
 @kernel
-def _put_at(line: Floats, x: float, y: float, tilt: float, moved: Floats) -> None:
+def _put_at(line: Floats, at: Shift, moved: Floats) -> None:
     """The line shifted and tilted into ``moved``."""
-    cos, sin = math.cos(tilt), math.sin(tilt)
+    cos, sin = math.cos(at.tilt), math.sin(at.tilt)
     for i in range(len(line)):
-        moved[i, 0] = x + cos * line[i, 0] - sin * line[i, 1]
-        moved[i, 1] = y + sin * line[i, 0] + cos * line[i, 1]
+        moved[i, 0] = at.x + cos * line[i, 0] - sin * line[i, 1]
+        moved[i, 1] = at.y + sin * line[i, 0] + cos * line[i, 1]
 
 
 @kernel
-def _end_x(
-    ax: float, ay: float, bx: float, by: float, low: float, high: float, way: float
-) -> float:
+def _end_x(edge: Edge, low: float, high: float, way: float) -> float:
     """The furthest x (way 1.0) or the least (-1.0) of what of an edge lies between two heights."""
+    ax, ay, bx, by = edge
     if ay > by:
         ax, ay, bx, by = bx, by, ax, ay
     start, stop = ax, bx
@@ -185,9 +187,7 @@ def _end_x(
 
 
 @kernel
-def way_to_front(
-    line: Floats, wanted: Floats, edges: Floats, of: Ints, start: Floats, tilts: int, out: Floats
-) -> int:  # fmt: skip
+def way_to_front(scene: Scene, start: Shift, tilts: int, out: Floats) -> int:
     """Put the places (x, y, tilt) of a way from ``start`` to where the part can be drawn level to
     the front into ``out``, and say how many; NO_WAY when none is found.
 
@@ -199,27 +199,23 @@ def way_to_front(
     for i in range(places):
         cost[i], came[i], slack[i] = np.inf, -1, np.inf  # infinite: not looked at yet
     heap, rank = np.empty(_ROOM, np.int64), np.empty(_ROOM)
-    moved, one, two = np.empty((len(line), 2)), np.empty(3), np.empty(3)
-    far, tools_left = 0.0, np.inf
-    for i in range(len(line)):
-        far = max(far, math.hypot(line[i, 0], line[i, 1]))
-    for e in range(len(edges)):
-        if abs(edges[e, 0]) < 1000.0:
-            tools_left = min(tools_left, edges[e, 0], edges[e, 2])
-    most, worth = _most(wanted), max(CELL_MM, far * TILT_RAD) + 2.0 * UNSURE_MM
+    tools_left = np.inf
+    for e in range(len(scene.edges)):
+        if abs(scene.edges[e, 0]) < 1000.0:
+            tools_left = min(tools_left, scene.edges[e, 0], scene.edges[e, 2])
+    worth = max(CELL_MM, scene.far * TILT_RAD) + 2.0 * UNSURE_MM
     first = (IN_FRONT * high + DOWN) * deep + tilts
     cost[first], heap[0], rank[0], waiting, looked = 0.0, first, 0.0, 1, 0
     while waiting > 0 and looked < MOST_PLACES:
         here, ahead = heap[0], rank[0]
         waiting = _take_first(heap, rank, waiting)
-        _place(here, high, deep, tilts, start, one)
-        to_go = _to_go(line, one, tools_left)
-        if ahead > cost[here] + to_go + 1e-6:
+        one = _place(here, high, deep, tilts, start)
+        if ahead > cost[here] + _to_go(scene.line, one, tools_left) + 1e-6:
             continue  # reached more cheaply since
         looked += 1
-        if free_in_front(line, wanted, edges, of, one[0], one[1], one[2], moved):
+        if free_in_front(scene, one):
             return _written(here, came, high, deep, tilts, start, out)
-        room = _kept_slack(slack, here, line, wanted, most, edges, of, one, worth, moved)
+        room = _kept_slack(slack, here, scene, one, worth)
         i, j, k = here // (high * deep), here // deep % high, here % deep
         for step in range(6):
             a = i + (-1 if step == 0 else 1 if step == 1 else 0)
@@ -231,52 +227,48 @@ def way_to_front(
             price = cost[here] + (TILT_COST if step > 3 else 1.0)
             if price >= cost[there] or waiting >= _ROOM:
                 continue
-            _place(there, high, deep, tilts, start, two)
-            there_room = _kept_slack(slack, there, line, wanted, most, edges, of, two, worth, moved)
-            if there_room <= 0.0 or not _clears_from(
-                line, wanted, most, edges, of, one, two, _speed(one, two, far), room, moved
-            ):
+            two = _place(there, high, deep, tilts, start)
+            there_room = _kept_slack(slack, there, scene, two, worth)
+            if there_room <= 0.0 or not _clears_from(scene, one, two, room):
                 continue
             cost[there], came[there] = price, here
-            waiting = _put(heap, rank, waiting, there, price + _to_go(line, two, tools_left))
+            ahead = price + _to_go(scene.line, two, tools_left)
+            waiting = _put(heap, rank, waiting, there, ahead)
     return NO_WAY
 
 
 @kernel
-def _kept_slack(
-    slack: Floats, at: int, line: Floats, wanted: Floats, most: float, edges: Floats, of: Ints,
-    place: Floats, worth: float, moved: Floats,
-) -> float:  # fmt: skip
+def _kept_slack(slack: Floats, at: int, scene: Scene, place: Shift, worth: float) -> float:
     """The slack at a place of the lattice, looked at once: six ways lead to each."""
     if slack[at] == np.inf:
-        slack[at] = slack_at(
-            line, wanted, most, edges, of, place[0], place[1], place[2], worth, moved
-        )
+        slack[at] = slack_at(scene, place, worth)
     known: float = slack[at]
     return known
 
 
 @kernel
-def _place(at: int, high: int, deep: int, tilts: int, start: Floats, out: Floats) -> None:
+def _place(at: int, high: int, deep: int, tilts: int, start: Shift) -> Shift:
     """Where a place of the lattice is."""
-    out[0] = start[0] + (at // (high * deep) - IN_FRONT) * CELL_MM
-    out[1] = start[1] + (at // deep % high - DOWN) * CELL_MM
-    out[2] = start[2] + (at % deep - tilts) * TILT_RAD
+    return Shift(
+        start.x + (at // (high * deep) - IN_FRONT) * CELL_MM,
+        start.y + (at // deep % high - DOWN) * CELL_MM,
+        start.tilt + (at % deep - tilts) * TILT_RAD,
+    )
 
 
 @kernel
-def _to_go(line: Floats, at: Floats, tools_left: float) -> float:
+def _to_go(line: Floats, at: Shift, tools_left: float) -> float:
     """How many cells the part's rearmost point is from before the tools."""
-    cos, sin = math.cos(at[2]), math.sin(at[2])
+    cos, sin = math.cos(at.tilt), math.sin(at.tilt)
     right = -np.inf
     for i in range(len(line)):
-        right = max(right, at[0] + cos * line[i, 0] - sin * line[i, 1])
+        right = max(right, at.x + cos * line[i, 0] - sin * line[i, 1])
     return max(0.0, right - tools_left) / CELL_MM
 
 
 @kernel
 def _written(
-    last: int, came: Ints, high: int, deep: int, tilts: int, start: Floats, out: Floats
+    last: int, came: Ints, high: int, deep: int, tilts: int, start: Shift, out: Floats
 ) -> int:
     """The places up to the last one into ``out``, from the first on; how many."""
     count, at = 0, last
@@ -287,7 +279,7 @@ def _written(
         return NO_WAY
     at = last
     for i in range(count - 1, -1, -1):
-        _place(at, high, deep, tilts, start, out[i])
+        out[i, 0], out[i, 1], out[i, 2] = _place(at, high, deep, tilts, start)
         at = came[at]
     return count
 

@@ -3,19 +3,52 @@
 from __future__ import annotations
 
 import math
+from typing import NamedTuple
 
+from flangebook.bending.clearance.problem import Floats
 from flangebook.bending.compiled import kernel
 
 
+class Edge(NamedTuple):
+    """A straight edge from a to b [mm]."""
+
+    ax: float
+    ay: float
+    bx: float
+    by: float
+
+
+class Bounds(NamedTuple):
+    """The upright rectangle that something lies in [mm]."""
+
+    left: float
+    bottom: float
+    right: float
+    top: float
+
+
 @kernel
-def to_edge2(px: float, py: float, ax: float, ay: float, bx: float, by: float) -> float:
+def edge_at(edges: Floats, i: int) -> Edge:
+    """Row i of an array of edges."""
+    return Edge(edges[i, 0], edges[i, 1], edges[i, 2], edges[i, 3])
+
+
+@kernel
+def stretch_at(points: Floats, i: int) -> Edge:
+    """From point i of a line to the one after it."""
+    return Edge(points[i, 0], points[i, 1], points[i + 1, 0], points[i + 1, 1])
+
+
+@kernel
+def to_edge2(px: float, py: float, edge: Edge) -> float:
     """Squared distance of a point to an edge [mm2].
 
     Source: plane geometry.
 
-    >>> to_edge2(5.0, 3.0, 0.0, 0.0, 10.0, 0.0)
+    >>> to_edge2(5.0, 3.0, Edge(0.0, 0.0, 10.0, 0.0))
     9.0
     """
+    ax, ay, bx, by = edge
     dx, dy = bx - ax, by - ay
     length2 = dx * dx + dy * dy
     share = 0.0
@@ -26,18 +59,18 @@ def to_edge2(px: float, py: float, ax: float, ay: float, bx: float, by: float) -
 
 
 @kernel
-def between_edges(
-    ax: float, ay: float, bx: float, by: float, cx: float, cy: float, dx: float, dy: float
-) -> float:
+def between_edges(one: Edge, two: Edge) -> float:
     """Distance between two edges [mm]; 0 where they cross.
 
     Source: plane geometry.
 
-    >>> between_edges(0.0, 0.0, 10.0, 0.0, 4.0, 3.0, 4.0, 9.0)
+    >>> between_edges(Edge(0.0, 0.0, 10.0, 0.0), Edge(4.0, 3.0, 4.0, 9.0))
     3.0
-    >>> between_edges(0.0, 0.0, 10.0, 0.0, 4.0, -3.0, 4.0, 9.0)
+    >>> between_edges(Edge(0.0, 0.0, 10.0, 0.0), Edge(4.0, -3.0, 4.0, 9.0))
     0.0
     """
+    ax, ay, bx, by = one
+    cx, cy, dx, dy = two
     ux, uy, vx, vy = bx - ax, by - ay, dx - cx, dy - cy
     wx, wy = cx - ax, cy - ay
     across = ux * vy - uy * vx
@@ -45,18 +78,23 @@ def between_edges(
         s, t = (wx * vy - wy * vx) / across, (wx * uy - wy * ux) / across
         if 0.0 <= s <= 1.0 and 0.0 <= t <= 1.0:
             return 0.0
-    one = min(to_edge2(ax, ay, cx, cy, dx, dy), to_edge2(bx, by, cx, cy, dx, dy))
-    two = min(to_edge2(cx, cy, ax, ay, bx, by), to_edge2(dx, dy, ax, ay, bx, by))
-    return math.sqrt(min(one, two))
+    from_one = min(to_edge2(ax, ay, two), to_edge2(bx, by, two))
+    from_two = min(to_edge2(cx, cy, one), to_edge2(dx, dy, one))
+    return math.sqrt(min(from_one, from_two))
 
 
 @kernel
-def boxes_apart(
-    ax: float, ay: float, bx: float, by: float,
-    left: float, bottom: float, right: float, top: float, gap: float,
-) -> bool:  # fmt: skip
-    """Whether an edge's own box is further than ``gap`` from another box: then the two are, too."""
+def is_beyond(edge: Edge, bounds: Bounds, gap: float) -> bool:
+    """Whether an edge's own bounds are further than ``gap`` from others: then it is, too."""
+    ax, ay, bx, by = edge
     return (
-        min(ax, bx) - right > gap or left - max(ax, bx) > gap
-        or min(ay, by) - top > gap or bottom - max(ay, by) > gap
+        min(ax, bx) - bounds.right > gap or bounds.left - max(ax, bx) > gap
+        or min(ay, by) - bounds.top > gap or bounds.bottom - max(ay, by) > gap
     )  # fmt: skip
+
+
+@kernel
+def bounds_of(edge: Edge) -> Bounds:
+    """What an edge lies in."""
+    ax, ay, bx, by = edge
+    return Bounds(min(ax, bx), min(ay, by), max(ax, bx), max(ay, by))

@@ -34,6 +34,16 @@ class Motion(NamedTuple):
     scale: float
 
 
+class Turned(NamedTuple):
+    """Where a leg is at one moment: turned by theta [rad] after it was drawn in, then shifted to
+    x, y [mm]."""
+
+    theta: float
+    x: float
+    y: float
+    drawn_in: float
+
+
 @kernel
 def motion_of(problem: Problem, bend: int, pair: int) -> Motion:
     """The motion of a bend in a pair of tools."""
@@ -82,14 +92,14 @@ def depth_at(motion: Motion, theta: float) -> float:
 
 
 @kernel
-def placed(motion: Motion, theta: float, rise: float, in_press: bool) -> tuple[float, float, float]:
-    """Shift x, shift y after the turn by theta, and draw-in before it [mm].
+def turned(motion: Motion, theta: float, rise: float, in_press: bool) -> Turned:
+    """Where a leg is at theta, the punch that much above it.
 
     Source: own derivation, as at the top of the module.
 
     >>> fold = Motion(math.pi / 4.0, 0.0, 0.0, 0.0, shoulder_x=8.0, reach=0.0, scale=1.0)
-    >>> x, y, drawn_in = placed(fold, math.pi / 4.0, 0.0, True)
-    >>> round(x, 6), round(y, 6), drawn_in
+    >>> at = turned(fold, math.pi / 4.0, 0.0, True)
+    >>> round(at.x, 6), round(at.y, 6), at.drawn_in
     (0.0, -8.0, 0.0)
     """
     drawn_in = 0.5 * motion.allowance * theta / motion.theta_max
@@ -97,7 +107,7 @@ def placed(motion: Motion, theta: float, rise: float, in_press: bool) -> tuple[f
     y = -0.5 * motion.thickness + motion.radius * (1.0 - math.cos(theta)) - rise
     if in_press:
         y += motion.thickness - depth_at(motion, theta)
-    return x, y, drawn_in
+    return Turned(theta, x, y, drawn_in)
 
 
 @kernel

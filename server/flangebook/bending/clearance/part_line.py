@@ -10,11 +10,12 @@ import math
 
 import numpy as np
 
-from flangebook.bending.clearance.motion import depth_at, motion_of, placed
-from flangebook.bending.clearance.pieces import fold_angle, may_rest, pose_after
+from flangebook.bending.clearance.motion import depth_at, motion_of, turned
+from flangebook.bending.clearance.pieces import PieceStart, fold_angle, may_rest, next_piece
 from flangebook.bending.clearance.problem import (
     Floats,
     Ints,
+    Leg,
     Problem,
     is_bent,
     wing_count,
@@ -32,14 +33,14 @@ SAGITTA_SHARE = 1.0 - math.cos(CHORD_RAD / 2.0)
 
 @kernel
 def wing_line(
-    problem: Problem, bend: int, side: int, at_back: bool, pair: int, wing: int, theta: float,
-    points: Floats, kinds: Ints,
-) -> int:  # fmt: skip
-    """Put the middle line of a wing into ``points``, from the bend's plane outwards, press frame;
-    say how many. kinds: of the stretch that ends at each point."""
+    problem: Problem, leg: Leg, mirror: float, pair: int, theta: float, points: Floats, kinds: Ints
+) -> int:
+    """Put the middle line of a leg into ``points``, from the bend's plane outwards, press frame;
+    say how many. mirror: -1.0 for the leg in front. kinds: of the stretch that ends at each
+    point."""
+    bend, side, made = leg
     motion = motion_of(problem, bend, pair)
-    mirror = 1.0 if at_back else -1.0
-    px, py, _ = placed(motion, theta, 0.0, True)
+    _, px, py, drawn = turned(motion, theta, 0.0, True)
     cos, sin = math.cos(theta), math.sin(theta)
     chords = max(1, math.ceil(theta / CHORD_RAD))
     count = 0
@@ -49,10 +50,9 @@ def wing_line(
         points[count, 1] = py - motion.radius * (math.cos(at) - math.cos(theta))
         kinds[count] = RUN
         count += 1
-    drawn = 0.5 * motion.allowance * theta / motion.theta_max
-    x, y, heading, first, folds = 0.0, 0.0, 0.0, 0, 0
+    start, first, folds = PieceStart(0, 0.0, 0.0, 0.0), 0, 0
     for k in range(wing_count(bend, side, len(problem.at)) + 1):
-        bent = is_bent(wing, k)
+        bent = is_bent(made, k)
         folds += bent
         if bent and first == 0:
             first = k
@@ -66,6 +66,7 @@ def wing_line(
             fold = wing_fold(bend, side, k - 1)
             radius = math.copysign(problem.radius[fold] + 0.5 * problem.thickness, angle)
             chords = max(1, math.ceil(abs(angle) / CHORD_RAD))
+            _, x, y, heading = start
             for i in range(1, chords + 1):
                 at = heading + angle * i / chords
                 qx = x + radius * (math.sin(at) - math.sin(heading)) - drawn
@@ -74,7 +75,8 @@ def wing_line(
                 points[count, 1] = py + sin * qx + cos * qy
                 kinds[count] = kind
                 count += 1
-        x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
+        start = next_piece(problem, leg, start)
+        _, x, y, _ = start
         points[count, 0] = mirror * (px + cos * (x - drawn) - sin * y)
         points[count, 1] = py + sin * (x - drawn) + cos * y
         kinds[count] = kind
@@ -108,8 +110,9 @@ def part_line(
     lines, kinds = [], []
     for side in (1 - end, end):
         points, of = np.empty((room, 2)), np.empty(room, np.int64)
-        wing = int(wing_set(made, bend, side, len(problem.at)))
-        count = wing_line(problem, bend, side, side == end, pair, wing, theta, points, of)
+        leg = Leg(bend, side, int(wing_set(made, bend, side, len(problem.at))))
+        mirror = 1.0 if side == end else -1.0
+        count = wing_line(problem, leg, mirror, pair, theta, points, of)
         lines.append(points[:count])
         kinds.append(of[1:count])
     front, back = lines

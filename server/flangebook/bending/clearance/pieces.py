@@ -11,13 +11,31 @@ Wing frame: the sheet's middle line leaves the bend line along +x, +y is the sid
 from __future__ import annotations
 
 import math
+from typing import NamedTuple
 
-from flangebook.bending.clearance.problem import LEFT, Floats, Problem, wing_count, wing_fold
+from flangebook.bending.clearance.problem import (
+    LEFT,
+    Floats,
+    Leg,
+    Problem,
+    is_bent,
+    wing_count,
+    wing_fold,
+)
 from flangebook.bending.compiled import kernel
 
 MOST_SEGMENTS = 128
 CHORD_ERROR_MM = 0.01
 MOST_CHORDS = 56
+
+
+class PieceStart(NamedTuple):
+    """Which piece of a leg, from 0 outwards, and where its middle line begins [mm, rad]."""
+
+    k: int
+    x: float
+    y: float
+    heading: float
 
 
 @kernel
@@ -59,23 +77,23 @@ def may_rest(problem: Problem, bend: int, side: int, first: int, folds: int) -> 
 
 
 @kernel
-def pose_after(
-    problem: Problem, bend: int, side: int, k: int, bent: int, x: float, y: float, heading: float
-) -> tuple[float, float, float]:
-    """Where the middle line is [mm, rad] at the end of piece k, from where it is at its start.
+def next_piece(problem: Problem, leg: Leg, start: PieceStart) -> PieceStart:
+    """Where the piece after this one begins: at its end.
 
     Source: plane geometry.
 
     >>> from flangebook.bending.samples import smallest_problem
-    >>> pose_after(smallest_problem(), 0, 1, 0, False, 0.0, 0.0, 0.0)
-    (38.5, 0.0, 0.0)
+    >>> tuple(next_piece(smallest_problem(), Leg(0, 1, 0), PieceStart(0, 0.0, 0.0, 0.0)))
+    (1, 38.5, 0.0, 0.0)
     """
+    bend, side, made = leg
+    k, x, y, heading = start
     length = piece_end(problem, bend, side, k)
     if k > 0:
         fold = wing_fold(bend, side, k - 1)
         taken = problem.allowance[fold]
         length -= piece_end(problem, bend, side, k - 1)
-        if bent:
+        if is_bent(made, k):
             angle = fold_angle(problem, bend, side, k)
             radius = math.copysign(problem.radius[fold] + 0.5 * problem.thickness, angle)
             x += radius * (math.sin(heading + angle) - math.sin(heading))
@@ -83,26 +101,28 @@ def pose_after(
             heading += angle
             length -= taken
     length = max(length, 0.0)
-    return x + length * math.cos(heading), y + length * math.sin(heading), heading
+    x, y = x + length * math.cos(heading), y + length * math.sin(heading)
+    return PieceStart(k + 1, x, y, heading)
 
 
 @kernel
 def piece_outline(
-    problem: Problem, bend: int, side: int, k: int, bent: int,
-    x: float, y: float, heading: float, thinner: float, out: Floats,
-) -> int:  # fmt: skip
-    """Put the edges of piece k into ``out`` (x1, y1, x2, y2), and say how many.
+    problem: Problem, leg: Leg, start: PieceStart, thinner: float, out: Floats
+) -> int:
+    """Put the edges of a piece into ``out`` (x1, y1, x2, y2), and say how many.
 
     Both faces, and at the sheet's end the cut edge. Arcs are chords that enclose the sheet.
     thinner: how much each face is drawn in, where touching is allowed [mm].
     """
+    bend, side, made = leg
+    k, x, y, heading = start
     half = 0.5 * problem.thickness - thinner
     count = 0
     length = piece_end(problem, bend, side, k)
     if k > 0:
         fold = wing_fold(bend, side, k - 1)
         length -= piece_end(problem, bend, side, k - 1)
-        if bent:
+        if is_bent(made, k):
             length -= problem.allowance[fold]
             angle = fold_angle(problem, bend, side, k)
             middle = problem.radius[fold] + 0.5 * problem.thickness

@@ -92,6 +92,15 @@ class Problem(NamedTuple):
     no_change: bool
 
 
+class Leg(NamedTuple):
+    """What lies on one side of a bend: its finished folds are a set, bit i for the i-th outwards;
+    all bits (-1) where every one is finished."""
+
+    bend: int
+    side: int
+    made: int
+
+
 @kernel
 def wing_count(bend: int, side: int, bends: int) -> int:
     """How many folds the wing on that side has."""

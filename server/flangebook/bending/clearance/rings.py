@@ -7,7 +7,7 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
-from flangebook.bending.clearance.distance import between_edges, to_edge2
+from flangebook.bending.clearance.distance import Edge, between_edges, to_edge2
 from flangebook.bending.compiled import kernel
 
 Corners = NDArray[np.float64]
@@ -31,13 +31,16 @@ def apart(one: Corners, two: Corners) -> float:
         return -deep
     least = math.inf
     for i in range(len(one)):
-        ax, ay, bx, by = one[i - 1, 0], one[i - 1, 1], one[i, 0], one[i, 1]
+        side = _side(one, i)
         for j in range(len(two)):
-            between = between_edges(
-                ax, ay, bx, by, two[j - 1, 0], two[j - 1, 1], two[j, 0], two[j, 1]
-            )
-            least = min(least, between)
+            least = min(least, between_edges(side, _side(two, j)))
     return least
+
+
+@kernel
+def _side(ring: Corners, i: int) -> Edge:
+    """From the corner before to corner i."""
+    return Edge(ring[i - 1, 0], ring[i - 1, 1], ring[i, 0], ring[i, 1])
 
 
 @kernel
@@ -49,10 +52,7 @@ def _deepest(corners: Corners, ring: Corners) -> float:
         if _holds(ring, x, y):
             nearest2 = math.inf
             for j in range(len(ring)):
-                nearest2 = min(
-                    nearest2,
-                    to_edge2(x, y, ring[j - 1, 0], ring[j - 1, 1], ring[j, 0], ring[j, 1]),
-                )
+                nearest2 = min(nearest2, to_edge2(x, y, _side(ring, j)))
             deepest = max(deepest, math.sqrt(nearest2))
     return deepest
 
@@ -62,7 +62,7 @@ def _holds(ring: Corners, x: float, y: float) -> bool:
     """Whether a point is in a ring, by the even-odd rule."""
     found = False
     for j in range(len(ring)):
-        ax, ay, bx, by = ring[j - 1, 0], ring[j - 1, 1], ring[j, 0], ring[j, 1]
+        ax, ay, bx, by = _side(ring, j)
         if (ay > y) != (by > y) and x < (bx - ax) * (y - ay) / (by - ay) + ax:
             found = not found
     return found

@@ -9,21 +9,27 @@ import math
 
 import numpy as np
 
-from flangebook.bending.clearance.distance import between_edges
-from flangebook.bending.clearance.motion import Motion, motion_of, placed, speed_bound
-from flangebook.bending.clearance.pieces import MOST_SEGMENTS, piece_outline, pose_after
+from flangebook.bending.clearance.distance import Bounds, between_edges, edge_at
+from flangebook.bending.clearance.motion import Motion, motion_of, speed_bound, turned
+from flangebook.bending.clearance.pieces import (
+    MOST_SEGMENTS,
+    PieceStart,
+    next_piece,
+    piece_outline,
+)
 from flangebook.bending.clearance.problem import (
     HITS_SHEET,
     LEFT,
     RIGHT,
     Floats,
+    Leg,
     Problem,
     is_bent,
     wing_count,
     wing_fold,
     wing_set,
 )
-from flangebook.bending.clearance.sweep import UNSURE_MM, furthest_of, moved_edges
+from flangebook.bending.clearance.sweep import UNSURE_MM, Room, furthest_of, moved_edges
 from flangebook.bending.clearance.sweeps import (
     CROSSING,
     ON_ITSELF,
@@ -42,67 +48,62 @@ _DEEPEST = 256
 
 @kernel
 def on_itself_code(
-    problem: Problem, bend: int, side: int, k: int, bent: bool, x: float, y: float, heading: float,
-    made: int, segments: Floats, moved: Floats, sweeps: Sweeps,
-) -> int:  # fmt: skip
+    problem: Problem, leg: Leg, start: PieceStart, room: Room, sweeps: Sweeps
+) -> int:
     """As ``_self_code``, which is the same for all tools and either way round."""
-    key = key_of(ON_ITSELF, (bend * 2 + side) * 64 + k, made & ((1 << k) - 1))
+    what = (leg.bend * 2 + leg.side) * 64 + start.k
+    key = key_of(ON_ITSELF, what, leg.made & ((1 << start.k) - 1))
     code = known_code(sweeps, key)
     if code == UNKNOWN:
-        code = _self_code(problem, bend, side, k, bent, x, y, heading, made, segments, moved)
+        code = _self_code(problem, leg, start, room.segments, room.moved)
         note_code(sweeps, key, code)
     return int(code)
 
 
 @kernel
 def _self_code(
-    problem: Problem, bend: int, side: int, k: int, bent: bool, x: float, y: float, heading: float,
-    made: int, segments: Floats, others: Floats,
-) -> int:  # fmt: skip
-    """HITS_SHEET when piece k runs into a piece before the one it hangs on."""
-    count = piece_outline(problem, bend, side, k, bent, x, y, heading, TOUCH_MM, segments)
+    problem: Problem, leg: Leg, start: PieceStart, segments: Floats, others: Floats
+) -> int:
+    """HITS_SHEET when a piece runs into a piece before the one it hangs on."""
+    k, bent = start.k, is_bent(leg.made, start.k)
+    count = piece_outline(problem, leg, start, TOUCH_MM, segments)
     left, bottom, right, top = _bounds(segments, count)
-    px, py, turned = 0.0, 0.0, 0.0
+    after = PieceStart(0, 0.0, 0.0, 0.0)
     for j in range(k - 1):
-        was_bent = is_bent(made, j)
-        nx, ny, after = pose_after(problem, bend, side, j, was_bent, px, py, turned)
+        other = after
+        after = next_piece(problem, leg, other)
         # Its middle line goes from one end to the other, an arc further out by less than this.
         wide = problem.thickness
-        if was_bent:
-            fold = wing_fold(bend, side, j - 1)
+        if is_bent(leg.made, j):
+            fold = wing_fold(leg.bend, leg.side, j - 1)
             wide += 2.0 * (problem.radius[fold] + problem.thickness)
         far = (
-            min(px, nx) - wide > right or max(px, nx) + wide < left
-            or min(py, ny) - wide > top or max(py, ny) + wide < bottom
+            min(other.x, after.x) - wide > right or max(other.x, after.x) + wide < left
+            or min(other.y, after.y) - wide > top or max(other.y, after.y) + wide < bottom
         )  # fmt: skip
-        ax, ay, before = px, py, turned
-        px, py, turned = nx, ny, after
-        between = (made & ((1 << (k - 1)) - 1)) >> j  # finished folds from the one to the other
+        between = (leg.made & ((1 << (k - 1)) - 1)) >> j  # finished folds from one to the other
         if far or (between == 0 and not bent):
             continue  # or in one line with it
-        there = piece_outline(problem, bend, side, j, was_bent, ax, ay, before, TOUCH_MM, others)
+        there = piece_outline(problem, leg, other, TOUCH_MM, others)
         a, b, c, d = _bounds(others, there)
         if a > right or c < left or b > top or d < bottom:
             continue
         for i in range(count):
             for m in range(there):
-                if between_edges(
-                    segments[i, 0], segments[i, 1], segments[i, 2], segments[i, 3],
-                    others[m, 0], others[m, 1], others[m, 2], others[m, 3],
-                ) <= 0.0:  # fmt: skip
+                if between_edges(edge_at(segments, i), edge_at(others, m)) <= 0.0:
                     return HITS_SHEET
     return 0
 
 
 @kernel
-def _bounds(segments: Floats, count: int) -> tuple[float, float, float, float]:
+def _bounds(segments: Floats, count: int) -> Bounds:
     left, bottom, right, top = np.inf, np.inf, -np.inf, -np.inf
     for i in range(count):
         left = min(left, segments[i, 0], segments[i, 2])
         right = max(right, segments[i, 0], segments[i, 2])
         bottom = min(bottom, segments[i, 1], segments[i, 3])
         top = max(top, segments[i, 1], segments[i, 3])
-    return left, bottom, right, top
+    return Bounds(left, bottom, right, top)
 
 
 @kernel
@@ -113,56 +114,56 @@ def wings_code(problem: Problem, bend: int, pair: int, made: int, sweeps: Sweeps
     """
     n = len(problem.at)
     motion = motion_of(problem, bend, pair)
-    left, right = wing_set(made, bend, LEFT, n), wing_set(made, bend, RIGHT, n)
-    over_left = crossing_pieces(problem, motion, bend, LEFT, pair, left, sweeps)
-    over_right = crossing_pieces(problem, motion, bend, RIGHT, pair, right, sweeps)
+    left = Leg(bend, LEFT, wing_set(made, bend, LEFT, n))
+    right = Leg(bend, RIGHT, wing_set(made, bend, RIGHT, n))
+    over_left = crossing_pieces(problem, motion, left, pair, sweeps)
+    over_right = crossing_pieces(problem, motion, right, pair, sweeps)
     if over_left == 0 and over_right == 0:
         return 0
     one, two = np.empty((MOST_SEGMENTS, 4)), np.empty((MOST_SEGMENTS, 4))
     moved_one, moved_two = np.empty((MOST_SEGMENTS, 4)), np.empty((MOST_SEGMENTS, 4))
-    x, y, heading = 0.0, 0.0, 0.0
+    start = PieceStart(0, 0.0, 0.0, 0.0)
     for k in range(wing_count(bend, LEFT, n) + 1):
-        bent = is_bent(left, k)
-        count = piece_outline(problem, bend, LEFT, k, bent, x, y, heading, TOUCH_MM, one)
-        x, y, heading = pose_after(problem, bend, LEFT, k, bent, x, y, heading)
+        bent = is_bent(left.made, k)
+        count = piece_outline(problem, left, start, TOUCH_MM, one)
+        start = next_piece(problem, left, start)
         if over_right == 0 and not over_left >> k & 1:
             continue
-        u, v, turned = 0.0, 0.0, 0.0
+        after = PieceStart(0, 0.0, 0.0, 0.0)
         for m in range(wing_count(bend, RIGHT, n) + 1):
-            other = is_bent(right, m)
-            u0, v0, before = u, v, turned
-            u, v, turned = pose_after(problem, bend, RIGHT, m, other, u, v, turned)
+            other, also_bent = after, is_bent(right.made, m)
+            after = next_piece(problem, right, other)
             # Two pieces that both stay on their own sides of the plane cannot meet.
-            if not (over_left >> k | over_right >> m) & 1 or (k + m < 2 and not (bent or other)):
+            if not (over_left >> k | over_right >> m) & 1:
                 continue
-            there = piece_outline(problem, bend, RIGHT, m, other, u0, v0, before, TOUCH_MM, two)
+            if k + m < 2 and not (bent or also_bent):
+                continue
+            there = piece_outline(problem, right, other, TOUCH_MM, two)
             if _meet(motion, one, count, two, there, moved_one, moved_two):
                 return HITS_SHEET
     return 0
 
 
 @kernel
-def crossing_pieces(
-    problem: Problem, motion: Motion, bend: int, side: int, pair: int, made: int, sweeps: Sweeps
-) -> int:
-    """The pieces of a wing of which any point may come over the bend's plane, bit k for piece k."""
+def crossing_pieces(problem: Problem, motion: Motion, leg: Leg, pair: int, sweeps: Sweeps) -> int:
+    """The pieces of a leg of which any point may come over the bend's plane, bit k for piece k."""
+    bend, side, made = leg
     key = key_of(CROSSING, (bend * 2 + side) * len(problem.change) + pair, made)
     found = known_code(sweeps, key)
     if found != UNKNOWN:
         return int(found)
     found = 0
-    x, y, heading, nearest = 0.0, 0.0, 0.0, np.inf
+    start, nearest = PieceStart(0, 0.0, 0.0, 0.0), np.inf
     away = motion.radius + motion.allowance
     for k in range(wing_count(bend, side, len(problem.at)) + 1):
-        bent = is_bent(made, k)
-        if bent:
+        if is_bent(made, k):
             # No point of an arc or flat reaches further over than its corners by more than this.
             fold = wing_fold(bend, side, k - 1)
             away = max(
                 away, motion.radius + motion.allowance + problem.radius[fold] + problem.thickness
             )
-        x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
-        before, nearest = nearest, _least_x(motion, x, y)
+        start = next_piece(problem, leg, start)
+        before, nearest = nearest, _least_x(motion, start.x, start.y)
         # Only what rises above the sheet can come over; the run itself cannot.
         if min(before, nearest) - problem.thickness < away and made & ((1 << k) - 1):
             found |= 1 << k
@@ -188,29 +189,25 @@ def _meet(
     speed = speed_bound(motion, furthest_of(one, count, motion), False) + speed_bound(
         motion, furthest_of(two, there, motion), False
     )
-    box_one, box_two = np.empty(4), np.empty(4)
     lows, highs = np.empty(_DEEPEST), np.empty(_DEEPEST)
     lows[0], highs[0], open_ = 0.0, motion.theta_max, 1
     while open_ > 0:
         open_ -= 1
         a, b = lows[open_], highs[open_]
         middle, half = 0.5 * (a + b), 0.5 * (b - a)
-        x, y, drawn = placed(motion, middle, 0.0, False)
-        moved_edges(one, count, -1.0, middle, x, y, drawn, moved_one, box_one)
-        moved_edges(two, there, 1.0, middle, x, y, drawn, moved_two, box_two)
+        at = turned(motion, middle, 0.0, False)
+        here = moved_edges(one, count, -1.0, at, moved_one)
+        bounds = moved_edges(two, there, 1.0, at, moved_two)
         nearest = speed * half
         if (
-            box_one[0] - box_two[2] > nearest or box_two[0] - box_one[2] > nearest
-            or box_one[1] - box_two[3] > nearest or box_two[1] - box_one[3] > nearest
+            here.left - bounds.right > nearest or bounds.left - here.right > nearest
+            or here.bottom - bounds.top > nearest or bounds.bottom - here.top > nearest
         ):  # fmt: skip
             continue
         met = False
         for i in range(count):
             for k in range(there):
-                apart = between_edges(
-                    moved_one[i, 0], moved_one[i, 1], moved_one[i, 2], moved_one[i, 3],
-                    moved_two[k, 0], moved_two[k, 1], moved_two[k, 2], moved_two[k, 3],
-                )  # fmt: skip
+                apart = between_edges(edge_at(moved_one, i), edge_at(moved_two, k))
                 if apart <= 0.0:
                     return True
                 if apart <= nearest:

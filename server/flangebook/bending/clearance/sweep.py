@@ -9,18 +9,64 @@ stretches finer than UNSURE_MM is taken as a hit.
 from __future__ import annotations
 
 import math
+from typing import NamedTuple
 
 import numpy as np
 
-from flangebook.bending.clearance.distance import between_edges, boxes_apart
-from flangebook.bending.clearance.motion import Motion, depth_at, placed, speed_bound
+from flangebook.bending.clearance.distance import (
+    Bounds,
+    between_edges,
+    bounds_of,
+    edge_at,
+    is_beyond,
+)
+from flangebook.bending.clearance.motion import Motion, Turned, depth_at, speed_bound, turned
 from flangebook.bending.clearance.problem import Floats, Ints
 from flangebook.bending.compiled import kernel
 
 UNSURE_MM = 0.01
-BENDING, RISING = 0, 1
-"""What moves: the bend is made (theta from ``low`` to ``high``), or the punch rises."""
 _DEEPEST = 256
+
+
+class Course(NamedTuple):
+    """What moves: the bend is made, theta from low to high [rad]; or the punch rises from low to
+    high [mm] at theta. in_press: seen from die and bed, else from the punch."""
+
+    motion: Motion
+    rises: bool
+    theta: float
+    low: float
+    high: float
+    in_press: bool
+
+
+class Obstacles(NamedTuple):
+    """The edges, from first to before past, of the tools to keep ``gap`` [mm] from; tools: a bit
+    for each."""
+
+    edges: Floats
+    edge_of: Ints
+    first: int
+    past: int
+    tools: int
+    gap: float
+
+
+class Room(NamedTuple):
+    """Room to work in: for a piece's edges, for the same where it has moved, and for the numbers
+    of the tools' edges that it can come near to."""
+
+    segments: Floats
+    moved: Floats
+    chosen: Ints
+
+
+@kernel
+def at_moment(course: Course, moment: float) -> Turned:
+    """Where the leg is at one moment of a course, from its low to its high."""
+    if course.rises:
+        return turned(course.motion, course.theta, moment, course.in_press)
+    return turned(course.motion, moment, 0.0, course.in_press)
 
 
 @kernel
@@ -43,74 +89,57 @@ def furthest_of(segments: Floats, count: int, motion: Motion) -> float:
 
 
 @kernel
-def moved_edges(
-    segments: Floats, count: int, mirror: float, theta: float, x: float, y: float, drawn: float,
-    out: Floats, box: Floats,
-) -> None:  # fmt: skip
-    """The piece at one moment into ``out``, its bounds into ``box`` (left, bottom, right, top)."""
-    cos, sin = math.cos(theta), math.sin(theta)
-    box[0], box[1], box[2], box[3] = np.inf, np.inf, -np.inf, -np.inf
+def moved_edges(segments: Floats, count: int, mirror: float, at: Turned, out: Floats) -> Bounds:
+    """The piece at one moment into ``out``, and what it lies in."""
+    cos, sin = math.cos(at.theta), math.sin(at.theta)
+    left, bottom, right, top = np.inf, np.inf, -np.inf, -np.inf
     for i in range(count):
         for j in (0, 2):
-            qx, qy = segments[i, j] - drawn, segments[i, j + 1]
-            px = mirror * (x + cos * qx - sin * qy)
-            py = y + sin * qx + cos * qy
+            qx, qy = segments[i, j] - at.drawn_in, segments[i, j + 1]
+            px = mirror * (at.x + cos * qx - sin * qy)
+            py = at.y + sin * qx + cos * qy
             out[i, j], out[i, j + 1] = px, py
-            box[0], box[1] = min(box[0], px), min(box[1], py)
-            box[2], box[3] = max(box[2], px), max(box[3], py)
+            left, bottom = min(left, px), min(bottom, py)
+            right, top = max(right, px), max(top, py)
+    return Bounds(left, bottom, right, top)
 
 
 @kernel
-def swept_code(
-    motion: Motion, mode: int, low: float, high: float, theta: float,
-    segments: Floats, count: int, mirror: float,
-    edges: Floats, edge_of: Ints, first: int, past: int, tools: int, in_press: bool, gap: float,
-    moved: Floats, chosen: Ints,
-) -> int:  # fmt: skip
-    """A bit for the tool that comes nearer than ``gap``, 0 when none does.
+def swept_code(course: Course, obstacles: Obstacles, room: Room, count: int, mirror: float) -> int:
+    """A bit for the tool that comes too near, 0 when none does.
 
-    mode: BENDING, theta goes from low to high; RISING, the punch rises from low to high at
-    theta. segments: the piece's edges in the wing's frame. mirror: -1.0 for the wing in front.
-    tools: a bit for each tool to look at. moved, chosen: room to work in.
+    room: holds the piece's edges in the leg's frame, so many. mirror: -1.0 for the leg in front.
     """
+    motion, gap, (segments, moved, chosen) = course.motion, obstacles.gap, room
+    edges, edge_of = obstacles.edges, obstacles.edge_of
     furthest = furthest_of(segments, count, motion)
-    speed = 1.0 if mode == RISING else speed_bound(motion, furthest, in_press)
-    box = np.empty(4)
-    x, y, drawn = placed(motion, low if mode == BENDING else theta,
-                         low if mode == RISING else 0.0, in_press)  # fmt: skip
-    moved_edges(segments, 1, mirror, low if mode == BENDING else theta, x, y, drawn, moved, box)
-    inside = _inside_of(moved[0, 0], moved[0, 1], edges, edge_of, first, past) & tools
+    speed = 1.0 if course.rises else speed_bound(motion, furthest, course.in_press)
+    moved_edges(segments, 1, mirror, at_moment(course, course.low), moved)
+    inside = _inside_of(moved[0, 0], moved[0, 1], obstacles) & obstacles.tools
     if inside:
         return inside & -inside
-    near = _within_reach(
-        motion, mode, low, high, theta, furthest, segments, count, mirror, edges,
-        edge_of, first, past, tools, in_press, gap, moved, box, chosen,
-    )  # fmt: skip
+    near = _within_reach(course, obstacles, room, count, mirror, furthest)
     if near == 0:
         return 0
     lows, highs = np.empty(_DEEPEST), np.empty(_DEEPEST)
-    lows[0], highs[0], open_ = low, high, 1
+    lows[0], highs[0], open_ = course.low, course.high, 1
     while open_ > 0:
         open_ -= 1
         a, b = lows[open_], highs[open_]
         middle, half = 0.5 * (a + b), 0.5 * (b - a)
-        now = middle if mode == BENDING else theta
-        x, y, drawn = placed(motion, now, middle if mode == RISING else 0.0, in_press)
-        moved_edges(segments, count, mirror, now, x, y, drawn, moved, box)
+        bounds = moved_edges(segments, count, mirror, at_moment(course, middle), moved)
         wanted = gap + speed * half
         nearest, nearest_tool = wanted, 0
         for c in range(near):
             i = chosen[c]
-            ax, ay, bx, by = edges[i, 0], edges[i, 1], edges[i, 2], edges[i, 3]
-            if boxes_apart(ax, ay, bx, by, box[0], box[1], box[2], box[3], nearest):
+            edge = edge_at(edges, i)
+            if is_beyond(edge, bounds, nearest):
                 continue
             for k in range(count):
-                cx, cy, dx, dy = moved[k, 0], moved[k, 1], moved[k, 2], moved[k, 3]
-                if boxes_apart(
-                    ax, ay, bx, by, min(cx, dx), min(cy, dy), max(cx, dx), max(cy, dy), nearest
-                ):
+                own = edge_at(moved, k)
+                if is_beyond(edge, bounds_of(own), nearest):
                     continue
-                apart = between_edges(ax, ay, bx, by, cx, cy, dx, dy)
+                apart = between_edges(edge, own)
                 if apart < nearest or (nearest_tool == 0 and apart <= nearest):
                     nearest, nearest_tool = apart, 1 << edge_of[i]
                     if apart <= gap:
@@ -127,54 +156,44 @@ def swept_code(
 
 
 @kernel
-def _inside_of(x: float, y: float, edges: Floats, edge_of: Ints, first: int, past: int) -> int:
+def _inside_of(x: float, y: float, obstacles: Obstacles) -> int:
     """A bit for each tool that has the point inside (even-odd rule)."""
     inside = 0
-    for i in range(first, past):
-        ay, by = edges[i, 1], edges[i, 3]
-        if (ay > y) != (by > y):
-            ax, bx = edges[i, 0], edges[i, 2]
-            if x < (bx - ax) * (y - ay) / (by - ay) + ax:
-                inside ^= 1 << edge_of[i]
+    for i in range(obstacles.first, obstacles.past):
+        ax, ay, bx, by = edge_at(obstacles.edges, i)
+        if (ay > y) != (by > y) and x < (bx - ax) * (y - ay) / (by - ay) + ax:
+            inside ^= 1 << obstacles.edge_of[i]
     return inside
 
 
 @kernel
 def _within_reach(
-    motion: Motion, mode: int, low: float, high: float, theta: float, furthest: float,
-    segments: Floats, count: int, mirror: float,
-    edges: Floats, edge_of: Ints, first: int, past: int, tools: int, in_press: bool, gap: float,
-    moved: Floats, box: Floats, chosen: Ints,
-) -> int:  # fmt: skip
-    """Put the numbers of the edges that the piece can come near to into ``chosen``.
+    course: Course, obstacles: Obstacles, room: Room, count: int, mirror: float, furthest: float
+) -> int:
+    """Put the numbers of the edges that the piece can come near to into ``room.chosen``.
 
     The box of all its moments is that of the first and the last, and as much more as a point's
     arc about the bend line bulges beyond its chord; shifts beside the turn count in full.
     """
-    if mode == RISING:
-        x, y, drawn = placed(motion, theta, low, in_press)
-        moved_edges(segments, count, mirror, theta, x, y, drawn, moved, box)
-        left, bottom, right, top = box[0], box[1] - (high - low), box[2], box[3]
-        more = gap
-    else:
-        x, y, drawn = placed(motion, low, 0.0, in_press)
-        moved_edges(segments, count, mirror, low, x, y, drawn, moved, box)
-        left, bottom, right, top = box[0], box[1], box[2], box[3]
-        x, y, drawn = placed(motion, high, 0.0, in_press)
-        moved_edges(segments, count, mirror, high, x, y, drawn, moved, box)
-        left, bottom = min(left, box[0]), min(bottom, box[1])
-        right, top = max(right, box[2]), max(top, box[3])
-        more = gap + furthest * (1.0 - math.cos(0.5 * (high - low)))
+    motion, low, high = course.motion, course.low, course.high
+    start = moved_edges(room.segments, count, mirror, at_moment(course, low), room.moved)
+    end = moved_edges(room.segments, count, mirror, at_moment(course, high), room.moved)
+    bounds = Bounds(
+        min(start.left, end.left), min(start.bottom, end.bottom),
+        max(start.right, end.right), max(start.top, end.top),
+    )  # fmt: skip
+    more = obstacles.gap
+    if not course.rises:
+        more += furthest * (1.0 - math.cos(0.5 * (high - low)))
         more += motion.radius + 0.5 * motion.allowance
-        if in_press:
+        if course.in_press:
             more += abs(depth_at(motion, high))
     near = 0
-    for i in range(first, past):
-        if not tools >> edge_of[i] & 1:
+    for i in range(obstacles.first, obstacles.past):
+        if not obstacles.tools >> obstacles.edge_of[i] & 1:
             continue
-        ax, ay, bx, by = edges[i, 0], edges[i, 1], edges[i, 2], edges[i, 3]
-        if boxes_apart(ax, ay, bx, by, left, bottom, right, top, more):
+        if is_beyond(edge_at(obstacles.edges, i), bounds, more):
             continue
-        chosen[near] = i
+        room.chosen[near] = i
         near += 1
     return near

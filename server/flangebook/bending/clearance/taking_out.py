@@ -17,8 +17,11 @@ from flangebook.bending.clearance.by_hand import (
     NO_WAY,
     TILTS,
     UNSURE_MM,
+    Scene,
+    Shift,
     clears,
     distances_at,
+    scene_of,
     way_to_front,
 )
 from flangebook.bending.clearance.motion import motion_of, released
@@ -38,6 +41,7 @@ from flangebook.bending.clearance.problem import (
     Bools,
     Floats,
     Ints,
+    Leg,
     Problem,
     wing_set,
 )
@@ -55,7 +59,7 @@ OFF_MM = 1.0
 _ASLANT = (0.0, -1.0, 1.0)
 MOST_PLACES = 400
 _NOT_LOOKED_AT = -1e9
-_LIES: Place = (0.0, 0.0, 0.0)
+_LIES = Shift(0.0, 0.0, 0.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,9 +94,9 @@ def way_out(problem: Problem, step: Step, *, passes: bool, can_slide: bool) -> T
     """
     theta = float(released(problem, motion_of(problem, step.bend, step.pair), step.bend))
     loaded = float(problem.strokes[step.bend, step.pair, 0])
-    scene = _Scene(problem, step, theta, can_slide=can_slide)
+    scene = _Held(problem, step, theta, can_slide=can_slide)
     if passes or all(
-        _Scene(problem, step, at, can_slide=can_slide).punch_passes() for at in (theta, loaded)
+        _Held(problem, step, at, can_slide=can_slide).punch_passes() for at in (theta, loaded)
     ):
         return scene.from_die()
     return scene.from_punch()
@@ -100,7 +104,7 @@ def way_out(problem: Problem, step: Step, *, passes: bool, can_slide: bool) -> T
 
 def way_in(problem: Problem, step: Step, *, passes: bool, can_slide: bool) -> TakingOut:
     """The way to the die before a bend, as the way out that is gone backwards."""
-    scene = _Scene(problem, step, 0.0, can_slide=can_slide)
+    scene = _Held(problem, step, 0.0, can_slide=can_slide)
     return scene.from_die() if passes or scene.punch_passes() else scene.sideways()
 
 
@@ -109,21 +113,23 @@ def step_passes(problem: Problem, step: Step, sweeps: Sweeps) -> bool:
     bends = len(problem.at)
     return not any(
         approach_code(
-            problem, step.bend, side, side == step.end, step.pair,
-            int(wing_set(step.made, step.bend, side, bends)), sweeps,
+            problem,
+            Leg(step.bend, side, int(wing_set(step.made, step.bend, side, bends))),
+            side == step.end,
+            step.pair,
+            sweeps,
         )
         for side in (LEFT, RIGHT)
-    )  # fmt: skip
+    )
 
 
-class _Scene:
+class _Held:
     """A part at one moment of a bend, and the tools."""
 
     def __init__(self, problem: Problem, step: Step, theta: float, *, can_slide: bool) -> None:
         bend, pair = step.bend, step.pair
         self.can_slide = can_slide
         self.line, self.kinds = part_line(problem, step.made, bend, step.end, pair, theta)
-        self.far = float(np.hypot(*self.line.T).max())
         self.half = 0.5 * float(problem.thickness)
         self.wanted = self._wanted(problem)
         depth = punch_travel(problem, bend, pair, theta)
@@ -151,7 +157,8 @@ class _Scene:
         edges, of = self._upper_at(0.0), self.upper_of
         wanted = self._as_it_lies(_LIES, edges, of)
         wanted[self.kinds == RUN] = _NOT_LOOKED_AT
-        return self._moves(_LIES, (0.0, -self.rise, 0.0), wanted, edges, of)
+        scene = scene_of(self.line, edges, of, wanted)
+        return bool(clears(scene, _LIES, Shift(0.0, -self.rise, 0.0)))
 
     def from_die(self) -> TakingOut:
         """Out from where it lies, the punch at its top."""
@@ -161,8 +168,8 @@ class _Scene:
         """Up with the punch, then off it."""
         wanted = self._as_it_lies(_LIES, self.lower, self.lower_of)
         wanted[self.kinds != OTHER, DIE] = _NOT_LOOKED_AT
-        up = (0.0, self.rise, 0.0)
-        if not self._moves(_LIES, up, wanted, self.lower, self.lower_of):
+        scene = scene_of(self.line, self.lower, self.lower_of, wanted)
+        if not clears(scene, _LIES, Shift(0.0, self.rise, 0.0)):
             return self.sideways()
         return self._out(self.rise, -OFF_MM, self.kinds == RUN, PUNCH)
 
@@ -175,57 +182,44 @@ class _Scene:
         ``lying`` on a tool are not held apart from it until then."""
         edges = np.concatenate([self._upper_at(self.rise), self.lower])
         of = np.concatenate([self.upper_of, self.lower_of])
-        lies, rides_up = (0.0, at, 0.0), on == PUNCH
+        lies, rides_up = Shift(0.0, at, 0.0), on == PUNCH
         wanted = self._as_it_lies(lies, edges, of)
         moved_off = wanted.copy()
         moved_off[lying, on] = _NOT_LOOKED_AT
-        starts = [(aslant * OFF_MM, at + off, 0.0) for aslant in _ASLANT]
-        starts = [start for start in starts if self._moves(lies, start, moved_off, edges, of)]
+        moving_off = scene_of(self.line, edges, of, moved_off)
+        starts = [Shift(aslant * OFF_MM, at + off, 0.0) for aslant in _ASLANT]
+        starts = [start for start in starts if clears(moving_off, lies, start)]
+        scene = scene_of(self.line, edges, of, wanted)
         out = np.empty((MOST_PLACES, 3))
         for tilts in (0, TILTS):
             for start in starts:
-                first = np.array(start)
-                count = way_to_front(self.line, wanted, edges, of, first, tilts, out)
+                count = way_to_front(scene, start, tilts, out)
                 if count != NO_WAY:
                     way: Way = "swing" if tilts or rides_up else "straight"
-                    places = self._evenly(out[:count], wanted, edges, of)
+                    places = _evenly(out[:count], scene)
                     return TakingOut(way, rides_up, (lies, *places))
         return self.sideways()
 
-    def _as_it_lies(self, at: Place, edges: Floats, of: Ints) -> Floats:
+    def _as_it_lies(self, at: Shift, edges: Floats, of: Ints) -> Floats:
         """What is wanted, but no more of a margin than the part has where it lies: it was shown to
         keep it there, and the line's round ends come up to half a sheet nearer than the sheet."""
-        apart, moved = np.full_like(self.wanted, np.inf), np.empty_like(self.line)
-        distances_at(self.line, edges, of, *at, moved, apart)
+        apart = np.full_like(self.wanted, np.inf)
+        distances_at(scene_of(self.line, edges, of, self.wanted), at, apart)
         least = np.maximum(apart - 2.0 * UNSURE_MM, self.wanted - self.half)
         return np.where(self.wanted > self.half, np.minimum(self.wanted, least), self.wanted)
-
-    def _evenly(self, places: Floats, wanted: Floats, edges: Floats, of: Ints) -> list[Place]:
-        """The way in as few even moves as clear: from each place on to the furthest that can be
-        reached in one."""
-        found: list[Place] = [_place(places[0])]
-        at = 0
-        while at < len(places) - 1:
-            last = len(places) - 1
-            here = _place(places[at])
-            at = next(
-                (i for i in range(last, at + 1, -1)
-                 if self._moves(here, _place(places[i]), wanted, edges, of)),
-                at + 1,
-            )  # fmt: skip
-            found.append(_place(places[at]))
-        return found
 
     def _upper_at(self, up: float) -> Floats:
         """The upper tools as far above where they are at this moment [mm]."""
         return np.ascontiguousarray(self.upper + np.array([0.0, 1.0, 0.0, 1.0]) * (self.tip_y + up))
 
-    def _moves(self, one: Place, two: Place, wanted: Floats, edges: Floats, of: Ints) -> bool:
-        moved = np.empty_like(self.line)
-        return bool(
-            clears(self.line, wanted, edges, of, np.array(one), np.array(two), self.far, moved)
-        )
 
-
-def _place(row: Floats) -> Place:
-    return float(row[0]), float(row[1]), float(row[2])
+def _evenly(rows: Floats, scene: Scene) -> list[Shift]:
+    """The way in as few even moves as clear: from each place on to the furthest that can be
+    reached in one."""
+    places = [Shift(*map(float, row)) for row in rows]
+    found, at, last = [places[0]], 0, len(places) - 1
+    while at < last:
+        further = range(last, at + 1, -1)
+        at = next((i for i in further if clears(scene, places[at], places[i])), at + 1)
+        found.append(places[at])
+    return found

@@ -19,7 +19,13 @@ from __future__ import annotations
 import numpy as np
 
 from flangebook.bending.clearance.motion import Motion, depth_at, motion_of, released
-from flangebook.bending.clearance.pieces import MOST_SEGMENTS, fold_angle, piece_outline, pose_after
+from flangebook.bending.clearance.pieces import (
+    MOST_SEGMENTS,
+    PieceStart,
+    fold_angle,
+    next_piece,
+    piece_outline,
+)
 from flangebook.bending.clearance.problem import (
     BED,
     DIE,
@@ -30,14 +36,13 @@ from flangebook.bending.clearance.problem import (
     RAM,
     SHORT_FLANGE,
     Floats,
-    Ints,
+    Leg,
     Problem,
-    is_bent,
     wing_count,
     wing_fold,
 )
 from flangebook.bending.clearance.sheet_on_sheet import TOUCH_MM, on_itself_code
-from flangebook.bending.clearance.sweep import BENDING, RISING, swept_code
+from flangebook.bending.clearance.sweep import Course, Obstacles, Room, swept_code
 from flangebook.bending.clearance.sweeps import (
     PAST_PUNCH,
     THROUGH_BEND,
@@ -54,31 +59,26 @@ _LOWER = 1 << DIE | 1 << BED | 1 << FLOOR
 
 
 @kernel
-def wing_code(
-    problem: Problem, bend: int, side: int, at_back: bool, pair: int, made: int, sweeps: Sweeps
-) -> int:
-    """Result bits of a wing through the bend; 0 when it clears everything.
+def wing_code(problem: Problem, leg: Leg, at_back: bool, pair: int, sweeps: Sweeps) -> int:
+    """Result bits of a leg through the bend; 0 when it clears everything.
 
-    side: which wing, LEFT or RIGHT. at_back: it is the one at the gauge. made: its finished
-    folds, bit i for the i-th outwards. The bits name the tool of the first piece that hits one.
+    at_back: it is the one at the gauge. The bits name the tool of the first piece that hits one.
     """
-    return _walk(problem, bend, side, at_back, pair, made, sweeps, False)
+    return _walk(problem, leg, at_back, pair, sweeps, False)
 
 
 @kernel
-def approach_code(
-    problem: Problem, bend: int, side: int, at_back: bool, pair: int, made: int, sweeps: Sweeps
-) -> int:
+def approach_code(problem: Problem, leg: Leg, at_back: bool, pair: int, sweeps: Sweeps) -> int:
     """Result bits of what keeps the punch from coming or rising straight; 0 when nothing does."""
-    return _walk(problem, bend, side, at_back, pair, made, sweeps, True)
+    return _walk(problem, leg, at_back, pair, sweeps, True)
 
 
 @kernel
 def _walk(
-    problem: Problem, bend: int, side: int, at_back: bool, pair: int, made: int, sweeps: Sweeps,
-    rising: bool,
-) -> int:  # fmt: skip
+    problem: Problem, leg: Leg, at_back: bool, pair: int, sweeps: Sweeps, rising: bool
+) -> int:
     """The pieces outwards until one is blocked."""
+    bend, side, made = leg
     if not rising and _run(problem, bend, side, made) < problem.least_run[bend, pair]:
         return SHORT_FLANGE
     count = wing_count(bend, side, len(problem.at))
@@ -88,32 +88,29 @@ def _walk(
     if code or clear == count:
         return code
     motion = motion_of(problem, bend, pair)
-    x, y, heading, first = 0.0, 0.0, 0.0, 0
-    segments, moved = np.empty((MOST_SEGMENTS, 4)), np.empty((MOST_SEGMENTS, 4))
-    chosen = np.empty(len(problem.edges), np.int64)
+    start = PieceStart(0, 0.0, 0.0, 0.0)
+    room = Room(
+        np.empty((MOST_SEGMENTS, 4)),
+        np.empty((MOST_SEGMENTS, 4)),
+        np.empty(len(problem.edges), np.int64),
+    )
     for k in range(count + 1):
-        bent = is_bent(made, k)
-        if bent and first == 0:
-            first = k
         key = key_of(kind, key0 + k, made & ((1 << k) - 1))
         if k > clear:
             code = known_code(sweeps, key)
         if code != UNKNOWN:
             pass
         elif rising:
-            code = _rise_code(problem, motion, bend, side, at_back, pair, k, bent, first,
-                              x, y, heading, segments, moved, chosen)  # fmt: skip
+            code = _rise_code(problem, motion, leg, at_back, pair, start, room)
         else:
-            code = _piece_code(problem, motion, bend, side, at_back, pair, k, bent, first,
-                               x, y, heading, made, segments, moved, chosen)  # fmt: skip
+            code = _piece_code(problem, motion, leg, at_back, pair, start, room)
             if code == 0:
-                code = on_itself_code(problem, bend, side, k, bent, x, y, heading, made, segments,
-                                      moved, sweeps)  # fmt: skip
+                code = on_itself_code(problem, leg, start, room, sweeps)
         if k > clear:
             note_code(sweeps, key, code)
         if code:
             return int(code)
-        x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
+        start = next_piece(problem, leg, start)
     return 0
 
 
@@ -149,42 +146,63 @@ def _run(problem: Problem, bend: int, side: int, made: int) -> float:
 
 @kernel
 def _piece_code(
-    problem: Problem, motion: Motion, bend: int, side: int, at_back: bool, pair: int,
-    k: int, bent: bool, first: int, x: float, y: float, heading: float, made: int,
-    segments: Floats, moved: Floats, chosen: Ints,
+    problem: Problem, motion: Motion, leg: Leg, at_back: bool, pair: int, start: PieceStart,
+    room: Room,
 ) -> int:  # fmt: skip
     """Result bits of one piece through the bend."""
     mirror = 1.0 if at_back else -1.0
-    top, margin = motion.theta_max, problem.margin
-    edges, of = problem.edges, problem.edge_of
-    up0, up1 = problem.upper[pair, 0], problem.upper[pair, 1]
-    low0, low1 = problem.lower[pair, 0], problem.lower[pair, 1]
+    from_punch = Course(motion, False, 0.0, 0.0, motion.theta_max, False)
+    from_die = Course(motion, False, 0.0, 0.0, motion.theta_max, True)
     above, below = _UPPER, _LOWER
-    on_run = first == 0
-    rests = first > 0 and fold_angle(problem, bend, side, first) > 0.0 and (
-        made >> (first - 1) & ((1 << (k - first + 1)) - 1)
-    ) == 1  # fmt: skip
+    folds = leg.made & ((1 << start.k) - 1)  # the finished ones from the bend to here
+    on_run = folds == 0
+    rests = not on_run and folds & (folds - 1) == 0 and (
+        fold_angle(problem, leg.bend, leg.side, _first_fold(folds)) > 0.0
+    )  # fmt: skip
     if on_run or rests:
-        count = piece_outline(problem, bend, side, k, bent, x, y, heading, TOUCH_MM, segments)
+        count = piece_outline(problem, leg, start, TOUCH_MM, room.segments)
+        below = _LOWER & ~(1 << DIE)
         if on_run:
-            above, below = _UPPER & ~(1 << PUNCH), _LOWER & ~(1 << DIE)
-            _drawn_in(motion, segments, count)
-            code = swept_code(motion, BENDING, 0.0, top, 0.0, segments, count, mirror, edges, of,
-                              up0, up1, 1 << PUNCH, False, 0.0, moved, chosen)  # fmt: skip
+            above = _UPPER & ~(1 << PUNCH)
+            _drawn_in(motion, room.segments, count)
+            punch = _upper(problem, pair, 1 << PUNCH, 0.0)
+            code = swept_code(from_punch, punch, room, count, mirror)
         else:
-            below = _LOWER & ~(1 << DIE)
-            code = swept_code(motion, BENDING, 0.0, top, 0.0, segments, count, mirror, edges, of,
-                              low0, low1, 1 << DIE, True, 0.0, moved, chosen)  # fmt: skip
+            die = _lower(problem, pair, 1 << DIE, 0.0)
+            code = swept_code(from_die, die, room, count, mirror)
         if code:
             return int(code)
-    count = piece_outline(problem, bend, side, k, bent, x, y, heading, 0.0, segments)
-    code = swept_code(motion, BENDING, 0.0, top, 0.0, segments, count, mirror, edges, of,
-                      up0, up1, above, False, margin, moved, chosen)  # fmt: skip
+    count = piece_outline(problem, leg, start, 0.0, room.segments)
+    upper = _upper(problem, pair, above, problem.margin)
+    code = swept_code(from_punch, upper, room, count, mirror)
     if code:
         return int(code)
-    code = swept_code(motion, BENDING, 0.0, top, 0.0, segments, count, mirror, edges, of,
-                      low0, low1, below, True, margin, moved, chosen)  # fmt: skip
-    return int(code)
+    lower = _lower(problem, pair, below, problem.margin)
+    return int(swept_code(from_die, lower, room, count, mirror))
+
+
+@kernel
+def _first_fold(folds: int) -> int:
+    """The number, from 1, of the innermost of them."""
+    first = 1
+    while not folds & 1:
+        folds >>= 1
+        first += 1
+    return first
+
+
+@kernel
+def _upper(problem: Problem, pair: int, tools: int, gap: float) -> Obstacles:
+    """Punch, holder and ram of a pair."""
+    first, past = problem.upper[pair, 0], problem.upper[pair, 1]
+    return Obstacles(problem.edges, problem.edge_of, first, past, tools, gap)
+
+
+@kernel
+def _lower(problem: Problem, pair: int, tools: int, gap: float) -> Obstacles:
+    """Die, bed and floor of a pair."""
+    first, past = problem.lower[pair, 0], problem.lower[pair, 1]
+    return Obstacles(problem.edges, problem.edge_of, first, past, tools, gap)
 
 
 @kernel
@@ -197,26 +215,23 @@ def _drawn_in(motion: Motion, segments: Floats, count: int) -> None:
 
 @kernel
 def _rise_code(
-    problem: Problem, motion: Motion, bend: int, side: int, at_back: bool, pair: int,
-    k: int, bent: bool, first: int, x: float, y: float, heading: float,
-    segments: Floats, moved: Floats, chosen: Ints,
+    problem: Problem, motion: Motion, leg: Leg, at_back: bool, pair: int, start: PieceStart,
+    room: Room,
 ) -> int:  # fmt: skip
     """Result bits of one piece while the punch comes to the flat sheet and leaves the bend.
 
     It leaves a bend that springs back: looked at as it is loaded, and as it stays; it rises as far
     as it had gone down, and by its lift.
     """
-    if first == 0:
+    if not leg.made & ((1 << start.k) - 1):
         return 0
     mirror = 1.0 if at_back else -1.0
-    count = piece_outline(problem, bend, side, k, bent, x, y, heading, 0.0, segments)
-    for theta in (0.0, motion.theta_max, released(problem, motion, bend)):
+    count = piece_outline(problem, leg, start, 0.0, room.segments)
+    upper = _upper(problem, pair, _UPPER, problem.margin)
+    for theta in (0.0, motion.theta_max, released(problem, motion, leg.bend)):
         rise = problem.lift[pair] + depth_at(motion, theta)
-        code = swept_code(
-            motion, RISING, 0.0, rise, theta, segments, count, mirror,
-            problem.edges, problem.edge_of, problem.upper[pair, 0], problem.upper[pair, 1],
-            _UPPER, False, problem.margin, moved, chosen,
-        )  # fmt: skip
+        course = Course(motion, True, theta, 0.0, rise, False)
+        code = swept_code(course, upper, room, count, mirror)
         if code:
             return int(code)
     return 0

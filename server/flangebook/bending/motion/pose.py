@@ -12,9 +12,8 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from flangebook.bending.geometry.air_bend_geometry import punch_depth_mm
 from flangebook.bending.geometry.ring import Point, Ring, bounds, moved
-from flangebook.bending.geometry.strip import CHORD_ERROR_MM, Strip, outline, start_for, trace
+from flangebook.bending.geometry.strip import Strip, outline, start_for, trace
 from flangebook.bending.motion.lying import Closing, Pressing, Stroke, facing, lying
 from flangebook.bending.part.part import Direction, End
 from flangebook.bending.tools.outline import finger_outline, tool_stack
@@ -59,36 +58,11 @@ def sheet_before(strip: Strip, number: int) -> Ring:
 
 def sheet_after(strip: Strip, number: int, stroke: Stroke) -> Ring:
     """The sheet at the bottom of the stroke (strip faced already)."""
-    return _sheet(strip, number, stroke, stroke.punch_depth_mm, CHORD_ERROR_MM)
-
-
-def sheet_during(strip: Strip, number: int, stroke: Stroke, die: Die, share: float) -> Ring:
-    """The sheet when ``share`` (0 to 1) of the bend angle is reached (strip faced already).
-
-    The radius is taken as it is at the bottom of the stroke: good enough to see where the
-    wings are, not a proof of clearance.
-    """
-    included = 180.0 - (180.0 - stroke.included_angle_deg) * share
-    depth = punch_depth_mm(
-        included,
-        stroke.inside_radius_mm,
-        strip.thickness_mm,
-        die.v_opening_mm,
-        die.angle_deg,
-        die.shoulder_radius_mm,
-    )
-    part_way = Stroke(included, stroke.inside_radius_mm, stroke.allowance_mm * share, depth)
-    return _sheet(strip, number, part_way, depth, 10.0 * CHORD_ERROR_MM)
-
-
-def _sheet(
-    strip: Strip, number: int, stroke: Stroke, depth_mm: float, chord_error_mm: float
-) -> Ring:
     bent = strip.with_fold(
         number, 180.0 - stroke.included_angle_deg, stroke.inside_radius_mm, stroke.allowance_mm
     )
-    middle = strip.thickness_mm / 2.0 - depth_mm
-    return outline(bent, start_for(bent, number, (0.0, middle, 0.0)), chord_error_mm)
+    middle = strip.thickness_mm / 2.0 - stroke.punch_depth_mm
+    return outline(bent, start_for(bent, number, (0.0, middle, 0.0)))
 
 
 def step_drawing(

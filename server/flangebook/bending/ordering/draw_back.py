@@ -10,9 +10,14 @@ from __future__ import annotations
 
 import numpy as np
 
-from flangebook.bending.clearance.motion import motion_of, placed, speed_bound
-from flangebook.bending.clearance.pieces import MOST_SEGMENTS, piece_outline, pose_after
-from flangebook.bending.clearance.problem import Problem, is_bent, wing_count
+from flangebook.bending.clearance.motion import motion_of, speed_bound, turned
+from flangebook.bending.clearance.pieces import (
+    MOST_SEGMENTS,
+    PieceStart,
+    next_piece,
+    piece_outline,
+)
+from flangebook.bending.clearance.problem import Leg, Problem, wing_count
 from flangebook.bending.clearance.sweep import furthest_of, moved_edges
 from flangebook.bending.compiled import kernel
 from flangebook.bending.ordering.finger_place import furthest
@@ -43,19 +48,17 @@ def reach_through_bend(
     best, _ = furthest(problem.edges, problem.upper[pair, 0], problem.upper[pair, 1],
                        problem.thickness, bottom, top + depth)  # fmt: skip
     segments, moved = np.empty((MOST_SEGMENTS, 4)), np.empty((MOST_SEGMENTS, 4))
-    box, lows, highs = np.empty(4), np.empty(_DEEPEST), np.empty(_DEEPEST)
-    x, y, heading = 0.0, 0.0, 0.0
-    for k in range(wing_count(bend, side, len(problem.at)) + 1):
-        bent = is_bent(made, k)
-        count = piece_outline(problem, bend, side, k, bent, x, y, heading, 0.0, segments)
-        x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
+    lows, highs = np.empty(_DEEPEST), np.empty(_DEEPEST)
+    leg, start = Leg(bend, side, made), PieceStart(0, 0.0, 0.0, 0.0)
+    for _ in range(wing_count(bend, side, len(problem.at)) + 1):
+        count = piece_outline(problem, leg, start, 0.0, segments)
+        start = next_piece(problem, leg, start)
         speed = speed_bound(motion, furthest_of(segments, count, motion), True)
         lows[0], highs[0], open_ = 0.0, motion.theta_max, 1
         while open_ > 0:
             open_ -= 1
             middle, half = 0.5 * (lows[open_] + highs[open_]), 0.5 * (highs[open_] - lows[open_])
-            sx, sy, drawn = placed(motion, middle, 0.0, True)
-            moved_edges(segments, count, 1.0, middle, sx, sy, drawn, moved, box)
+            moved_edges(segments, count, 1.0, turned(motion, middle, 0.0, True), moved)
             now, _ = furthest(moved, 0, count, 0.0, bottom, top)
             best = max(best, now)
             moves = speed * half

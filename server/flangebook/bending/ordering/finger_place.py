@@ -13,6 +13,7 @@ import math
 
 import numpy as np
 
+from flangebook.bending.clearance.distance import Edge, edge_at
 from flangebook.bending.clearance.problem import Floats, Problem
 from flangebook.bending.compiled import kernel
 
@@ -34,12 +35,11 @@ CAN_STAND, INSIDE_TOOLS, SHEET_IN_WAY, IN_FRONT, X_RANGE, R_RANGE, TOOL_IN_WAY =
 
 @kernel
 def stand(
-    problem: Problem, pair: int, sheet: Floats, pieces: Floats,
-    x0: float, y0: float, x1: float, y1: float,
-) -> tuple[int, float, float, float]:  # fmt: skip
+    problem: Problem, pair: int, sheet: Floats, pieces: Floats, face: Edge
+) -> tuple[int, float, float, float]:
     """CAN_STAND or why not at the height tried first; X, R and the finger's lower edge [mm].
 
-    The face runs from (x0, y0), nearer the bend, to (x1, y1). sheet: the wing's edges as it lies
+    face: from its end nearer the bend to the other. sheet: the wing's edges as it lies
     on the die. pieces: which of them are of one piece, and where that is (``note_piece``).
 
     Source: common practice, no source.
@@ -47,20 +47,21 @@ def stand(
     >>> from flangebook.bending.samples import smallest_problem
     >>> sheet, pieces = np.array([[60.0, 0.0, 60.0, 2.0]]), np.empty((1, OF_PIECE))
     >>> note_piece(sheet, 0, 1, pieces[0])
-    >>> why, x, r, _ = stand(smallest_problem(), 0, sheet, pieces, 60.0, 0.0, 60.0, 2.0)
+    >>> face = Edge(60.0, 0.0, 60.0, 2.0)
+    >>> why, x, r, _ = stand(smallest_problem(), 0, sheet, pieces, face)
     >>> why == CAN_STAND, x, r
     (True, 60.0, 1.0)
     """
-    low, high = min(y0, y1), max(y0, y1)
+    low, high = min(face.ay, face.by), max(face.ay, face.by)
     height = problem.finger[4]
-    lowest = _floor(problem, pair, _reach(x0, y0, x1, y1, low, high))
+    lowest = _floor(problem, pair, _reach(face, low, high))
     first_why, first_x, first_r, first_bottom, before = -1, 0.0, 0.0, 0.0, -np.inf
     for i in range(_heights(low, high, height)):
-        bottom = max(_bottom(i, y0, y1, height), lowest)
+        bottom = max(_bottom(i, face, height), lowest)
         if i > 0 and bottom == before:
             continue
         before = bottom
-        why, x, r = _fits(problem, pair, sheet, pieces, x0, y0, x1, y1, bottom)
+        why, x, r = _fits(problem, pair, sheet, pieces, face, bottom)
         if why == CAN_STAND:
             return why, x, r, bottom
         if first_why < 0:
@@ -78,8 +79,9 @@ def _heights(low: float, high: float, height: float) -> int:
 
 
 @kernel
-def _bottom(i: int, y0: float, y1: float, height: float) -> float:
+def _bottom(i: int, face: Edge, height: float) -> float:
     """The finger's lower edge at the i-th height tried."""
+    _, y0, _, y1 = face
     low, high = min(y0, y1), max(y0, y1)
     room, count = high - low - height, _heights(low, high, height)
     if room > TIE_MM:
@@ -93,16 +95,16 @@ def _bottom(i: int, y0: float, y1: float, height: float) -> float:
 
 @kernel
 def _fits(
-    problem: Problem, pair: int, sheet: Floats, pieces: Floats,
-    x0: float, y0: float, x1: float, y1: float, bottom: float,
-) -> tuple[int, float, float]:  # fmt: skip
+    problem: Problem, pair: int, sheet: Floats, pieces: Floats, face: Edge, bottom: float
+) -> tuple[int, float, float]:
     """Whether the finger can stand at a face with its lower edge at this height; X and R."""
+    x0, y0, x1, y1 = face
     finger, low_face, high_face = problem.finger, min(y0, y1), max(y0, y1)
     top = bottom + finger[4]
     low, high = max(bottom, low_face), min(top, high_face)
     if low > high + TIE_MM:
-        return INSIDE_TOOLS, _reach(x0, y0, x1, y1, low_face, high_face), 0.5 * (y0 + y1)
-    x = _reach(x0, y0, x1, y1, low, high)
+        return INSIDE_TOOLS, _reach(face, low_face, high_face), 0.5 * (y0 + y1)
+    x = _reach(face, low, high)
     met, r = _furthest_of_pieces(sheet, pieces, bottom, top)
     if bottom < _floor(problem, pair, met) - TIE_MM:
         return INSIDE_TOOLS, met, r
@@ -135,8 +137,9 @@ def _floor(problem: Problem, pair: int, x: float) -> float:
 
 
 @kernel
-def _reach(x0: float, y0: float, x1: float, y1: float, low: float, high: float) -> float:
+def _reach(face: Edge, low: float, high: float) -> float:
     """The largest x of a face at heights from low to high."""
+    x0, y0, x1, y1 = face
     if y0 == y1:
         return max(x0, x1)
     slope = (x1 - x0) / (y1 - y0)
@@ -157,7 +160,10 @@ def furthest(
     >>> furthest(np.array([[0.0, 0.0, 6.0, 6.0]]), 0, 1, 0.0, 1.0, 4.0)
     (4.0, 4.0)
     """
-    return _further(edges, first, past, lift, low, high, -np.inf, 0.0)
+    most, at = -np.inf, 0.0
+    for i in range(first, past):
+        most, at = _further(edge_at(edges, i), lift, low, high, most, at)
+    return most, at
 
 
 @kernel
@@ -179,28 +185,26 @@ def _furthest_of_pieces(
     for k in range(len(pieces)):
         if pieces[k, HIGH] < low or pieces[k, LOW] > high or pieces[k, BACK] < most - TIE_MM:
             continue
-        first, past = int(pieces[k, FIRST]), int(pieces[k, PAST])
-        most, at = _further(edges, first, past, 0.0, low, high, most, at)
+        for i in range(int(pieces[k, FIRST]), int(pieces[k, PAST])):
+            most, at = _further(edge_at(edges, i), 0.0, low, high, most, at)
     return most, at
 
 
 @kernel
 def _further(
-    edges: Floats, first: int, past: int, lift: float, low: float, high: float,
-    most: float, at: float,
-) -> tuple[float, float]:  # fmt: skip
+    edge: Edge, lift: float, low: float, high: float, most: float, at: float
+) -> tuple[float, float]:
     """As ``furthest``, with what was furthest of other edges before."""
-    for i in range(first, past):
-        ax, ay, bx, by = edges[i, 0], edges[i, 1] + lift, edges[i, 2], edges[i, 3] + lift
-        if max(ay, by) < low or min(ay, by) > high or max(ax, bx) < most - TIE_MM:
-            continue
-        for end in range(2):
-            x, y = (ax, ay) if end == 0 else (bx, by)
-            if ay != by:
-                y = min(max(y, low), high)
-                x = ax + (bx - ax) * (y - ay) / (by - ay)
-            if x > most + TIE_MM:
-                most, at = x, y
-            elif x > most - TIE_MM:
-                at = min(at, y)
+    ax, ay, bx, by = edge.ax, edge.ay + lift, edge.bx, edge.by + lift
+    if max(ay, by) < low or min(ay, by) > high or max(ax, bx) < most - TIE_MM:
+        return most, at
+    for end in range(2):
+        x, y = (ax, ay) if end == 0 else (bx, by)
+        if ay != by:
+            y = min(max(y, low), high)
+            x = ax + (bx - ax) * (y - ay) / (by - ay)
+        if x > most + TIE_MM:
+            most, at = x, y
+        elif x > most - TIE_MM:
+            at = min(at, y)
     return most, at

@@ -16,17 +16,20 @@ import math
 
 import numpy as np
 
+from flangebook.bending.clearance.distance import Edge
 from flangebook.bending.clearance.pieces import (
     MOST_SEGMENTS,
+    PieceStart,
     fold_angle,
+    next_piece,
     piece_end,
     piece_outline,
-    pose_after,
 )
 from flangebook.bending.clearance.problem import (
     NO_GAUGE,
     Floats,
     Ints,
+    Leg,
     Problem,
     is_bent,
     wing_count,
@@ -66,11 +69,11 @@ def gauge_place(
     >>> round(x, 2), round(r, 2), between
     (80.0, 1.0, 0)
     """
-    count = wing_count(bend, side, len(problem.at))
+    count, leg = wing_count(bend, side, len(problem.at)), Leg(bend, side, made)
     places = np.empty((2 * count + 2, COLUMNS))
     sheet, pieces = _room_for_sheet(count, made)
-    faces = _faces(problem, bend, side, made, places)
-    _sheet(problem, bend, side, made, sheet, pieces)
+    faces = _faces(problem, leg, places)
+    _sheet(problem, leg, sheet, pieces)
     return _best_place(problem, pair, sheet, pieces, places, faces)
 
 
@@ -80,11 +83,11 @@ def gauge_contacts(problem: Problem, bend: int, side: int, made: int, contacts: 
 
     contacts: result bits, what the finger stands against, finished bends between, (pairs, 3).
     """
-    count = wing_count(bend, side, len(problem.at))
+    count, leg = wing_count(bend, side, len(problem.at)), Leg(bend, side, made)
     places = np.empty((2 * count + 2, COLUMNS))
     sheet, pieces = _room_for_sheet(count, made)
-    faces = _faces(problem, bend, side, made, places)
-    _sheet(problem, bend, side, made, sheet, pieces)
+    faces = _faces(problem, leg, places)
+    _sheet(problem, leg, sheet, pieces)
     for pair in range(len(contacts)):
         if problem.allowed[bend, pair]:
             for i in range(faces):
@@ -131,9 +134,10 @@ def gauge_places(
 
     made: as for ``gauge_place``; all bits set (-1) where every fold of the wing is finished.
     """
+    leg = Leg(bend, side, made)
     sheet, pieces = _room_for_sheet(wing_count(bend, side, len(problem.at)), made)
-    faces = _faces(problem, bend, side, made, places)
-    _sheet(problem, bend, side, made, sheet, pieces)
+    faces = _faces(problem, leg, places)
+    _sheet(problem, leg, sheet, pieces)
     for i in range(faces):
         _try(problem, pair, sheet, pieces, places[i])
     return faces
@@ -142,32 +146,34 @@ def gauge_places(
 @kernel
 def _try(problem: Problem, pair: int, sheet: Floats, pieces: Floats, place: Floats) -> None:
     """Note whether the finger can stand at a face, and where."""
-    why, x, r, bottom = stand(problem, pair, sheet, pieces, place[X0], place[Y0], place[X1],
-                              place[Y1])  # fmt: skip
+    face = Edge(place[X0], place[Y0], place[X1], place[Y1])
+    why, x, r, bottom = stand(problem, pair, sheet, pieces, face)
     place[WHY], place[X], place[R], place[BOTTOM] = why, x, r, bottom
 
 
 @kernel
-def _faces(problem: Problem, bend: int, side: int, made: int, places: Floats) -> int:
+def _faces(problem: Problem, leg: Leg, places: Floats) -> int:
     """Every face at that end outwards into ``places``, the finger not tried at any; how many."""
+    bend, side, made = leg
     count = wing_count(bend, side, len(problem.at))
     half = 0.5 * problem.thickness
-    x, y, heading, between, found = 0.0, half, 0.0, 0, 0
+    start, between, found = PieceStart(0, 0.0, half, 0.0), 0, 0
     for k in range(count + 1):
         bent = is_bent(made, k)
         if bent:
             between += 1
-            faces, cx, cy = _round(problem, bend, side, k, x, y, heading)
+            faces, cx, cy = _round(problem, leg, start)
             if faces:
                 _note(places[found], ROUNDED, between, cx, cy, cx, cy)
                 found += 1
-        x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
+        start = next_piece(problem, leg, start)
+        _, x, y, heading = start
         if not bent or abs(math.sin(heading)) < math.cos(MOST_LEAN):
             continue
         length = piece_end(problem, bend, side, k) - piece_end(problem, bend, side, k - 1)
         length = max(length - problem.allowance[wing_fold(bend, side, k - 1)], 0.0)
         x0, y0 = x - length * math.cos(heading), y - length * math.sin(heading)
-        x1, y1 = _flat_end(problem, bend, side, k, count, made, x, y, heading)
+        x1, y1 = _flat_end(problem, leg, start)
         if abs(y1 - y0) <= TIE_MM:
             continue
         back = half if math.sin(heading) > 0.0 else -half  # its outer face looks to the back
@@ -190,10 +196,11 @@ def _note(
 
 
 @kernel
-def _round(
-    problem: Problem, bend: int, side: int, k: int, x: float, y: float, heading: float
-) -> tuple[bool, float, float]:
-    """Whether the outside of fold k's arc faces straight back somewhere, and that point."""
+def _round(problem: Problem, leg: Leg, start: PieceStart) -> tuple[bool, float, float]:
+    """Whether the outside of the arc that a piece begins with faces straight back somewhere, and
+    that point."""
+    bend, side, _ = leg
+    k, x, y, heading = start
     fold, angle = wing_fold(bend, side, k - 1), fold_angle(problem, bend, side, k)
     turn = 1.0 if angle > 0.0 else -1.0
     to_back = turn * 0.5 * math.pi - heading
@@ -215,27 +222,21 @@ def _room_for_sheet(count: int, made: int) -> tuple[Floats, Floats]:
 
 
 @kernel
-def _sheet(
-    problem: Problem, bend: int, side: int, made: int, edges: Floats, pieces: Floats
-) -> None:
-    """The wing as it lies on the die, press frame, into ``edges``, piece by piece."""
-    x, y, heading, used = 0.0, 0.5 * problem.thickness, 0.0, 0
+def _sheet(problem: Problem, leg: Leg, edges: Floats, pieces: Floats) -> None:
+    """The leg as it lies on the die, press frame, into ``edges``, piece by piece."""
+    start, used = PieceStart(0, 0.0, 0.5 * problem.thickness, 0.0), 0
     for k in range(len(pieces)):
-        bent = is_bent(made, k)
-        count = piece_outline(problem, bend, side, k, bent, x, y, heading, 0.0, edges[used:])
+        count = piece_outline(problem, leg, start, 0.0, edges[used:])
         note_piece(edges, used, used + count, pieces[k])
         used += count
-        x, y, heading = pose_after(problem, bend, side, k, bent, x, y, heading)
+        start = next_piece(problem, leg, start)
 
 
 @kernel
-def _flat_end(
-    problem: Problem, bend: int, side: int, k: int, count: int, made: int,
-    x: float, y: float, heading: float,
-) -> tuple[float, float]:  # fmt: skip
-    """Where the flat that piece k begins ends, over folds not made yet."""
-    for j in range(k + 1, count + 1):
-        if is_bent(made, j):
+def _flat_end(problem: Problem, leg: Leg, start: PieceStart) -> tuple[float, float]:
+    """Where the flat ends that goes on in this piece, over folds not made yet."""
+    for k in range(start.k, wing_count(leg.bend, leg.side, len(problem.at)) + 1):
+        if is_bent(leg.made, k):
             break
-        x, y, heading = pose_after(problem, bend, side, j, False, x, y, heading)
-    return x, y
+        start = next_piece(problem, leg, start)
+    return start.x, start.y

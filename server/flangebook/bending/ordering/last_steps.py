@@ -46,7 +46,14 @@ from flangebook.bending.ordering.frontier import (
 )
 from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE
 from flangebook.bending.ordering.state_table import Keys, known_row
-from flangebook.bending.ordering.step_facts import KINDS, Memo, reach_mm, step_facts, wing_row
+from flangebook.bending.ordering.step_facts import (
+    KINDS,
+    Bending,
+    Memo,
+    reach_mm,
+    step_facts,
+    wing_row,
+)
 
 
 class Prices(NamedTuple):
@@ -104,37 +111,38 @@ def _answer(problem: Problem, memo: Memo, prices: Prices, rules: Rules, told: In
         return
     left = wing_row(problem, memo.wings, made, bend, LEFT)
     right = wing_row(problem, memo.wings, made, bend, RIGHT)
-    held_close = _is_held_close(problem, memo, prices, left, right, bend, end, pair)
+    step = Bending(bend, end, pair, left, right)
+    held_close = _is_held_close(problem, memo, prices, step)
     if told[STAGE] == GUESSED and held_close:
         told[STAGE], told[CODE] = HALF_KNOWN, 0
         told[COST] = rules.hint[bend, end] + rules.units[HELD_CLOSE]
         return
-    code, contact = step_facts(problem, memo, made, left, right, bend, end, pair, rules.soft)
+    code, contact = step_facts(problem, memo, made, step, rules.soft)
     if prices.banned.used[0] and known_row(prices.banned, key - 1) >= 0:
         code |= BANNED
     told[STAGE] = KNOWN
     told[CODE] = code if rules.soft or not code & ~SLIDES else REFUSED
-    told[COST] = price(problem, prices, rules.units, made, bend, end, held_close, code, contact)
+    told[COST] = price(problem, prices, rules.units, made, step, code, contact)
+    if held_close:
+        told[COST] += rules.units[HELD_CLOSE]
     prices.answers[place, 0] = key
     prices.answers[place, 1], prices.answers[place, 2] = told[CODE], told[COST]
 
 
 @kernel
 def price(
-    problem: Problem, prices: Prices, units: Ints, made: int, bend: int, end: int,
-    held_close: bool, code: int, contact: int,
-) -> int:  # fmt: skip
-    """What a step costs by itself, packed.
+    problem: Problem, prices: Prices, units: Ints, made: int, step: Bending, code: int, contact: int
+) -> int:
+    """What a step costs by itself, packed, but for how it is held.
 
     made: the bends finished before it. code, contact: what ``step_facts`` says of it.
     """
+    bend, end = step.bend, step.end
     cost = _missed(problem, made, bend, end, contact) * units[CRITICAL]
     if code & ~SLIDES:
         cost += units[BLOCKED]
     if code & SLIDES:
         cost += units[SLIDE]
-    if held_close:
-        cost += units[HELD_CLOSE]
     variance = _variance_mm2(problem, made, bend, end, contact // KINDS)
     steps = round(variance / prices.variance_step_mm2)
     cost += min(steps, prices.most_variance) * units[VARIANCE]
@@ -170,17 +178,9 @@ def _missed(problem: Problem, made: int, bend: int, end: int, contact: int) -> i
 
 
 @kernel
-def _is_held_close(
-    problem: Problem,
-    memo: Memo,
-    prices: Prices,
-    left: int,
-    right: int,
-    bend: int,
-    end: int,
-    pair: int,
-) -> bool:
+def _is_held_close(problem: Problem, memo: Memo, prices: Prices, step: Bending) -> bool:
     """Whether the operator holds the shorter side, and closer to the die than hands should be."""
+    bend, end, pair, left, right = step
     to_left = reach_mm(problem, memo.wings, left, bend, LEFT)
     to_right = reach_mm(problem, memo.wings, right, bend, RIGHT)
     back, front = (to_left, to_right) if end == LEFT else (to_right, to_left)

@@ -21,6 +21,7 @@ from flangebook.bending.clearance.problem import (
     TRAPPED,
     WRONG_TOOL,
     Floats,
+    Leg,
     Problem,
     wing_count,
     wing_fold,
@@ -78,6 +79,17 @@ class Memo(NamedTuple):
     wings: Wings
     sweeps: Sweeps
     meets: Sweeps
+
+
+class Bending(NamedTuple):
+    """A bend with its end at the gauge, in a pair of tools, and the rows of the two wings that it
+    has then (``wing_row``)."""
+
+    bend: int
+    end: int
+    pair: int
+    left: int
+    right: int
 
 
 def new_memo(problem: Problem, room: int) -> Memo:
@@ -163,9 +175,9 @@ def clear_code(
     if known & _KNOWN:
         return int(known & _ALL)
     outwards = memo.wings.keys.keys[row] & _OUTWARDS
-    back = at_back == 1
-    code = wing_code(problem, bend, side, back, pair, outwards, memo.sweeps)
-    if code == 0 and approach_code(problem, bend, side, back, pair, outwards, memo.sweeps):
+    back, leg = at_back == 1, Leg(bend, side, outwards)
+    code = wing_code(problem, leg, back, pair, memo.sweeps)
+    if code == 0 and approach_code(problem, leg, back, pair, memo.sweeps):
         code = SLIDES if problem.can_slide else TRAPPED
     memo.wings.clear[row, pair, at_back] = _KNOWN | code
     return int(code)
@@ -196,7 +208,7 @@ def may_cross(problem: Problem, memo: Memo, row: int, bend: int, side: int, pair
     if known == 0:
         outwards = memo.wings.keys.keys[row] & _OUTWARDS
         motion = motion_of(problem, bend, pair)
-        crosses = crossing_pieces(problem, motion, bend, side, pair, outwards, memo.sweeps)
+        crosses = crossing_pieces(problem, motion, Leg(bend, side, outwards), pair, memo.sweeps)
         known = 2 if crosses else 1
         memo.wings.crosses[row, pair] = known
     return bool(known == 2)
@@ -204,16 +216,15 @@ def may_cross(problem: Problem, memo: Memo, row: int, bend: int, side: int, pair
 
 @inlined_kernel
 def step_facts(
-    problem: Problem, memo: Memo, made: int, left: int, right: int, bend: int, end: int, pair: int,
-    full: bool,
-) -> tuple[int, int]:  # fmt: skip
+    problem: Problem, memo: Memo, made: int, step: Bending, full: bool
+) -> tuple[int, int]:
     """Result bits of a step, and its contact: finished bends between it and the line times KINDS,
     plus what the finger stands against; NOWHERE where it is not known that it stands at all.
 
-    made: the bends finished before it. left, right: rows of its wings (``wing_row``). end: at the
-    gauge. full: look at everything, even when the first refusal decides, so that every tool that
-    is hit is named.
+    made: the bends finished before it. full: look at everything, even when the first refusal
+    decides, so that every tool that is hit is named.
     """
+    bend, end, pair, left, right = step
     if not problem.allowed[bend, pair]:
         return WRONG_TOOL, NOWHERE
     code = AGAINST_WISH if problem.before[bend] & ~made else 0

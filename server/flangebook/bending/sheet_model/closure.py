@@ -207,14 +207,13 @@ def closed(law: SheetLaw, tool: Tools, theta: Array) -> Line:
     """
     rows = len(theta)
     lam = tool.friction_angle_rad + np.zeros(rows)
-    tip = 1.0 / (tool.punch_radius_mm + law.thickness_mm / 2.0) + np.zeros(rows)
+    bends = np.empty((rows, 4))
+    bends[:, 0], bends[:, 1], bends[:, 2] = lam, theta, contact(law, tool, theta)[0]
+    bends[:, 3] = 1.0 / (tool.punch_radius_mm + law.thickness_mm / 2.0)
     points = np.empty((rows, 5, ELASTIC_POINTS + PLASTIC_POINTS))
     ends = np.empty((rows, 4))
     ended = np.empty(rows, np.int64)
-    _close_each(
-        sheet_rows(law, rows), lam, np.ascontiguousarray(theta), contact(law, tool, theta)[0], tip,
-        points, ends, ended,
-    )  # fmt: skip
+    _close_each(sheet_rows(law, rows), bends, points, ends, ended)
     if (ended == UNSETTLED).any():
         raise NoRootError("the equations did not settle")
     at = points.transpose(1, 0, 2)
@@ -227,35 +226,39 @@ def closed(law: SheetLaw, tool: Tools, theta: Array) -> Line:
 
 @kernel
 def _close_each(
-    sheets: Array, lam: Array, theta: Array, span: Array, tip: Array,
-    points: Array, ends: Array, ended: npt.NDArray[np.int64],
-) -> None:  # fmt: skip
-    """Every row of :func:`closed`; for ``ends`` see ``_gap``."""
-    for i in range(len(theta)):
-        sheet = sheet_of(sheets, i)
-        ended[i] = _close(sheet, lam[i], theta[i], span[i], tip[i], points[i], ends[i])
+    sheets: Array, bends: Array, points: Array, ends: Array, ended: npt.NDArray[np.int64]
+) -> None:
+    """Every row of :func:`closed`; for ``ends`` see ``_gap``.
+
+    bends: friction angle and theta [rad], span [mm], curvature of the punch's tip [1/mm].
+    """
+    for i in range(len(bends)):
+        lam, theta, span, tip = bends[i, 0], bends[i, 1], bends[i, 2], bends[i, 3]
+        # The nose's curvature is never under the mean one, half of which is a safe lower bound.
+        least = log(min(0.5 * theta * cos(theta) / span, 0.5 * tip))
+        bend = _Bend(lam, theta, span, least, log(tip) - least, theta / tip * _SHORT_OF)
+        ended[i] = _close(sheet_of(sheets, i), bend, points[i], ends[i])
 
 
-class _Arcs(NamedTuple):
-    """What the unknown stands for: see :func:`closed`."""
+class _Bend(NamedTuple):
+    """Friction angle and theta [rad], span [mm], and what the unknown stands for: see
+    :func:`closed`."""
 
+    lam: float
+    theta: float
+    span: float
     least: float
     grow: float
     longest: float
 
 
 @kernel
-def _close(
-    sheet: Sheet, lam: float, theta: float, span: float, tip: float, points: Array, ends: Array
-) -> int:
+def _close(sheet: Sheet, bend: _Bend, points: Array, ends: Array) -> int:
     """Solve one row by Chandrupatla's rule (``roots``); whether and how it ended."""
-    # The nose's curvature is never under the mean one, half of which is a safe lower bound.
-    least = log(min(0.5 * theta * cos(theta) / span, 0.5 * tip))
-    arcs = _Arcs(least, log(tip) - least, theta / tip * _SHORT_OF)
-    b, fb = 1.0, _gap(sheet, lam, theta, span, arcs, 1.0, points, ends)
+    b, fb = 1.0, _gap(sheet, bend, 1.0, points, ends)
     wrapped = fb > 0.0
     a = 2.0 if wrapped else 0.0
-    fa = _gap(sheet, lam, theta, span, arcs, a, points, ends)
+    fa = _gap(sheet, bend, a, points, ends)
     if wrapped and fa >= 0.0:
         return OPEN
     if not fa * fb <= 0.0:
@@ -263,7 +266,7 @@ def _close(
     c, fc, share = a, fa, 0.5
     for _ in range(_MOST_ROUNDS):
         x = a + share * (b - a)
-        fx = _gap(sheet, lam, theta, span, arcs, x, points, ends)
+        fx = _gap(sheet, bend, x, points, ends)
         if (fx > 0.0) == (fa > 0.0):
             c, fc = a, fa
         else:
@@ -272,7 +275,7 @@ def _close(
         wide = abs(b - a)
         if wide < 2.0 * _TOLERANCE or abs(fa) < _NO_GAP:
             if abs(fb) < abs(fa):
-                _gap(sheet, lam, theta, span, arcs, b, points, ends)
+                _gap(sheet, bend, b, points, ends)
             return CLOSED if ends[3] == 1.0 else OPEN
         share = next_share(a, b, c, fa, fb, fc)
         share = min(max(share, _TOLERANCE / wide), 1.0 - _TOLERANCE / wide)
@@ -280,22 +283,19 @@ def _close(
 
 
 @kernel
-def _nose(arcs: _Arcs, unknown: float) -> tuple[float, float]:
+def _nose(bend: _Bend, unknown: float) -> tuple[float, float]:
     """Curvature and length of the arc under the nose."""
-    nose = exp(arcs.least + arcs.grow * min(unknown, 1.0))
-    return nose, arcs.longest * max(unknown - 1.0, 0.0)
+    nose = exp(bend.least + bend.grow * min(unknown, 1.0))
+    return nose, bend.longest * max(unknown - 1.0, 0.0)
 
 
 @kernel
-def _gap(
-    sheet: Sheet, lam: float, theta: float, span: float, arcs: _Arcs, unknown: float,
-    points: Array, ends: Array,
-) -> float:  # fmt: skip
+def _gap(sheet: Sheet, bend: _Bend, unknown: float, points: Array, ends: Array) -> float:
     """By what share the line reaches farther than the shoulder, as a logarithm [-].
 
     R, curvature and length of the nose and whether the line's end is elastic go into ``ends``.
     """
-    nose, arc = _nose(arcs, unknown)
-    force, reach, elastic = _draw(sheet, lam, theta, nose, arc, points)
+    nose, arc = _nose(bend, unknown)
+    force, reach, elastic = _draw(sheet, bend.lam, bend.theta, nose, arc, points)
     ends[0], ends[1], ends[2], ends[3] = force, nose, arc, 1.0 if elastic else 0.0
-    return log(max(reach, 1e-300) / span)
+    return log(max(reach, 1e-300) / bend.span)

@@ -12,10 +12,9 @@ from collections.abc import Mapping
 from typing import Any
 
 from flangebook.bending.checks import Sentence
-from flangebook.bending.part.metals import Metal
 from flangebook.bending.prediction.correction import correction_table
 from flangebook.bending.tools.setting_limits import SettingLimits
-from flangebook.bending.tools.tooling import Crib, Die, Press, Punch
+from flangebook.bending.tools.tooling import Die, Punch
 from flangebook.planning.answers.answer import JsonDict, sentence_json
 from flangebook.planning.answers.setting_json import limits_json, limits_of, rows_json, within
 from flangebook.planning.tools.fit import Equipment, Wanted, fit
@@ -42,21 +41,17 @@ def is_another_sheet(ordered_mm: float, measured_mm: float) -> bool:
 
 def step_at_thickness(
     step: Mapping[str, Any],
-    metal: Metal,
+    wanted: Wanted,
     die: Die,
     punch: Punch,
-    press: Press | None,
-    crib: Crib,
-    bend_length_mm: float,
-    thickness_mm: float,
+    equipment: Equipment,
 ) -> JsonDict:
     """The step with the table and the limits of this thickness; without them where the tools do
     not make the bend in it, so that no setting follows.
 
-    thickness_mm: as measured [mm].
+    wanted: the step's bend in the thickness that was measured.
     """
-    wanted = Wanted(metal, thickness_mm, bend_length_mm, step["included_angle_deg"])
-    here = fit(wanted, die, punch, Equipment(press, crib))
+    here = fit(wanted, die, punch, equipment)
     ordered = limits_of(step)
     if here.bend is None or here.limits is None or ordered is None:
         return {**step, "limits": None, "corrections": []}

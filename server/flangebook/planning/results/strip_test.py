@@ -3,24 +3,19 @@
 from __future__ import annotations
 
 from flangebook.bending.errors import InputError
-from flangebook.bending.part.metals import Metal
 from flangebook.bending.prediction.crown import middle_open_deg
 from flangebook.bending.prediction.deflection import deflection_from_strips
-from flangebook.bending.tools.tooling import Crib, Die, Press, Punch
+from flangebook.bending.tools.tooling import Die, Punch
 from flangebook.planning.answers.answer import JsonDict, number
 from flangebook.planning.steps.deflection_checks import depth_per_released_degree_mm
 from flangebook.planning.tools.fit import Equipment, Wanted, fit
 
 
 def strip_test(
-    metal: Metal,
+    strip: Wanted,
     die: Die,
     punch: Punch,
-    press: Press | None,
-    crib: Crib,
-    thickness_mm: float,
-    strip_length_mm: float,
-    included_angle_deg: float,
+    equipment: Equipment,
     end_mm: float,
     angles_deg: tuple[float, float, float],
 ) -> JsonDict:
@@ -31,10 +26,10 @@ def strip_test(
 
     Raises InputError.
     """
+    press = equipment.press
     if press is None:
         raise InputError("The shop has no press yet.", "press", "Enter the press first.")
-    wanted = Wanted(metal, thickness_mm, strip_length_mm, included_angle_deg)
-    here = fit(wanted, die, punch, Equipment(press, crib))
+    here = fit(strip, die, punch, equipment)
     per_degree = depth_per_released_degree_mm(here)
     if here.bend is None or per_degree is None:
         raise InputError(
@@ -42,7 +37,7 @@ def strip_test(
         )
     opens = middle_open_deg(*angles_deg)
     found = deflection_from_strips(
-        opens, per_degree, here.bend.force_n.nominal, strip_length_mm, end_mm,
+        opens, per_degree, here.bend.force_n.nominal, strip.bend_length_mm, end_mm,
         press.force_kn * 1000.0, press.bed_length_mm,
     )  # fmt: skip
     return {
