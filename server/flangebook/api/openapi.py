@@ -182,19 +182,6 @@ def _described(_converter: Any, field: ma.fields.Field[Any], **_: Any) -> dict[s
     return {}
 
 
-def _whole(field: fields.Whole) -> dict[str, Any]:
-    return _nullable({"type": "integer", "minimum": field.low, "maximum": field.high}, field)
-
-
-def _choice(field: fields.Choice) -> dict[str, Any]:
-    choices: list[str | None] = [*field.choices]
-    return {"enum": [*choices, None] if field.allow_none else choices}
-
-
-def _yes_no(field: fields.YesNo) -> dict[str, Any]:
-    return _nullable({"type": "boolean"}, field)
-
-
 def _many(field: fields.Many) -> dict[str, Any]:
     return {"minItems": field.least, "maxItems": field.most}
 
@@ -203,15 +190,7 @@ def _quantity(field: fields.Quantity) -> dict[str, Any]:
     number = {"type": "number", "minimum": field.low, "maximum": field.high}
     unit = field.kind.unit or "a plain number"
     text = {"type": "string", "maxLength": 40, "description": f"With a unit, else {unit}."}
-    return _nullable({"anyOf": [number, text]}, field)
-
-
-def _nullable(described: dict[str, Any], field: ma.fields.Field[Any]) -> dict[str, Any]:
-    if not field.allow_none:
-        return described
-    if "anyOf" in described:
-        return {"anyOf": [*described["anyOf"], {"type": "null"}]}
-    return {**described, "type": [described["type"], "null"]}
+    return {"anyOf": [number, text, *([{"type": "null"}] if field.allow_none else [])]}
 
 
 _FORMATS: dict[type, dict[str, Any]] = {
@@ -231,9 +210,6 @@ def _text(field: fields.Text) -> dict[str, Any]:
 
 _DESCRIBERS: dict[type, Callable[[Any], dict[str, Any]]] = {
     fields.Quantity: _quantity,
-    fields.Whole: _whole,
-    fields.Choice: _choice,
-    fields.YesNo: _yes_no,
     fields.Many: _many,
     fields.Text: _text,
 }

@@ -13,7 +13,7 @@ import marshmallow as ma
 
 from flangebook.bending.checks import SEVERITY
 from flangebook.schemas import cards, part, shop
-from flangebook.schemas.fields import Choice, Many, Quantity, YesNo
+from flangebook.schemas.fields import Choice, Many, Quantity
 
 Field = ma.fields.Field[Any]
 
@@ -160,8 +160,6 @@ def given(schema: type[ma.Schema], name: str, /, **more: Field) -> type[Answer]:
 def _given(field: Field) -> Field:
     if isinstance(field, Quantity):
         return ma.fields.Float(allow_none=field.allow_none)
-    if isinstance(field, YesNo):
-        return ma.fields.Boolean(allow_none=field.allow_none)
     if isinstance(field, Many):
         if field.least == field.most:
             return exactly(field.most, _given(field.inner), allow_none=field.allow_none)

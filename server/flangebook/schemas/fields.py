@@ -172,25 +172,19 @@ class Moment(Text):
         return kept.isoformat(timespec="milliseconds").replace("+00:00", "Z")
 
 
-class Whole(ma.fields.Field[int]):
+class Whole(ma.fields.Integer):
     """A whole number within bounds; texts only where they come from an address."""
 
     def __init__(self, low: int, high: int, *, typed: bool = False, **others: Any) -> None:
-        super().__init__(**others)
-        self.low = low
-        self.high = high
+        bounds = ma.validate.Range(low, high, error=f"Out of range. Give {low} to {high}.")
+        super().__init__(strict=True, validate=bounds, **others)
+        self.error_messages["invalid"] = "This is not a whole number."
         self.typed = typed
 
-    def _deserialize(
-        self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
-    ) -> Any:
+    def _validated(self, value: Any) -> int:
         if self.typed and isinstance(value, str) and re.fullmatch(r"-?[0-9]{1,18}", value):
             value = int(value)
-        if isinstance(value, bool) or not isinstance(value, int):
-            raise ma.ValidationError("This is not a whole number.")
-        if not self.low <= value <= self.high:
-            raise ma.ValidationError(f"Out of range. Give {self.low} to {self.high}.")
-        return value
+        return super()._validated(value)
 
 
 class Many(ma.fields.List[Any]):
@@ -213,8 +207,8 @@ class Many(ma.fields.List[Any]):
         return super()._deserialize(value, attr, data, **kwargs)
 
 
-class YesNo(ma.fields.Field[bool]):
-    """True or false, nothing that looks like it."""
+class YesNo(ma.fields.Boolean):
+    """True or false, nothing that looks like it: marshmallow takes 1 for true in any case."""
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
@@ -224,16 +218,11 @@ class YesNo(ma.fields.Field[bool]):
         return value
 
 
-class Choice(ma.fields.Field[str]):
+class Choice(ma.fields.String):
     """One of a few words."""
 
     def __init__(self, *choices: str, **others: Any) -> None:
-        super().__init__(**others)
-        self.choices = choices
-
-    def _deserialize(
-        self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
-    ) -> Any:
-        if not isinstance(value, str) or value not in self.choices:
-            raise ma.ValidationError(f"Give one of: {', '.join(self.choices)}.")
-        return value
+        error = f"Give one of: {', '.join(choices)}."
+        words = ma.validate.OneOf(choices, error=error)
+        super().__init__(validate=words, **others)
+        self.error_messages["invalid"] = error

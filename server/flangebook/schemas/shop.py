@@ -401,51 +401,23 @@ class MetalSchema(_Document):
     note = Text(MOST_NOTE, lines=True, load_default="")
 
 
-def _tools(schema: type[ma.Schema]) -> Many:
-    return Many(ma.fields.Nested(schema), MOST_TOOLS, required=True)
+def _document(name: str, of: ma.fields.Field[Any]) -> type[ma.Schema]:
+    """All that the shop has of one kind, and who changed it."""
+    fields = {name: of, "by": Text(80, load_default="")}
+    return ma.Schema.from_dict(fields, name=f"{name.title()}Document")
 
 
-class PressDocument(ma.Schema):
-    """The press, or null in a shop that has none yet."""
-
-    press = ma.fields.Nested(PressSchema, required=True, allow_none=True)
-    by = Text(80, load_default="")
-
-
-class PunchesDocument(ma.Schema):
-    """Every punch of the crib."""
-
-    punches = _tools(PunchSchema)
-    by = Text(80, load_default="")
-
-
-class DiesDocument(ma.Schema):
-    """Every die of the crib."""
-
-    dies = _tools(DieSchema)
-    by = Text(80, load_default="")
-
-
-class HoldersDocument(ma.Schema):
-    """Every holder of the crib."""
-
-    holders = _tools(HolderSchema)
-    by = Text(80, load_default="")
-
-
-class MetalsDocument(ma.Schema):
-    """Every metal of the shop."""
-
-    metals = _tools(MetalSchema)
-    by = Text(80, load_default="")
+def _tools(name: str, schema: type[ma.Schema]) -> type[ma.Schema]:
+    return _document(name, Many(ma.fields.Nested(schema), MOST_TOOLS, required=True))
 
 
 DOCUMENTS = {
-    "press": PressDocument,
-    "punches": PunchesDocument,
-    "dies": DiesDocument,
-    "holders": HoldersDocument,
-    "metals": MetalsDocument,
+    # Null in a shop that has no press yet.
+    "press": _document("press", ma.fields.Nested(PressSchema, required=True, allow_none=True)),
+    "punches": _tools("punches", PunchSchema),
+    "dies": _tools("dies", DieSchema),
+    "holders": _tools("holders", HolderSchema),
+    "metals": _tools("metals", MetalSchema),
 }
 
 

@@ -4,6 +4,9 @@ Every server, and every command that opens the shop's file, holds it together wi
 putting a shop back from a copy needs it alone. The system lets go when the process ends,
 however it ends, so that a lock left by a server that was killed stands in nobody's way. The
 lock file itself stays and means nothing.
+
+No library does that as strictly: portalocker shares a lock on Windows only with pywin32, and
+filelock only through a transaction of a SQLite file (both read in November 2026).
 """
 
 from __future__ import annotations
