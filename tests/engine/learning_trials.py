@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from math import radians
 
 from sheet_metals import die, metal
 
+from flangebook.bending.geometry.setback import Dimension
+from flangebook.bending.handbook.allowance import deduction
 from flangebook.bending.learning.learned import Learning, put_in, teach
 from flangebook.bending.learning.lessons import lessons
-from flangebook.bending.learning.readings import deduction_from_k
 from flangebook.bending.learning.trial import SetUp, Trial
 from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
 from flangebook.bending.prediction.predicted_bend import depth_at_mm
@@ -16,6 +18,18 @@ from flangebook.bending.tools.tooling import SetBy
 
 STEEL = metal()
 HERE = SetUp(BendCase(STEEL, 2.0, 100.0, 90.0, die(16.0, 60.0, 2.0), 1.0), 60.0)
+
+
+def deduction_from_k(
+    k_factor: float,
+    included_angle_deg: float,
+    inside_radius_mm: float,
+    thickness_mm: float,
+    dimension: Dimension = "din6935",
+) -> float:
+    """Bend deduction [mm] for a K-factor, by its definition; it may lie outside 0 to 0.5 here."""
+    arc = radians(180.0 - included_angle_deg) * (inside_radius_mm + k_factor * thickness_mm)
+    return deduction(included_angle_deg, inside_radius_mm, thickness_mm, arc, dimension)
 
 
 def expected(set_up: SetUp) -> AirBend:

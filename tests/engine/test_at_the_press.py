@@ -83,7 +83,7 @@ def test_nothing_wrong_nothing_changed():
     answer = next_setting(90.0, [Piece(88.5, 6.5, left_deg=90.0)], slope, LENGTH)
     assert answer.set_angle_deg == pytest.approx(88.5)
     assert answer.punch_depth_mm == pytest.approx(6.5)
-    assert answer.error_deg == 0.0
+    assert answer.measured_deg == answer.wanted_deg
     assert answer.checks == ()
 
 

@@ -12,7 +12,7 @@ from bending_parts import bend, folded, part
 
 from flangebook.bending.part.blank import Blank, blank
 from flangebook.bending.part.blank_dxf import blank_dxf
-from flangebook.bending.part.blank_svg import blank_svg, fitting_scale
+from flangebook.bending.part.blank_svg import blank_svg
 from flangebook.bending.part.section import FoldedBend
 
 CHANNEL = part((30.0, 80.0, 40.0), (bend(), bend(120.0, "down")))
@@ -101,13 +101,3 @@ def test_svg_shows_a_title_harmlessly() -> None:
     text = blank_svg(channel(), '<script>alert("x")</script>')
     assert "<script" not in text
     ET.fromstring(text)
-
-
-def test_largest_scale_that_fits_the_paper() -> None:
-    sheet = channel()
-    scale = fitting_scale(sheet, 190.0, 277.0)
-    root = ET.fromstring(blank_svg(sheet, scale=scale))
-    assert float(root.attrib["width"][:-2]) <= 190.0
-    assert float(root.attrib["height"][:-2]) <= 277.0
-    assert scale == 0.2
-    assert fitting_scale(replace(sheet, width_mm=90000.0), 190.0, 277.0) == 0.005

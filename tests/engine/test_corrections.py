@@ -32,7 +32,7 @@ def test_nothing_wrong_nothing_changed(wanted, spring):
     again = correct_setting(wanted, wanted, wanted - spring, R, T, DIE, set_depth_mm=5.5)
     assert again.set_angle_deg == pytest.approx(wanted - spring)
     assert again.punch_depth_mm == pytest.approx(5.5)
-    assert again.error_deg == 0.0
+    assert again.measured_deg == again.wanted_deg
 
 
 @given(wanted_angles, errors, springs)

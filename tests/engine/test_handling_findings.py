@@ -12,7 +12,6 @@ from sheet_metals import die
 from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.geometry.air_bend_geometry import edge_rate_mm_per_mm, punch_depth_mm
 from flangebook.bending.motion.handling import (
-    blank_mass_kg,
     general_cautions,
     hand_distance,
     hanging_flange,
@@ -22,12 +21,6 @@ from flangebook.bending.motion.handling import (
 
 DIE = die(16.0, 30.0, 2.0)
 TOOL = (16.0, 30.0, 2.0)
-
-
-@given(st.floats(10, 3000), st.floats(10, 1500), st.floats(0.5, 12), st.floats(1000, 9000))
-def test_mass_is_volume_times_density(length, width, t, density):
-    litres = length * width * t / 1e6
-    assert blank_mass_kg(length, width, t, density) == pytest.approx(litres * density / 1000)
 
 
 @pytest.mark.parametrize(
@@ -137,7 +130,6 @@ def test_general_cautions_cover_what_hurts_and_defer():
 @pytest.mark.parametrize("bad", [0.0, -1.0, float("nan"), float("inf")])
 def test_refuses_unusable_sizes(bad):
     for call in (
-        lambda: blank_mass_kg(bad, 1, 1, 1),
         lambda: lifting(bad, 100, 100),
         lambda: swing_up(bad, 90, 2, 2, DIE, 10),
         lambda: swing_up(100, 90, 2, 2, DIE, bad),

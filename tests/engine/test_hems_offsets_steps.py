@@ -108,7 +108,8 @@ def test_offset_height_is_what_the_folded_sheet_measures(
     strip = strip_of(of, bends)
     height = pose_at(strip, 3)[1] - pose_at(strip, 0)[1]
     assert offsets.offset_height_mm(straight, angle, radius, 2.0) == pytest.approx(height)
-    assert offsets.straight_for_height_mm(height, angle, radius, 2.0) == pytest.approx(straight)
+    arcs = offsets.offset_height_mm(0.0, angle, radius, 2.0)
+    assert (height - arcs) / math.sin(math.radians(angle)) == pytest.approx(straight)
     (found,) = offsets.offsets_in(of, bends)
     assert (found.bend, found.height_mm) == (1, pytest.approx(height))
 

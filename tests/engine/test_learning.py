@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from learning_trials import (
     HERE,
     STEEL,
+    deduction_from_k,
     elsewhere,
     expected,
     learn,
@@ -26,7 +27,6 @@ from flangebook.bending.estimate import Estimate
 from flangebook.bending.geometry.setback import setback_mm
 from flangebook.bending.learning.nearness import nearness, nearness_of
 from flangebook.bending.learning.readings import (
-    deduction_from_k,
     deduction_measured,
     k_factor_from_deduction,
 )

@@ -14,13 +14,12 @@ from quick_ones import but_for
 from flangebook.bending.box.box import Box, Side
 from flangebook.bending.errors import MissingToolError
 from flangebook.bending.part.part import Bend, Part
-from flangebook.bending.part.sheet_gauge import thickness_of_gauge_mm
 from flangebook.bending.tools.tooling import Crib
 from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.answers.plan_json import plan_json
 from flangebook.planning.box.merge import merged
 from flangebook.planning.box.plan import planned_box
-from flangebook.planning.chart import GAUGES, chart
+from flangebook.planning.chart import METRIC_MM, chart, usual_thicknesses_mm
 from flangebook.planning.deadline import Limits
 from flangebook.planning.plan import plan
 from flangebook.planning.plan import planned as planned_section
@@ -52,12 +51,10 @@ def planned(
 
 
 def thicknesses(metal: str) -> list[float]:
-    """The gauges that the metal is sold in, as far as the demo shop's dies go."""
-    family = STARTER_METALS[metal].gauge_family
-    if family is None:
-        return [1.0, 2.0]
-    listed = sorted(thickness_of_gauge_mm(number, family) for number in GAUGES[family])
-    return [t for t in listed if 0.6 < t < THICKEST_MM]
+    """Two metric thicknesses and the gauges that the metal is sold in, as the wall chart lists
+    them, as far as the demo shop's dies go."""
+    listed = usual_thicknesses_mm(STARTER_METALS[metal])
+    return [t for t in listed if 0.6 < t < THICKEST_MM and (t not in METRIC_MM or t in (1.0, 2.0))]
 
 
 def chosen(answer: JsonDict, bend_line: JsonDict) -> tuple[object, ...]:
@@ -71,7 +68,8 @@ def chosen(answer: JsonDict, bend_line: JsonDict) -> tuple[object, ...]:
 def test_bend_plan_and_chart_give_one_answer(metal: str) -> None:
     """Both flats are longer than any die needs and shorter than what the holder stands over."""
     listed = thicknesses(metal)
-    cells = chart(STARTER_METALS[metal], DEMO_PRESS, DEMO_CRIB, LENGTH_MM, listed)["rows"]
+    rows = chart(STARTER_METALS[metal], DEMO_PRESS, DEMO_CRIB, LENGTH_MM)["rows"]
+    cells = {row["thickness_mm"]: row["cells"] for row in rows}
     for i, t in enumerate(listed):
         for angle in (90.0,) if i % 3 else (60.0, 90.0, 135.0):
             one = bend(metal, t, angle)
@@ -82,7 +80,7 @@ def test_bend_plan_and_chart_give_one_answer(metal: str) -> None:
                 continue  # the flats run into the tools of the bend: only the plan knows them
             assert chosen(one, one) == chosen(step, line), (t, angle)
             if angle == 90.0:
-                in_row = {c["die"]: c["punch"] for c in cells[i]["cells"] if c["usable"]}
+                in_row = {c["die"]: c["punch"] for c in cells[t] if c["usable"]}
                 options = {o["die"]: o["punch"] for o in one["options"]}
                 assert in_row.items() <= options.items(), t
                 assert in_row[one["die"]] == one["punch"], t

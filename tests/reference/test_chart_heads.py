@@ -11,11 +11,13 @@ or rounded; the tolerances below are what their own rows scatter around those ru
 
 from __future__ import annotations
 
+from math import inf
+
 import pytest
 
 from flangebook.bending.geometry.air_bend_geometry import smallest_flange_mm
 from flangebook.bending.handbook.inside_radius import inside_radius
-from flangebook.bending.handbook.v_opening import NOMINAL_V_MM, published_v_range_mm
+from flangebook.bending.handbook.v_opening import NOMINAL_V_MM
 
 B_V = (4, 6, 7, 8, 10, 12, 14, 16, 18, 20, 25, 32, 40, 50, 63, 80, 100, 125, 160, 200)
 B_FLANGE = (
@@ -60,6 +62,23 @@ def test_inside_radius_of_the_us_chart_lies_in_the_band(shipped, v_in, printed_i
     band = inside_radius(shipped["mild-steel-hr"], v_in * 25.4, 0.0).mapped(lambda r: r / 25.4)
     assert band.low - 0.0005 <= printed_in <= band.high + 0.0005
     assert printed_in == pytest.approx(v_in / 6, abs=0.0006)
+
+
+# From and to which thickness [in], V over t.
+OPENING_RULE = (
+    (0.0, 0.105, 6.0),
+    (0.120, 0.313, 8.0),
+    (0.375, 0.5, 10.0),
+    (0.625, inf, 12.0),
+)
+
+
+def published_v_range_mm(thickness_mm):
+    """The opening that the rule gives, as (least, most): between two steps those of either side."""
+    inches = round(thickness_mm / 25.4, 6)  # so that 3/8 in, given in mm, is on its step
+    reached = [over_t for start, _, over_t in OPENING_RULE if inches >= start]
+    allowed = [over_t for _, end, over_t in OPENING_RULE if inches <= end]
+    return reached[-1] * thickness_mm, allowed[0] * thickness_mm
 
 
 @pytest.mark.parametrize(

@@ -27,9 +27,19 @@ from flangebook.bending.geometry.setback import setback_mm
 from flangebook.bending.handbook.allowance import (
     allowance_din6935,
     deduction,
-    deduction_din6935,
     k_factor_din6935,
 )
+
+
+def deduction_din6935(
+    included_angle_deg: float, inside_radius_mm: float, thickness_mm: float
+) -> float:
+    """V [mm] as printed above: blanks take the arc off flatter bends too, the standard does not."""
+    arc = allowance_din6935(included_angle_deg, inside_radius_mm, thickness_mm)
+    if included_angle_deg > 165.0:
+        return 0.0
+    return deduction(included_angle_deg, inside_radius_mm, thickness_mm, arc)
+
 
 SIZES = [(1.0, 1.0), (1.0, 3.0), (2.5, 2.0), (6.0, 4.0), (16.0, 3.0)]
 

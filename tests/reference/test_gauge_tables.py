@@ -15,9 +15,7 @@ import pytest
 
 from flangebook.bending.errors import RangeError
 from flangebook.bending.part.sheet_gauge import (
-    gauge_doubt,
     nearest_gauge,
-    other_series_mm,
     thickness_of_gauge_mm,
 )
 
@@ -87,8 +85,11 @@ def test_thickness_finds_its_number_back(number, family, inches):
     ],
 )  # fmt: skip
 def test_second_series_in_use(number, family, other_in):
-    """Mill-nominal stainless and rolled-thickness aluminium, read on secondary pages."""
-    assert other_series_mm(number, family) / 25.4 == pytest.approx(other_in, abs=1e-9)
+    """Mill-nominal stainless and rolled-thickness aluminium, read on secondary pages: up to 5 %
+    thinner than what the number means here."""
+    usual = thickness_of_gauge_mm(number, family) / 25.4
+    assert 0.95 * usual <= other_in <= usual
+    assert (other_in == usual) == ((number, family) == (20, "aluminium"))
 
 
 @pytest.mark.parametrize(
@@ -97,15 +98,6 @@ def test_second_series_in_use(number, family, other_in):
 def test_numbers_the_tables_do_not_have(number, family):
     with pytest.raises(RangeError, match="gauge"):
         thickness_of_gauge_mm(number, family)
-
-
-def test_a_number_with_two_meanings_is_doubted():
-    doubt = gauge_doubt(16, "stainless")
-    assert doubt is not None
-    assert doubt.level == "caution"
-    assert doubt.words == "16 gauge stainless is sold as 1.59 mm and as 1.52 mm."
-    assert gauge_doubt(20, "aluminium") is None  # .0320 in both
-    assert gauge_doubt(16, "steel") is None
 
 
 @pytest.mark.parametrize("thickness_mm", [2.0, 7.0, 0.1])

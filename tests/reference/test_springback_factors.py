@@ -15,8 +15,9 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+from test_sheet_limits import ratio_released
 
-from flangebook.bending.sheet_model.moment_curvature import ratio_released, sheet_law
+from flangebook.bending.sheet_model.moment_curvature import sheet_law
 from flangebook.bending.sheet_model.roots import roots
 
 HEADS_FROM_MEMORY = (1, 1.6, 2.5, 4, 6.3, 10, 16, 25, 40, 63, 100)

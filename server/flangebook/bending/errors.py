@@ -97,13 +97,14 @@ class OutlineError(InputError):
         where: str = "",
         right: str = "",
         *,
+        numbers: Mapping[str, float] | None = None,
         code: str = "",
         lines_mm: Lines = (),
         edges: tuple[int, ...] = (),
         marks_mm: tuple[tuple[float, float], ...] = (),
         layers: tuple[str, ...] = (),
     ) -> None:
-        super().__init__(what, where, right)
+        super().__init__(what, where, right, numbers)
         self.code = code
         self.lines_mm = lines_mm
         self.edges = edges

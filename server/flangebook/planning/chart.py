@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from flangebook.bending.checks import SEVERITY, Level
-from flangebook.bending.errors import InputError
 from flangebook.bending.part import sheet_gauge
 from flangebook.bending.part.metals import GaugeFamily, Metal
-from flangebook.bending.requirements import MOST_LENGTH_MM, MOST_THICKNESS_MM, need_at_most
+from flangebook.bending.requirements import need_asked
 from flangebook.bending.tools.ratings import Rating
 from flangebook.bending.tools.tooling import Crib, Die, Press, Punch
 from flangebook.planning.answers.answer import JsonDict, maybe, number
@@ -19,7 +18,6 @@ from flangebook.planning.tools.stand_ins import punch_by_rule
 
 SQUARE_DEG = 90.0
 MOST_V_OVER_T = 16.0  # as far as the published charts that were read go
-MOST_ROWS = 60
 USUAL_LENGTH_MM = 1000.0
 # Stocked metric thicknesses and the gauge numbers most sheet is sold in; common practice.
 METRIC_MM = (0.5, 0.6, 0.8, 1.0, 1.2, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0)
@@ -37,25 +35,23 @@ def chart(
     press: Press | None,
     crib: Crib,
     bend_length_mm: float = USUAL_LENGTH_MM,
-    thicknesses_mm: Sequence[float] | None = None,
     evidence: Evidence | None = None,
 ) -> JsonDict:
     """The numbers of the wall chart, in the shape of ``GET /api/v1/chart``.
 
     A cell is ``usable`` when the die's V suits the thickness and makes a square bend; its
-    ``level`` says whether press, die, punch and holder bear it. Without thicknesses, the usual
+    ``level`` says whether press, die, punch and holder bear it. The thicknesses are the usual
     ones for the metal that some die of the crib can take.
     evidence: of the metal; None where the shop has none.
 
     Raises:
-        InputError: the length or a thickness is out of range, or there are too many.
+        InputError: the length is out of range.
     """
-    _need(bend_length_mm, thicknesses_mm)
+    need_asked(bend_length_mm=bend_length_mm)
     equipment = Equipment(press, crib, evidence)
     dies = sorted(crib.dies, key=lambda d: (d.v_opening_mm, -d.angle_deg, d.code))
-    listed = usual_thicknesses_mm(metal) if thicknesses_mm is None else list(thicknesses_mm)
-    rows = [_row(metal, t, bend_length_mm, dies, equipment) for t in listed]
-    if thicknesses_mm is None and dies:
+    rows = [_row(metal, t, bend_length_mm, dies, equipment) for t in usual_thicknesses_mm(metal)]
+    if dies:
         rows = [row for row in rows if any(cell["usable"] for cell in row["cells"])]
     return {
         "metal": {"code": metal.code, "name": metal.name},
@@ -81,16 +77,6 @@ def usual_thicknesses_mm(metal: Metal) -> list[float]:
             if all(abs(t - m) > SAME_THICKNESS * t for m in METRIC_MM):
                 listed.append(t)
     return sorted(listed)
-
-
-def _need(bend_length_mm: float, thicknesses_mm: Sequence[float] | None) -> None:
-    need_at_most(MOST_LENGTH_MM, bend_length_mm=bend_length_mm)
-    if thicknesses_mm is None:
-        return
-    if len(thicknesses_mm) > MOST_ROWS:
-        raise InputError("Too many thicknesses.", "thicknesses_mm", f"At most {MOST_ROWS}.")
-    for i, t in enumerate(thicknesses_mm):
-        need_at_most(MOST_THICKNESS_MM, **{f"thicknesses_mm.{i}": t})
 
 
 def _die(die: Die) -> JsonDict:
@@ -204,6 +190,3 @@ def _words(equipment: Equipment, dies: Sequence[Die]) -> list[str]:
     if unrated:
         words.append(f"No rating on record for die {', '.join(unrated)}.")
     return words
-
-
-__all__ = ["chart", "usual_thicknesses_mm"]

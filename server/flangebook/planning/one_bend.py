@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from flangebook.bending.checks import Check, Sentence, worst
 from flangebook.bending.errors import InputError
-from flangebook.bending.requirements import MOST_RADIUS_MM, MOST_V_OPENING_MM, need_at_most
+from flangebook.bending.requirements import need_asked
 from flangebook.bending.tools.tooling import Crib, Die, Punch
 from flangebook.planning.answers.answer import (
     JsonDict,
@@ -52,10 +52,8 @@ class Named:
     punch_radius_mm: float | None = None
 
     def __post_init__(self) -> None:
-        if self.v_opening_mm is not None:
-            need_at_most(MOST_V_OPENING_MM, v_opening_mm=self.v_opening_mm)
-        if self.punch_radius_mm is not None:
-            need_at_most(MOST_RADIUS_MM, punch_radius_mm=self.punch_radius_mm)
+        sizes = {"v_opening_mm": self.v_opening_mm, "punch_radius_mm": self.punch_radius_mm}
+        need_asked(**{name: size for name, size in sizes.items() if size is not None})
 
     @property
     def fields(self) -> list[str]:
@@ -107,9 +105,10 @@ def _punches(
         named = find_punch(crib, code)
         if tip_radius_mm is not None and abs(named.tip_radius_mm - tip_radius_mm) > SAME_MM:
             raise InputError(
-                f"The punch {code} has a tip of {named.tip_radius_mm:g} mm.",
+                f"The punch {code} has a tip of {{tip_mm}}.",
                 "punch_radius_mm",
                 "Leave the radius out, or name no punch.",
+                {"tip_mm": named.tip_radius_mm},
             )
         return (named,)
     of_tip = tuple(
@@ -127,9 +126,10 @@ def _die(crib: Crib, code: str | None, v_opening_mm: float | None) -> Die | None
     named = find_die(crib, code)
     if v_opening_mm is not None and abs(named.v_opening_mm - v_opening_mm) > SAME_MM:
         raise InputError(
-            f"The die {code} has a V of {named.v_opening_mm:g} mm.",
+            f"The die {code} has a V of {{v_mm}}.",
             "v_opening_mm",
             "Leave the opening out, or name no die.",
+            {"v_mm": named.v_opening_mm},
         )
     return named
 

@@ -5,7 +5,7 @@ The relief is centred where the inside tangent lines of the two bends cross on t
 
 from __future__ import annotations
 
-from flangebook.bending.requirements import need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 MM_PER_INCH = 25.4
 THIN_UP_TO_MM = 0.064 * MM_PER_INCH
@@ -45,8 +45,7 @@ def relief_hole_faa_mm(inside_radius_mm: float, thickness_mm: float) -> float:
     >>> relief_hole_faa_mm(3.0, 2.0)
     6.0
     """
-    need_not_negative(inside_radius_mm=inside_radius_mm)
-    need_positive(thickness_mm=thickness_mm)
+    need(inside_radius_mm=inside_radius_mm, thickness_mm=thickness_mm)
     if thickness_mm <= THIN_UP_TO_MM:
         least = LEAST_THIN_MM
     elif thickness_mm <= MIDDLE_UP_TO_MM:
@@ -74,5 +73,4 @@ def corner_gap_mm(thickness_mm: float) -> float:
     >>> corner_gap_mm(3.0)
     0.3
     """
-    need_positive(thickness_mm=thickness_mm)
     return round(max(LEAST_GAP_MM, GAP_SHARE * thickness_mm), 3)

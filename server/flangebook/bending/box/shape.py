@@ -419,10 +419,11 @@ def _check_left(shape: BoxShape) -> None:
             where = "box.length_mm" if pair == "left-right" else "box.width_mm"
             if straight > SAME_MM:
                 raise NotAPartError(
-                    f"The reliefs are {shape.relief_mm:.1f} mm across; they leave nothing of the "
-                    f"{straight:.1f} mm between the bends.",
+                    "The reliefs are {relief_mm} across; they leave nothing of the {between_mm} "
+                    "between the bends.",
                     "box.relief_mm" if shape.box.relief_mm is not None else where,
                     "Make them smaller, or the base larger.",
+                    {"relief_mm": shape.relief_mm, "between_mm": straight},
                 )
             raise NotAPartError(
                 "The bends with the radii of these tools leave nothing of the base.",

@@ -20,7 +20,7 @@ from __future__ import annotations
 from math import acos, atan2, cos, degrees, hypot, radians, sin, tan
 
 from flangebook.bending.errors import InputError, RangeError
-from flangebook.bending.requirements import need_bend, need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 
 def shoulder_centre_x_mm(
@@ -41,8 +41,11 @@ def shoulder_centre_x_mm(
     >>> shoulder_centre_x_mm(16, 86, 0)
     8.0
     """
-    need_positive(v_opening_mm=v_opening_mm, die_angle_deg=die_angle_deg)
-    need_not_negative(shoulder_radius_mm=shoulder_radius_mm)
+    need(
+        v_opening_mm=v_opening_mm,
+        die_angle_deg=die_angle_deg,
+        shoulder_radius_mm=shoulder_radius_mm,
+    )
     if die_angle_deg >= 180.0:
         raise InputError(f"{die_angle_deg} degrees is no V.", "angle_deg", "Give less than 180.")
     flank = radians(90.0 - die_angle_deg / 2.0)
@@ -76,9 +79,11 @@ def punch_depth_mm(
     >>> round(punch_depth_mm(90, 0, 1e-9, 16, 86, 0), 6)  # a sharp fold: V/2
     8.0
     """
-    need_bend(loaded_angle_deg)
-    need_not_negative(inside_radius_mm=inside_radius_mm)
-    need_positive(thickness_mm=thickness_mm)
+    need(
+        included_angle_deg=loaded_angle_deg,
+        inside_radius_mm=inside_radius_mm,
+        thickness_mm=thickness_mm,
+    )
     theta = radians(180.0 - loaded_angle_deg) / 2.0
     x_c = shoulder_centre_x_mm(v_opening_mm, die_angle_deg, shoulder_radius_mm)
     radii = inside_radius_mm + thickness_mm + shoulder_radius_mm
@@ -120,8 +125,7 @@ def angle_at_depth(
     >>> round(angle_at_depth(8, 0, 1e-9, 16, 86, 0), 6)
     90.0
     """
-    need_not_negative(depth_mm=depth_mm, inside_radius_mm=inside_radius_mm)
-    need_positive(thickness_mm=thickness_mm)
+    need(depth_mm=depth_mm, inside_radius_mm=inside_radius_mm, thickness_mm=thickness_mm)
     x_c = shoulder_centre_x_mm(v_opening_mm, die_angle_deg, shoulder_radius_mm)
     radii = inside_radius_mm + thickness_mm + shoulder_radius_mm
     # depth = x_c tan(theta) - radii (1/cos(theta) - 1) is one cosine of a shifted angle.
@@ -158,7 +162,7 @@ def contact_point(
     >>> contact_point(90, 16, 86, 0)
     (8.0, 0.0)
     """
-    need_bend(loaded_angle_deg)
+    need(included_angle_deg=loaded_angle_deg)
     theta = radians(180.0 - loaded_angle_deg) / 2.0
     x_c = shoulder_centre_x_mm(v_opening_mm, die_angle_deg, shoulder_radius_mm)
     return x_c - shoulder_radius_mm * sin(theta), -shoulder_radius_mm * (1.0 - cos(theta))

@@ -76,6 +76,13 @@ def _count(ends: int) -> str:
     return "1 end meets" if ends == 1 else f"{ends} ends meet"
 
 
+_AT = "x {x_mm}, y {y_mm}"
+
+
+def _at(point: Point) -> dict[str, float]:
+    return {"x_mm": point[0], "y_mm": point[1]}
+
+
 def _all_meet(
     drawn: Sequence[tuple[int, int, Sequence[Point]]], at: dict[int, list[int]], nodes: _Nodes
 ) -> None:
@@ -83,26 +90,27 @@ def _all_meet(
     lines = tuple(tuple(line) for _, _, line in drawn[:200])
     ends = [nodes.points[n] for n, there in at.items() if len(there) == 1]
     if ends:
-        x, y = ends[0]
-        gap = min((math.dist(ends[0], other) for other in ends[1:]), default=math.inf)
-        near = f"; the next loose end is {gap:.3g} mm away" if gap < math.inf else ""
-        one = "at" if len(ends) == 1 else "one at"
+        numbers = _at(ends[0])
+        near, one = "", "at"
+        if len(ends) > 1:
+            numbers["gap_mm"] = min(math.dist(ends[0], other) for other in ends[1:])
+            near, one = "; the next loose end is {gap_mm} away", "one at"
         raise OutlineError(
-            f"The outline is open: {_count(len(ends))} no other line, {one} "
-            f"{x:.2f}, {y:.2f} mm{near}.",
+            f"The outline is open: {_count(len(ends))} no other line, {one} {_AT}{near}.",
             "",
             "Close the gaps in the drawing, or choose the outline's own layer.",
+            numbers=numbers,
             code="open",
             lines_mm=lines,
             marks_mm=tuple(ends[:_MOST_MARKS]),
         )
     forks = [nodes.points[n] for n, there in at.items() if len(there) > 2]
     if forks:
-        x, y = forks[0]
         raise OutlineError(
-            f"More than two lines meet at {x:.2f}, {y:.2f} mm.",
+            f"More than two lines meet at {_AT}.",
             "",
             "An outline goes one way round: take the other lines out, or choose its own layer.",
+            numbers=_at(forks[0]),
             code="branching",
             lines_mm=lines,
             marks_mm=tuple(forks[:_MOST_MARKS]),

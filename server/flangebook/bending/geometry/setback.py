@@ -6,7 +6,7 @@ from math import radians, tan
 from typing import Literal
 
 from flangebook.bending.errors import RangeError
-from flangebook.bending.requirements import need_bend, need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 Dimension = Literal["din6935", "mould_line", "inside"]
 
@@ -31,9 +31,11 @@ def setback_mm(
     >>> setback_mm(90, 2.0, 1.0)
     3.0
     """
-    need_bend(included_angle_deg)
-    need_not_negative(inside_radius_mm=inside_radius_mm)
-    need_positive(thickness_mm=thickness_mm)
+    need(
+        included_angle_deg=included_angle_deg,
+        inside_radius_mm=inside_radius_mm,
+        thickness_mm=thickness_mm,
+    )
     if dimension == "din6935" and included_angle_deg <= 90.0:
         return inside_radius_mm + thickness_mm
     if included_angle_deg == 0.0:

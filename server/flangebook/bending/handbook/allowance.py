@@ -5,8 +5,7 @@ sources make of K is in ``k_factor``. One function for each source, and :func:`o
 all of them side by side.
 
 DIN 6935 takes the deduction of bends flatter than 165 degrees as nothing.
-:func:`deduction_din6935` says so as printed; blanks use the arc all the way, because the bend
-must unfold to the length it was folded from.
+Blanks use the arc all the way, because the bend must unfold to the length it was folded from.
 """
 
 from __future__ import annotations
@@ -26,7 +25,7 @@ from flangebook.bending.handbook.k_factor import (
     k_factor_groover,
 )
 from flangebook.bending.part.metals import GaugeFamily
-from flangebook.bending.requirements import need_bend, need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 __all__ = [
     "Opinion",
@@ -36,7 +35,6 @@ __all__ = [
     "allowance_machinerys_handbook",
     "allowance_navy",
     "deduction",
-    "deduction_din6935",
     "k_factor_band",
     "k_factor_din6935",
     "k_factor_groover",
@@ -73,9 +71,12 @@ def allowance_from_k(
     >>> round(allowance_from_k(120, 4.75, 3.2, 0.33), 2)  # Groover's worked example: 6.08
     6.08
     """
-    need_bend(included_angle_deg)
-    need_not_negative(inside_radius_mm=inside_radius_mm, k_factor=k_factor)
-    need_positive(thickness_mm=thickness_mm)
+    need(
+        included_angle_deg=included_angle_deg,
+        inside_radius_mm=inside_radius_mm,
+        k_factor=k_factor,
+        thickness_mm=thickness_mm,
+    )
     return radians(180.0 - included_angle_deg) * (inside_radius_mm + k_factor * thickness_mm)
 
 
@@ -95,29 +96,6 @@ def allowance_din6935(
     """
     k_factor = k_factor_din6935(inside_radius_mm, thickness_mm)
     return allowance_from_k(included_angle_deg, inside_radius_mm, thickness_mm, k_factor)
-
-
-def deduction_din6935(
-    included_angle_deg: float, inside_radius_mm: float, thickness_mm: float
-) -> float:
-    """Deduction v [mm] as DIN 6935 prints it, for outside dimensions in its convention.
-
-    Up to 90 degrees v = 2 (r + s) less the arc; to 165 degrees v = 2 (r + s) tan(b/2) less the
-    arc; flatter than that, v = 0.
-
-    Raises:
-        InputError: a size is unusable or the angle is no bend.
-        RangeError: r/s of about 0.05 or less.
-
-    Source: DIN 6935, as :func:`k_factor_din6935`.
-
-    >>> round(deduction_din6935(90, 1, 1), 2), deduction_din6935(170, 1, 1)
-    (1.92, 0.0)
-    """
-    arc = allowance_din6935(included_angle_deg, inside_radius_mm, thickness_mm)
-    if included_angle_deg > 165.0:
-        return 0.0
-    return deduction(included_angle_deg, inside_radius_mm, thickness_mm, arc)
 
 
 def allowance_machinerys_handbook(
@@ -140,9 +118,11 @@ def allowance_machinerys_handbook(
     >>> round(allowance_machinerys_handbook(90, 2, 2, "soft steel and aluminium"), 2)
     4.42
     """
-    need_bend(included_angle_deg)
-    need_not_negative(inside_radius_mm=inside_radius_mm)
-    need_positive(thickness_mm=thickness_mm)
+    need(
+        included_angle_deg=included_angle_deg,
+        inside_radius_mm=inside_radius_mm,
+        thickness_mm=thickness_mm,
+    )
     square = HANDBOOK_T_FACTOR[group] * thickness_mm + 1.57 * inside_radius_mm
     return square * (180.0 - included_angle_deg) / 90.0
 
@@ -183,9 +163,11 @@ def allowance_navy(
     >>> round(allowance_navy(90, 0.16, 0.040), 4)  # inches
     0.2772
     """
-    need_bend(included_angle_deg)
-    need_not_negative(inside_radius_mm=inside_radius_mm)
-    need_positive(thickness_mm=thickness_mm)
+    need(
+        included_angle_deg=included_angle_deg,
+        inside_radius_mm=inside_radius_mm,
+        thickness_mm=thickness_mm,
+    )
     if included_angle_deg > 179.0:
         raise RangeError(
             "The Navy formula is given for bends of 1 to 180 degrees.",

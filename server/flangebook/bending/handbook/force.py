@@ -25,7 +25,7 @@ from dataclasses import dataclass
 from flangebook.bending.errors import RangeError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.part.metals import Metal
-from flangebook.bending.requirements import need_bend, need_positive
+from flangebook.bending.requirements import need
 
 TEXTBOOK_FACTOR = 1.33
 NEWTON_PER_SHORT_TON = 8896.443
@@ -71,7 +71,7 @@ def force_textbook(
     >>> round(force_textbook(450, 44.5, 3.2, 25))  # Groover, example with t 3.2 and D 25 mm
     10909
     """
-    need_positive(
+    need(
         tensile_mpa=tensile_mpa,
         bend_length_mm=bend_length_mm,
         thickness_mm=thickness_mm,
@@ -102,7 +102,6 @@ def force_lange(
     >>> round(force_lange(310, 100, 1, 10))  # the worked case printed with it: 4.34 kN
     4340
     """
-    need_positive(thickness_mm=thickness_mm, v_opening_mm=v_opening_mm)
     if not 0.5 <= thickness_mm <= 10.0:
         raise RangeError(
             f"Lange's force is given for sheet of 0.5 to 10 mm, not {thickness_mm} mm.",
@@ -174,10 +173,12 @@ def force_band(
     >>> round(force.low), round(force.nominal), round(force.high)
     (93100, 127500, 163715)
     """
-    need_positive(
-        thickness_mm=thickness_mm, bend_length_mm=bend_length_mm, v_opening_mm=v_opening_mm
+    need(
+        thickness_mm=thickness_mm,
+        bend_length_mm=bend_length_mm,
+        v_opening_mm=v_opening_mm,
+        included_angle_deg=included_angle_deg,
     )
-    need_bend(included_angle_deg)
     # Lange's factor stays in outside its range: for a narrow V, dropping it would lower
     # the end that the safety checks use.
     low, middle, high = sorted(

@@ -14,7 +14,7 @@ from __future__ import annotations
 
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.part.metals import Metal
-from flangebook.bending.requirements import need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 SHARP_TIP_OVER_T = 0.63  # common practice, no source
 # A sharp tip left 0.142 V on low-carbon steel and 0.105 V on 5052-H32 (t 2, V 16, tip 1 mm) in
@@ -47,8 +47,7 @@ def inside_radius(
     >>> radius.low, radius.nominal, round(radius.high, 3)
     (2.0, 2.56, 2.8)
     """
-    need_positive(v_opening_mm=v_opening_mm)
-    need_not_negative(punch_radius_mm=punch_radius_mm)
+    need(v_opening_mm=v_opening_mm, punch_radius_mm=punch_radius_mm)
     share = metal.radius_over_v
     lowest = share.low
     if thickness_mm is not None and punch_radius_mm < SHARP_TIP_OVER_T * thickness_mm:

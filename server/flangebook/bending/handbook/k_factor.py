@@ -21,7 +21,7 @@ from typing import Literal
 from flangebook.bending.errors import RangeError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.part.metals import GaugeFamily
-from flangebook.bending.requirements import need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 HandbookGroup = Literal["soft copper and brass", "soft steel and aluminium", "hard"]
 HANDBOOK_T_FACTOR: dict[HandbookGroup, float] = {
@@ -56,8 +56,7 @@ def k_factor_din6935(inside_radius_mm: float, thickness_mm: float) -> float:
     >>> k_factor_din6935(1, 1)
     0.325
     """
-    need_not_negative(inside_radius_mm=inside_radius_mm)
-    need_positive(thickness_mm=thickness_mm)
+    need(inside_radius_mm=inside_radius_mm, thickness_mm=thickness_mm)
     ratio = inside_radius_mm / thickness_mm
     if ratio > 5.0:
         return 0.5
@@ -79,8 +78,7 @@ def k_factor_groover(inside_radius_mm: float, thickness_mm: float) -> float:
     >>> k_factor_groover(4.75, 3.2)
     0.33
     """
-    need_not_negative(inside_radius_mm=inside_radius_mm)
-    need_positive(thickness_mm=thickness_mm)
+    need(inside_radius_mm=inside_radius_mm, thickness_mm=thickness_mm)
     return 0.33 if inside_radius_mm < 2.0 * thickness_mm else 0.50
 
 

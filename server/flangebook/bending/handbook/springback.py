@@ -25,7 +25,7 @@ from math import hypot
 from flangebook.bending.errors import RangeError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.part.metals import Metal
-from flangebook.bending.requirements import need_bend, need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 HANDBOOK_V_OVER_T = 8.0
 
@@ -52,10 +52,12 @@ def springback_ratio_gardiner(
     >>> round(springback_ratio_gardiner(275, 205_000, 1, 50), 4)
     0.8
     """
-    need_positive(
-        yield_mpa=yield_mpa, youngs_modulus_mpa=youngs_modulus_mpa, thickness_mm=thickness_mm
+    need(
+        yield_mpa=yield_mpa,
+        youngs_modulus_mpa=youngs_modulus_mpa,
+        thickness_mm=thickness_mm,
+        loaded_radius_mm=loaded_radius_mm,
     )
-    need_not_negative(loaded_radius_mm=loaded_radius_mm)
     x = loaded_radius_mm * yield_mpa / (youngs_modulus_mpa * thickness_mm)
     if x >= 0.5:
         raise RangeError(
@@ -93,7 +95,7 @@ def springback_gardiner(
     >>> round(springback_gardiner(200, 207_000, 2, 2.56, 90), 2)
     0.34
     """
-    need_bend(included_angle_deg)
+    need(included_angle_deg=included_angle_deg)
     ratio = springback_ratio_gardiner(yield_mpa, youngs_modulus_mpa, thickness_mm, loaded_radius_mm)
     return (180.0 - included_angle_deg) * (1.0 / ratio - 1.0)
 
@@ -119,8 +121,9 @@ def usual_springback(
     >>> usual.low, usual.nominal, usual.high
     (0.25, 0.6, 0.85)
     """
-    need_positive(thickness_mm=thickness_mm, v_opening_mm=v_opening_mm)
-    need_bend(included_angle_deg)
+    need(
+        thickness_mm=thickness_mm, v_opening_mm=v_opening_mm, included_angle_deg=included_angle_deg
+    )
     usual = metal.springback_at_90_deg
     scale = (180.0 - included_angle_deg) / 90.0 * v_opening_mm / (HANDBOOK_V_OVER_T * thickness_mm)
     return Estimate(
@@ -156,8 +159,6 @@ def springback(
     >>> round(spring.low, 2), round(spring.nominal, 2), round(spring.high, 2)
     (0.3, 1.2, 1.7)
     """
-    need_positive(thickness_mm=thickness_mm, v_opening_mm=v_opening_mm)
-    need_bend(included_angle_deg)
     usual = usual_springback(metal, thickness_mm, v_opening_mm, included_angle_deg)
     own_radius = min(inside_radius_mm, metal.radius_over_v.nominal * v_opening_mm)
 

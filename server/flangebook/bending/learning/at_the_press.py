@@ -24,7 +24,7 @@ from flangebook.bending.checks import Check
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import NINE_IN_TEN, Estimate
 from flangebook.bending.prediction.correction import large_error, tilt_mm_per_m
-from flangebook.bending.requirements import need_bend, need_positive
+from flangebook.bending.requirements import need
 
 Slope = Callable[[float], float]
 """Punch depth [mm] that closes the loaded angle by a degree, at a loaded included angle [deg]."""
@@ -61,13 +61,11 @@ class Piece:
         return [angle for angle in given if angle is not None]
 
     def __post_init__(self) -> None:
-        need_bend(self.set_angle_deg, "set_angle_deg")
-        need_positive(set_angle_deg=self.set_angle_deg)
+        need(set_angle_deg=self.set_angle_deg)
         if not self._measured():
             raise InputError("No angle was measured.", "measured_deg", "Measure at least one.")
         for angle in self._measured():
-            need_bend(angle, "measured_deg")
-            need_positive(measured_deg=angle)
+            need(measured_deg=angle)
         if self.punch_depth_mm is not None and not isfinite(self.punch_depth_mm):
             raise InputError(f"{self.punch_depth_mm} is no depth.", "punch_depth_mm", "Give mm.")
 
@@ -91,11 +89,6 @@ class NextSetting:
     tilt_mm_per_m: float | None
     crown_mm: float | None
     checks: tuple[Check, ...]
-
-    @property
-    def error_deg(self) -> float:
-        """Measured less wanted [deg]; positive means too open."""
-        return self.measured_deg - self.wanted_deg
 
 
 def next_setting(
@@ -128,8 +121,7 @@ def next_setting(
     >>> round(after.set_angle_deg, 2)
     86.97
     """
-    need_bend(wanted_deg, "wanted_deg")
-    need_positive(wanted_deg=wanted_deg, bend_length_mm=bend_length_mm)
+    need(wanted_deg=wanted_deg, bend_length_mm=bend_length_mm)
     if not pieces:
         raise InputError("No piece was measured.", "pieces", "Bend one and measure it.")
     last = pieces[-1]

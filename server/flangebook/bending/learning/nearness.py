@@ -20,7 +20,6 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from flangebook.bending.learning.trial import SetUp
-from flangebook.bending.requirements import need_positive
 
 if TYPE_CHECKING:
     import numpy.typing as npt
@@ -44,15 +43,11 @@ def nearness(
         angle_apart_deg: bend angle there less bend angle here [deg].
         same_lot: False if the lot here is known and the trial is of another or unknown one.
 
-    Raises:
-        InputError: a ratio is not above zero.
-
     Source: common practice, no source.
 
     >>> nearness(1.4, 1.0, 0.0), nearness(1.0, 1.0, 0.0, same_lot=False)
     (0.5, 0.25)
     """
-    need_positive(v_ratio=v_ratio, thickness_ratio=thickness_ratio)
     away = (
         (log(v_ratio) / log(HALF_AT_V_RATIO)) ** 2
         + (log(thickness_ratio) / log(HALF_AT_THICKNESS_RATIO)) ** 2
@@ -68,9 +63,6 @@ def nearness_of(there: SetUp, here: SetUp) -> float:
     Args:
         there: the trial's set-up.
         here: the bend that is to be made.
-
-    Raises:
-        InputError: a size is not above zero.
 
     Source: common practice, no source.
 

@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from flangebook.bending.checks import Check
 from flangebook.bending.learning.readings import deduction_measured, k_factor_from_deduction
 from flangebook.bending.learning.trial import Trial
-from flangebook.bending.requirements import need_bend, need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 READING_DEG = 1.0  # how far an angle may be misread before the tools are called to witness
 OTHER_SHEET = 1.5  # measured over ordered thickness, either way
@@ -26,6 +26,11 @@ _MEASURE = (
     "Measure again. If it was wrong, mark the trial wrong: it stays on record and no longer counts."
 )
 
+_MAY_BE_GIVEN = (
+    "measured_deg", "loaded_deg", "set_angle_deg", "thickness_mm", "flat_length_mm",
+    "flange_left_mm", "flange_right_mm", "radius_mm",
+)  # fmt: skip
+
 
 def check_numbers(trial: Trial) -> None:
     """Refuse numbers that are no sizes and angles that are no bends.
@@ -33,20 +38,11 @@ def check_numbers(trial: Trial) -> None:
     Raises:
         InputError: naming the field.
     """
-    need_bend(trial.measured_deg, "measured_deg")
-    need_positive(measured_deg=trial.measured_deg)
-    for where in ("loaded_deg", "set_angle_deg"):
-        angle = getattr(trial, where)
-        if angle is not None:
-            need_bend(angle, where)
-            need_positive(**{where: angle})
-    sizes = ("thickness_mm", "flat_length_mm", "flange_left_mm", "flange_right_mm")
-    need_positive(**{s: getattr(trial, s) for s in sizes if getattr(trial, s) is not None})
-    if trial.radius_mm is not None:
-        need_not_negative(radius_mm=trial.radius_mm)
+    given = {name: getattr(trial, name) for name in _MAY_BE_GIVEN}
     if trial.punch_depth_mm is not None:
         # A display may well read below zero; it must still be a number.
-        need_not_negative(punch_depth_mm=abs(trial.punch_depth_mm))
+        given["punch_depth_mm"] = abs(trial.punch_depth_mm)
+    need(**{name: value for name, value in given.items() if value is not None})
 
 
 def implausible(trial: Trial, expected_radius_mm: float | None = None) -> tuple[Check, ...]:

@@ -11,8 +11,7 @@ from __future__ import annotations
 from math import radians
 
 from flangebook.bending.geometry.setback import Dimension, setback_mm
-from flangebook.bending.handbook.allowance import deduction
-from flangebook.bending.requirements import need_bend, need_positive
+from flangebook.bending.requirements import need
 
 # Standard deviations from bend to bend of one sheet, the reading included.
 SPRINGBACK_DEG = 0.3
@@ -37,8 +36,7 @@ def springback_measured(released_deg: float, loaded_deg: float) -> float:
     >>> springback_measured(91.5, 89.0)
     2.5
     """
-    need_bend(released_deg, "measured_deg")
-    need_bend(loaded_deg, "loaded_deg")
+    need(measured_deg=released_deg, loaded_deg=loaded_deg)
     return released_deg - loaded_deg
 
 
@@ -60,7 +58,7 @@ def deduction_measured(
     >>> round(deduction_measured(100.0, 50.0, 53.9), 3)
     3.9
     """
-    need_positive(
+    need(
         flat_length_mm=flat_length_mm,
         flange_left_mm=flange_left_mm,
         flange_right_mm=flange_right_mm,
@@ -89,38 +87,9 @@ def k_factor_from_deduction(
 
     Source: Groover's allowance b (r + K t), solved for K.
 
-    >>> round(k_factor_from_deduction(deduction_from_k(0.4, 90, 2, 2), 90, 2, 2), 9)
+    >>> round(k_factor_from_deduction(3.602, 90, 2, 2), 3)  # of 2 setbacks of 4 mm
     0.4
     """
     setbacks = 2.0 * setback_mm(included_angle_deg, inside_radius_mm, thickness_mm, dimension)
     arc = radians(180.0 - included_angle_deg)
     return ((setbacks - bend_deduction_mm) / arc - inside_radius_mm) / thickness_mm
-
-
-def deduction_from_k(
-    k_factor: float,
-    included_angle_deg: float,
-    inside_radius_mm: float,
-    thickness_mm: float,
-    dimension: Dimension = "din6935",
-) -> float:
-    """Bend deduction [mm] for a K-factor, which may lie outside 0 to 0.5 here.
-
-    Args:
-        k_factor: K [-].
-        included_angle_deg: angle between the flats [deg].
-        inside_radius_mm: inside radius [mm].
-        thickness_mm: sheet thickness [mm].
-        dimension: how the flanges are measured.
-
-    Raises:
-        InputError: a size is unusable or the angle is no bend.
-
-    Source: definition of the K-factor.
-
-    >>> round(deduction_from_k(0.5, 90, 2, 2), 3)
-    3.288
-    """
-    bend = (included_angle_deg, inside_radius_mm, thickness_mm)
-    arc = radians(180.0 - included_angle_deg) * (inside_radius_mm + k_factor * thickness_mm)
-    return deduction(*bend, arc, dimension)

@@ -13,7 +13,6 @@ from collections.abc import Iterator
 from flangebook.bending.checks import Check
 from flangebook.bending.motion.lying import Pressing
 from flangebook.bending.motion.step_motion import pressed_outline
-from flangebook.bending.requirements import need_positive
 from flangebook.bending.tools.tooling import Press
 
 FRAMES_CODE = "longer-than-frames"
@@ -54,11 +53,7 @@ def bend_length_fits(
         bend_length_mm: length of the bend [mm].
         behind_mm: how far the sheet reaches behind the tools' centre line at any moment of the
             step [mm], None where it is not known.
-
-    Raises:
-        InputError: the length is not above zero.
     """
-    need_positive(bend_length_mm=bend_length_mm)
     numbers = {"bend_length_mm": bend_length_mm}
     if bend_length_mm > press.bed_length_mm:
         return Check(

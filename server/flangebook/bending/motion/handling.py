@@ -23,7 +23,7 @@ from flangebook.bending.motion.lifting import (
     recommended_weight_kg,
 )
 from flangebook.bending.ordering.cost import HAND_DISTANCE_MM
-from flangebook.bending.requirements import need_not_negative, need_positive
+from flangebook.bending.requirements import need
 from flangebook.bending.tools.tooling import Die
 
 LIGHT_KG = 3.0  # ISO 11228-1 does not count lighter objects as lifting; from memory
@@ -32,34 +32,6 @@ LONG_PART_MM = 600.0  # own figure, no source: arms apart, each hand at an end o
 HIGH_EDGE_MM = 300.0  # own figure, no source
 FAST_EDGE_MM_S = 500.0  # own figure, no source
 SMALL_SWING_MM = 100.0  # own figure, no source: below it no speed is asked for
-
-
-def blank_mass_kg(
-    length_mm: float, width_mm: float, thickness_mm: float, density_kg_m3: float
-) -> float:
-    """Mass [kg] of a rectangular blank.
-
-    Args:
-        length_mm: length [mm].
-        width_mm: width [mm].
-        thickness_mm: thickness [mm].
-        density_kg_m3: density [kg/m3].
-
-    Raises:
-        InputError: a size is not above zero.
-
-    Source: definition of density.
-
-    >>> round(blank_mass_kg(1000, 500, 2, 7850), 3)
-    7.85
-    """
-    need_positive(
-        length_mm=length_mm,
-        width_mm=width_mm,
-        thickness_mm=thickness_mm,
-        density_kg_m3=density_kg_m3,
-    )
-    return length_mm * width_mm * thickness_mm * density_kg_m3 * 1e-9
 
 
 def lifting(mass_kg: float, length_mm: float, width_mm: float) -> Check:
@@ -77,7 +49,7 @@ def lifting(mass_kg: float, length_mm: float, width_mm: float) -> Check:
     Raises:
         InputError: a size is not above zero.
     """
-    need_positive(mass_kg=mass_kg, length_mm=length_mm, width_mm=width_mm)
+    need(mass_kg=mass_kg, length_mm=length_mm, width_mm=width_mm)
     numbers = {"mass_kg": mass_kg}
     if mass_kg <= LIGHT_KG:
         return Check("ok", "lifting", "The blank has {mass_kg}.", "", numbers)
@@ -132,7 +104,7 @@ def swing_up(
         InputError: a size is unusable.
         RangeError: the angle cannot be reached in this die.
     """
-    need_positive(flange_mm=flange_mm, thickness_mm=thickness_mm)
+    need(flange_mm=flange_mm, thickness_mm=thickness_mm)
     tool = (die.v_opening_mm, die.angle_deg, die.shoulder_radius_mm)
     theta = radians(180.0 - loaded_angle_deg) / 2.0
     x, y = contact_point(loaded_angle_deg, *tool)
@@ -149,7 +121,7 @@ def swing_up(
             "Keep face and hands out of its way; enter the press's bending speed.",
             numbers,
         )
-    need_positive(bending_speed_mm_s=bending_speed_mm_s)
+    need(bending_speed_mm_s=bending_speed_mm_s)
     rate = _fastest_rate(flange_mm, loaded_angle_deg, inside_radius_mm, thickness_mm, die)
     numbers["edge_speed_mm_s"] = rate * bending_speed_mm_s
     words += ", at up to {edge_speed_mm_s}."
@@ -208,8 +180,12 @@ def hand_distance(
     (1997) as quoted in SMACNA, Press Brake Safety Compliance Kit, employers' manual. It is for
     cases where guards cannot be used, on conditions; it is no permission.
     """
-    need_positive(held_edge_mm=held_edge_mm)
-    need_not_negative(die_width_mm=die_width_mm, bend_length_mm=bend_length_mm, away_mm=away_mm)
+    need(
+        held_edge_mm=held_edge_mm,
+        die_width_mm=die_width_mm,
+        along_mm=bend_length_mm,
+        away_mm=away_mm,
+    )
     room = held_edge_mm - die_width_mm / 2.0
     # Whole mm, rounded down: "only 102 mm, keep 102 mm away" is never said.
     numbers = {"room_mm": float(floor(max(room, 0.0))), "safe_mm": HAND_DISTANCE_MM}

@@ -6,7 +6,7 @@ Reminders with numbers, as in ``handling``: the press's manual and guards come f
 from __future__ import annotations
 
 from flangebook.bending.checks import Check
-from flangebook.bending.requirements import need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 GRAVITY_N_PER_KG = 9.80665
 GAUGE_FINGERS_CODE = "fingers-at-gauge"
@@ -46,12 +46,14 @@ def sag_mm(
     >>> round(sag_mm(300.0, 0.0, 1.0, 207000.0, 0.3, 7850.0), 2)
     4.11
     """
-    need_positive(
+    need(
         thickness_mm=thickness_mm,
         youngs_modulus_mpa=youngs_modulus_mpa,
         density_kg_m3=density_kg_m3,
+        free_mm=free_mm,
+        beyond_mm=beyond_mm,
+        poisson=poisson,
     )
-    need_not_negative(free_mm=free_mm, beyond_mm=beyond_mm, poisson=poisson)
     stiffness = youngs_modulus_mpa / (1.0 - poisson**2) * thickness_mm**3 / 12.0
     load = density_kg_m3 * 1e-9 * GRAVITY_N_PER_KG * thickness_mm
     return load * (free_mm**4 / 8.0 + beyond_mm * free_mm**3 / 3.0) / stiffness

@@ -13,7 +13,7 @@ from __future__ import annotations
 from typing import Literal
 
 from flangebook.bending.errors import RangeError
-from flangebook.bending.requirements import need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 LOAD_CONSTANT_KG = 23.0
 MOST_HORIZONTAL_CM = 63.0
@@ -42,7 +42,7 @@ def horizontal_multiplier(horizontal_cm: float) -> float:
     >>> horizontal_multiplier(50)
     0.5
     """
-    need_positive(horizontal_cm=horizontal_cm)
+    need(horizontal_cm=horizontal_cm)
     if horizontal_cm > MOST_HORIZONTAL_CM:
         raise RangeError(
             f"Held {horizontal_cm:.0f} cm away from the body, the lifting equation allows no load.",
@@ -151,10 +151,11 @@ def recommended_weight_kg(
     >>> round(recommended_weight_kg(40, 75, 25), 1)
     14.4
     """
-    need_not_negative(frequency_multiplier=frequency_multiplier)
-    if frequency_multiplier > 1.0:
+    if not 0.0 <= frequency_multiplier <= 1.0:
         raise RangeError(
-            "A frequency multiplier is never above 1.", "frequency_multiplier", "Give 0 to 1."
+            f"{frequency_multiplier} is no frequency multiplier.",
+            "frequency_multiplier",
+            "Give 0 to 1.",
         )
     return (
         LOAD_CONSTANT_KG
@@ -176,5 +177,5 @@ def horizontal_of_width_cm(width_cm: float) -> float:
     >>> horizontal_of_width_cm(40)
     40.0
     """
-    need_positive(width_cm=width_cm)
+    need(width_cm=width_cm)
     return 20.0 + width_cm / 2.0

@@ -10,24 +10,6 @@ _MARGIN_MM = 12.0
 _TEXT_MM = 3.5
 _GAP_MM = 1.2
 _WORDS_MM = 36.0
-SCALES = (1.0, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005)
-
-
-def fitting_scale(blank: Blank, width_mm: float, height_mm: float) -> float:
-    """The largest of the usual drawing scales [-] at which the drawing fits the paper.
-
-    Source: the reductions of ISO 5455:1979.
-
-    >>> from flangebook.bending.samples import FOLDED, Z
-    >>> from flangebook.bending.part.blank import blank
-    >>> fitting_scale(blank(Z, FOLDED, 7850.0), 297.0, 210.0)
-    1.0
-    """
-    for scale in SCALES:
-        drawn = _size(blank, scale)
-        if drawn[0] <= width_mm and drawn[1] <= height_mm:
-            return scale
-    return SCALES[-1]
 
 
 def blank_svg(blank: Blank, title: str = "", scale: float = 1.0) -> str:

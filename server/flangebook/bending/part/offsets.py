@@ -45,22 +45,6 @@ def offset_height_mm(
     return (2.0 * inside_radius_mm + thickness_mm) * (1.0 - math.cos(b)) + straight_mm * math.sin(b)
 
 
-def straight_for_height_mm(
-    height_mm: float, bend_angle_deg: float, inside_radius_mm: float, thickness_mm: float
-) -> float:
-    """Straight between the two arcs of an offset of this height [mm]; the inverse.
-
-    Negative when the arcs alone are higher than that.
-
-    Source: plane geometry.
-
-    >>> round(straight_for_height_mm(9.0, 90.0, 2.0, 1.0), 6)
-    4.0
-    """
-    arcs = offset_height_mm(0.0, bend_angle_deg, inside_radius_mm, thickness_mm)
-    return (height_mm - arcs) / math.sin(math.radians(bend_angle_deg))
-
-
 def offsets_in(part: Part, bends: Sequence[FoldedBend]) -> tuple[Offset, ...]:
     """The part's offsets: neighbouring bends of equal angle, opposite direction, equal radius."""
     straights = straight_lengths_mm(part, bends)

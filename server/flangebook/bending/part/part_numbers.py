@@ -5,13 +5,7 @@ from __future__ import annotations
 from flangebook.bending.errors import InputError, NotAPartError
 from flangebook.bending.part.order import check_order
 from flangebook.bending.part.part import MOST_BENDS, Bend, Part
-from flangebook.bending.requirements import (
-    MOST_HEM_GAP_MM,
-    MOST_LENGTH_MM,
-    MOST_RADIUS_MM,
-    MOST_THICKNESS_MM,
-    need_at_most,
-)
+from flangebook.bending.requirements import MOST_RADIUS_MM, need_asked
 
 
 def check_numbers(part: Part) -> None:
@@ -29,8 +23,7 @@ def check_numbers(part: Part) -> None:
 
 
 def _check_counts(part: Part) -> None:
-    need_at_most(MOST_THICKNESS_MM, thickness_mm=part.thickness_mm)
-    need_at_most(MOST_LENGTH_MM, bend_length_mm=part.bend_length_mm)
+    need_asked(thickness_mm=part.thickness_mm, bend_length_mm=part.bend_length_mm)
     count = len(part.bends)
     if count == 0:
         raise NotAPartError("The part has no bend.", "bends", "Give at least one bend.")
@@ -42,8 +35,7 @@ def _check_counts(part: Part) -> None:
             "flats_mm",
             f"There is one more flat than bends: give {count + 1}.",
         )
-    for i, flat in enumerate(part.flats_mm):
-        need_at_most(MOST_LENGTH_MM, **{f"flats_mm.{i}": flat})
+    need_asked(**{f"flats_mm.{i}": flat for i, flat in enumerate(part.flats_mm)})
 
 
 def _check_bends(part: Part) -> None:
@@ -90,7 +82,7 @@ def _check_hem(bend: Bend, where: str, *, at_end: bool) -> None:
             "Leave it out; give hem_gap_mm for an open hem.",
         )
     if bend.kind == "open_hem":
-        need_at_most(MOST_HEM_GAP_MM, **{f"{where}.hem_gap_mm": bend.hem_gap_mm})
+        need_asked(**{f"{where}.hem_gap_mm": bend.hem_gap_mm})
     elif bend.hem_gap_mm != 0.0:
         raise InputError(
             "A closed hem has no gap.", f"{where}.hem_gap_mm", "Give 0, or make it an open hem."
@@ -106,7 +98,7 @@ def _check_holes(part: Part) -> None:
                 f"Give a flat from 1 to {len(part.flats_mm)}.",
             )
         flat = part.flats_mm[hole.flat - 1]
-        need_at_most(MOST_LENGTH_MM, **{f"holes.{i}.diameter_mm": hole.diameter_mm})
+        need_asked(**{f"holes.{i}.diameter_mm": hole.diameter_mm})
         if not 0.0 <= hole.position_mm <= flat:
             raise InputError(
                 "The hole lies beside its flat.",

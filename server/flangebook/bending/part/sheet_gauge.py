@@ -2,7 +2,7 @@
 
 The same number means a different thickness for uncoated steel, galvanised steel, stainless
 and aluminium, so a number without its family means nothing. Stainless and aluminium have a
-second series in use; :func:`other_series_mm` names it and the measured thickness decides.
+second series in use, up to 5 % thinner under the same number: the measured thickness decides.
 
 Sources: steel, Manufacturers' Standard Gauge, weight in lb/ft2 divided by 41.82 lb/ft2 per
 inch; aluminium, ASTM B258, 0.005 in * 92 ** ((36 - n) / 39); galvanised and stainless,
@@ -12,10 +12,8 @@ steel are from memory.
 
 from __future__ import annotations
 
-from flangebook.bending.checks import Check
 from flangebook.bending.errors import RangeError
 from flangebook.bending.part.metals import GaugeFamily
-from flangebook.bending.requirements import need_positive
 
 MM_PER_INCH = 25.4
 STEEL_LB_FT2_PER_INCH = 41.82
@@ -43,16 +41,6 @@ _TABLES_IN: dict[GaugeFamily, dict[int, float]] = {
     "stainless": _STAINLESS_IN,
     "aluminium": {n: round(0.005 * 92 ** ((36 - n) / 39), 4) for n in range(3, 37)},
 }
-# The other series in use under the same numbers (mill-nominal stainless, rolled aluminium).
-_OTHER_IN: dict[GaugeFamily, dict[int, float]] = {
-    "stainless": {
-        10: 0.134, 11: 0.120, 12: 0.105, 14: 0.075, 16: 0.060, 18: 0.048, 20: 0.036,
-        22: 0.030, 24: 0.024, 26: 0.018, 28: 0.015,
-    },
-    "aluminium": {
-        10: 0.100, 11: 0.090, 12: 0.080, 14: 0.063, 16: 0.050, 18: 0.040, 20: 0.032, 22: 0.025,
-    },
-}  # fmt: skip
 
 
 def thickness_of_gauge_mm(number: int, family: GaugeFamily) -> float:
@@ -88,33 +76,6 @@ def nearest_gauge(thickness_mm: float, family: GaugeFamily) -> int | None:
     >>> nearest_gauge(1.5, "steel"), nearest_gauge(2.0, "steel")
     (16, None)
     """
-    need_positive(thickness_mm=thickness_mm)
     inches = thickness_mm / MM_PER_INCH
     number, listed = min(_TABLES_IN[family].items(), key=lambda row: abs(row[1] - inches))
     return number if abs(listed - inches) <= NEAR * inches else None
-
-
-def other_series_mm(number: int, family: GaugeFamily) -> float | None:
-    """What the second series in use [mm] makes of the number, or None where there is none.
-
-    Source: traditional tables, as at the top of the module.
-
-    >>> round(other_series_mm(16, "stainless"), 3)
-    1.524
-    """
-    inches = _OTHER_IN.get(family, {}).get(number)
-    return None if inches is None else inches * MM_PER_INCH
-
-
-def gauge_doubt(number: int, family: GaugeFamily) -> Check | None:
-    """A caution when the number means two thicknesses more than 1 % apart, else None."""
-    usual, other = thickness_of_gauge_mm(number, family), other_series_mm(number, family)
-    if other is None or abs(other - usual) <= 0.01 * usual:
-        return None
-    return Check(
-        "caution",
-        "gauge-two-meanings",
-        f"{number} gauge {family} is sold as {{thickness_mm}} and as {{other_mm}}.",
-        "Measure the sheet and enter the thickness.",
-        {"thickness_mm": usual, "other_mm": other},
-    )

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from flangebook.bending.geometry.setback import Dimension
 from flangebook.bending.part.metals import Metal
-from flangebook.bending.requirements import need_bend, need_not_negative, need_positive
+from flangebook.bending.requirements import need
 from flangebook.bending.tools.tooling import Die
 
 
@@ -32,15 +32,14 @@ class BendCase:
     dimension: Dimension = "din6935"
 
     def __post_init__(self) -> None:
-        need_positive(
+        need(
             thickness_mm=self.thickness_mm,
             bend_length_mm=self.bend_length_mm,
             v_opening_mm=self.die.v_opening_mm,
             die_angle_deg=self.die.angle_deg,
-        )
-        need_bend(self.included_angle_deg)
-        need_not_negative(
-            shoulder_radius_mm=self.die.shoulder_radius_mm, punch_radius_mm=self.punch_radius_mm
+            included_angle_deg=self.included_angle_deg,
+            shoulder_radius_mm=self.die.shoulder_radius_mm,
+            punch_radius_mm=self.punch_radius_mm,
         )
 
     @property

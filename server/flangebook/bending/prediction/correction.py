@@ -21,7 +21,7 @@ from flangebook.bending.prediction.air_bend import AirBend
 from flangebook.bending.prediction.bend_case import BendCase
 from flangebook.bending.prediction.first_hit import FirstHit
 from flangebook.bending.prediction.modelled_bend import ModelledBend, beside
-from flangebook.bending.requirements import need_bend, need_positive
+from flangebook.bending.requirements import need
 from flangebook.bending.tools.setting_limits import SettingLimits
 from flangebook.bending.tools.tooling import Die
 
@@ -40,11 +40,6 @@ class Correction:
     measured_deg: float
     set_angle_deg: float
     punch_depth_mm: float
-
-    @property
-    def error_deg(self) -> float:
-        """Measured less wanted [deg]; positive means the bend is too open."""
-        return self.measured_deg - self.wanted_deg
 
 
 def correct_setting(
@@ -74,10 +69,7 @@ def correct_setting(
     Source: springback ratio kept constant, as in metal-trade tables books (bend angle after
     over bend angle in the tool); depth by own geometry.
     """
-    need_bend(wanted_deg, "wanted_deg")
-    need_bend(measured_deg, "measured_deg")
-    need_bend(set_angle_deg, "set_angle_deg")
-    need_positive(wanted_deg=wanted_deg, measured_deg=measured_deg)
+    need(wanted_deg=wanted_deg, measured_deg=measured_deg, set_angle_deg=set_angle_deg)
     loaded_per_released = (180.0 - set_angle_deg) / (180.0 - wanted_deg)
     new_angle = set_angle_deg - (measured_deg - wanted_deg) * loaded_per_released
     if not 0.0 < new_angle < 180.0:
@@ -125,7 +117,7 @@ def correction_table(
     Raises:
         InputError: reach or step is not above zero.
     """
-    need_positive(reach_deg=reach_deg, step_deg=step_deg)
+    need(reach_deg=reach_deg, step_deg=step_deg)
     steps = round(reach_deg / step_deg)
     most = steps
     if start is not None:
@@ -251,5 +243,5 @@ def tilt_mm_per_m(
     >>> tilt_mm_per_m(90.0, 91.0, 1000.0, 0.08)
     0.08
     """
-    need_positive(bend_length_mm=bend_length_mm)
+    need(bend_length_mm=bend_length_mm)
     return (right_deg - left_deg) * depth_per_degree_mm * 1000.0 / bend_length_mm

@@ -12,7 +12,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import sqrt
 
-from flangebook.bending.requirements import need_positive
+from flangebook.bending.requirements import need
 
 STRIP_MM = 0.05
 """Shims are laid of strips so thick: half a sheet of office paper (common practice)."""
@@ -65,7 +65,7 @@ def shim_for(lack_mm: float, length_mm: float, strip_mm: float = STRIP_MM) -> Sh
     >>> shim_for(0.1, 1000.0).lengths_mm
     (866.0, 500.0)
     """
-    need_positive(length_mm=length_mm, strip_mm=strip_mm)
+    need(length_mm=length_mm, strip_mm=strip_mm)
     count = round(lack_mm / strip_mm)
     if count < 1 or lack_mm > MOST_SHIM_MM:
         return None

@@ -29,7 +29,7 @@ from math import sqrt
 
 from flangebook.bending.errors import InputError
 from flangebook.bending.estimate import NINE_IN_TEN, Estimate
-from flangebook.bending.requirements import need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 SHEAR_SHARES = (0.0, 0.2, 0.5)
 """Share of shear in the deflection at full force over the whole bed: low, nominal, high."""
@@ -60,41 +60,16 @@ def beam_of(deflection_mm: float, force_n: float, span_mm: float, shear_share: f
         InputError: a figure is not above zero.
 
     >>> beam = beam_of(0.5, 400e3, 2000.0, 0.0)
-    >>> round(centre_deflection_mm(400e3, 2000.0, beam), 9)
+    >>> round(sinks_less_mm(400e3, 2000.0, 1000.0, beam), 9)  # the bed's ends do not sink
     0.5
     """
-    need_positive(deflection_mm=deflection_mm, force_n=force_n, span_mm=span_mm)
+    need(deflection_mm=deflection_mm, force_n=force_n, span_mm=span_mm)
     bent, sheared = deflection_mm * (1.0 - shear_share), deflection_mm * shear_share
     return Beam(
         span_mm,
         5.0 * force_n * span_mm**3 / (384.0 * bent),
         force_n * span_mm / (8.0 * sheared) if sheared > 0.0 else float("inf"),
     )
-
-
-def centre_deflection_mm(force_n: float, length_mm: float, beam: Beam) -> float:
-    """How far the middle sinks under a force spread over a length in the middle [mm].
-
-    F (8 S³ - 4 S L² + L³)/(384 E I) + F (S/4 - L/8)/(k G A).
-
-    Args:
-        force_n: F [N].
-        length_mm: L, 0 to S [mm].
-        beam: bed and ram.
-
-    Raises:
-        InputError: the length is not within the span.
-
-    Source: elementary theory of beams, as at the top of the module.
-
-    >>> beam = beam_of(0.5, 400e3, 2000.0, 0.0)
-    >>> round(centre_deflection_mm(400e3, 0.0, beam), 6)  # at one place: 8/5 of spread evenly
-    0.8
-    """
-    _need_within(length_mm, beam.span_mm)
-    s, long = beam.span_mm, length_mm
-    bent = (8.0 * s**3 - 4.0 * s * long**2 + long**3) / (384.0 * beam.bending_n_mm2)
-    return force_n * (bent + (s / 4.0 - long / 8.0) / beam.shear_n)
 
 
 def sinks_less_mm(force_n: float, length_mm: float, from_middle_mm: float, beam: Beam) -> float:
@@ -115,7 +90,7 @@ def sinks_less_mm(force_n: float, length_mm: float, from_middle_mm: float, beam:
     >>> round(sinks_less_mm(400e3, 2000.0, 1000.0, beam), 6)  # the ends do not sink at all
     0.5
     """
-    need_positive(length_mm=length_mm)
+    need(length_mm=length_mm)
     _need_within(length_mm, beam.span_mm)
     _need_within(2.0 * abs(from_middle_mm), length_mm)
     s, long, u = beam.span_mm, length_mm, from_middle_mm
@@ -146,7 +121,6 @@ def bow_mm(
     >>> round(bow_mm(0.5, 400e3, 2000.0, full, 2000.0).nominal, 9)
     0.5
     """
-    need_positive(length_mm=length_mm)
     long = min(length_mm, span_mm)
     beams = [beam_of(deflection_mm, full_force_n, span_mm, share) for share in SHEAR_SHARES]
     unit = [sinks_less_mm(1.0, long, long / 2.0, beam) for beam in beams]
@@ -195,11 +169,14 @@ def deflection_from_strips(
     >>> round(found.low, 2), round(found.nominal, 2), round(found.high, 2)
     (0.17, 0.42, 0.68)
     """
-    need_positive(
-        depth_per_degree_mm=depth_per_degree_mm, strip_force_n=strip_force_n,
-        strip_length_mm=strip_length_mm, full_force_n=full_force_n, span_mm=span_mm,
-    )  # fmt: skip
-    need_not_negative(end_mm=end_mm)
+    need(
+        depth_per_degree_mm=depth_per_degree_mm,
+        strip_force_n=strip_force_n,
+        strip_length_mm=strip_length_mm,
+        full_force_n=full_force_n,
+        span_mm=span_mm,
+        end_mm=end_mm,
+    )
     _need_apart(strip_length_mm, end_mm, span_mm)
     per_degree = depth_per_degree_mm * full_force_n / strip_force_n
     per_degree /= _middle_over_ends(end_mm / span_mm)
@@ -229,7 +206,10 @@ def _middle_over_ends(place: float) -> float:
 def _need_within(length_mm: float, span_mm: float) -> None:
     if not 0.0 <= length_mm <= span_mm:
         raise InputError(
-            f"{length_mm:g} mm is not within {span_mm:g} mm.", "length_mm", "Give a shorter one."
+            "{given_mm} is not within {span_mm}.",
+            "length_mm",
+            "Give a shorter one.",
+            {"given_mm": length_mm, "span_mm": span_mm},
         )
 
 
@@ -238,11 +218,13 @@ def _need_apart(strip_length_mm: float, end_mm: float, span_mm: float) -> None:
         raise InputError(
             "The strips are too long for this.",
             "strip_length_mm",
-            f"Take strips of {MOST_STRIP_SHARE * span_mm:.0f} mm or less.",
+            "Take strips of {most_mm} or less.",
+            {"most_mm": MOST_STRIP_SHARE * span_mm},
         )
     if end_mm > MOST_STRIP_SHARE * span_mm:
         raise InputError(
             "Left and right are too near the middle to tell it from them.",
             "end_mm",
-            f"Bend them within {MOST_STRIP_SHARE * span_mm:.0f} mm of the bed's ends.",
+            "Bend them within {most_mm} of the bed's ends.",
+            {"most_mm": MOST_STRIP_SHARE * span_mm},
         )

@@ -32,7 +32,7 @@ from flangebook.bending.estimate import Estimate
 from flangebook.bending.prediction.air_bend import AirBend
 from flangebook.bending.prediction.bend_case import BendCase
 from flangebook.bending.prediction.predicted_bend import FIRST_BEND_DOUBT_DEG, depth_at_mm
-from flangebook.bending.requirements import need_bend
+from flangebook.bending.requirements import need
 from flangebook.bending.tools.setting_limits import SettingLimits
 
 Ends = tuple[float, float]
@@ -73,7 +73,7 @@ def first_hit_angle(
     >>> first_hit_angle(90.0, (0.5, 1.5), (-0.25, 0.25))
     (89.75, (90.0, 91.5))
     """
-    need_bend(wanted_deg, "wanted_deg")
+    need(wanted_deg=wanted_deg)
     for low, high in (springback_deg, sharper_by_deg):
         if not low <= high:
             raise InputError(f"{low:g} to {high:g} is no band.", "springback_deg", "Low end first.")

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from flangebook.bending.geometry.setback import Dimension, setback_mm
 from flangebook.bending.handbook.allowance import allowance_from_k
-from flangebook.bending.requirements import need_positive
+from flangebook.bending.requirements import need
 
 LEAST_ASK_BACK_MM, MOST_ASK_BACK_MM = 0.6, 2.0
 ASK_BACK_SHARE = 0.75
@@ -74,5 +74,5 @@ def most_error_mm(thickness_mm: float) -> float:
     >>> most_error_mm(1.0), most_error_mm(2.0), most_error_mm(6.0)
     (0.75, 1.5, 2.0)
     """
-    need_positive(thickness_mm=thickness_mm)
+    need(thickness_mm=thickness_mm)
     return min(max(ASK_BACK_SHARE * thickness_mm, LEAST_ASK_BACK_MM), MOST_ASK_BACK_MM)

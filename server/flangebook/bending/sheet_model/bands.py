@@ -26,7 +26,6 @@ import numpy as np
 from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.estimate import Estimate
 from flangebook.bending.part.metals import Metal
-from flangebook.bending.requirements import need_not_negative
 from flangebook.bending.sheet_model.hardening_from_strength import (
     Hardening,
     hardening_of,
@@ -116,8 +115,7 @@ def banded_bend(
     off = THICKNESS_DOUBT_SHARE * thickness_mm if thickness_tolerance_mm is None else (
         thickness_tolerance_mm
     )  # fmt: skip
-    need_not_negative(thickness_tolerance_mm=off)
-    if off >= 0.5 * thickness_mm:
+    if not 0.0 <= off < 0.5 * thickness_mm:
         raise InputError(f"A tolerance of {off:g} mm on {thickness_mm:g} mm sheet is no tolerance.",
                          "thickness_tolerance_mm", "Give a smaller one.")  # fmt: skip
     law = law_of(metal, thickness_mm, uniform_elongation)

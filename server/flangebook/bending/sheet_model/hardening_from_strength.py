@@ -29,7 +29,7 @@ import numpy as np
 
 from flangebook.bending.errors import InputError
 from flangebook.bending.part.metals import Figure, Metal
-from flangebook.bending.requirements import need_positive
+from flangebook.bending.requirements import need
 from flangebook.bending.sheet_model.moment_curvature import SheetLaw, sheet_law
 from flangebook.bending.sheet_model.roots import roots
 
@@ -86,7 +86,7 @@ def k_from_tensile(tensile_mpa: float, n: float) -> float:
     >>> round(k_from_tensile(300, 0.25))  # annealed low-carbon steel, R_m 300, n 0.25
     545
     """
-    need_positive(tensile_mpa=tensile_mpa)
+    need(tensile_mpa=tensile_mpa)
     return tensile_mpa * (e / n) ** n if n > 0.0 else tensile_mpa
 
 
@@ -107,9 +107,7 @@ def n_from_strengths(yield_mpa: float, tensile_mpa: float, youngs_modulus_mpa: f
     >>> round(n_from_strengths(175, 300, 209_000), 3)
     0.173
     """
-    need_positive(
-        yield_mpa=yield_mpa, tensile_mpa=tensile_mpa, youngs_modulus_mpa=youngs_modulus_mpa
-    )
+    need(yield_mpa=yield_mpa, tensile_mpa=tensile_mpa, youngs_modulus_mpa=youngs_modulus_mpa)
     if tensile_mpa < yield_mpa:
         raise InputError(
             f"A tensile strength of {tensile_mpa:g} MPa is under the yield strength of "

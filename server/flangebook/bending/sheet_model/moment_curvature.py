@@ -27,14 +27,14 @@ H. W. Swift, J. Mech. Phys. Solids 1 (1952), pp. 1-18 (the hardening law).
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import exp, inf, log, sqrt
+from math import exp, log, sqrt
 from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
 
 from flangebook.bending.compiled import inlined_kernel, kernel
 from flangebook.bending.errors import InputError
-from flangebook.bending.requirements import need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 if TYPE_CHECKING:
     import numpy.typing as npt
@@ -73,11 +73,6 @@ class SheetLaw:
     def yield_strain(self) -> float:
         """Surface strain at first yield [-]."""
         return PLANE_STRAIN * self.yield_mpa / self.plane_strain_modulus_mpa
-
-    @property
-    def yield_curvature(self) -> float:
-        """Curvature at first yield [1/mm]."""
-        return 2.0 * self.yield_strain / self.thickness_mm
 
     @property
     def stiffness(self) -> float:
@@ -147,10 +142,13 @@ def sheet_law(
     Raises:
         InputError: a figure is unusable, K is not above Y, or Y would be no small strain.
     """
-    need_positive(
-        youngs_modulus_mpa=youngs_modulus_mpa, yield_mpa=yield_mpa, thickness_mm=thickness_mm
+    need(
+        youngs_modulus_mpa=youngs_modulus_mpa,
+        yield_mpa=yield_mpa,
+        thickness_mm=thickness_mm,
+        hardening_n=n,
+        poisson=poisson,
     )
-    need_not_negative(hardening_n=n, poisson=poisson)
     if n > MOST_HARDENING:
         raise InputError(f"A hardening exponent of {n:g} is no sheet metal.", "hardening_n",
                          "Give n between 0 and 1.")  # fmt: skip
@@ -174,9 +172,9 @@ def _start_of_curve(
     """e0, the yield strength it stands for, and K."""
     if n == 0.0:
         return 0.0, yield_mpa, yield_mpa
-    need_positive(hardening_k_mpa=k_mpa)
+    need(hardening_k_mpa=k_mpa)
     if prestrain is not None and prestrain > 0.0:
-        need_positive(prestrain=prestrain)
+        need(prestrain=prestrain)
         return prestrain, k_mpa * prestrain**n, k_mpa
     if k_mpa <= yield_mpa:
         raise InputError(
@@ -297,13 +295,6 @@ def _bent_each(law: SheetLaw, curvature: Array) -> Array:
     return found.T
 
 
-def stress(law: SheetLaw, strain: Array) -> Array:
-    """Stress across the bend line [MPa] at a strain of 0 or more [-]."""
-    u = _bent_each(law, 2.0 * strain / law.thickness_mm)[0]
-    plastic = PLANE_STRAIN * law.k_mpa * u**law.n
-    return np.where(strain > law.yield_strain, plastic, law.plane_strain_modulus_mpa * strain)
-
-
 @dataclass(frozen=True, slots=True)
 class Bent:
     """The sheet at given curvatures, all per unit of width.
@@ -332,40 +323,6 @@ def moment(law: SheetLaw, curvature: Array) -> Array:
     return bent(law, curvature).moment
 
 
-def plastic_moment(law: SheetLaw) -> float:
-    """Moment per width [N] of a sheet that yields at Y throughout: 2/sqrt(3) Y t^2 / 4.
-
-    Source: R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, ch. XI.
-
-    >>> round(plastic_moment(sheet_law(207_000, 200, 200, 0.0, 2.0)), 2)
-    230.94
-    """
-    return PLANE_STRAIN * law.yield_mpa * law.thickness_mm**2 / 4.0
-
-
 def curvature_released(law: SheetLaw, curvature: Array) -> Array:
     """Curvature left [1/mm] when the moment is taken off: kappa - M / (E' t^3/12)."""
     return curvature - moment(law, curvature) / law.stiffness
-
-
-def ratio_released(law: SheetLaw, middle_radius_mm: float) -> float:
-    """Bend angle after over bend angle before release [-], sheet bent by a moment alone.
-
-    The springback factor of the handbooks: radius of the middle line loaded over released.
-
-    Args:
-        law: the sheet.
-        middle_radius_mm: radius of the middle line under load [mm].
-
-    Raises:
-        InputError: the radius is not above zero.
-
-    Source: elastic unloading; H. W. Swift 1952 and R. Hill 1950, as at the top of the module.
-
-    >>> law = sheet_law(207_000, 200, 530, 0.22, 2.0)
-    >>> round(ratio_released(law, 10.0), 3)
-    0.977
-    """
-    need_positive(middle_radius_mm=middle_radius_mm)
-    curvature = np.array([1.0 / min(middle_radius_mm, inf)])
-    return float(curvature_released(law, curvature)[0] * middle_radius_mm)

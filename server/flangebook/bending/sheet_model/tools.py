@@ -18,7 +18,7 @@ import numpy as np
 
 from flangebook.bending.errors import InputError, RangeError
 from flangebook.bending.geometry.air_bend_geometry import shoulder_centre_x_mm
-from flangebook.bending.requirements import need_not_negative, need_positive
+from flangebook.bending.requirements import need
 
 LEAST_V_OVER_T, MOST_V_OVER_T = 4.0, 40.0
 MOST_FRICTION = 0.5
@@ -71,9 +71,11 @@ def tools(
     Raises:
         InputError: a size is unusable or the punch or shoulders do not fit the opening.
     """
-    need_positive(v_opening_mm=v_opening_mm)
-    need_not_negative(
-        shoulder_radius_mm=shoulder_radius_mm, punch_radius_mm=punch_radius_mm, friction=friction
+    need(
+        v_opening_mm=v_opening_mm,
+        shoulder_radius_mm=shoulder_radius_mm,
+        punch_radius_mm=punch_radius_mm,
+        friction=friction,
     )
     shoulder_centre_x_mm(v_opening_mm, die_angle_deg, shoulder_radius_mm)
     half = v_opening_mm / 2.0

@@ -97,11 +97,17 @@ def die_outline(die: Die) -> Ring:
     half, height = die.width_mm / 2.0, die.height_mm
     if centre > half:
         raise InputError(
-            "The V does not fit on the die.", "width_mm", f"Make it at least {2 * centre:.1f} mm."
+            "The V does not fit on the die.",
+            "width_mm",
+            "Make it at least {least_mm}.",
+            {"least_mm": 2.0 * centre},
         )
     if depth >= height:
         raise InputError(
-            "The V is deeper than the die.", "height_mm", f"Make it more than {depth:.1f} mm."
+            "The V is deeper than the die.",
+            "height_mm",
+            "Make it more than {deep_mm}.",
+            {"deep_mm": depth},
         )
     right = arc((centre, -rd), rd, 90.0, 90.0 + beta)
     if right[-1][1] < -depth:
@@ -143,7 +149,8 @@ def holder_outline(holder: Holder) -> Ring:
         raise InputError(
             "The clamps are taller than the holder.",
             "clamp_height_mm",
-            f"Give less than {top:g} mm; a plain block has none.",
+            "Give less than {top_mm}; a plain block has none.",
+            {"top_mm": top},
         )
     return tidy([(-front, 0.0), (back, 0.0), (back, up), (body_back, up), (body_back, top),
                  (-body_front, top), (-body_front, up), (-front, up)])  # fmt: skip
@@ -206,7 +213,8 @@ def _stood_on(upper: Ring, lower: Ring, seam_mm: float) -> Ring:
         raise OutlineError(
             "The die holder does not stand on the bed.",
             "die_holder_points_mm" if foot is None else "bed_points_mm",
-            f"Its foot and the bed's seat are level, {-seam_mm:g} mm below the die's seat.",
+            "Its foot and the bed's seat are level, {below_mm} below the die's seat.",
+            numbers={"below_mm": -seam_mm},
             code="no-seat",
             lines_mm=(upper, lower),
         )

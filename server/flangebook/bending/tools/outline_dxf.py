@@ -102,17 +102,18 @@ def _one_ring(pieces: Sequence[Piece]) -> Ring:
         raise _several(rings)
     ring = _fewer(counter_clockwise(rings[0]))
     left, low, right, high = bounds(ring)
-    if max(right - left, high - low) > LARGEST_MM:
+    longest, shortest = max(right - left, high - low), min(right - left, high - low)
+    if longest > LARGEST_MM:
         raise OutlineError(
-            f"The outline is {max(right - left, high - low):.0f} mm across.", "units",
-            "No tool is that large: check the drawing's units.", code="too-large",
-            lines_mm=(ring,),
+            "The outline is {across_mm} across.", "units",
+            "No tool is that large: check the drawing's units.",
+            numbers={"across_mm": longest}, code="too-large", lines_mm=(ring,),
         )  # fmt: skip
-    if min(right - left, high - low) < SMALLEST_MM:
+    if shortest < SMALLEST_MM:
         raise OutlineError(
-            f"The outline is only {min(right - left, high - low):.3g} mm across.", "units",
-            "No tool is that small: check the drawing's units.", code="too-small",
-            lines_mm=(ring,),
+            "The outline is only {across_mm} across.", "units",
+            "No tool is that small: check the drawing's units.",
+            numbers={"across_mm": shortest}, code="too-small", lines_mm=(ring,),
         )  # fmt: skip
     if len(ring) > MOST_POINTS:
         raise OutlineError(

@@ -22,7 +22,8 @@ def straight(punch: Punch) -> Ring:
         raise InputError(
             "The nose is longer than the punch.",
             "height_mm",
-            f"With this nose and body the punch is more than {shoulder:.1f} mm high.",
+            "With this nose and body the punch is more than {nose_mm} high.",
+            {"nose_mm": shoulder},
         )
     top = punch.height_mm
     return tidy([*tip, (half, shoulder), (half, top), (-half, top), (-half, shoulder)])
@@ -69,7 +70,8 @@ def _throat_top(punch: Punch, rise: float) -> float:
         raise InputError(
             "The throat reaches too high for the punch.",
             "throat_top_mm",
-            f"Give less than {max(top - rise, 0.0):.1f} mm, or a higher punch.",
+            "Give less than {most_mm}, or a higher punch.",
+            {"most_mm": max(top - rise, 0.0)},
         )
     return punch.throat_top_mm
 
@@ -91,13 +93,15 @@ def _neck_starts(
         raise InputError(
             "The throat is too deep for where it closes.",
             "throat_top_mm",
-            f"With this relief it closes above {lowest:.0f} mm.",
+            "With this relief it closes above {lowest_mm}.",
+            {"lowest_mm": lowest},
         )
     least = (lowest + relief + punch.body_width_mm / 2.0) / 0.85
     raise InputError(
         "The throat is too deep for the punch's height.",
         "neck_relief_mm",
-        f"With this relief the punch is more than {least:.0f} mm high.",
+        "With this relief the punch is more than {least_mm} high.",
+        {"least_mm": least},
     )
 
 
@@ -115,6 +119,7 @@ def _flank_top(tip: list[Point], half_width: float, punch: Punch) -> float:
         raise InputError(
             "The tip is rounder than the body is wide.",
             "tip_radius_mm",
-            f"Make the body at least {2.0 * x:.1f} mm wide, or the radius smaller.",
+            "Make the body at least {least_mm} wide, or the radius smaller.",
+            {"least_mm": 2.0 * x},
         )
     return y + (half_width - x) / math.tan(math.radians(punch.angle_deg) / 2.0)

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from flangebook.bending.checks import Check, Level
-from flangebook.bending.requirements import need_not_negative, need_positive
+from flangebook.bending.requirements import need
 from flangebook.bending.tools.tooling import Die, Holder, Press, Punch
 
 CAUTION_PERCENT = 80.0
@@ -123,7 +123,7 @@ def ratings(
     Raises:
         InputError: a size or a rating is not above zero.
     """
-    need_positive(force_n=force_n, bend_length_mm=bend_length_mm)
+    need(force_n=force_n, bend_length_mm=bend_length_mm)
     per_m = force_n / bend_length_mm  # N/mm is kN/m
     rows: list[Rating] = []
     if press is not None:
@@ -140,7 +140,7 @@ def ratings(
         rows.append(Rating("holder", holder.code, per_m, holder.rating_kn_per_m))
     for row in rows:
         if row.rating is not None:
-            need_positive(**{f"{row.what.replace(' ', '_')}_rating": row.rating})
+            need(**{f"{row.what.replace(' ', '_')}_rating": row.rating})
     return tuple(rows)
 
 
@@ -158,9 +158,8 @@ def off_centre(press: Press, force_n: float, off_centre_mm: float) -> Check | No
     Raises:
         InputError: the force is not above zero.
     """
-    need_positive(force_n=force_n)
     distance = abs(off_centre_mm)
-    need_not_negative(off_centre_mm=distance)
+    need(force_n=force_n, off_centre_mm=distance)
     if distance == 0.0:
         return None
     numbers = {"off_centre_mm": distance, "load_kn": force_n / 1000.0}

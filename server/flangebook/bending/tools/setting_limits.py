@@ -33,7 +33,7 @@ from flangebook.bending.geometry.air_bend_geometry import (
     punch_depth_mm,
     shoulder_centre_x_mm,
 )
-from flangebook.bending.requirements import need_not_negative, need_positive
+from flangebook.bending.requirements import need
 from flangebook.bending.tools.tooling import Die, Holder, Press, Punch
 
 LimitedBy = Literal[
@@ -116,8 +116,12 @@ def setting_limits(
 
     Source: own derivation, see the top of this file; margin: common practice, no source.
     """
-    need_positive(thickness_mm=thickness_mm, angle_deg=punch.angle_deg)
-    need_not_negative(inside_radius_mm=inside_radius_mm, tip_radius_mm=punch.tip_radius_mm)
+    need(
+        thickness_mm=thickness_mm,
+        angle_deg=punch.angle_deg,
+        inside_radius_mm=inside_radius_mm,
+        tip_radius_mm=punch.tip_radius_mm,
+    )
     radius = max(inside_radius_mm, punch.tip_radius_mm)
     v = (die.v_opening_mm, die.angle_deg, die.shoulder_radius_mm)
     ends: dict[LimitedBy, float] = {

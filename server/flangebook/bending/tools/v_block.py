@@ -133,13 +133,15 @@ def _notch(opening: Opening, number: int, width: float, height: float) -> list[P
         raise InputError(
             "The V does not fit on its face.",
             f"{where}.centre_mm",
-            f"From its middle it takes {centre:.1f} mm to either side of a face {width:g} mm wide.",
+            "From its middle it takes {side_mm} to either side of a face {wide_mm} wide.",
+            {"side_mm": centre, "wide_mm": width},
         )
     if depth >= height:
         raise InputError(
             "The V is deeper than the block.",
             f"{where}.v_opening_mm",
-            f"It is {depth:.1f} mm deep, the block {height:g} mm.",
+            "It is {deep_mm} deep, the block {block_mm}.",
+            {"deep_mm": depth, "block_mm": height},
         )
     right = arc((centre, -rd), rd, 90.0, 90.0 + beta)
     if right[-1][1] < -depth:

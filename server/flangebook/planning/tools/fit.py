@@ -16,12 +16,7 @@ from flangebook.bending.prediction import bend_checks, witnesses
 from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
 from flangebook.bending.prediction.first_hit import FirstHit, first_hit
 from flangebook.bending.prediction.handbook_bend import handbook_bend
-from flangebook.bending.requirements import (
-    MOST_LENGTH_MM,
-    MOST_THICKNESS_MM,
-    need_at_most,
-    need_bend,
-)
+from flangebook.bending.requirements import need_asked
 from flangebook.bending.tools.ratings import Rating, ratings
 from flangebook.bending.tools.setting_limits import SettingLimits, daylight_mm, setting_limits
 from flangebook.bending.tools.tooling import Condition, Crib, Die, Holder, Press, Punch
@@ -87,9 +82,11 @@ class Wanted:
     bump_of_mm: float | None = None
 
     def __post_init__(self) -> None:
-        need_at_most(MOST_THICKNESS_MM, thickness_mm=self.thickness_mm)
-        need_at_most(MOST_LENGTH_MM, bend_length_mm=self.bend_length_mm)
-        need_bend(self.included_angle_deg)
+        need_asked(
+            thickness_mm=self.thickness_mm,
+            bend_length_mm=self.bend_length_mm,
+            included_angle_deg=self.included_angle_deg,
+        )
 
     def case(self, die: Die, punch: Punch) -> BendCase:
         """The bend to predict in these tools.
