@@ -13,6 +13,7 @@ import pytest
 import requests
 from flask import Flask
 from flask.testing import FlaskClient
+from plan_reading import said_in
 from problem import problem
 
 from flangebook.use_cases import learning
@@ -103,7 +104,7 @@ def test_test_bends_that_agree_move_the_figures_and_narrow_the_band(client: Flas
         assert figure["before"]["origin"] in ("model", "handbook")
         assert figure["after"]["origin"] == "your test bends"
         assert figure["trials"] == len(figure["points"]) == 1
-        assert any(figure["what"] in words for words in first["words"])
+        assert any(figure["what"] in words for words in said_in(first))
 
 
 def test_the_first_hit_leads_until_a_piece_was_measured_in_that_v(client: FlaskClient):
@@ -247,10 +248,11 @@ def test_what_no_tool_could_have_made_is_kept_and_teaches_nothing(
     before = bend(client)
     body = kept(client, **change)
     assert body["test_bend"]["teaches"] is False
-    assert words in body["test_bend"]["words"]
-    assert "teaches nothing" in body["test_bend"]["words"]
+    test_bend = " ".join(said_in(body["test_bend"]))
+    assert words in test_bend
+    assert "teaches nothing" in test_bend
     assert body["figures"] == []
-    assert any(words in one for one in body["words"])
+    assert any(words in one for one in said_in(body))
     assert bend(client) == before
 
 
@@ -259,12 +261,12 @@ def test_a_bend_that_cannot_be_predicted_says_so(client: FlaskClient):
     without = {"flat_length_mm": None, "radius_mm": None}
     body = kept(client, thickness_mm=16, ordered_thickness_mm=16, **without)
     assert body["figures"] == []
-    assert "cannot be predicted" in body["words"][0]
-    assert "cannot be compared" in body["test_bend"]["words"]
+    assert "cannot be predicted" in said_in(body)[0]
+    assert "cannot be compared" in said_in(body["test_bend"])[0]
     assert body["test_bend"]["teaches"] is False
     group = next(g for g in learned(client) if g["thickness_mm"] == 16)
     assert group["figures"] == []
-    assert group["words"]
+    assert said_in(group)
 
 
 def test_trials_that_contradict_widen_the_band_and_say_so(client: FlaskClient):
@@ -276,7 +278,7 @@ def test_trials_that_contradict_widen_the_band_and_say_so(client: FlaskClient):
     torn = bend(client, lot="A7")
     assert width(torn, "springback_deg") > 1.3 * width(agreed, "springback_deg")
     assert "trials-contradict" in {c["code"] for c in torn["checks"]}
-    assert any("do not agree on the springback" in words for words in body["words"])
+    assert any("do not agree on the springback" in words for words in said_in(body))
 
 
 def test_the_odd_one_out_is_shown_with_the_reason(client: FlaskClient):
@@ -285,7 +287,7 @@ def test_the_odd_one_out_is_shown_with_the_reason(client: FlaskClient):
     odd = kept(client, measured_deg=91.1)
     here = odd["test_bend"]
     assert here["outlier"] is True
-    assert "where the other trials lead to expect" in here["words"]
+    assert "where the other trials lead to expect" in " ".join(said_in(here))
     assert [o["id"] for o in odd["outliers"]] == [here["id"]]
     assert [r["id"] for r in evidence(client) if r["outlier"]] == [here["id"]]
     group = next(g for g in learned(client) if g["v_opening_mm"] == 16 and g["lot"] is None)
@@ -351,7 +353,7 @@ def test_cards_that_would_plan_otherwise_are_named_and_stay_as_they_are(
     body = kept(client, **tools_of(card))
     named = {c["code"]: c for c in body["cards"]}
     assert named[card["code"]]["title"] == "Angle"
-    changes = " ".join(named[card["code"]]["changes"])
+    changes = " ".join(said_in(named[card["code"]]))
     assert "step 1: angle to set" in changes
     assert "blank length" in changes
     assert client.get(path).get_json() == card
@@ -374,7 +376,7 @@ def test_only_so_many_cards_are_looked_through_and_it_says_so(
     monkeypatch.setattr(learning, "MOST_CARDS", 2)
     body = kept(client, **tools_of(card))
     assert len(body["cards"]) == 2
-    assert "Only the 2 cards changed last were looked through." in body["words"]
+    assert "Only the 2 cards changed last were looked through." in said_in(body)
 
 
 def first_piece(client: FlaskClient, card: dict[str, Any], **more: Any) -> dict[str, Any]:
@@ -425,7 +427,7 @@ def test_the_setting_in_force_is_assumed_only_where_nothing_speaks_against_it(
     assert same["set_angle_deg"] == planned["set_angle_deg"]
     unsaid = first_piece(client, card, measured_deg=90.2)
     assert unsaid["set_angle_deg"] is None, "it may have been made with the correction offered"
-    assert "no figure can be got" in unsaid["words"]
+    assert "no figure can be got" in " ".join(said_in(unsaid))
     own = {"step": 1, "set_angle_deg": 86.5, "punch_depth_mm": 6.35}
     etag = client.get(f"/api/v1/cards/{card['code']}").headers["ETag"]
     client.put(f"/api/v1/cards/{card['code']}", json={"settings": [own]},
@@ -613,7 +615,7 @@ def test_a_metal_taken_out_keeps_its_evidence(client: FlaskClient):
     )
     body = client.post(f"/api/v1/evidence/{row['id']}/forget", json={}).get_json()
     assert body["figures"] == []
-    assert "not in the shop" in body["words"][0]
+    assert "not in the shop" in said_in(body)[0]
 
 
 @pytest.mark.slow

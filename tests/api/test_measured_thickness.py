@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 from flask.testing import FlaskClient
+from plan_reading import words_of
 
 from flangebook.bending.tools.setting_limits import setting_limits
 from flangebook.planning.results.measured_thickness import TO_CHECK
@@ -71,4 +72,4 @@ def test_another_sheet_than_the_card_s_gives_no_number(client: FlaskClient):
         assert (said["set_angle_deg"], said["punch_depth_mm"]) == (None, None)
         assert said["flange"]["gauge_x_mm"] is None
         assert said["to_check"] == list(TO_CHECK)
-        assert "the card is planned for" in said["words"]
+        assert "the card is planned for" in words_of(said["said"])

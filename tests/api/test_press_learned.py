@@ -12,6 +12,7 @@ from typing import Any
 import pytest
 from flask import Flask
 from flask.testing import FlaskClient
+from plan_reading import said_in, words_of
 from problem import problem
 
 METAL = "mild-steel-cr"
@@ -67,8 +68,8 @@ def test_ten_degrees_off_is_kept_asked_about_and_changes_nothing(client: FlaskCl
     body = kept(client, 100.0)
     row = body["test_bend"]
     assert (row["asks"], row["teaches"], row["confirmed"]) == (True, False, False)
-    assert "does not count" in row["words"]
-    assert "thickness" in row["words"]
+    assert "does not count" in " ".join(said_in(row))
+    assert "thickness" in " ".join(said_in(row))
     assert body["figures"] == []
     assert bend(client) == before
     assert [r["id"] for r in evidence(client) if r["asks"]] == [row["id"]]
@@ -135,7 +136,7 @@ def test_a_press_that_comes_short_shows_in_every_metal(client: FlaskClient):
     assert press["results"] == 9
     assert press["offset_mm"]["low"] < 0.13 < press["offset_mm"]["high"]
     assert press["offset_mm"]["nominal"] > 0.06
-    assert "every metal" in press["words"][0]
+    assert "every metal" in said_in(press)[0]
     after = bend(client, **brass)
     assert after["springback_deg"] == before["springback_deg"]
     assert after["set_angle_deg"] < before["set_angle_deg"]
@@ -152,7 +153,7 @@ def test_while_they_cannot_be_told_apart_a_strip_is_named(client: FlaskClient):
     assert press["apart"] is False
     assert press["strip"]["metal"] == METAL
     assert (press["strip"]["die"], press["strip"]["thickness_mm"]) != ("V16", 2.0)
-    words = " ".join(press["words"])
+    words = " ".join(said_in(press))
     assert "cannot be told apart" in words
     assert press["strip"]["die"] in words
     (group,) = [g for g in body["groups"] if g["lot"] is None]
@@ -189,10 +190,10 @@ def test_a_cards_result_that_no_metal_shows_is_asked_about(client: FlaskClient):
     sent = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 101}
     answer = client.post(path, json=sent)
     assert answer.status_code == 201
-    assert "measured right" in answer.get_json()["question"]
+    assert "measured right" in words_of(answer.get_json()["question_said"])
     assert client.post(path, json=sent).get_json() == answer.get_json()
     usual = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 90.5}
-    assert client.post(path, json=usual).get_json()["question"] == ""
+    assert client.post(path, json=usual).get_json()["question_said"] is None
 
 
 def put_press(

@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 from flask import Flask
 from flask.testing import FlaskClient
+from plan_reading import words_of
 from problem import problem
 
 from flangebook.bending.prediction.air_bend import BendCase, air_bend
@@ -184,7 +185,7 @@ def test_a_second_correction_starts_from_what_was_set(client: FlaskClient):
     right = client.post(TRIALS, json=trial(revision=2, measured_deg=90)).get_json()["correction"]
     assert right["set_angle_deg"] == first["set_angle_deg"]
     assert right["punch_depth_mm"] == first["punch_depth_mm"]
-    assert right["words"].startswith("As wanted")
+    assert words_of(right["said"]).startswith("As wanted")
     still_open = client.post(TRIALS, json=trial(revision=2, measured_deg=90.2)).get_json()
     assert still_open["correction"]["set_angle_deg"] < first["set_angle_deg"]
     assert still_open["correction"]["punch_depth_mm"] > first["punch_depth_mm"]
@@ -210,5 +211,6 @@ def test_a_measurement_far_off_says_check_first(client: FlaskClient):
     correction = client.post(TRIALS, json=trial(measured_deg=105)).get_json()["correction"]
     assert (correction["set_angle_deg"], correction["punch_depth_mm"]) == (None, None)
     assert correction["limited_by"] == ["punch angle", "die angle"]
-    assert "too open" in correction["words"]
-    assert correction["words"].index("Read the angle") < correction["words"].index("tools in the")
+    assert "too open" in words_of(correction["said"])
+    in_order = " ".join(correction["to_check"])
+    assert in_order.index("Read the angle") < in_order.index("tools in the")

@@ -10,6 +10,7 @@ from urllib.request import urlopen
 import pytest
 from browsing import by_test, call, plain_angle, show, sideways, wait_ready
 from looks import unfit
+from plan_reading import said_in
 from playwright.sync_api import Page, expect
 
 STRIP = {
@@ -86,7 +87,7 @@ def test_press_and_metal_stand_apart_and_a_strip_is_named(page: Page, own_server
     expect(by_test(page, "press-offset")).to_contain_text(
         f"{abs(press['offset_mm']['nominal']):.2f} mm"
     )
-    for words in press["words"]:
+    for words in said_in(press):
         expect(panel).to_contain_text(words)
     factor = said["groups"][0]["factor"]
     expect(by_test(page, "factor").first).to_contain_text(f"{factor['nominal']:.2f} times")

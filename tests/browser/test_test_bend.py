@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 from browsing import by_test, call, plain_angle, show, sideways, wait_ready
+from plan_reading import said_in
 from playwright.sync_api import Page, expect
 
 ASKED = {
@@ -271,7 +272,7 @@ def test_strips_that_contradict_each_other_say_so_on_the_screen(
         tools = {"die": "V16", "punch": "S85-2", "set_angle_deg": 88.0}
         strip = {**ASKED, **tools, "metal": metal, "measured_deg": came, "id": own_id}
         call(f"{url}/api/v1/test-bends", "POST", strip)
-    said = [words for one in learned(url, metal) for words in one["words"]]
+    said = [words for one in learned(url, metal) for words in said_in(one)]
     assert said
     show(phone, f"{url}/shop/learned/{metal}", "learned")
     shown = by_test(phone, "together")

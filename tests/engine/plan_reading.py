@@ -27,6 +27,11 @@ def words_of(said: Mapping[str, Any]) -> str:
     return fill(said["template"], said["numbers"])
 
 
+def said_in(answer: Mapping[str, Any]) -> list[str]:
+    """The sentences of an answer, metric."""
+    return [words_of(one) for one in answer["said"]]
+
+
 def remedy_of(check: Mapping[str, Any]) -> str:
     """What a finding says is to be done, metric."""
     return fill(check["do"], check["numbers"])

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from plan_reading import words_of
 from test_next_setting import STEP
 
 from flangebook.planning.results.next_setting import next_setting
@@ -35,11 +36,11 @@ def test_with_a_shim_proposed_the_setting_is_for_the_ends():
     said = setting(90.0, 91.5, 90.0)
     assert said["set_angle_deg"] == 88.0
     assert said["crown"]["setting_for"] == "ends"
-    assert said["words"] == "At the ends as wanted: leave the setting as it is."
+    assert words_of(said["said"]) == "At the ends as wanted: leave the setting as it is."
     assert "first that, then the setting" in said["crown"]["words"]
     more = setting(91.0, 92.5, 91.0)
     assert more["set_angle_deg"] == pytest.approx(88.0 - 92 / 90, abs=0.01)
-    assert more["what"] == "At the ends 1° too open."
+    assert words_of(more["said"]) == "At the ends 1° too open."
     assert (more["measured_deg"], more["error_deg"]) == (91.5, 1.5)
 
 

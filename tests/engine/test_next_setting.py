@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from plan_reading import words_of
 
 from flangebook.planning.results.next_setting import next_setting
 
@@ -57,7 +58,7 @@ def test_a_step_without_an_angle_keeps_the_measurement_and_says_so():
         {**STEP, "set_angle_deg": None, "corrections": []}, {"measured_deg": 3.0}, 1
     )
     assert said["set_angle_deg"] is None
-    assert "kept" in said["words"]
+    assert "kept" in words_of(said["said"])
 
 
 def test_nothing_is_read_beyond_the_ends_of_the_saved_table():
@@ -71,7 +72,7 @@ def test_nothing_is_read_beyond_the_ends_of_the_saved_table():
         said = next_setting(STEP, trial, 1000.0)
         assert (said["set_angle_deg"], said["punch_depth_mm"]) == (None, None), trial
         assert said["to_check"], trial
-        assert "Something else is wrong" in said["words"]
+        assert "Something else is wrong" in words_of(said["said"])
 
 
 def test_a_step_saved_without_limits_goes_no_further_than_its_own_table():
@@ -82,7 +83,7 @@ def test_a_step_saved_without_limits_goes_no_further_than_its_own_table():
     said = next_setting(old, deep, 1000.0)
     assert (said["set_angle_deg"], said["punch_depth_mm"]) == (None, None)
     assert said["limited_by"] == ["saved table"]
-    assert "saved with" in said["words"]
+    assert "saved with" in words_of(said["said"])
 
 
 def test_a_depth_beyond_the_limit_gets_no_number_though_the_angle_would_do():
@@ -91,7 +92,7 @@ def test_a_depth_beyond_the_limit_gets_no_number_though_the_angle_would_do():
     said = next_setting(held, {**deep, "set_angle_deg": 88.0}, 1000.0)
     assert (said["set_angle_deg"], said["punch_depth_mm"]) == (None, None)
     assert said["limited_by"] == ["press stroke"]
-    assert "stroke of the press" in said["words"]
+    assert "stroke of the press" in words_of(said["said"])
 
 
 def test_one_row_is_too_little_to_read_between():

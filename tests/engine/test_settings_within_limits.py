@@ -11,6 +11,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from one_bend_asked import check_bend, check_stroke
+from plan_reading import words_of
 from planning_shop import HOLDER, METALS, MILD, PRESS, STAINLESS, STRAIGHT, UP, die, part
 
 from flangebook.bending.errors import InputError
@@ -59,7 +60,7 @@ def test_a_result_that_asks_for_more_than_the_tools_have_gets_no_number(measured
     said = next_setting(step, {"measured_deg": measured}, 500.0)
     assert (said["set_angle_deg"], said["punch_depth_mm"], said["tilt_mm_per_m"]) == (None,) * 3
     assert said["limited_by"] == ["punch angle", "die angle"]
-    words = said["words"]
+    words = " ".join((words_of(said["said"]), *said["to_check"]))
     assert "punch" in words
     assert "die" in words
     assert "85.5°" in words

@@ -4,8 +4,6 @@ import { angle, inSentence, words } from "../app/shell/units.js";
 import { textWidth } from "./labels.js";
 import { shownWidth, tidyLength } from "./section.js";
 
-/** @typedef {Api.BendLine} BendLine */
-/** @typedef {Api.Blank} Blank */
 /** @typedef {{at: number, width: number, row: number}} Spot */
 
 const SIZE = 18;
@@ -14,7 +12,7 @@ const ROW = SIZE * 1.5;
 /**
  * Length lies across. A blank much wider than long is drawn with its width cut short by a
  * break line, as a draughtsman does, and says so.
- * @param {Blank} blank
+ * @param {Api.Blank} blank
  * @param {{pixels?: number, tallest?: number, test?: string}} [how]
  */
 export function blankDrawing(blank, { pixels = shownWidth(), tallest = pixels * 0.45, test = "blank" } = {}) {
@@ -57,7 +55,7 @@ export function blankDrawing(blank, { pixels = shownWidth(), tallest = pixels * 
 }
 
 /**
- * @param {BendLine} line
+ * @param {Api.BendLine} line
  * @returns {string}
  */
 function turn(line) {
@@ -66,7 +64,7 @@ function turn(line) {
 }
 
 /**
- * @param {Blank} blank
+ * @param {Api.Blank} blank
  * @returns {string}
  */
 function describeBlank(blank) {
@@ -101,7 +99,7 @@ function spread(wanted, across) {
 const rows = (spots) => Math.max(0, ...spots.map((spot) => spot.row + 1));
 
 /**
- * @param {BendLine} line
+ * @param {Api.BendLine} line
  * @param {number} x
  * @param {Spot} top
  * @param {Spot} bottom

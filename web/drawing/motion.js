@@ -4,9 +4,6 @@ import { closedPath } from "./rings.js";
 
 /** @typedef {[number, number]} Point */
 /** @typedef {[number, number, number]} Placed x, y and degrees turned */
-/** @typedef {Api.Frame} Frame */
-/** @typedef {Api.Motion} Motion */
-/** @typedef {Api.Near} Near */
 /**
  * @typedef {{sheet: string, tools: string[], down: number, gauge: string, back: number}} Shown paths of what
  *   moves; how far down the tools and how far back the gauge are [mm]
@@ -14,9 +11,9 @@ import { closedPath } from "./rings.js";
 
 /**
  * The moment at a share of the motion.
- * @param {Motion} motion
+ * @param {Api.Motion} motion
  * @param {number} share
- * @returns {Frame}
+ * @returns {Api.Frame}
  */
 export function momentAt({ frames }, share) {
   const after = frames.findIndex((frame) => frame.share >= share);
@@ -27,10 +24,10 @@ export function momentAt({ frames }, share) {
 }
 
 /**
- * @param {Frame} a
- * @param {Frame} b
+ * @param {Api.Frame} a
+ * @param {Api.Frame} b
  * @param {number} part
- * @returns {Frame}
+ * @returns {Api.Frame}
  */
 function between(a, b, part) {
   const mix = (/** @type {number} */ from, /** @type {number} */ to) => from + (to - from) * part;
@@ -55,7 +52,7 @@ function between(a, b, part) {
 
 /**
  * When the punch first touches, and when it is at the bottom.
- * @param {Motion} motion
+ * @param {Api.Motion} motion
  * @returns {{before: number, after: number}}
  */
 export function turningPoints({ frames }) {
@@ -67,14 +64,14 @@ export function turningPoints({ frames }) {
 
 /**
  * The moment of a closest approach, the punch exactly where it was found.
- * @param {Motion} motion
- * @param {Near} near
- * @returns {Frame}
+ * @param {Api.Motion} motion
+ * @param {Api.Near} near
+ * @returns {Api.Frame}
  */
 export function momentOf(motion, near) {
   const punch = -near.punch_travel_mm;
   const bending = near.phase === "bend";
-  /** @param {Frame} frame */
+  /** @param {Api.Frame} frame */
   const measure = (frame) =>
     bending ? frame.included_angle_deg : near.phase === "approach" ? frame.punch_y_mm : -frame.punch_y_mm;
   const wanted = bending ? near.included_angle_deg : near.phase === "approach" ? punch : -punch;
@@ -85,9 +82,9 @@ export function momentOf(motion, near) {
 
 /**
  * The frames of a phase with the one it starts from.
- * @param {Frame[]} frames
+ * @param {Api.Frame[]} frames
  * @param {string} phase
- * @returns {Frame[]}
+ * @returns {Api.Frame[]}
  */
 function stretch(frames, phase) {
   const wanted = phase === "withdrawal" ? ["release", "withdrawal"] : [phase];
@@ -98,10 +95,10 @@ function stretch(frames, phase) {
 
 /**
  * Where a measure that falls from frame to frame comes down to a value.
- * @param {Frame[]} frames
- * @param {(frame: Frame) => number} measure
+ * @param {Api.Frame[]} frames
+ * @param {(frame: Api.Frame) => number} measure
  * @param {number} value
- * @returns {Frame}
+ * @returns {Api.Frame}
  */
 function along(frames, measure, value) {
   for (let i = 1; i < frames.length; i += 1) {
@@ -120,8 +117,8 @@ function along(frames, measure, value) {
 
 /**
  * The sheet's outline at a moment: wing, arc, wing, arc.
- * @param {Motion} motion
- * @param {Frame} moment
+ * @param {Api.Motion} motion
+ * @param {Api.Frame} moment
  * @returns {string}
  */
 function sheetPath(
@@ -158,8 +155,8 @@ function sheetPath(
 /**
  * What the picture has to show while the part is moved by hand: all its places, but for the last
  * where it is drawn out to the front. It opens as the punch rises, and closes as it comes down.
- * @param {Motion} motion
- * @param {Frame} moment
+ * @param {Api.Motion} motion
+ * @param {Api.Frame} moment
  * @returns {HandRoom|null}
  */
 export function handRoom(motion, { phase, punch_y_mm: up }) {
@@ -190,8 +187,8 @@ function placedAll(points, [x, y, turned]) {
 /**
  * What a drawing shows of a moment: the paths of what moves.
  * @param {Api.Drawing} drawing
- * @param {Motion} motion
- * @param {Frame} moment
+ * @param {Api.Motion} motion
+ * @param {Api.Frame} moment
  * @returns {Shown}
  */
 export function shownAt(drawing, motion, moment) {

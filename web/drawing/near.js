@@ -2,17 +2,15 @@
 import { nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { length, words } from "../app/shell/units.js";
 
-/** @typedef {Api.Near} Near */
-
 /**
- * @param {Near} near
+ * @param {Api.Near} near
  * @returns {[number, number]}
  */
 export const nearMiddle = ({ on_sheet: [x1, y1], on_tool: [x2, y2] }) => [(x1 + x2) / 2, (y1 + y2) / 2];
 
 /**
  * The two lines of its label.
- * @param {Near} near
+ * @param {Api.Near} near
  * @returns {[string, string]}
  */
 export function nearLabel({ distance_mm: distance, tool }) {
@@ -22,7 +20,7 @@ export function nearLabel({ distance_mm: distance, tool }) {
 
 /**
  * A gap too small to see gets a ring round it.
- * @param {Near} near
+ * @param {Api.Near} near
  * @param {number} width of the picture, mm
  */
 export const isSmall = (near, width) => Math.abs(near.distance_mm) < 0.1 * width;
@@ -32,7 +30,7 @@ const dot = ([x, y]) => svg`<g transform="translate(${x} ${-y})"><circle class="
 
 /**
  * The label stands on the side where the picture has more room.
- * @param {Near} near
+ * @param {Api.Near} near
  * @param {{left: number, right: number, bottom: number, top: number}} window
  */
 export function nearMark(near, { left, right, bottom, top }) {

@@ -8,13 +8,12 @@ import { boundsOf, closedPath } from "./rings.js";
 
 /** @typedef {import("./rings.js").Ring} Ring */
 /** @typedef {import("./motion.js").Shown} Shown */
-/** @typedef {Api.Near} Near */
 /** @typedef {{left: number, bottom: number, right: number, top: number}} Window millimetres, y up */
 
 /**
  * @param {Api.Drawing} drawing
  * @param {{pose: "before"|"after"|"during", close: boolean, opening: number|null, gauge: string,
- *   angle: number|null, words: string, moment?: Shown|null, near?: Near|null, mark?: boolean,
+ *   angle: number|null, words: string, moment?: Shown|null, near?: Api.Near|null, mark?: boolean,
  *   room?: import("./motion.js").HandRoom|null}} how
  *   opening: the die's V in mm, the measure for how much is shown; null without a die; gauge: its distance as
  *   text;
@@ -92,7 +91,7 @@ const tool = (path) => (path ? svg`<path class="tool" d=${path} />` : nothing);
 /**
  * The bend itself, or the place where the part comes closest to a tool.
  * @param {number} opening
- * @param {Near|null} near
+ * @param {Api.Near|null} near
  * @returns {Window}
  */
 function closeWindow(opening, near) {
@@ -105,7 +104,7 @@ function closeWindow(opening, near) {
  * what lies further out runs off the picture, but for the place where it comes closest to a tool.
  * @param {Api.Drawing} drawing
  * @param {number} opening
- * @param {Near|null} near
+ * @param {Api.Near|null} near
  * @returns {Window}
  */
 function partWindow(drawing, opening, near) {

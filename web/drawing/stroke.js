@@ -5,10 +5,6 @@ import { angle, force, forceUnit, length, lengthUnit, MM_PER_INCH, words } from 
 import { axis, line } from "./axes.js";
 
 /**
- * @typedef {Api.StrokePoint} Point
- * @typedef {Api.StrokeLimit} Limit
- * @typedef {Api.StrokeTrial} Trial
- * @typedef {Api.StrokeOfBend} Stroke
  * @typedef {import("./axes.js").Axis} Axis
  */
 
@@ -21,7 +17,7 @@ const NEAR_LOWEST = 5; // the lowest one is drawn in up to here
 
 /**
  * Force over the stroke.
- * @param {Stroke} stroke
+ * @param {Api.StrokeOfBend} stroke
  */
 export function forceOverStroke({ curve, set, peak, limits }) {
   const top = Math.max(...curve.map((point) => point.force_kn_high));
@@ -36,8 +32,10 @@ export function forceOverStroke({ curve, set, peak, limits }) {
     to: FRAME.top + 28,
     size: forceUnit().size,
   });
-  const at = (/** @type {Point} */ point, /** @type {"force_kn"|"force_kn_low"|"force_kn_high"} */ name) =>
-    /** @type {[number, number]} */ ([across.at(point.punch_depth_mm), up.at(point[name])]);
+  const at = (
+    /** @type {Api.StrokePoint} */ point,
+    /** @type {"force_kn"|"force_kn_low"|"force_kn_high"} */ name,
+  ) => /** @type {[number, number]} */ ([across.at(point.punch_depth_mm), up.at(point[name])]);
   const band = [
     ...curve.map((point) => at(point, "force_kn_high")),
     ...curve.map((point) => at(point, "force_kn_low")).reverse(),
@@ -63,7 +61,7 @@ export function forceOverStroke({ curve, set, peak, limits }) {
 
 /**
  * Angle over the stroke, under load and let go.
- * @param {Stroke} stroke
+ * @param {Api.StrokeOfBend} stroke
  */
 export function angleOverStroke({ curve, set, trials }) {
   const drawn = trials.filter((trial) => trial.punch_depth_mm !== null);
@@ -103,7 +101,7 @@ export function angleOverStroke({ curve, set, trials }) {
 const mm2 = (mm) => length(mm, { digits: 2 });
 
 /**
- * @param {Point[]} curve
+ * @param {Api.StrokePoint[]} curve
  * @param {number[]} [more]
  */
 function depthAxis(curve, more = []) {
@@ -151,7 +149,7 @@ const setLine = (x) => svg`<path class="set-line" d="M${x} ${FRAME.top}V${FRAME.
 
 /**
  * What press and tools bear; names that would cover one another move apart.
- * @param {Limit[]} limits highest first
+ * @param {Api.StrokeLimit[]} limits highest first
  * @param {Axis} up
  */
 function limitLines(limits, up) {
@@ -168,7 +166,7 @@ function limitLines(limits, up) {
 
 /**
  * Those that bear alike, together.
- * @param {Limit[]} limits
+ * @param {Api.StrokeLimit[]} limits
  */
 function sameLimits(limits) {
   /** @type {Map<number, string[]>} */
@@ -179,7 +177,7 @@ function sameLimits(limits) {
   return [...by].map(([limit_kn, names]) => ({ limit_kn, names }));
 }
 
-/** @param {Limit[]} limits highest first */
+/** @param {Api.StrokeLimit[]} limits highest first */
 function farLimits(limits) {
   if (!limits.length) return nothing;
   const more = limits.length > 1 ? `, ${limits.length - 1} more` : "";
@@ -187,7 +185,7 @@ function farLimits(limits) {
       data-test="limit-far">↑ ${limitWords(limits[limits.length - 1])}${more}</text>`;
 }
 
-/** @param {Limit} limit */
+/** @param {Api.StrokeLimit} limit */
 export const limitWords = ({ what, name, limit_kn: kn }) =>
   `${limitName({ what, name })} ${words(force(kn))}`;
 
@@ -202,7 +200,7 @@ export function limitName({ what, name }) {
 /**
  * @param {number} x
  * @param {number} y
- * @param {Trial} trial
+ * @param {Api.StrokeTrial} trial
  */
 function resultPoint(x, y, { id, outlier }) {
   return outlier

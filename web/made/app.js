@@ -11,18 +11,18 @@ cards.revise"},{name:"print",path:"/c/:code/print"},{name:"label",path:"/c/:code
 {name:"press",path:"/shop/press"},{name:"test-bend",path:"/shop/test-bend",floor:!0,needs:"evidence.keep"},{name:"\
 learned",path:"/shop/learned/:metal",needs:"evidence.learned"},{name:"tools",path:"/shop/:kind"},{name:"tool",
 path:"/shop/:kind/:tool"},{name:"crew",path:"/crew",needs:"crew.listed"},{name:"pair",path:"/pair"},{name:"cop\
-ies",path:"/copies",needs:"copies.listed"},{name:"settings",path:"/settings"}],Dc=e=>Wc.find(t=>t.name===e)});function mb(){try{let e=JSON.parse(localStorage.getItem(jc)??"null");return e?.refused?e:Fc}catch{return Fc}}function Mt(e){
+ies",path:"/copies",needs:"copies.listed"},{name:"settings",path:"/settings"}],Dc=e=>Wc.find(t=>t.name===e)});function mb(){try{let e=JSON.parse(localStorage.getItem(jc)??"null");return e?.refused?e:Fc}catch{return Fc}}function Ot(e){
 let t=Xs(e.split("?")[0])?.route.needs;return!t||fe(t)}function Uc({role:e,refused:t={}}){let n=JSON.stringify(
-{role:e,refused:t});if(n===JSON.stringify(ns))return!1;ns={role:e,refused:t};try{localStorage.setItem(jc,n)}catch{}
-return!0}function Gc(e){e&&e!==ns.role&&document.dispatchEvent(new CustomEvent("other-role"))}var jc,Fc,ns,ss,
-fe,Hc,Te=g(()=>{li();jc="flangebook.rights",Fc={role:"owner",refused:{}},ns=mb();ss=()=>ns.role,fe=e=>!Object.
-hasOwn(ns.refused,e);Hc=e=>ns.refused[e]??"owner"});function fb(){try{return{...Vc,...JSON.parse(localStorage.getItem(zc)??"{}")}}catch{return{...Vc}}}function R(){
-return $n}function jt(e){$n={...$n,...e};try{localStorage.setItem(zc,JSON.stringify($n))}catch{}Qs();for(let t of ci)
-t($n)}function we(e,t){ci.add(e),t?.addEventListener("abort",()=>ci.delete(e))}function Qs(){let e=qc.matches?
-"shop":"day";document.documentElement.dataset.theme=$n.theme==="system"?e:$n.theme}var zc,Vc,ci,$n,qc,se=g(()=>{
-zc="flangebook.settings",Vc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},ci=new Set,$n=fb();
+{role:e,refused:t});if(n===JSON.stringify(ss))return!1;ss={role:e,refused:t};try{localStorage.setItem(jc,n)}catch{}
+return!0}function Gc(e){e&&e!==ss.role&&document.dispatchEvent(new CustomEvent("other-role"))}var jc,Fc,ss,os,
+fe,Hc,Se=g(()=>{li();jc="flangebook.rights",Fc={role:"owner",refused:{}},ss=mb();os=()=>ss.role,fe=e=>!Object.
+hasOwn(ss.refused,e);Hc=e=>ss.refused[e]??"owner"});function fb(){try{return{...Vc,...JSON.parse(localStorage.getItem(zc)??"{}")}}catch{return{...Vc}}}function R(){
+return bn}function Ht(e){bn={...bn,...e};try{localStorage.setItem(zc,JSON.stringify(bn))}catch{}Qs();for(let t of ci)
+t(bn)}function we(e,t){ci.add(e),t?.addEventListener("abort",()=>ci.delete(e))}function Qs(){let e=qc.matches?
+"shop":"day";document.documentElement.dataset.theme=bn.theme==="system"?e:bn.theme}var zc,Vc,ci,bn,qc,se=g(()=>{
+zc="flangebook.settings",Vc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},ci=new Set,bn=fb();
 qc=matchMedia("(prefers-color-scheme: dark)");qc.addEventListener("change",Qs)});function ee(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
-return e==null?{text:"–",unit:""}:je()?R().inches==="fraction"?{text:$b(e/Ye),unit:"in"}:{text:ee(e/Ye,(t.digits??
+return e==null?{text:"–",unit:""}:je()?R().inches==="fraction"?{text:$b(e/Je),unit:"in"}:{text:ee(e/Je,(t.digits??
 1)+2),unit:"in"}:{text:ee(e,t.digits??1),unit:"mm"}}function $b(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(t/64),a=e<0&&t>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
  `:""}${n}/${s}`}function de(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=je()?e/Ho:e,s=Math.abs(
@@ -30,14 +30,14 @@ n)<10?1:0;return{text:ee(t?Jc(n,s):n,s),unit:je()?"tons":"kN"}}function Ee(e,{up
 –",unit:""};let n=je()?e/Ho*Yc:e,s=Math.abs(n)<20?1:0;return{text:ee(t?Jc(n,s):n,s),unit:je()?"tons/ft":"kN/\
 m"}}function Jc(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function S(e,t=1){return e==null?{text:"–",unit:""}:
 {text:ee(e,t),unit:"°"}}function eo(e){if(e==null)return{text:"–",unit:""};let t=je()?e/gb:e;return{text:ee(
-t,t<10?2:1),unit:je()?"lb":"kg"}}function Ht(e,t){if(/_(low|high)$/.test(e))return Ht(e.replace(/_(low|high)$/,
+t,t<10?2:1),unit:je()?"lb":"kg"}}function Ut(e,t){if(/_(low|high)$/.test(e))return Ut(e.replace(/_(low|high)$/,
 ""),t);if(e.endsWith("_kn_per_m"))return Ee(t);if(e.endsWith("_mm_s")){let s=w(t,{digits:0});return{text:s.text,
 unit:`${s.unit}/s`}}if(e.endsWith("_mm"))return w(t,{digits:Math.abs(t)<10?2:1});if(e.endsWith("_kn"))return de(
 t);if(e.endsWith("_deg"))return S(t);if(e.endsWith("_kg"))return eo(t);if(e.endsWith("_percent"))return{text:ee(
 t,0),unit:"%"};let n=Math.abs(t)<10?100:Math.abs(t)<100?10:1;return{text:String(Math.round(t*n)/n),unit:""}}function $(e){
 return e.unit==="°"?`${e.text}°`:`${e.text} ${e.unit}`.trim()}function re({text:e,unit:t}){return $({text:t===
 "in"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:t})}function He(e,t){return e.replace(/\{(\w+)\}/g,
-(n,s)=>s in t?re(Ht(s,t[s])):n)}function Ut(){return je()?{unit:"tons",size:Ho}:{unit:"kN",size:1}}function bn(){
+(n,s)=>s in t?re(Ut(s,t[s])):n)}function Gt(){return je()?{unit:"tons",size:Ho}:{unit:"kN",size:1}}function wn(){
 return je()?{unit:"tons/ft",size:Ho/Yc}:{unit:"kN/m",size:1}}function di(e,{size:t}){return e==null?"":String(
 t===1?e:Number((e/t).toFixed(4)))}function to(e,{unit:t}){let n=Uo(e);return Zc.test(n)?`${n} ${t}`.replace(" \
 tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?a.includes("ft"):je();
@@ -45,8 +45,8 @@ return`${o}${r?"short tons":"t"}${a}`})}function C(){return je()?"in":"mm"}funct
 test(n)||t==="in"&&Qc.test(n)?`${n} ${t}`:n}function Uo(e){let t=e.trim();return Xc.test(t)?t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,
 "$1.$2")}function ed(e,t=C()){let n=e.trim(),[,s,o,a]=Xc.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].
 map(l=>a?`${l} ${a}`:l):t==="mm"&&Qc.test(n)?[`${n} in`]:[]}function td(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.
-exec(e??"")??[];return t?Number(t)*(n==="in"?Ye:1):null}function z(e){if(e==null)return"";let t=je()?e/Ye:e;return String(
-Number(t.toFixed(je()?4:3)))}var Ye,Ho,Kc,gb,Yc,je,Zc,Xc,Qc,A=g(()=>{se();Ye=25.4,Ho=8.896443230521,Kc=9.80665,
+exec(e??"")??[];return t?Number(t)*(n==="in"?Je:1):null}function z(e){if(e==null)return"";let t=je()?e/Je:e;return String(
+Number(t.toFixed(je()?4:3)))}var Je,Ho,Kc,gb,Yc,je,Zc,Xc,Qc,A=g(()=>{se();Je=25.4,Ho=8.896443230521,Kc=9.80665,
 gb=.45359237,Yc=.3048,je=()=>R().units==="inch";Zc=/^[+-]?(\d+\.?\d*|\.\d+)$/,Xc=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,
 Qc=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function M(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
 return nd(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Go(e,t,n,s,o=2e4){
@@ -70,23 +70,23 @@ getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;t();let r
 pi/v1${e}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
 timeout(2e4),cache:"no-store"});if(!a.ok)throw await hi(a);s=await a.blob()}catch(a){throw a instanceof O?a:new H}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var O,H,q,bb,vb,F=g(()=>{Te();A();O=class extends Error{constructor(t){let n=t.said?He(t.said.template,
+o.href),1e4)}var O,H,q,bb,vb,F=g(()=>{Se();A();O=class extends Error{constructor(t){let n=t.said?He(t.said.template,
 t.said.numbers):"";if(super(n||t.detail||t.title),this.status=t.status,this.title=t.title,this.errors=t.errors??
 {},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},H=class extends Error{constructor(){
 super("The shop's server does not answer.")}},q=e=>e instanceof Error?e.message:String(e);bb=[204,304];vb=e=>new Date(
 e.headers.get("Date")??Date.now()).toISOString()});function kb(){return ad||(ad=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function xb(){return rd||
 (rd=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function Sb(e){let t=new Promise(
-(n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(wn(e.result)),
+(n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(_n(e.result)),
 o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return Vo.set(t,e),
 t}function Tb(e){if(fi.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
 e.removeEventListener("error",r),e.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(e.error||new DOMException(
 "AbortError","AbortError")),o()};e.addEventListener("complete",a),e.addEventListener("error",r),e.addEventListener(
 "abort",r)});fi.set(e,t)}function dd(e){gi=e(gi)}function Mb(e){return xb().includes(e)?function(...t){return e.
-apply($i(this),t),wn(this.request)}:function(...t){return wn(e.apply($i(this),t))}}function Ob(e){return typeof e==
-"function"?Mb(e):(e instanceof IDBTransaction&&Tb(e),mi(e,kb())?new Proxy(e,gi):e)}function wn(e){if(e instanceof
+apply($i(this),t),_n(this.request)}:function(...t){return _n(e.apply($i(this),t))}}function Ob(e){return typeof e==
+"function"?Mb(e):(e instanceof IDBTransaction&&Tb(e),mi(e,kb())?new Proxy(e,gi):e)}function _n(e){if(e instanceof
 IDBRequest)return Sb(e);if(pi.has(e))return pi.get(e);let t=Ob(e);return Object.is(t,e)||(pi.set(e,t),Vo.set(t,
-e)),t}function hd(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=wn(r);return s&&
-r.addEventListener("upgradeneeded",c=>{s(wn(r.result),c.oldVersion,c.newVersion,wn(r.transaction),c)}),n&&r.addEventListener(
+e)),t}function hd(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=_n(r);return s&&
+r.addEventListener("upgradeneeded",c=>{s(_n(r.result),c.oldVersion,c.newVersion,_n(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
 "versionchange",d=>o(d.oldVersion,d.newVersion,d))}).catch(()=>{}),l}function id(e,t){if(!(e instanceof IDBDatabase&&
 !(t in e)&&typeof t=="string"))return;if(ui[t])return ui[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=Lb.includes(
@@ -98,13 +98,13 @@ bi.delete(n)}function cd(e,t){return t===Symbol.asyncIterator&&mi(e,[IDBIndex,ID
 "iterate"&&mi(e,[IDBIndex,IDBObjectStore])}var mi,ad,rd,fi,pi,Vo,gi,$i,Ab,Lb,ui,Eb,ld,bi,pd,Nb,ud=g(()=>{mi=(e,t)=>t.
 some(n=>e instanceof n);fi=new WeakMap,pi=new WeakMap,Vo=new WeakMap;gi={get(e,t,n){if(e instanceof IDBTransaction){
 if(t==="done")return fi.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
-return wn(e[t])},set(e,t,n){return e[t]=n,!0},has(e,t){return e instanceof IDBTransaction&&(t==="done"||t==="s\
+return _n(e[t])},set(e,t,n){return e[t]=n,!0},has(e,t){return e instanceof IDBTransaction&&(t==="done"||t==="s\
 tore")?!0:t in e}};$i=e=>Vo.get(e);Ab=["get","getKey","getAll","getAllKeys","count"],Lb=["put","add","delete",
 "clear"],ui={};dd(e=>({...e,get:(t,n,s)=>id(t,n)||e.get(t,n,s),has:(t,n)=>!!id(t,n)||e.has(t,n)}));Eb=["advanc\
 e","continue","continuePrimaryKey"],ld={},bi=new WeakMap,pd=new WeakMap,Nb={get(e,t){if(!Eb.includes(t))return e[t];
 let n=ld[t];return n||(n=ld[t]=function(...s){bi.set(this,pd.get(this)[t](...s))}),n}};dd(e=>({...e,get(t,n,s){
-return cd(t,n)?Pb:e.get(t,n,s)},has(t,n){return cd(t,n)||e.has(t,n)}}))});function wi(){return os??=hd("flangebook",Cb,{upgrade:(e,t,n,s)=>Bb(e,t,s),blocking:Rb,terminated:_i}).catch(e=>{
-throw os=void 0,e}),os}function _i(){os=void 0}async function Rb(){(await os)?.close(),os=void 0}async function Bb(e,t,n){
+return cd(t,n)?Pb:e.get(t,n,s)},has(t,n){return cd(t,n)||e.has(t,n)}}))});function wi(){return as??=hd("flangebook",Cb,{upgrade:(e,t,n,s)=>Bb(e,t,s),blocking:Rb,terminated:_i}).catch(e=>{
+throw as=void 0,e}),as}function _i(){as=void 0}async function Rb(){(await as)?.close(),as=void 0}async function Bb(e,t,n){
 t<1&&(e.createObjectStore("cards",{keyPath:"code"}),e.createObjectStore("list",{keyPath:"code"}),e.createObjectStore(
 "meta"),e.createObjectStore("outbox",{keyPath:"id"})),t<2&&(e.createObjectStore("sent",{keyPath:"id"}),e.createObjectStore(
 "lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),t===1&&await Ib(n))}async function Ib(e){
@@ -112,50 +112,50 @@ let t=e.objectStore("outbox"),s=(await t.getAll()).sort((a,r)=>a.queued_at<r.que
 ...r}of s)t.put({...r,kind:"trial",body:a,number:++o});e.objectStore("meta").put(o,"number"),e.objectStore("me\
 ta").delete("cursor")}function Wb(e){return e instanceof DOMException?e.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":e instanceof
-Error?e.message:String(e)}var Cb,os,zo,yi=g(()=>{ud();Cb=2;zo=class extends Error{constructor(t){super(Wb(t))}}});async function as(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var qo=g(()=>{});function Ze(e,t){return $d(fd,n=>gd(e,"readonly",{},t,n))}function Ne(e,t,{patience:n=fd,durability:s="relaxed"}={}){
-return $d(n,o=>as("writer",n/2,()=>gd(e,"readwrite",{durability:s},t,o)))}async function gd(e,t,n,s,o){let a=await jb(
+Error?e.message:String(e)}var Cb,as,zo,yi=g(()=>{ud();Cb=2;zo=class extends Error{constructor(t){super(Wb(t))}}});async function rs(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var qo=g(()=>{});function Xe(e,t){return $d(fd,n=>gd(e,"readonly",{},t,n))}function Ne(e,t,{patience:n=fd,durability:s="relaxed"}={}){
+return $d(n,o=>rs("writer",n/2,()=>gd(e,"readwrite",{durability:s},t,o)))}async function gd(e,t,n,s,o){let a=await jb(
 e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Ko.add(a),a.done.catch(()=>{}).finally(
 ()=>Ko.delete(a));try{let r=await s(Fb(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ki(
 a),a.error??r}}async function jb(e,t,n){try{return(await wi()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
 s.name==="InvalidStateError"))throw s;return _i(),(await wi()).transaction(e,t,n)}}function ki(e){try{e.abort()}catch{}}
 async function $d(e,t){let n={now:!0},s=t(n);s.then(()=>bd(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
-()=>l(new Je),_n?Db:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof Je&&Hb(n),r}finally{
+()=>l(new Ze),yn?Db:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof Ze&&Hb(n),r}finally{
 clearTimeout(o)}}function Hb(e){e.now=!1,e.transaction?.mode==="readwrite"&&ki(e.transaction),bd(!0)}function bd(e){
-e!==_n&&(_n=e,document.documentElement.dataset.storage=_n?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:_n}})))}var fd,Db,Je,Ko,_n,vi,no,Fb,md,Gt=g(()=>{yi();qo();fd=1e3,Db=100,Je=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Ko=new Set,_n=!1,vi=!1,no=()=>_n;Fb=e=>({store:md(e.objectStore(
+e!==yn&&(yn=e,document.documentElement.dataset.storage=yn?"silent":"answers",document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:yn}})))}var fd,Db,Ze,Ko,yn,vi,no,Fb,md,Vt=g(()=>{yi();qo();fd=1e3,Db=100,Ze=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Ko=new Set,yn=!1,vi=!1,no=()=>yn;Fb=e=>({store:md(e.objectStore(
 e.objectStoreNames[0])),objectStore:t=>md(e.objectStore(t))}),md=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
 tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{vi||=Ko.size>
 0;for(let e of Ko)ki(e)});addEventListener("pageshow",e=>{e.persisted&&vi&&document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:_n}})),vi=!1})});function Ue(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
+"storage",{detail:{silent:yn}})),vi=!1})});function Ue(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
 return e[6]=e[6]&15|64,e[8]=e[8]&63|128,[...e].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
 "$1-$2-$3-$4-$5")}async function _d(e){try{return await Ne(["outbox","meta"],t=>Vb(t,e),wd)}catch(t){throw new zo(
 t)}}async function Vb(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
 xi).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
 return s.put(a,"number"),n.put(r),r}async function yd(){return Ne("meta",async({store:e})=>{let t=(await e.get(
-"number")??0)+1;return e.put(t,"number"),t})}async function Ge(){return(await Ze("outbox",({store:e})=>e.getAll())).
-sort(xi)}async function yn(e){return(await Ge()).filter(t=>t.code===e)}async function so(e){return Ze("outbox",
-({store:t})=>t.get(e))}async function Yo(e){return Ze("sent",({store:t})=>t.get(e))}async function vn(e,t){await Ne(
+"number")??0)+1;return e.put(t,"number"),t})}async function Ge(){return(await Xe("outbox",({store:e})=>e.getAll())).
+sort(xi)}async function vn(e){return(await Ge()).filter(t=>t.code===e)}async function so(e){return Xe("outbox",
+({store:t})=>t.get(e))}async function Yo(e){return Xe("sent",({store:t})=>t.get(e))}async function kn(e,t){await Ne(
 "outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},wd)}async function Jo(e){let t=await so(
 e);await Ne("outbox",({store:n})=>n.delete(e)),t?.after&&await Zo(e,t.after)}async function Zo(e,t,n=()=>!0){for(let s of await Ge())
-s.after===e&&n(s)&&await vn(s.id,{after:t})}async function oo(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
+s.after===e&&n(s)&&await kn(s.id,{after:t})}async function oo(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
 parked:l,...c}=e;try{await Ne(["outbox","sent"],d=>{d.objectStore("sent").put({...c,proposed:n,sent_at:e.sent_at??
 t}),d.objectStore("outbox").delete(e.id)})}catch{await Ne("outbox",({store:d})=>d.delete(e.id))}}async function kd(e){
 let t=Date.parse(e)-Ub*Gb;await Ne("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
 "")<t&&n.delete(s.id)})}async function xd(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
 getAll()).sort(xi),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...d}=r;a.has(
-r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Ub,Gb,wd,xi,vd,Pe=g(()=>{yi();Gt();Ub=
-90,Gb=864e5,wd={durability:"strict"};xi=(e,t)=>e.number-t.number;vd=e=>vn(e,{refused:void 0})});async function rt(e){return Ze("cards",({store:t})=>t.get(e))}async function Vt(){return(await Ze("list",({store:t})=>t.
-getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function ht(e){return Ne(["cards","list"],async t=>{
+r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Ub,Gb,wd,xi,vd,Pe=g(()=>{yi();Vt();Ub=
+90,Gb=864e5,wd={durability:"strict"};xi=(e,t)=>e.number-t.number;vd=e=>kn(e,{refused:void 0})});async function it(e){return Xe("cards",({store:t})=>t.get(e))}async function zt(){return(await Xe("list",({store:t})=>t.
+getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function pt(e){return Ne(["cards","list"],async t=>{
 let n=await t.objectStore("cards").get(e.code);return n&&qb(e,n)?n:(Sd(t,e),e)})}function Sd(e,t){e.objectStore(
 "cards").put(t),e.objectStore("list").put(Kb(t))}function Kb(e){let{code:t,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:d,trials_total:p,proposals:u}=e,{metal:m,thickness_mm:b}=d,f=u?.length??0;
 return{code:t,title:n,note:s,metal:m,thickness_mm:b,bends:d.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:f}}async function Td(){return Ze("list",({store:e})=>e.index("settle").getAll(
+worst:l,trials:p,archived:c,settle:f}}async function Td(){return Xe("list",({store:e})=>e.index("settle").getAll(
 IDBKeyRange.lowerBound(1)))}async function Md(){let e=["cards","list","meta","sent","lost"];await Ne(e,t=>{for(let n of e)
-t.objectStore(n).clear()})}async function Xo(){return Ze("meta",({store:e})=>e.get("shop"))}async function Od(){
-return Ze("meta",({store:e})=>e.get("cursor"))}async function Ad(e){let t=e.reset||await Yb()?["outbox","sent",
+t.objectStore(n).clear()})}async function Xo(){return Xe("meta",({store:e})=>e.get("shop"))}async function Od(){
+return Xe("meta",({store:e})=>e.get("cursor"))}async function Ad(e){let t=e.reset||await Yb()?["outbox","sent",
 "lost"]:[];await Ne(["cards","list","meta",...t],async n=>{e.reset&&(await Jb(n),await xd(n));let s=new Set(t.
 length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.cards)Sd(n,a),s.has(a.code)&&await Zb(n,a);
 let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,"more")},{patience:zb})}
@@ -165,154 +165,154 @@ e.objectStore("lost").delete(t.code);let s=new Set(t.trials.map(r=>r.id)),o=new 
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>e.objectStore("outbox").put(
 Ld(t.code,r,l-a.length)))}function Ld(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
 kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Ed(e){await Ne("outbox",({store:t})=>{
-e.trials.forEach((n,s)=>{t.put({...Ld(e.code,n,s-e.trials.length),missing:!0})})})}async function Qo(){return Ze(
+e.trials.forEach((n,s)=>{t.put({...Ld(e.code,n,s-e.trials.length),missing:!0})})})}async function Qo(){return Xe(
 ["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function ea(e){
-await Ne("lost",({store:t})=>t.delete(e))}var zb,qb,Yb,Ce=g(()=>{Pe();Gt();zb=2e4;qb=(e,t)=>e.revision<t.revision||
-e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Yb=async()=>await Ze(
-"lost",({store:e})=>e.count())>0});function Rd(e){return ao!==null&&e!=="pair"&&!(Pd?.labels_open&&Xb.includes(e))}async function kn(e){Si+=1;try{
+await Ne("lost",({store:t})=>t.delete(e))}var zb,qb,Yb,Ce=g(()=>{Pe();Vt();zb=2e4;qb=(e,t)=>e.revision<t.revision||
+e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Yb=async()=>await Xe(
+"lost",({store:e})=>e.count())>0});function Rd(e){return ao!==null&&e!=="pair"&&!(Pd?.labels_open&&Xb.includes(e))}async function xn(e){Si+=1;try{
 let{body:t}=await M("GET","/me",{signal:e,timeout:4e3});return Pd=t,Uc(t)&&document.dispatchEvent(new CustomEvent(
-"rights")),t}finally{Si-=1}}async function Bd(e){ao!==e&&(ao=e,await Promise.all([kn().catch(()=>null),Md().catch(
+"rights")),t}finally{Si-=1}}async function Bd(e){ao!==e&&(ao=e,await Promise.all([xn().catch(()=>null),Md().catch(
 ()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Id(e,t){let{body:n}=await M(
-"POST","/pair",{body:{code:e,name:t}});return R().name||jt({name:n.name}),ao=null,Cd=performance.now(),await kn(),
+"POST","/pair",{body:{code:e,name:t}});return R().name||Ht({name:n.name}),ao=null,Cd=performance.now(),await xn(),
 n}async function Wd(){await M("POST","/leave",{}),await Bd("unknown")}function Dd(){document.addEventListener(
-"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Cd&&Bd(t)}),document.addEventListener("other-role",Nd),ss()!=="\
-owner"&&Nd()}function Nd(){Si||kn().catch(()=>null)}var Xe,Xb,Pd,ao,Cd,Si,zt,ta,xn=g(()=>{F();Te();Ce();se();Xe=
+"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Cd&&Bd(t)}),document.addEventListener("other-role",Nd),os()!=="\
+owner"&&Nd()}function Nd(){Si||xn().catch(()=>null)}var Qe,Xb,Pd,ao,Cd,Si,qt,ta,Sn=g(()=>{F();Se();Ce();se();Qe=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Press\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Xb=["\
-card","step"],Pd=null,ao=null,Cd=-1/0,Si=0,zt=()=>ao;ta=e=>q(e)});function Yd(e,t){if(!Li(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return jd!==
-void 0?jd.createHTML(t):t}function On(e,t,n=e,s){if(t===pt)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=lo(t)?
+card","step"],Pd=null,ao=null,Cd=-1/0,Si=0,qt=()=>ao;ta=e=>q(e)});function Yd(e,t){if(!Li(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return jd!==
+void 0?jd.createHTML(t):t}function An(e,t,n=e,s){if(t===ut)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=lo(t)?
 void 0:t._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(e),o._$AT(e,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=On(e,o._$AS(e,t.values),o,s)),t}var Mi,Fd,na,jd,Oi,
-Ot,Ai,Qb,Mn,io,lo,Li,qd,Ti,ro,Hd,Ud,Sn,Gd,Vd,Kd,Ei,i,x,M1,pt,h,zd,Tn,Jd,co,sa,rs,An,oa,aa,ra,ia,Zd,ew,qt,y=g(()=>{
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=An(e,o._$AS(e,t.values),o,s)),t}var Mi,Fd,na,jd,Oi,
+At,Ai,Qb,On,io,lo,Li,qd,Ti,ro,Hd,Ud,Tn,Gd,Vd,Kd,Ei,i,x,M1,ut,h,zd,Mn,Jd,co,sa,is,Ln,oa,aa,ra,ia,Zd,ew,Kt,y=g(()=>{
 Mi=globalThis,Fd=e=>e,na=Mi.trustedTypes,jd=na?na.createPolicy("lit-html",{createHTML:e=>e}):void 0,Oi="$lit$",
-Ot=`lit$${Math.random().toFixed(9).slice(2)}$`,Ai="?"+Ot,Qb=`<${Ai}>`,Mn=document,io=()=>Mn.createComment(""),
+At=`lit$${Math.random().toFixed(9).slice(2)}$`,Ai="?"+At,Qb=`<${Ai}>`,On=document,io=()=>On.createComment(""),
 lo=e=>e===null||typeof e!="object"&&typeof e!="function",Li=Array.isArray,qd=e=>Li(e)||typeof e?.[Symbol.iterator]==
 "function",Ti=`[ 	
-\f\r]`,ro=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Hd=/-->/g,Ud=/>/g,Sn=RegExp(`>|${Ti}(?:([^\\s"'\
+\f\r]`,ro=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Hd=/-->/g,Ud=/>/g,Tn=RegExp(`>|${Ti}(?:([^\\s"'\
 >=/]+)(${Ti}*=${Ti}*(?:[^ 	
 \f\r"'\`<>=]|("|')|))|$)`,"g"),Gd=/'/g,Vd=/"/g,Kd=/^(?:script|style|textarea|title)$/i,Ei=e=>(t,...n)=>({_$litType$:e,
-strings:t,values:n}),i=Ei(1),x=Ei(2),M1=Ei(3),pt=Symbol.for("lit-noChange"),h=Symbol.for("lit-nothing"),zd=new WeakMap,
-Tn=Mn.createTreeWalker(Mn,129);Jd=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=ro;for(let l=0;l<
+strings:t,values:n}),i=Ei(1),x=Ei(2),M1=Ei(3),ut=Symbol.for("lit-noChange"),h=Symbol.for("lit-nothing"),zd=new WeakMap,
+Mn=On.createTreeWalker(On,129);Jd=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=ro;for(let l=0;l<
 n;l++){let c=e[l],d,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===ro?p[1]===
-"!--"?r=Hd:p[1]!==void 0?r=Ud:p[2]!==void 0?(Kd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=Sn):p[3]!==void 0&&(r=
-Sn):r===Sn?p[0]===">"?(r=o??ro,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?Sn:p[3]===
-'"'?Vd:Gd):r===Vd||r===Gd?r=Sn:r===Hd||r===Ud?r=ro:(r=Sn,o=void 0);let b=r===Sn&&e[l+1].startsWith("/>")?" ":"";
-a+=r===ro?c+Qb:u>=0?(s.push(d),c.slice(0,u)+Oi+c.slice(u)+Ot+b):c+Ot+(u===-2?l:b)}return[Yd(e,a+(e[n]||"<?>")+
+"!--"?r=Hd:p[1]!==void 0?r=Ud:p[2]!==void 0?(Kd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=Tn):p[3]!==void 0&&(r=
+Tn):r===Tn?p[0]===">"?(r=o??ro,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?Tn:p[3]===
+'"'?Vd:Gd):r===Vd||r===Gd?r=Tn:r===Hd||r===Ud?r=ro:(r=Tn,o=void 0);let b=r===Tn&&e[l+1].startsWith("/>")?" ":"";
+a+=r===ro?c+Qb:u>=0?(s.push(d),c.slice(0,u)+Oi+c.slice(u)+At+b):c+At+(u===-2?l:b)}return[Yd(e,a+(e[n]||"<?>")+
 (t===2?"</svg>":t===3?"</math>":"")),s]},co=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=Jd(t,n);if(this.el=e.createElement(d,s),Tn.currentNode=this.el.content,
-n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=Tn.nextNode())!==null&&c.
+let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=Jd(t,n);if(this.el=e.createElement(d,s),Mn.currentNode=this.el.content,
+n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=Mn.nextNode())!==null&&c.
 length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(Oi)){let m=p[r++],
-b=o.getAttribute(u).split(Ot),f=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:f[2],strings:b,ctor:f[1]===
-"."?oa:f[1]==="?"?aa:f[1]==="@"?ra:An}),o.removeAttribute(u)}else u.startsWith(Ot)&&(c.push({type:6,index:a}),
-o.removeAttribute(u));if(Kd.test(o.tagName)){let u=o.textContent.split(Ot),m=u.length-1;if(m>0){o.textContent=
-na?na.emptyScript:"";for(let b=0;b<m;b++)o.append(u[b],io()),Tn.nextNode(),c.push({type:2,index:++a});o.append(
+b=o.getAttribute(u).split(At),f=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:f[2],strings:b,ctor:f[1]===
+"."?oa:f[1]==="?"?aa:f[1]==="@"?ra:Ln}),o.removeAttribute(u)}else u.startsWith(At)&&(c.push({type:6,index:a}),
+o.removeAttribute(u));if(Kd.test(o.tagName)){let u=o.textContent.split(At),m=u.length-1;if(m>0){o.textContent=
+na?na.emptyScript:"";for(let b=0;b<m;b++)o.append(u[b],io()),Mn.nextNode(),c.push({type:2,index:++a});o.append(
 u[m],io())}}}else if(o.nodeType===8)if(o.data===Ai)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
-Ot,u+1))!==-1;)c.push({type:7,index:a}),u+=Ot.length-1}a++}}static createElement(t,n){let s=Mn.createElement("\
+At,u+1))!==-1;)c.push({type:7,index:a}),u+=At.length-1}a++}}static createElement(t,n){let s=On.createElement("\
 template");return s.innerHTML=t,s}};sa=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(t){let{el:{content:n},parts:s}=this.
-_$AD,o=(t?.creationScope??Mn).importNode(n,!0);Tn.currentNode=o;let a=Tn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
-if(r===c.index){let d;c.type===2?d=new rs(a,a.nextSibling,this,t):c.type===1?d=new c.ctor(a,c.name,c.strings,this,
-t):c.type===6&&(d=new ia(a,this,t)),this._$AV.push(d),c=s[++l]}r!==c?.index&&(a=Tn.nextNode(),r++)}return Tn.currentNode=
-Mn,o}p(t){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(t,s,n),n+=s.strings.length-2):
-s._$AI(t[n])),n++}},rs=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
+_$AD,o=(t?.creationScope??On).importNode(n,!0);Mn.currentNode=o;let a=Mn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
+if(r===c.index){let d;c.type===2?d=new is(a,a.nextSibling,this,t):c.type===1?d=new c.ctor(a,c.name,c.strings,this,
+t):c.type===6&&(d=new ia(a,this,t)),this._$AV.push(d),c=s[++l]}r!==c?.index&&(a=Mn.nextNode(),r++)}return Mn.currentNode=
+On,o}p(t){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(t,s,n),n+=s.strings.length-2):
+s._$AI(t[n])),n++}},is=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
 _$AH=h,this._$AN=void 0,this._$AA=t,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let t=this._$AA.parentNode,n=this._$AM;return n!==void 0&&t?.nodeType===11&&(t=n.parentNode),t}get startNode(){
-return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=On(this,t,n),lo(t)?t===h||t==null||t===""?(this.
-_$AH!==h&&this._$AR(),this._$AH=h):t!==this._$AH&&t!==pt&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
+return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=An(this,t,n),lo(t)?t===h||t==null||t===""?(this.
+_$AH!==h&&this._$AR(),this._$AH=h):t!==this._$AH&&t!==ut&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
 void 0?this.T(t):qd(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
 _$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==h&&lo(this._$AH)?this._$AA.nextSibling.data=t:this.
-T(Mn.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
+T(On.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
 void 0&&(s.el=co.createElement(Yd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new sa(
 o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=zd.get(t.strings);return n===void 0&&zd.
 set(t.strings,n=new co(t)),n}k(t){Li(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
 o===n.length?n.push(s=new e(this.O(io()),this.O(io()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(t=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);t!==this._$AB;){
 let s=Fd(t).nextSibling;Fd(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
-An=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
+Ln=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
 type=1,this._$AH=h,this._$AN=void 0,this.element=t,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=h}_$AI(t,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)t=On(this,t,n,0),r=!lo(t)||t!==this._$AH&&t!==pt,r&&(this._$AH=t);else{let l=t,c,d;
-for(t=a[0],c=0;c<a.length-1;c++)d=On(this,l[s+c],n,c),d===pt&&(d=this._$AH[c]),r||=!lo(d)||d!==this._$AH[c],d===
+strings,r=!1;if(a===void 0)t=An(this,t,n,0),r=!lo(t)||t!==this._$AH&&t!==ut,r&&(this._$AH=t);else{let l=t,c,d;
+for(t=a[0],c=0;c<a.length-1;c++)d=An(this,l[s+c],n,c),d===ut&&(d=this._$AH[c]),r||=!lo(d)||d!==this._$AH[c],d===
 h?t=h:t!==h&&(t+=(d??"")+a[c+1]),this._$AH[c]=d}r&&!o&&this.j(t)}j(t){t===h?this.element.removeAttribute(this.
-name):this.element.setAttribute(this.name,t??"")}},oa=class extends An{constructor(){super(...arguments),this.
-type=3}j(t){this.element[this.name]=t===h?void 0:t}},aa=class extends An{constructor(){super(...arguments),this.
-type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==h)}},ra=class extends An{constructor(t,n,s,o,a){super(
-t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=On(this,t,n,0)??h)===pt)return;let s=this._$AH,o=t===h&&s!==h||t.capture!==
+name):this.element.setAttribute(this.name,t??"")}},oa=class extends Ln{constructor(){super(...arguments),this.
+type=3}j(t){this.element[this.name]=t===h?void 0:t}},aa=class extends Ln{constructor(){super(...arguments),this.
+type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==h)}},ra=class extends Ln{constructor(t,n,s,o,a){super(
+t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=An(this,t,n,0)??h)===ut)return;let s=this._$AH,o=t===h&&s!==h||t.capture!==
 s.capture||t.once!==s.once||t.passive!==s.passive,a=t!==h&&(s===h||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,t),this._$AH=t}handleEvent(t){typeof this._$AH=="\
 function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},ia=class{constructor(t,n,s){
 this.element=t,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(t){
-On(this,t)}},Zd={M:Oi,P:Ot,A:Ai,C:1,L:Jd,R:sa,D:qd,V:On,I:rs,H:An,N:aa,U:ra,B:oa,F:ia},ew=Mi.litHtmlPolyfillSupport;
-ew?.(co,rs),(Mi.litHtmlVersions??=[]).push("3.3.3");qt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
-void 0){let a=n?.renderBefore??null;s._$litPart$=o=new rs(t.insertBefore(io(),a),a,void 0,n??{})}return o._$AI(
-e),o}});function is(e,t=eh){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function Xd(e){return Array.
+An(this,t)}},Zd={M:Oi,P:At,A:Ai,C:1,L:Jd,R:sa,D:qd,V:An,I:is,H:Ln,N:aa,U:ra,B:oa,F:ia},ew=Mi.litHtmlPolyfillSupport;
+ew?.(co,is),(Mi.litHtmlVersions??=[]).push("3.3.3");Kt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
+void 0){let a=n?.renderBefore??null;s._$litPart$=o=new is(t.insertBefore(io(),a),a,void 0,n??{})}return o._$AI(
+e),o}});function ls(e,t=eh){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function Xd(e){return Array.
 isArray(e)?[...e].sort((t,n)=>t.step-n.step).map(({step:t,set_angle_deg:n,punch_depth_mm:s})=>[t,n??null,s??null]):
-e??null}function ls(e,t,n){let s=[];for(let[l,c]of tw){let[d,p]=[e[l],t[l]];d!==void 0&&!la(d,n[l])&&s.push({name:l,
+e??null}function cs(e,t,n){let s=[];for(let[l,c]of tw){let[d,p]=[e[l],t[l]];d!==void 0&&!la(d,n[l])&&s.push({name:l,
 label:c,shop:n[l],yours:d,before:p})}if(!e.settings)return s;let[o,a,r]=[e.settings,t.settings??[],n.settings].
 map(th);for(let l of new Set([...o.keys(),...a.keys()])){let[c,d,p]=[o.get(l),a.get(l),r.get(l)];Qd(c,d)||Qd(c,
 p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:d})}return s}function nh(e,t,n){
 let s={},o=e.filter(l=>t[l.name]==="yours");for(let l of o)l.name.startsWith("settings ")||(s[l.name]=l.yours);
 let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=th(n.settings);for(let l of a){let c=Number(
 l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var eh,la,ca,
-Ni,tw,th,Qd,cs=g(()=>{eh=["title","note","archived","settings"];la=(e,t)=>JSON.stringify(Xd(e))===JSON.stringify(
-Xd(t));ca=(e,t)=>is(e,eh.filter(n=>n in e&&!la(e[n],t[n]))),Ni=({before:e={}},t)=>Object.keys(e).every(n=>la(e[n],
+Ni,tw,th,Qd,ds=g(()=>{eh=["title","note","archived","settings"];la=(e,t)=>JSON.stringify(Xd(e))===JSON.stringify(
+Xd(t));ca=(e,t)=>ls(e,eh.filter(n=>n in e&&!la(e[n],t[n]))),Ni=({before:e={}},t)=>Object.keys(e).every(n=>la(e[n],
 t[n])),tw=[["title","Title"],["note","Note"],["archived","In use"]];th=e=>new Map(e.map(t=>[t.step,t])),Qd=(e,t)=>la(
 e?[e]:[],t?[t]:[])});async function da(e){Pi.add(e.id);try{return await sh(e)}finally{Pi.delete(e.id)}}async function sh(e){let t;try{
 t=await _d(e)}catch(n){let s=await aw(e);return s||(await ow(n),sh(e))}try{return await ah(t,4e3)??{where:"her\
-e",answer:null}}catch(n){let s=n instanceof H||n instanceof Je;if(!s&&Ri(n))throw await Jo(t.id),n;return{where:"\
+e",answer:null}}catch(n){let s=n instanceof H||n instanceof Ze;if(!s&&Ri(n))throw await Jo(t.id),n;return{where:"\
 here",answer:null,late:s?"":await ch(t,n)}}}async function ow(e){Ci.add(e),document.dispatchEvent(new CustomEvent(
 "held")),await new Promise(t=>{setTimeout(t,nw),document.addEventListener("storage",t,{once:!0})}),Ci.delete(e),
 document.dispatchEvent(new CustomEvent("held"))}async function aw(e){try{let{body:t}=await ih({...e,number:0,queued_at:""},
 8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof H||!Ri(t))return null;throw t}}async function oh(){
-return as("outbox",sw,rw)}async function rw(){let e=0;for(let{id:t}of await Ge()){if(Pi.has(t))continue;let n=await so(
-t);if(!(!n||!await iw(n)))try{await ah(n,8e3)&&(e+=1)}catch(s){if(s instanceof H)break;Ri(s)?await vn(n.id,{refused:s.
+return rs("outbox",sw,rw)}async function rw(){let e=0;for(let{id:t}of await Ge()){if(Pi.has(t))continue;let n=await so(
+t);if(!(!n||!await iw(n)))try{await ah(n,8e3)&&(e+=1)}catch(s){if(s instanceof H)break;Ri(s)?await kn(n.id,{refused:s.
 message,missing:s.status===404}):await ch(n,s)}}return{sent:e,left:(await Ge()).length}}async function ah(e,t){
 if(!await lw(e))return null;let n=await so(e.id)??e;try{let s=await(n.parked?lh(n,t):ih(n,t));return await rh(
 n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof O&&s.status===412)||n.parked)throw s;
 return cw(n,t)}}async function lw({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await so(n))return!1;
-if(!(await Yo(n))?.proposed)return!0;let a=await rt(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await vn(e,
+if(!(await Yo(n))?.proposed)return!0;let a=await it(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await kn(e,
 Ni({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function cw(e,t){if(e.body.part)throw new O(dw);
-let{body:n,at:s}=await M("GET",`/cards/${e.code}`,{timeout:t});await ht(n);let o=(e.body.settles??[]).some(l=>n.
-proposals.some(c=>c.id===l));if(o||!ls(e.body,e.before??{},n).length)return await oo(e,s),await Zo(e.id,n.revision_id,
-l=>Ni(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await vn(e.id,{parked:!0});let r=await lh(
+let{body:n,at:s}=await M("GET",`/cards/${e.code}`,{timeout:t});await pt(n);let o=(e.body.settles??[]).some(l=>n.
+proposals.some(c=>c.id===l));if(o||!cs(e.body,e.before??{},n).length)return await oo(e,s),await Zo(e.id,n.revision_id,
+l=>Ni(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await kn(e.id,{parked:!0});let r=await lh(
 a,t);return await rh(a,r),{where:"settle",answer:r.body}}async function rh(e,{body:t,at:n}){if(e.kind!=="trial"){
-let s=t;await ht(s).catch(()=>{}),!e.parked&&e.after&&s.revision_id===e.after&&await Zo(e.id,e.after)}await oo(
+let s=t;await pt(s).catch(()=>{}),!e.parked&&e.after&&s.revision_id===e.after&&await Zo(e.id,e.after)}await oo(
 e,n,!!e.parked),await kd(n)}function ih({kind:e,code:t,id:n,body:s,after:o,etag:a,missing:r},l){return e==="tr\
 ial"?M("POST",`/cards/${t}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${t}`,{body:{...s,id:n,
 ...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function lh({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
 let{reason:l,by:c,settles:d,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/cards/${t}/proposa\
 ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function ch({id:e},t){if(!(t instanceof
 O)||t.status<500)return"";let n=t.status===507?"The disk of the shop’s server is full: make room on it":t.title;
-return await vn(e,{late:n}).catch(()=>{}),n}function Ri(e){if(!(e instanceof O))throw e;return e.status<500&&![
-401,408,429].includes(e.status)}var nw,sw,Pi,Ci,ho,iw,dw,ds=g(()=>{F();cs();Pe();Ce();Gt();qo();nw=3e3,sw=15e3;
+return await kn(e,{late:n}).catch(()=>{}),n}function Ri(e){if(!(e instanceof O))throw e;return e.status<500&&![
+401,408,429].includes(e.status)}var nw,sw,Pi,Ci,ho,iw,dw,hs=g(()=>{F();ds();Pe();Ce();Vt();qo();nw=3e3,sw=15e3;
 Pi=new Set;Ci=new Set,ho=()=>[...Ci].at(-1)?.message??"";iw=async({refused:e,again:t,missing:n,code:s})=>!e||!!(t&&
-n&&await rt(s));dw={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was resto\
-red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function Qe(){return Kt}async function ha(e){let t=await Ge().catch(()=>[]),n=await Qo().catch(()=>[]);Kt={...Kt,
+n&&await it(s));dw={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was resto\
+red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function et(){return Yt}async function ha(e){let t=await Ge().catch(()=>[]),n=await Qo().catch(()=>[]);Yt={...Yt,
 ...e,waiting:t.length,words:Ii(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await pw(t).catch(()=>[]),
-lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(Kt.reached),
-document.documentElement.dataset.settle=String(Kt.settle.length),document.documentElement.dataset.waiting=String(
-Kt.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:Kt}))}function Ii(e){let n=[["trial","result"],
+lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(Yt.reached),
+document.documentElement.dataset.settle=String(Yt.settle.length),document.documentElement.dataset.waiting=String(
+Yt.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:Yt}))}function Ii(e){let n=[["trial","result"],
 ["note","note"],["edit","edit"]].map(([s,o])=>({word:o,many:e.filter(a=>a.kind===s).length})).filter(({many:s})=>s).
 map(({word:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} a\
 nd ${n.at(-1)}`}async function pw(e){let t=(await Td()).flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of e)
-for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1);return t}function Yt(e,t){let n=e||
-!!(t&&!(t instanceof H));n!==Kt.reached&&ha({reached:n})}function hs(){return ha({})}function U(){return po?(Bi=
+for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1);return t}function Jt(e,t){let n=e||
+!!(t&&!(t instanceof H));n!==Yt.reached&&ha({reached:n})}function ps(){return ha({})}function U(){return po?(Bi=
 !0,po):(po=uw().finally(()=>po=void 0),po)}async function uw(){do Bi=!1,await mw();while(Bi)}async function mw(){
 try{await dh(),(await oh()).sent>0&&await dh(),await ha({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(e){
 await ha(e instanceof H?{reached:!1}:e instanceof O?{reached:!0}:{unkept:!0}),!(e instanceof H||e instanceof O&&
-e.status===401)&&!(e instanceof Je)&&console.warn("changes feed:",e)}}async function dh(){for(;await as("feed",
+e.status===401)&&!(e instanceof Ze)&&console.warn("changes feed:",e)}}async function dh(){for(;await rs("feed",
 hw,fw););}async function fw(){let e=await Od()??"",{body:t}=await M("GET",`/changes?since=${encodeURIComponent(
 e)}`,{timeout:15e3});return await Ad(t),t.more}function hh(){U(),addEventListener("online",()=>U()),addEventListener(
 "offline",()=>U()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&U()),
-setInterval(()=>document.visibilityState==="visible"&&U(),1e4)}var hw,Kt,po,Bi,ve=g(()=>{F();Pe();ds();Gt();Ce();
-qo();hw=3e3,Kt={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Bi=!1});function Jt(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);qt(
+setInterval(()=>document.visibilityState==="visible"&&U(),1e4)}var hw,Yt,po,Bi,ye=g(()=>{F();Pe();hs();Vt();Ce();
+qo();hw=3e3,Yt={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Bi=!1});function Zt(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);Kt(
 i`<div class="masthead">
         <a class="name" href="/" aria-label="Flangebook, find a card">${$w}<span>Flangebook</span></a>
-        ${zt()===null?i`<nav aria-label="Main">
-                ${gw.filter(([n])=>Mt(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
+        ${qt()===null?i`<nav aria-label="Main">
+                ${gw.filter(([n])=>Ot(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
               </nav>`:h}
       </div>
-      ${bw()}${ww()}${zt()===null?_w():h}`,document.getElementById("masthead"))}function ww(){return ho()?i`<p class="standing" data-test="held">
+      ${bw()}${ww()}${qt()===null?_w():h}`,document.getElementById("masthead"))}function ww(){return ho()?i`<p class="standing" data-test="held">
       ${ho()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
@@ -321,8 +321,8 @@ i`<div class="masthead">
       Then it is saved automatically.
     </p>`:no()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
-    ${Qe().reached===!1?h:"Cards come from the shop."}
-  </p>`:h}function _w(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=Qe(),l=a.filter(m=>Mt(
+    ${et().reached===!1?h:"Cards come from the shop."}
+  </p>`:h}function _w(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=et(),l=a.filter(m=>Ot(
 `/c/${m}/settle`)),c=s?` ${s}.`:"",d=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=no()?"":"Cards on t\
 his device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&!d&&!l.length&&!r?h:i`<p class="standing" data-test="standing">
     ${u} ${d} ${o?i`<a href="/settings">${o} refused: look</a>`:h}
@@ -330,14 +330,14 @@ his device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&
     ${r?i`<a href="/settings" data-test="lost-count"
             >${r===1?"1 card is":`${r} cards are`} not in the shop any more: look</a
           >`:h}
-  </p>`}var gw,$w,bw,Wi=g(()=>{y();xn();Te();ds();Gt();ve();gw=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+  </p>`}var gw,$w,bw,Wi=g(()=>{y();Sn();Se();hs();Vt();ye();gw=[["/","Cards"],["/bend","Bend"],["/part","Part"],
 ["/shop","Shop"],["/settings","Settings"]];$w=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
 </svg>`,bw=()=>isSecureContext?h:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});function ps(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function I(e){
-return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function ue(e){let t=ps(e),n=[...t].filter(s=>!uo.includes(
+      </p>`});function us(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function I(e){
+return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function ue(e){let t=us(e),n=[...t].filter(s=>!uo.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:t,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return t.length>7?{code:t,whole:!1,
 fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:uh(
@@ -345,7 +345,7 @@ t.slice(0,-1))!==t.at(-1)?{code:t,whole:!1,fault:"The check character does not f
  two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function pa(){let e=crypto.getRandomValues(
 new Uint8Array(6)),t=Array.from(e,n=>uo[n%uo.length]).join("");return t+uh(t)}function uh(e){let t=0,n=2;for(let s of e)
 t^=ph(n,uo.indexOf(s)),n=ph(n,2);return uo[t]}function ph(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var uo,he=g(()=>{uo="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function ua(e){let t=ss()==="bench"?"This device is a press screen":"This device is an operator's",n=Hc(e)==="\
+1,o&32&&(o^=37);return n}var uo,he=g(()=>{uo="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function ua(e){let t=os()==="bench"?"This device is a press screen":"This device is an operator's",n=Hc(e)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -354,7 +354,7 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var B,oe,ie=g(()=>{y();Te();B=(e,t,n=h)=>fe(e)?t:n,oe=(e,t,n=h)=>Mt(e)?t:n});function Zt(e){if(e instanceof Je)return i`<div class="state" data-test="storage-silent">
+  </div>`}var B,oe,ie=g(()=>{y();Se();B=(e,t,n=h)=>fe(e)?t:n,oe=(e,t,n=h)=>Ot(e)?t:n});function Xt(e){if(e instanceof Ze)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
       answers. ${fh}
@@ -364,7 +364,7 @@ er of the crew."}
     </div>`;let t=e instanceof O?e.message:String(e);return e instanceof O||console.error(e),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${t}
-  </div>`}var Me,ke,mh,fh,Re=g(()=>{y();F();Gt();Me=e=>i`<p class="state" data-test="loading">${e}</p>`,ke=(e,t=h)=>i`<div class="state" data-test="empty">
+  </div>`}var Te,ve,mh,fh,Re=g(()=>{y();F();Vt();Te=e=>i`<p class="state" data-test="loading">${e}</p>`,ve=(e,t=h)=>i`<div class="state" data-test="empty">
     <h1>${e}</h1>
     ${t}
   </div>`,mh=()=>i`<div class="state" data-test="still-opening">
@@ -375,78 +375,78 @@ er of the crew."}
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function ge(e,{replace:t=!1}={}){vw()&&(history[t?"replaceState":"pushState"](null,"",e),At(!0))}function ut(e){
-mo=e}function vw(){let e=mo?.();return!e||confirm(e)}function $h(){mo?.()?Jt():At()}async function At(e=!1){Di.
+>`});function ge(e,{replace:t=!1}={}){vw()&&(history[t?"replaceState":"pushState"](null,"",e),Lt(!0))}function mt(e){
+mo=e}function vw(){let e=mo?.();return!e||confirm(e)}function $h(){mo?.()?Zt():Lt()}async function Lt(e=!1){Di.
 abort(),Di=new AbortController,mo=null;let{signal:t}=Di,n=document.documentElement;delete n.dataset.ready;let s=xw(
 Xs(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-Jt();let o=l=>{clearTimeout(a),t.aborted||qt(l,ma())};qt(i``,ma());let a=setTimeout(()=>o(mh()),yw);if(!s){o(i`<div class="state">
+Zt();let o=l=>{clearTimeout(a),t.aborted||Kt(l,ma())};Kt(i``,ma());let a=setTimeout(()=>o(mh()),yw);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
       </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!fe(r)){o(ua(r)),n.dataset.ready="n\
 ot-yours";return}try{let l=await gh[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:kw(
 s.params),query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{
-t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o(Zt(l)),n.dataset.ready="f\
+t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o(Xt(l)),n.dataset.ready="f\
 ailed"}e&&!t.aborted&&ma().focus({preventScroll:!0})}function xw(e){return e&&Rd(e.route.name)?{route:Dc("pair"),
-params:{}}:e}function bh(e){return gh=e,addEventListener("popstate",()=>At()),addEventListener("beforeunload",
+params:{}}:e}function bh(e){return gh=e,addEventListener("popstate",()=>Lt()),addEventListener("beforeunload",
 t=>(ho()||mo?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest("a");!n||t.
 defaultPrevented||t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||n.target||n.hasAttribute("download")||n.origin!==
 location.origin||!Xs(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),ge(n.pathname+n.
-search+n.hash))}),ma().replaceChildren(),At()}var yw,Di,mo,gh,ma,kw,Be=g(()=>{y();Wi();xn();he();Te();li();ds();
+search+n.hash))}),ma().replaceChildren(),Lt()}var yw,Di,mo,gh,ma,kw,Be=g(()=>{y();Wi();Sn();he();Se();li();hs();
 ie();Re();yw=1e3,Di=new AbortController,mo=null,gh={},ma=()=>document.getElementById("main");kw=e=>e.code?{...e,
-code:ps(e.code)}:e});var Ln,fa,us,Fi=g(()=>{Ln={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},fa=e=>(...t)=>({
-_$litDirective$:e,values:t}),us=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
-this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var $T,wh,Sw,ga,ji=g(()=>{y();({I:$T}=Zd),wh=e=>e.strings===void 0,Sw={},ga=(e,t=Sw)=>e._$AH=t});var xe,Xt=g(()=>{y();Fi();ji();xe=fa(class extends us{constructor(e){if(super(e),e.type!==Ln.PROPERTY&&e.type!==
-Ln.ATTRIBUTE&&e.type!==Ln.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
+code:us(e.code)}:e});var En,fa,ms,Fi=g(()=>{En={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},fa=e=>(...t)=>({
+_$litDirective$:e,values:t}),ms=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
+this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var $T,wh,Sw,ga,ji=g(()=>{y();({I:$T}=Zd),wh=e=>e.strings===void 0,Sw={},ga=(e,t=Sw)=>e._$AH=t});var ke,Qt=g(()=>{y();Fi();ji();ke=fa(class extends ms{constructor(e){if(super(e),e.type!==En.PROPERTY&&e.type!==
+En.ATTRIBUTE&&e.type!==En.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!wh(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
-t]){if(t===pt||t===h)return t;let n=e.element,s=e.name;if(e.type===Ln.PROPERTY){if(t===n[s])return pt}else if(e.
-type===Ln.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return pt}else if(e.type===Ln.ATTRIBUTE&&n.getAttribute(
-s)===t+"")return pt;return ga(e),t}})});function $a(e){return Object.hasOwn(Qt,e)?e:void 0}async function ce(e,t){try{return await ba(e,t)}catch(n){let s=n instanceof
-H?await Xo():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function en(){try{let e=await Xo();
-if(e||!Qe().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([_a(),ba("metals")]);return{
+t]){if(t===ut||t===h)return t;let n=e.element,s=e.name;if(e.type===En.PROPERTY){if(t===n[s])return ut}else if(e.
+type===En.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return ut}else if(e.type===En.ATTRIBUTE&&n.getAttribute(
+s)===t+"")return ut;return ga(e),t}})});function $a(e){return Object.hasOwn(en,e)?e:void 0}async function ce(e,t){try{return await ba(e,t)}catch(n){let s=n instanceof
+H?await Xo():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function tn(){try{let e=await Xo();
+if(e||!et().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([_a(),ba("metals")]);return{
 press:e,metals:t}}catch{return}}async function ba(e,t){let{body:n,etag:s}=await M("GET",`/${e}`,{signal:t});return{
-items:n[e],etag:s,kept:!1}}async function _h(e,t,n){await M("PUT",`/${e}`,{body:{[e]:t.map(En),by:R().name},etag:n})}
+items:n[e],etag:s,kept:!1}}async function _h(e,t,n){await M("PUT",`/${e}`,{body:{[e]:t.map(Nn),by:R().name},etag:n})}
 async function wa(e){try{return await _a(e)}catch(t){let n=t instanceof H?await Xo():void 0;if(!n)throw t;return{
 press:n.press??null,etag:null,kept:!0}}}async function _a(e){let{body:t,etag:n}=await M("GET","/press",{signal:e});
-return{press:t.press,etag:n,kept:!1}}async function yh(e,t){let n={press:En(e),by:R().name};return(await M("PU\
-T","/press",{body:n,etag:t})).body.press}function En({outline_mm:e,outlines_mm:t,...n}){return n}function vh(e,t){
-return JSON.stringify(e&&En(e))===JSON.stringify(t&&En(t))}function tn({tray:e,slot:t}){return!e&&!t?"place no\
-t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var Qt,le,ms,me=g(
-()=>{F();se();Ce();ve();Qt={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
+return{press:t.press,etag:n,kept:!1}}async function yh(e,t){let n={press:Nn(e),by:R().name};return(await M("PU\
+T","/press",{body:n,etag:t})).body.press}function Nn({outline_mm:e,outlines_mm:t,...n}){return n}function vh(e,t){
+return JSON.stringify(e&&Nn(e))===JSON.stringify(t&&Nn(t))}function nn({tray:e,slot:t}){return!e&&!t?"place no\
+t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var en,le,fs,me=g(
+()=>{F();se();Ce();ye();en={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 le={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
-metals:"shop.write_metals"};ms=(e,t)=>e?.find(n=>n.code===t)?.name??t});function fo(e,t){let s=t.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...is(c.body)}),
+metals:"shop.write_metals"};fs=(e,t)=>e?.find(n=>n.code===t)?.name??t});function fo(e,t){let s=t.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...ls(c.body)}),
 e),o=t.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(e.proposals??[]).filter(l=>!a.
-has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??e.revision_id,here:o}}async function Nn(e){return fo(e,
-await yn(e.code).catch(()=>[]))}async function Hi(e){let t=await rt(e);return t&&fo(t,(await yn(e)).filter(n=>n.
-body.settles))}async function go(e){let t=await rt(e);return t&&Nn(t)}async function mt(e,t,{reason:n="",settles:s=[]}={}){
+has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??e.revision_id,here:o}}async function Pn(e){return fo(e,
+await vn(e.code).catch(()=>[]))}async function Hi(e){let t=await it(e);return t&&fo(t,(await vn(e)).filter(n=>n.
+body.settles))}async function go(e){let t=await it(e);return t&&Pn(t)}async function ft(e,t,{reason:n="",settles:s=[]}={}){
 let o=ca(t,e),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:e};let{name:r}=R(),l=await da(
 {id:Ue(),kind:a.every(p=>p==="note")&&!s.length?"note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},
-...n?{reason:n}:{},...r?{by:r}:{}},before:is(e,a),after:e.after,etag:e.etag,revision:e.revision}),c=await go(e.
-code).catch(()=>{}),d=l.answer;return{where:l.where,card:c??(d?fo(d,[]):{...e,...o})}}var nn=g(()=>{cs();Pe();
-ds();se();Ce()});function Ui(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(Mw);if(!t.length)return null;
+...n?{reason:n}:{},...r?{by:r}:{}},before:ls(e,a),after:e.after,etag:e.etag,revision:e.revision}),c=await go(e.
+code).catch(()=>{}),d=l.answer;return{where:l.where,card:c??(d?fo(d,[]):{...e,...o})}}var sn=g(()=>{ds();Pe();
+hs();se();Ce()});function Ui(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(Mw);if(!t.length)return null;
 let n=Ow(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function et(e,t){let n=Ui(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function tt(e,t){let n=Ui(
 e);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=t;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
 o>0&&o<=n.deepest_mm)}function Ow({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*Tw:0}var kh,Tw,Mw,sn=g(()=>{kh=["Read \
+o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*Tw:0}var kh,Tw,Mw,on=g(()=>{kh=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],Tw=180/Math.PI;Mw=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function ft(e,t,n){let s=null,o=await rt(e).catch(a=>{s=a});if(!o){await t(await Nn(await Aw(e,n,s)),{where:"\
-shop"});return}await t(await Nn(o),{where:"device"}),Lw(o,t,n)}async function Aw(e,t,n){try{return await gt(e,
-t)}catch(s){throw s instanceof H&&n instanceof Je?n:s}}async function xh(){try{let e=await Vt();if(e.length||!Qe().
+t."],Tw=180/Math.PI;Mw=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function gt(e,t,n){let s=null,o=await it(e).catch(a=>{s=a});if(!o){await t(await Pn(await Aw(e,n,s)),{where:"\
+shop"});return}await t(await Pn(o),{where:"device"}),Lw(o,t,n)}async function Aw(e,t,n){try{return await $t(e,
+t)}catch(s){throw s instanceof H&&n instanceof Ze?n:s}}async function xh(){try{let e=await zt();if(e.length||!et().
 unkept)return{list:e,where:"device"}}catch{}try{let{body:e}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
-return Yt(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return Yt(!1,e),{list:[],where:"sh\
-op"}}}async function Lw(e,t,n){try{let s=await gt(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await Nn(s),{
-where:"shop"})}catch{}}async function Sh(e,t){if(await rt(e).catch(()=>{}))return"device";try{return await gt(
+return Jt(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return Jt(!1,e),{list:[],where:"sh\
+op"}}}async function Lw(e,t,n){try{let s=await $t(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await Pn(s),{
+where:"shop"})}catch{}}async function Sh(e,t){if(await it(e).catch(()=>{}))return"device";try{return await $t(
 e,t),"shop"}catch(n){if(n instanceof O&&n.status===404)return"nowhere";if(n instanceof H)return"silent";throw n}}
-async function gt(e,t){try{let{body:n}=await M("GET",`/cards/${e}`,{signal:t,timeout:4e3});return Yt(!0),await ht(
-n).catch(()=>n)}catch(n){throw t?.aborted||Yt(!1,n),n}}async function ya(e,t){let{body:n}=await M("PUT",`/card\
-s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return ht(n).catch(()=>n)}function it(e,t){let n=e.
+async function $t(e,t){try{let{body:n}=await M("GET",`/cards/${e}`,{signal:t,timeout:4e3});return Jt(!0),await pt(
+n).catch(()=>n)}catch(n){throw t?.aborted||Jt(!1,n),n}}async function ya(e,t){let{body:n}=await M("PUT",`/card\
+s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return pt(n).catch(()=>n)}function lt(e,t){let n=e.
 settings?.find(a=>a.step===t.number),s={set_angle_deg:n?.set_angle_deg??t.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??
-t.punch_depth_mm},o=et(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
-null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var Ie=g(()=>{F();nn();sn();Gt();
-Ce();ve()});function Ve(e,t){return e.length*t*.6+t*.3}function Ew(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
+t.punch_depth_mm},o=tt(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
+null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var Ie=g(()=>{F();sn();on();Vt();
+Ce();ye()});function Ve(e,t){return e.length*t*.6+t*.3}function Ew(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
 e.y-t.y)*2<e.height+t.height}function Th(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
 2]];for(let[c,d,p]of l){if(d===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/d,(p-c)/d];a=Math.max(a,
 Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Nw([e,t],[n,s]){return va(e,t,n)!==va(e,t,s)&&
@@ -455,13 +455,13 @@ ka=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;fo
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:t,
 lines:n=[]}){let s=this.taken.filter(l=>Ew(t,l)).length,o=this.edges.filter(l=>Th(t,l)).length,a=n.reduce((l,c)=>l+
 this.edges.filter(d=>Nw(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>Th(d,c)).length,0);return s*40+
-Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Oe(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function $o(e){return e.length?
-`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function tt(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
+Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Me(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function $o(e){return e.length?
+`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function nt(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
 s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function Mh([e,t,n,s],o){return`${e-
-o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function Pn([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
-t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var on=g(()=>{});function j(e){let{text:t}=w(e,{digits:2});return R().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function Ah({section:e,part:t},{pixels:n=fs(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=Pn(tt([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new ka(d.map((v,N)=>[v,d[(N+1)%d.length]])),u=Rw(e).map(
+o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function Cn([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
+t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var an=g(()=>{});function j(e){let{text:t}=w(e,{digits:2});return R().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
+/\.$/,"")}function Ah({section:e,part:t},{pixels:n=gs(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+c=Cn(nt([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new ka(d.map((v,N)=>[v,d[(N+1)%d.length]])),u=Rw(e).map(
 (v,N)=>Iw(v.map(c),j(t.flats_mm[N]),p,18)),m=e.bend_points.map((v,N)=>Bw(c(v),N+1,t.bends[N],p,18)),[b,f,_,T]=Fw(
 [...d,...m.flatMap(v=>Oh(v.box)),...u.flatMap(v=>[...Oh(v.box),...v.lines.flat()])]),[E,P]=[_-b+12,T-f+12];return i`<svg
     class="drawing section"
@@ -480,7 +480,7 @@ c=Pn(tt([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new ka(d.map((v,N)=>[v,d[
         dominant-baseline="central">${Q}</text>
       <text x=${Le[0]+18*.95} y=${v.y} font-size=${18}
         dominant-baseline="central">${N}</text>`)}
-  </svg>`}function fs(){return Math.min(Math.max(innerWidth-32,300),720)}function Cw(e){return`Section. ${e.flats_mm.
+  </svg>`}function gs(){return Math.min(Math.max(innerWidth-32,300),720)}function Cw(e){return`Section. ${e.flats_mm.
 map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Lh(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
 join("; ")}.`}function Lh(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":re(S(e.included_angle_deg))}
 function Rw({dimensions:e,bend_points:t,centre_line:n}){if(e)return e;let s=[n[0],...t,n[n.length-1]];return s.
@@ -495,50 +495,50 @@ box:{...E,y:E.y+P},cost:Math.abs(b)+(f===.5?0:.5),lines:v}}))),u=s.choose(p);ret
 function Ww(e){return e.map(([t,n])=>x`<path class="dimension tick" d="M${t-4} ${n+4}L${t+4} ${n-4}"/>`)}function Dw({
 x:e,y:t,width:n,height:s},o,a){return x`<rect class="ground" x=${e-n/2} y=${t-s/2} width=${n} height=${s}/>
     <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Oh({
-x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function Fw(e){return tt([e])}var Pw,nt=g(()=>{
-y();se();A();xa();on();Pw=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});var Gi,_e,an=g(()=>{y();Gi=()=>matchMedia("(min-width: 1000px)").matches,_e=(e,t,{test:n="",open:s=Gi()}={})=>i`<details class="fold" data-test=${n||
+x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function Fw(e){return nt([e])}var Pw,st=g(()=>{
+y();se();A();xa();an();Pw=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});var Gi,_e,rn=g(()=>{y();Gi=()=>matchMedia("(min-width: 1000px)").matches,_e=(e,t,{test:n="",open:s=Gi()}={})=>i`<details class="fold" data-test=${n||
 h} ?open=${s}>
     <summary><h2>${e}</h2></summary>
     ${t}
   </details>`});function k(e,t=jw[e]){return i`<span class="flag ${e}"
     ><svg viewBox="0 0 24 24" aria-hidden="true">${Hw[e]}</svg>${t}</span
   >`}function Vi({step:e,steps:t=[]}){return t.length>1?i`<b>Steps ${t.join(", ")}.</b> `:e?i`<b>Step ${e}.</b> `:
-h}function We(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>gs.indexOf(Se(s))-gs.indexOf(
-Se(o)));return n.length===0?h:i`<ul class="checks" data-test="checks">
+h}function We(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>$s.indexOf(xe(s))-$s.indexOf(
+xe(o)));return n.length===0?h:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
-          ${k(Se(s))}
+          ${k(xe(s))}
           <div class="say">
             ${Vi(s)}${He(s.template,s.numbers)}
-            ${s.do?i`<div class="do">${He(Cn(s),s.numbers)}</div>`:h}
+            ${s.do?i`<div class="do">${He(Rn(s),s.numbers)}</div>`:h}
           </div>
         </li>`)}
-  </ul>`}function bs(e){let t=new Map;for(let s of e){let o=`${Se(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
-let n=[...t.values()].sort(([s],[o])=>gs.indexOf(Se(s))-gs.indexOf(Se(o)));return i`<ul class="checks lines" data-test="checks">
+  </ul>`}function bs(e){let t=new Map;for(let s of e){let o=`${xe(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
+let n=[...t.values()].sort(([s],[o])=>$s.indexOf(xe(s))-$s.indexOf(xe(o)));return i`<ul class="checks lines" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s[0].level} data-code=${s[0].code}>
           ${Uw(s)}
         </li>`)}
-  </ul>`}function Uw([e,...t]){let n=i`${k(Se(e))}
+  </ul>`}function Uw([e,...t]){let n=i`${k(xe(e))}
     <div class="say">${Vi(e)}${He(e.template,e.numbers)} ${Gw(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
 level==="stop"}>
     <summary>${n}</summary>
     ${t.map(s=>i`<p class="say">${Vi(s)}${He(s.template,s.numbers)}</p>`)}
-    ${e.do?i`<p class="do">${He(Cn(e),e.numbers)}</p>`:h}
+    ${e.do?i`<p class="do">${He(Rn(e),e.numbers)}</p>`:h}
   </details>`}function Gw(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?h:t.
-length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var jw,gs,
-Hw,Se,ye,Cn,$s,bo,G=g(()=>{y();A();jw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},gs=
+length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var jw,$s,
+Hw,xe,Oe,Rn,ze,bo,G=g(()=>{y();A();jw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},$s=
 ["stop","caution","unknown","note","ok"],Hw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
     <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:x`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
-ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Se=({level:e,sign:t,do:n,
-step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),ye=({template:e,numbers:t})=>He(e,t),Cn=({do:e,do_template:t})=>t??
-e,$s=({template:e,numbers:t={},words:n=""})=>e?He(e,t):n,bo=e=>e.map(ye).join(" ")});function Rn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
-c",month:"short",year:"numeric"})}function ae(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${Rn(e)}\
+ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};xe=({level:e,sign:t,do:n,
+step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),Oe=({template:e,numbers:t})=>He(e,t),Rn=({do:e,do_template:t})=>t??
+e,ze=({template:e,numbers:t={},words:n=""})=>e?He(e,t):n,bo=e=>e.map(Oe).join(" ")});function Bn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
+c",month:"short",year:"numeric"})}function ae(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${Bn(e)}\
 , ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function ws({made_at:e,received_at:t}){return t?
 !e||Math.abs(Date.parse(e)-Date.parse(t))<Vw?ae(t):`in the shop ${ae(t)}, made ${ae(e)} by the device’s clock`:
-ae(e??"")}function Lt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var Vw,ze=g(()=>{Vw=5*6e4});function zi(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+ae(e??"")}function Et({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var Vw,qe=g(()=>{Vw=5*6e4});function zi(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${e.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
@@ -546,14 +546,14 @@ ae(e??"")}function Lt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join
             <span class="more">
               ${t(s.metal)}, ${j(s.thickness_mm)} ${C()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
-              ${Rn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · archived":""}
+              ${Bn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · archived":""}
               ${zw(n.get(s.code)??"")}
               ${s.settle?i`<span data-test="settle">${k("caution",`${s.settle} to resolve`)}</span>`:h}
               ${s.worst==="stop"?k("stop"):h}
             </span>
           </a>
         </li>`)}
-  </ul>`}var zw,Eh=g(()=>{y();he();nt();A();G();ze();zw=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
+  </ul>`}var zw,Eh=g(()=>{y();he();st();A();G();qe();zw=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
 h});function Ta(e,t,n,s){let o=ue(e.code),a=o.fault||(e.asked&&!o.whole?Kw(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),e.asked=!0,o.whole?ge(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
@@ -567,7 +567,7 @@ l.preventDefault(),e.asked=!0,o.whole?ge(`/c/${o.code}`):n()}}>
         enterkeyhint="go"
         maxlength="20"
         placeholder="ABC-1234"
-        .value=${xe(e.code)}
+        .value=${ke(e.code)}
         aria-invalid=${a?"true":"false"}
         aria-describedby="code-more"
         @input=${l=>{e.code=l.target.value,e.asked=!1,n()}} />
@@ -580,7 +580,7 @@ l.preventDefault(),e.asked=!0,o.whole?ge(`/c/${o.code}`):n()}}>
         >${I(e.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A valid code, but not on this device yet. Open asks the shop.</span
-      >`}var Sa,Kw,qi=g(()=>{y();Xt();he();Be();Sa=()=>({code:"",asked:!1});Kw=e=>e?`A card code has seven cha\
+      >`}var Sa,Kw,qi=g(()=>{y();Qt();he();Be();Sa=()=>({code:"",asked:!1});Kw=e=>e?`A card code has seven cha\
 racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Ph={};ne(Ph,{show:()=>Jw});async function Jw(e){e.title("Find a card");let t={typed:Sa(),search:"",shown:Ki},
 n=await Nh(),s=!1,o=()=>{e.render(i`<div class="home">
         <h1>Find a card</h1>
@@ -597,10 +597,10 @@ n=await Nh(),s=!1,o=()=>{e.render(i`<div class="home">
           </nav>
         </div>
         ${Zw(t,n,s,o)}
-      </div>`)};o();let a=async()=>{s||=Qe().reached!==null,n=await Nh(),o(),(s||n.list.length)&&e.ready()};document.
+      </div>`)};o();let a=async()=>{s||=et().reached!==null,n=await Nh(),o(),(s||n.list.length)&&e.ready()};document.
 addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await U().then(a)}async function Nh(){let[
-{list:e,where:t},n,s]=await Promise.all([xh(),en(),Ge().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
-Ii(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>ms(n?.metals,r)}}function Zw(e,t,n,s){
+{list:e,where:t},n,s]=await Promise.all([xh(),tn(),Ge().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
+Ii(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>fs(n?.metals,r)}}function Zw(e,t,n,s){
 if(t.list.length===0)return n?t_():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
 let o=Qw(t,e.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
@@ -610,7 +610,7 @@ let o=Qw(t,e.search);return i`<section class="home-list" aria-label="Cards">
         data-test="search"
         type="search"
         autocomplete="off"
-        .value=${xe(e.search)}
+        .value=${ke(e.search)}
         @input=${a=>{e.search=a.target.value,e.shown=Ki,s()}} />
     </div>
     <p class="count" role="status" data-test="count">${e_(o.length,t,e.search)}</p>
@@ -630,16 +630,16 @@ Boolean);return s.length===0?e.filter(o=>!o.archived):e.filter(o=>{let{code:a,ti
 p=`${c} ${t(c)} ${j(d)} ${C()}`,u=`${a} ${I(a)} ${r} ${l} ${p}`.toLowerCase();return s.every(m=>u.includes(m))})}
 function e_(e,{list:t,where:n},s){let o=n==="device"?"on this device":"of the shop";return s.trim()===""?e===1?
 `1 card ${o}`:`${e} cards ${o}`:e===0?`None of the ${t.length} cards matches.`:`${e} of ${t.length} cards`}function t_(){
-return Qe().reached===!1?i`<div class="state" data-test="empty">
+return et().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
         <strong>The shop has no cards yet</strong>${B("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Ki,Yw,Ch=g(()=>{y();Xt();he();me();Pe();Ie();ve();A();nt();an();ie();Eh();qi();Ki=40,Yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Ki,Yw,Ch=g(()=>{y();Qt();he();me();Pe();Ie();ye();A();st();rn();ie();Eh();qi();Ki=40,Yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var Bn,Rh,Bh,_s,Yi=g(()=>{Bn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var In,Rh,Bh,_s,Yi=g(()=>{In=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
@@ -649,23 +649,23 @@ needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{na
 ing n",unit:"",needed:!1}],Rh=["guaranteed minimum","typical","measured","common practice","from memory"],Bh=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
 ss","stainless steel"],["aluminium","aluminium"]],_s=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
-prestrain",label:"Prestrain (may be empty)",needed:!1}]});function In(e=""){let n=e.split(`
+prestrain",label:"Prestrain (may be empty)",needed:!1}]});function Wn(e=""){let n=e.split(`
 `).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(Ih.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...Wh}]}function jh(e){let t=In(e),{angle:n,face:s}=t[t.length-1];return wo(
+o[r]??""]))});return n.length?n:[{...Wh}]}function jh(e){let t=Wn(e),{angle:n,face:s}=t[t.length-1];return wo(
 [...t,{...Wh,angle:n,face:s}])}var Ih,Wh,Dh,wo,Fh,Hh,_o,Ji=g(()=>{Ih=["v","angle","radius","face","centre","co\
 de","rating"],Wh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},Dh=[["top","top"],["back","b\
 ack"],["bottom","bottom"],["front","front"]];wo=e=>e.map(t=>Ih.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
 `
-`),Fh=(e,t,n)=>wo(In(e).map((s,o)=>o===t?{...s,...n}:s));Hh=(e,t)=>wo(In(e).filter((n,s)=>s!==t)),_o={v_opening_mm:"\
+`),Fh=(e,t,n)=>wo(Wn(e).map((s,o)=>o===t?{...s,...n}:s));Hh=(e,t)=>wo(Wn(e).filter((n,s)=>s!==t)),_o={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var Vh,zh,n_,s_,o_,Ma,Et,ys,Zi,Uh,Gh,Xi,Qi,el,Oa,tl=g(()=>{Vh="Empty is unknown: checks with it then say so.",
+ating"}});var Vh,zh,n_,s_,o_,Ma,Nt,ys,Zi,Uh,Gh,Xi,Qi,el,Oa,tl=g(()=>{Vh="Empty is unknown: checks with it then say so.",
 zh={name:"rating_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},
 n_={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
 ice twice."},s_=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],o_=[{name:"con\
 dition",label:"Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown",
 "unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],Ma={name:"name",label:"Name",type:"\
-text",broad:!0},Et=e=>t=>t.shape===e,ys=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
-hint:`One point a line: x, y. x towards the back gauge, y up. ${t}`,when:Et("points")}),Zi=(...e)=>({name:"sha\
+text",broad:!0},Nt=e=>t=>t.shape===e,ys=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
+hint:`One point a line: x, y. x towards the back gauge, y up. ${t}`,when:Nt("points")}),Zi=(...e)=>({name:"sha\
 pe",label:"Shape",type:"pick",broad:!0,options:[...e,["points","by points or DXF"]]}),Uh={name:"turned",label:"\
 Sits in the press",type:"yes",options:[["no","as drawn"],["yes","reversed"]]},Gh={title:"Rating and pieces",part:"\
 rest",fields:[zh,n_]},Xi={title:"Place and condition",part:"rest",fields:[...s_,...o_]},Qi=e=>e.shape!=="multi\
@@ -673,23 +673,23 @@ _v",el=({die_holder_height_mm:e})=>!!e&&!/^0+([.,]0*)?( mm| in)?$/.test(String(e
 t is",part:"what",fields:[Ma,{name:"angle_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_m\
 m",label:"Tip radius",type:"length"}]},{title:"Outline",part:"outline",fields:[Zi(["straight","straight"],["go\
 oseneck","gooseneck"]),{name:"height_mm",label:"Height, tip to seat",type:"length"},{name:"body_width_mm",label:"\
-Width of the body",type:"length"},{name:"neck_relief_mm",label:"Throat behind the tip",type:"length",when:Et("\
-gooseneck")},{name:"neck_width_mm",label:"Thickness of the neck",type:"length",when:Et("gooseneck"),blank:"as \
-the body"},{name:"throat_top_mm",label:"Throat begins to close",type:"length",when:Et("gooseneck"),blank:"as h\
+Width of the body",type:"length"},{name:"neck_relief_mm",label:"Throat behind the tip",type:"length",when:Nt("\
+gooseneck")},{name:"neck_width_mm",label:"Thickness of the neck",type:"length",when:Nt("gooseneck"),blank:"as \
+the body"},{name:"throat_top_mm",label:"Throat begins to close",type:"length",when:Nt("gooseneck"),blank:"as h\
 igh as it can",hint:"Above the tip."},ys("punch","The tip is at 0, 0."),Uh]},Gh,Xi],dies:[{title:"What it is",
 part:"what",fields:[Ma,{name:"v_opening_mm",label:"V opening",type:"length",hint:"Between the sharp corners of\
  face and flanks.",when:Qi},{name:"angle_deg",label:"Angle of the V",type:"number",unit:"°",when:Qi},{name:"s\
 houlder_radius_mm",label:"Shoulder radius",type:"length",when:Qi}]},{title:"Outline",part:"outline",fields:[Zi(
 ["single_v","single V"],["multi_v","block with several V's"]),{name:"height_mm",label:"Height",type:"length"},
 {name:"width_mm",label:"Width",type:"length"},Uh,{name:"openings",label:"The V's of the block",type:"openings",
-when:Et("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:Et("multi_v")},ys("die","The \
+when:Nt("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:Nt("multi_v")},ys("die","The \
 top face is at y 0, the V's middle at x 0.")]},Gh,Xi],holders:[{title:"What it is",part:"what",fields:[Ma,zh]},
 {title:"Outline",part:"outline",fields:[Zi(["block","plain block"],["clamps","clamps that stick out"]),{name:"\
 height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the front",
 type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to the ba\
-ck",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:Et("clamps")},{name:"\
-body_front_mm",label:"Body above, to the front",type:"length",when:Et("clamps")},{name:"body_back_mm",label:"B\
-ody above, to the back",type:"length",when:Et("clamps")},ys("holder","The punch's seat is at 0, 0.")]},Xi],press:[
+ck",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:Nt("clamps")},{name:"\
+body_front_mm",label:"Body above, to the front",type:"length",when:Nt("clamps")},{name:"body_back_mm",label:"B\
+ody above, to the back",type:"length",when:Nt("clamps")},ys("holder","The punch's seat is at 0, 0.")]},Xi],press:[
 {title:"The press",part:"what",fields:[Ma,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_\
 mm",label:"Bed length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"\
 open_height_mm",label:"Open height",type:"length"},{name:"stroke_mm",label:"Stroke",type:"length"},{name:"thro\
@@ -721,45 +721,45 @@ length"},{name:"gauge_r_max_mm",label:"R to",type:"length"},{name:"finger_height
 length"},{name:"finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_repeatability_mm",label:"Rep\
 eats within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"Holde\
 r in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"none",
-broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function $t(e=""){let t=Uo(e);return t===""?null:a_.test(t)?Number(t):t}function l_(e){let{show:t}=Nt.number;return{
+broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function bt(e=""){let t=Uo(e);return t===""?null:a_.test(t)?Number(t):t}function l_(e){let{show:t}=Pt.number;return{
 v:z(e.v_opening_mm),angle:t(e.angle_deg),radius:z(e.shoulder_radius_mm),face:e.face,centre:z(e.centre_mm),code:e.
-code??"",rating:Nt.rating.show(e.rating_kn_per_m)}}function c_({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
-let l={v_opening_mm:Aa(e),angle_deg:$t(t),shoulder_radius_mm:Aa(n),centre_mm:Aa(o)};return{...Object.fromEntries(
+code??"",rating:Pt.rating.show(e.rating_kn_per_m)}}function c_({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
+let l={v_opening_mm:Aa(e),angle_deg:bt(t),shoulder_radius_mm:Aa(n),centre_mm:Aa(o)};return{...Object.fromEntries(
 Object.entries(l).filter(([,d])=>d!==null)),face:s||"top",code:a||null,rating_kn_per_m:qh(r)}}function La(e,t){
-return Object.fromEntries(rn(e).map(({name:n,type:s})=>[n,Nt[s].show(t[n])]))}function Ea(e,t,n={}){let s=({name:r,
-type:l})=>r in n&&Nt[l].show(n[r])===t[r]?n[r]:Nt[l].take(t[r]),a=rn(e).filter(({when:r})=>!r||r(t)).map(r=>({
+return Object.fromEntries(ln(e).map(({name:n,type:s})=>[n,Pt[s].show(t[n])]))}function Ea(e,t,n={}){let s=({name:r,
+type:l})=>r in n&&Pt[l].show(n[r])===t[r]?n[r]:Pt[l].take(t[r]),a=ln(e).filter(({when:r})=>!r||r(t)).map(r=>({
 spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||d_(r)).map(({spec:r,value:l})=>[
-r.name,l]))}function Yh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Nt.text.show(e[n]);for(let{
-name:n}of _s)t[n]=Nt.number.show(e[n]);for(let{name:n}of Bn){let s=e[n];for(let o of h_)t[`${n}.${o}`]=Nt.number.
+r.name,l]))}function Yh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Pt.text.show(e[n]);for(let{
+name:n}of _s)t[n]=Pt.number.show(e[n]);for(let{name:n}of In){let s=e[n];for(let o of h_)t[`${n}.${o}`]=Pt.number.
 show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function Jh(e){let t={name:e.name.trim(),note:e.note.trim(),
-gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of _s)(e[n]?.trim()||!s)&&(t[n]=$t(e[n]));for(let{name:n,
-needed:s}of Bn){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?p_(e,n):null}
-return t}function p_(e,t){let n=["low","nominal","high"].map(s=>[s,$t(e[`${t}.${s}`])]);return{...Object.fromEntries(
+gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of _s)(e[n]?.trim()||!s)&&(t[n]=bt(e[n]));for(let{name:n,
+needed:s}of In){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?p_(e,n):null}
+return t}function p_(e,t){let n=["low","nominal","high"].map(s=>[s,bt(e[`${t}.${s}`])]);return{...Object.fromEntries(
 n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function Zh(e,t){
 let n={},s=[];for(let[o,a]of Object.entries(e)){let r=`.${o}.`,c=(r.includes(".openings.")?t.filter(p=>p==="op\
 enings"):t).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],d=/\.(\d+)$/.exec(o)?.[1];c==="o\
 penings"?(n[o.slice(o.indexOf(c))]??=[]).push(...a):c?(n[c]??=[]).push(...d&&r.endsWith(`.${c}.${d}.`)?a.map(p=>`\
 Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var a_,nl,Aa,r_,qh,
-i_,Nt,Kh,rn,d_,h_,Pt=g(()=>{Yi();Ji();tl();A();a_=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;nl=e=>(t="")=>t.trim()===
-""?null:e(t),Aa=nl(e=>te(e)),r_=nl(e=>to(e,Ut())),qh=nl(e=>to(e,bn())),i_=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
-filter(Boolean),Nt={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
+i_,Pt,Kh,ln,d_,h_,Ct=g(()=>{Yi();Ji();tl();A();a_=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;nl=e=>(t="")=>t.trim()===
+""?null:e(t),Aa=nl(e=>te(e)),r_=nl(e=>to(e,Gt())),qh=nl(e=>to(e,wn())),i_=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
+filter(Boolean),Pt={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
 show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:z,take:Aa},number:{show:e=>e==
-null?"":String(e),take:$t},force:{show:e=>di(e,Ut()),take:r_},rating:{show:e=>di(e,bn()),take:qh},lengths:{show:e=>(e??
+null?"":String(e),take:bt},force:{show:e=>di(e,Gt()),take:r_},rating:{show:e=>di(e,wn()),take:qh},lengths:{show:e=>(e??
 []).map(z).join(", "),take:(e="")=>e.split(/[,;\n]/).filter(t=>t.trim()).map(t=>te(t))},points:{show:e=>(e??[]).
 map(([t,n])=>`${z(t)}, ${z(n)}`).join(`
 `),take:e=>i_(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>te(n)))},openings:{show:e=>wo((e??[]).map(l_)),
-take:e=>In(e).map(c_)},figure:{show:String,take:String}};Kh=e=>Nt.points.show(e),rn=e=>Oa[e].flatMap(t=>t.fields);
+take:e=>Wn(e).map(c_)},figure:{show:String,take:String}};Kh=e=>Pt.points.show(e),ln=e=>Oa[e].flatMap(t=>t.fields);
 d_=({type:e,blank:t})=>e==="rating"||t!==void 0,h_=["low","nominal","high","source","standing"]});function Na(e){let t={...u_};for(let n of ol){let s=e.get(sl[n])?.slice(0,60);if(s==null)continue;let o=` ${C()}`;
 t[n]=al(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function Pa(e){let t=new URLSearchParams;for(let n of ol){
 let s=e[n].trim();s!==""&&t.set(sl[n],al(n)?te(s):s)}return t.toString()}function yo(e){return m_.filter(t=>e[t].
-trim()==="")}function Wn(e){let t={};for(let n of ol){let s=e[n].trim();s!==""&&(t[n]=al(n)?te(s):n==="include\
-d_angle_deg"?$t(s):s)}return t}var u_,sl,ol,m_,al,Ca=g(()=>{Pt();A();u_={metal:"",thickness_mm:"",bend_length_mm:"",
+trim()==="")}function Dn(e){let t={};for(let n of ol){let s=e[n].trim();s!==""&&(t[n]=al(n)?te(s):n==="include\
+d_angle_deg"?bt(s):s)}return t}var u_,sl,ol,m_,al,Ca=g(()=>{Ct();A();u_={metal:"",thickness_mm:"",bend_length_mm:"",
 included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},sl={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
 length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},ol=Object.keys(sl),m_=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],al=e=>e.endsWith("_mm")});function Ct(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
+l","thickness_mm","bend_length_mm","included_angle_deg"],al=e=>e.endsWith("_mm")});function Rt(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:d}=a;try{let p=await e(c,d);d.aborted||t({question:c,answer:p})}catch(p){d.aborted||
 t({question:c,error:p})}}return{stop:r,ask(c,{now:d=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),d?0:s))}}}var vo=g(
-()=>{});function bt(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
+()=>{});function wt(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 h}>
     <span class="what">${e}</span>
     <span class="value"
@@ -770,16 +770,16 @@ h}>
 h}</span
           >`:h}
     ${s&&s!==h?i`<span class="band">${s}</span>`:h}
-  </div>`}var Ra=g(()=>{y()});function Ba(e){return e.force_kn===null||e.force_kn===void 0?h:i`<b>${$(st(e))}</b>
-    <small class="expected">expected ${$(ln(e))}</small>`}function ko(e,t,n="force_kn",{note:s=h,origin:o=""}={}){
-return bt(e,st(t,n),{note:i`expected ${$(ln(t,n))}${s}`,origin:o,test:n})}var st,ln,Xh,wt=g(()=>{y();A();Ra();
-st=(e,t="force_kn")=>Xh(t)(e[`${t}_high`],{up:!0}),ln=(e,t="force_kn")=>Xh(t)(e[t]),Xh=e=>e==="force_kn"?de:Ee});var rl,Qh=g(()=>{rl=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
+  </div>`}var Ra=g(()=>{y()});function Ba(e){return e.force_kn===null||e.force_kn===void 0?h:i`<b>${$(ot(e))}</b>
+    <small class="expected">expected ${$(cn(e))}</small>`}function ko(e,t,n="force_kn",{note:s=h,origin:o=""}={}){
+return wt(e,ot(t,n),{note:i`expected ${$(cn(t,n))}${s}`,origin:o,test:n})}var ot,cn,Xh,_t=g(()=>{y();A();Ra();
+ot=(e,t="force_kn")=>Xh(t)(e[`${t}_high`],{up:!0}),cn=(e,t="force_kn")=>Xh(t)(e[t]),Xh=e=>e==="force_kn"?de:Ee});var rl,Qh=g(()=>{rl=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#e.observe(this),this.#t.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#e.disconnect(),this.#t.disconnect()}measure(){let t=this.
 querySelector("svg"),{width:n,height:s}=t?.viewBox.baseVal??{width:0,height:0};if(!t||!n||!t.clientWidth||!t.clientHeight)
 return;let o=Math.max(n/t.clientWidth,s/t.clientHeight);t.style.setProperty("--px",String(o))}};customElements.
 define("drawing-frame",rl)});function il({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function ep(e,{
-left:t,right:n,bottom:s,top:o}){let[a,r]=Dn(e),[[l,c],[d,p]]=[e.on_sheet,e.on_tool],u=a-t>n-a?-1:1,m=r-s>.7*(o-
+left:t,right:n,bottom:s,top:o}){let[a,r]=Fn(e),[[l,c],[d,p]]=[e.on_sheet,e.on_tool],u=a-t>n-a?-1:1,m=r-s>.7*(o-
 s)?1:-1,[b,f]=il(e);return x`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
     <path class="near-line" d="M${l} ${-c}L${d} ${-p}" />
     ${Ia(e,n-t)?h:[e.on_sheet,e.on_tool].map(f_)}
@@ -790,8 +790,8 @@ s)?1:-1,[b,f]=il(e);return x`<g class="near ${e.distance_mm<=0?"hit":""}" data-t
         text-anchor=${u>0?"start":"end"}>${b}<tspan x=${u*50}
           dy="1.1em">${f}</tspan></text>
     </g>
-  </g>`}var Dn,Ia,f_,ll=g(()=>{y();A();Dn=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];Ia=(e,t)=>Math.abs(
-e.distance_mm)<.1*t,f_=([e,t])=>x`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function _t(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:d=!1,room:p=null}){
+  </g>`}var Fn,Ia,f_,ll=g(()=>{y();A();Fn=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];Ia=(e,t)=>Math.abs(
+e.distance_mm)<.1*t,f_=([e,t])=>x`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function yt(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:d=!1,room:p=null}){
 let u=s??(e.bounds[2]-e.bounds[0])/6,m=n?$_(u,d?c:null):b_(e,u,c),b=p&&!n?w_(m,p,u):m,{left:f,bottom:_,right:T,
 top:E}=b,P=l??g_(e,t==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
@@ -802,7 +802,7 @@ top:E}=b,P=l??g_(e,t==="after"?"after":"before");return i`<drawing-frame class="
       data-pose=${t}
       viewBox="${f} ${-E} ${T-f} ${E-_}"
       preserveAspectRatio="xMidYMid meet">
-      ${[e.bed,e.die].map(Oe).map(tp)}
+      ${[e.bed,e.die].map(Me).map(tp)}
       <g transform="translate(0 ${P.down})">${P.tools.map(tp)}</g>
       ${e.die.length?x`<path class="axis" d="M0 ${-E-999}V999" />`:h}
       <path class="gauge" transform="translate(${P.back} 0)" d=${P.gauge} />
@@ -811,12 +811,12 @@ top:E}=b,P=l??g_(e,t==="after"?"after":"before");return i`<drawing-frame class="
       ${t==="after"&&a?y_(e.after.sheet,a,u,b):h}
       ${d&&c?ep(c,b):h}
     </svg>
-  </drawing-frame>`}function g_(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Oe(n),tools:[
-s,o,a].map(Oe),down:0,gauge:Oe(r),back:0}}function $_(e,t){let[n,s]=t?Dn(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
-e,right:n+1.5*e,top:s+e}}function b_(e,t,n){let[s,o,a,r]=tt([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
+  </drawing-frame>`}function g_(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Me(n),tools:[
+s,o,a].map(Me),down:0,gauge:Me(r),back:0}}function $_(e,t){let[n,s]=t?Fn(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
+e,right:n+1.5*e,top:s+e}}function b_(e,t,n){let[s,o,a,r]=nt([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
 e.gauge_point[0]+1.5*t:0,d={left:Math.max(Math.min(s-.4*t,-1.4*t),-l),right:Math.min(Math.max(a+.4*t,c,1.4*t),
 Math.max(l,c))},p=d.right-d.left,u={...d,bottom:Math.max(Math.min(o-.3*t,-1.1*t,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*t,1.6*t),8*t)},m=n?cl(u,Dn(n),Math.max(t,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function w_(e,{
+max(r+.3*t,1.6*t),8*t)},m=n?cl(u,Fn(n),Math.max(t,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function w_(e,{
 bounds:t,share:n},s){let o=cl(cl(e,[t[0],t[1]],s),[t[2],t[3]],s),a=r=>e[r]+(o[r]-e[r])*n;return{left:a("left"),
 right:a("right"),bottom:a("bottom"),top:a("top")}}function __([e,t],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${e} ${-t}V${-o}" />
@@ -828,7 +828,7 @@ right:a("right"),bottom:a("bottom"),top:a("top")}}function __([e,t],n,{bottom:s}
 r=Math.max(1.25*n,.14*(o-s)),l=t/2*(Math.PI/180),[c,d]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-d}A${r} ${r} 0 0 1 ${c} ${-d}" />
     ${sp(0,a+r,$(S(t)))}
-  </g>`}var tp,cl,np,sp,xo=g(()=>{y();A();Qh();ll();on();tp=e=>e?x`<path class="tool" d=${e} />`:h;cl=({left:e,
+  </g>`}var tp,cl,np,sp,xo=g(()=>{y();A();Qh();ll();an();tp=e=>e?x`<path class="tool" d=${e} />`:h;cl=({left:e,
 right:t,bottom:n,top:s},[o,a],r)=>({left:Math.min(e,o-r),right:Math.max(t,o+r),bottom:Math.min(n,a-r),top:Math.
 max(s,a+r)});np=(e,t,n)=>x`<g transform="translate(${e} ${-t})">
     <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,sp=(e,t,n,s=0)=>x`<g transform="translate(${e} ${-t})">
@@ -845,10 +845,10 @@ max(s,a+r)});np=(e,t,n)=>x`<g transform="translate(${e} ${-t})">
             >
             ${s.level==="ok"?h:k(s.level)}
             <span class="facts"> ${v_(s).map(o=>k_(...o))} </span>
-            <span class="more">${ye(s.reason_said)} ${tn(s)}.</span>
+            <span class="more">${Oe(s.reason_said)} ${nn(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var v_,k_,ap=g(()=>{y();me();A();wt();G();v_=e=>[["allow for",$(st(e,"force_kn_per_m")),`expected ${ln(
+  </ol>`}var v_,k_,ap=g(()=>{y();me();A();_t();G();v_=e=>[["allow for",$(ot(e,"force_kn_per_m")),`expected ${cn(
 e,"force_kn_per_m").text}`],["radius",$(w(e.inside_radius_mm))],["flange from",$(w(e.min_flange_mm))],["set",$(
 S(e.set_angle_deg))]],k_=(e,t,n)=>i`<span class="fact"
     ><small>${e}</small>
@@ -857,7 +857,7 @@ S(e.set_angle_deg))]],k_=(e,t,n)=>i`<span class="fact"
   >`});function vs(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
     <b>First hit:</b> ${dl(e)}. If it is too open, make a second hit.
     <span class="drawn">${t}</span>
-  </p>`:h}var Wa,dl,rp,Da,Fn=g(()=>{y();A();Wa=e=>S(e).text.replace(/\.0$/,""),dl=e=>`comes out ${Wa(e.comes_out_deg_low)}\
+  </p>`:h}var Wa,dl,rp,Da,jn=g(()=>{y();A();Wa=e=>S(e).text.replace(/\.0$/,""),dl=e=>`comes out ${Wa(e.comes_out_deg_low)}\
  to ${Wa(e.comes_out_deg_high)}°`,rp=e=>`${Wa(e.comes_out_deg_low)}–${Wa(e.comes_out_deg_high)}°`,Da=(e,{set_angle_deg:t,
 firstHit:n})=>n?e.expected_set_angle_deg:t});function Fa(e){return hl(e,t=>t.level==="stop"||t.level==="caution")}function hl(e,t){let n=e.filter(o=>!ip(o)&&
 t(o));if(n.length===0)return h;let s=n.some(o=>o.level==="stop");return i`<section
@@ -865,7 +865,7 @@ t(o));if(n.length===0)return h;let s=n.some(o=>o.level==="stop");return i`<secti
     aria-label="Findings"
     data-test="urgent">
     ${bs(n)}
-  </section>`}function ks(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>Se(o)==="note"),s=e.filter(o=>Se(
+  </section>`}function ks(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>xe(o)==="note"),s=e.filter(o=>xe(
 o)==="ok");return i`${t.length?i`<section>
           <h2>Not known</h2>
           ${bs(t)}
@@ -874,15 +874,15 @@ o)==="ok");return i`${t.length?i`<section>
           <h2>How to do it</h2>
           ${bs(n)}
         </section>`:h}
-  ${s.length?_e(`Passed checks: ${s.length}`,We(s),{test:"fine",open:!1}):h}`}function cn(e){let t=e.filter(ip);
+  ${s.length?_e(`Passed checks: ${s.length}`,We(s),{test:"fine",open:!1}):h}`}function dn(e){let t=e.filter(ip);
 if(t.length===0)return h;let n=i`<ul>
     ${t.map(s=>i`<li>
           <b>${He(s.template,s.numbers)}</b>
-          ${He(Cn(s),s.numbers)}
+          ${He(Rn(s),s.numbers)}
         </li>`)}
   </ul>`;return i`<section class="every-time">
     ${_e(i`${k("caution")} At the press, every time`,n,{test:"every-time"})}
-  </section>`}var ip,lp,cp,So=g(()=>{y();A();G();an();ip=e=>e.code.startsWith("general-");lp=e=>hl(e,t=>t.level===
+  </section>`}var ip,lp,cp,So=g(()=>{y();A();G();rn();ip=e=>e.code.startsWith("general-");lp=e=>hl(e,t=>t.level===
 "stop"),cp=e=>hl(e,t=>t.level==="caution")});function L({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:d="\
 input",next:p=!1,list:u=""}){let m=b=>s(b.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${e}>${t}${c?i` <span class="hint">(${c})</span>`:h}</label>
@@ -896,7 +896,7 @@ input",next:p=!1,list:u=""}){let m=b=>s(b.target.value);return i`<div class="fie
       enterkeyhint=${p?"next":h}
       placeholder=${l}
       list=${u||h}
-      .value=${xe(String(n))}
+      .value=${ke(String(n))}
       aria-invalid=${a.length?"true":"false"}
       aria-describedby="${e}-more"
       @input=${d==="input"?m:h}
@@ -910,7 +910,7 @@ input",next:p=!1,list:u=""}){let m=b=>s(b.target.value);return i`<div class="fie
     ${t.map(s=>i`<button type="button" class="button" data-test="may-mean-${e}" @click=${()=>n(s)}>
           ${s}
         </button>`)}
-  </div>`}function jn({name:e,label:t,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
+  </div>`}function Hn({name:e,label:t,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
 length?"has-wrong":""}">
     <label for=${e}>${t}${l?i` <span class="hint">(${l})</span>`:h}</label>
     <textarea
@@ -918,7 +918,7 @@ length?"has-wrong":""}">
       name=${e}
       data-test=${e}
       rows=${o}
-      .value=${xe(String(n))}
+      .value=${ke(String(n))}
       aria-invalid=${r.length?"true":"false"}
       aria-describedby="${e}-more"
       @input=${c=>s(c.target.value)}></textarea>
@@ -937,7 +937,7 @@ length?"has-wrong":""}">
         aria-invalid=${a.length?"true":"false"}
         aria-describedby="${e}-more"
         @change=${r=>o(r.target.value)}>
-        ${s.map(([r,l])=>i`<option value=${r} .selected=${xe(r===n)}>${l}</option>`)}
+        ${s.map(([r,l])=>i`<option value=${r} .selected=${ke(r===n)}>${l}</option>`)}
       </select>
     </div>
     <span id="${e}-more"
@@ -951,14 +951,14 @@ length?"has-wrong":""}">
               type="radio"
               name=${e}
               value=${a}
-              .checked=${xe(a===n)}
+              .checked=${ke(a===n)}
               @change=${()=>o(a)} />
             <span>${r}</span>
           </label>`)}
     </div>
-  </div>`}function lt(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var X=g(
-()=>{y();Xt();A()});function ja(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function pl(e){
-let t=ja(e);return Object.keys(t).length?{tools:t}:{}}function Hn(e){let{die:t,punch:n}=ja(e);return[t&&`die ${t}`,
+  </div>`}function ct(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var X=g(
+()=>{y();Qt();A()});function ja(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function pl(e){
+let t=ja(e);return Object.keys(t).length?{tools:t}:{}}function Un(e){let{die:t,punch:n}=ja(e);return[t&&`die ${t}`,
 n&&`punch ${n}`].filter(Boolean).join(", ")}var To,xs=g(()=>{To=e=>({die:e?.die??"",punch:e?.punch??""})});function W(e,t){return Object.entries(e).filter(([n])=>ul(n,t)).flatMap(([,n])=>n)}function dp(e,t){return Object.
 entries(e).filter(([n])=>!t.some(s=>ul(n,s))).flatMap(([,n])=>n)}function hp(e,t,n){let s=Object.entries(e);return s.
 length===0?h:i`<div class="panel error-summary" role="alert" data-test="error-summary">
@@ -971,20 +971,20 @@ return i`<li>
     </ul>
   </div>`}function ml(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function Mo(e){let t=document.
 getElementById(e);t?.closest("details")?.setAttribute("open",""),t?.focus({preventScroll:!0}),t?.scrollIntoView(
-{block:"center"})}var ul,ct=g(()=>{y();ul=(e,t)=>e===t||e.startsWith(`${t}.`)});function gl(e,t,n,s){let o=(a,r)=>L({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+{block:"center"})}var ul,dt=g(()=>{y();ul=(e,t)=>e===t||e.startsWith(`${t}.`)});function gl(e,t,n,s){let o=(a,r)=>L({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:t[a]??"",wrong:W(n,`${e}.${a}`),change:l=>s({[a]:l})});
 return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function up(e,{dies:t,punches:n},s,o){
 let a=t.flatMap($l).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
-        <span>Tools: <b>${Hn(e.tools)||"chosen by the planner"}</b></span>
+        <span>Tools: <b>${Un(e.tools)||"chosen by the planner"}</b></span>
       </summary>
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
       ${gl("tools",e.tools??{},s,r=>o({...e,tools:{die:"",punch:"",...e.tools,...r}}))}
     </details>
     ${pp("codes-of-dies",a)}
-    ${pp("codes-of-punches",n.map(({code:r})=>r))}`}function Ss({tools_reason:e,tools_reason_said:t}){let n=$s(
-{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:h}var fl,$l,pp,Un=g(()=>{
-y();xs();G();X();ct();fl=["tools.die","tools.punch"];$l=e=>e.shape==="multi_v"?e.openings:[e];pp=(e,t)=>i`<datalist id=${e}>${t.
+    ${pp("codes-of-punches",n.map(({code:r})=>r))}`}function Ss({tools_reason:e,tools_reason_said:t}){let n=ze(
+{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:h}var fl,$l,pp,Gn=g(()=>{
+y();xs();G();X();dt();fl=["tools.die","tools.punch"];$l=e=>e.shape==="multi_v"?e.openings:[e];pp=(e,t)=>i`<datalist id=${e}>${t.
 map(n=>i`<option value=${n}></option>`)}</datalist>`});function Ha(e){let t=(e??"").split(":")[0].trim();return S_.includes(t)?t:""}function Oo(e){if(!e)return"";let t=new Map;
 for(let[n,s]of T_){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
 slice(1)}: ${s.join(", ")}.`).join(" ")}var S_,T_,Ua=g(()=>{S_=["model","handbook","your test bends"];T_=[["fo\
@@ -1011,7 +1011,7 @@ floor(Math.log10(c/o)+1e-9)),f=Array.from({length:m+1},(_,T)=>d+T*c).map(_=>({at
 Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Ga(e){return e.length?`M${e.
 map(([t,n])=>`${t} ${n}`).join("L")}`:""}var E_,wl=g(()=>{E_=e=>Math.round(e*100)/100});function wp({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(b=>b.force_kn_high)),a=s.filter(b=>b.limit_kn!==
 null).sort((b,f)=>Number(f.limit_kn)-Number(b.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:b})=>Number(
-b)<=(b===r?P_:N_)*o),c=vp(e),d=Ts(0,Math.max(o,...l.map(b=>Number(b.limit_kn))),{from:De.bottom,to:De.top+28,size:Ut().
+b)<=(b===r?P_:N_)*o),c=vp(e),d=Ts(0,Math.max(o,...l.map(b=>Number(b.limit_kn))),{from:De.bottom,to:De.top+28,size:Gt().
 size}),p=(b,f)=>[c.at(b.punch_depth_mm),d.at(b[f])],u=[...e.map(b=>p(b,"force_kn_high")),...e.map(b=>p(b,"forc\
 e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${$(de(n.force_kn))}, at a depth o\
 f ${$(yp(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
@@ -1020,7 +1020,7 @@ f ${$(yp(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press 
     role="img"
     aria-label=${m}
     data-test="stroke-force">
-    ${kp(c,d,Ut().unit)}
+    ${kp(c,d,Gt().unit)}
     <path class="band" d="${Ga(u)}Z" />
     ${t.punch_depth_mm===null?h:xp(c.at(t.punch_depth_mm))} ${C_(l,d)}
     ${B_(a.filter(b=>!l.includes(b)))}
@@ -1042,33 +1042,33 @@ null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle ov
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:h}
     ${s.map(u=>I_(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
   </svg>`}function vp(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return Ts(0,n,{from:De.left,to:De.
-right,size:C()==="in"?Ye:1,most:6})}function kp(e,t,n){let{left:s,right:o,top:a,bottom:r}=De,l=n==="°",c=t.marks.
+right,size:C()==="in"?Je:1,most:6})}function kp(e,t,n){let{left:s,right:o,top:a,bottom:r}=De,l=n==="°",c=t.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
-        font-size=${Rt}>${m}${l?"°":""}</text>`),d=e.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
-      <text x=${Math.min(u,Va-m.length*Rt*.3)} y=${r+24} text-anchor="middle"
-        font-size=${Rt}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
-    font-size=${Rt}>${n}</text>`;return x`
+        font-size=${Bt}>${m}${l?"°":""}</text>`),d=e.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
+      <text x=${Math.min(u,Va-m.length*Bt*.3)} y=${r+24} text-anchor="middle"
+        font-size=${Bt}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
+    font-size=${Bt}>${n}</text>`;return x`
     ${c}
     ${d}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
     <text class="quiet" x=${o} y=${za-8} text-anchor="end"
-      font-size=${Rt}>punch depth, ${C()}</text>
+      font-size=${Bt}>punch depth, ${C()}</text>
     ${l?h:p}`}function C_(e,t){let n=-1/0;return R_(e).map(({limit_kn:s,names:o})=>{let a=t.at(s);return n=Math.
-max(a-6,n+Rt+2),x`<path class="limit" d="M${De.left} ${a}H${De.right}" data-test="limit-line"
+max(a-6,n+Bt+2),x`<path class="limit" d="M${De.left} ${a}H${De.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${De.left+6} y=${n}
-        font-size=${Rt}>${o.join(", ")} ${$(de(s))}</text>`})}function R_(e){let t=new Map;for(let n of e)t.set(
+        font-size=${Bt}>${o.join(", ")} ${$(de(s))}</text>`})}function R_(e){let t=new Map;for(let n of e)t.set(
 Number(n.limit_kn),[...t.get(Number(n.limit_kn))??[],qa(n)]);return[...t].map(([n,s])=>({limit_kn:n,names:s}))}
 function B_(e){if(!e.length)return h;let t=e.length>1?`, ${e.length-1} more`:"";return x`<text class="limit-word" x=${De.
-right} y="18" text-anchor="end" font-size=${Rt}
+right} y="18" text-anchor="end" font-size=${Bt}
       data-test="limit-far">↑ ${_l(e[e.length-1])}${t}</text>`}function qa({what:e,name:t}){return e==="pres\
 s per metre"?"Bed and ram":e==="press"||!t?e[0].toUpperCase()+e.slice(1):`${e[0].toUpperCase()}${e.slice(1)} ${t}`}
 function I_(e,t,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${e} cy=${t} r="6" data-test="trial-point" data-id=${n}/>`}
-var Va,za,De,Rt,N_,P_,yp,xp,_l,W_,Sp=g(()=>{y();A();wl();Va=400,za=320,De={left:58,right:Va-14,top:20,bottom:za-
-54},Rt=18,N_=3,P_=5;yp=e=>w(e,{digits:2});xp=e=>x`<path class="set-line" d="M${e} ${De.top}V${De.bottom}"/>
-  <text class="set-word" x=${e-5} y=${De.bottom-6} text-anchor="end" font-size=${Rt}>set</text>`;_l=({what:e,name:t,
+var Va,za,De,Bt,N_,P_,yp,xp,_l,W_,Sp=g(()=>{y();A();wl();Va=400,za=320,De={left:58,right:Va-14,top:20,bottom:za-
+54},Bt=18,N_=3,P_=5;yp=e=>w(e,{digits:2});xp=e=>x`<path class="set-line" d="M${e} ${De.top}V${De.bottom}"/>
+  <text class="set-word" x=${e-5} y=${De.bottom-6} text-anchor="end" font-size=${Bt}>set</text>`;_l=({what:e,name:t,
 limit_kn:n})=>`${qa({what:e,name:t})} ${$(de(n))}`;W_=(e,t)=>x`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Op({stroke:e,error:t,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
@@ -1102,7 +1102,7 @@ limit_kn:n})=>`${qa({what:e,name:t})} ${$(de(n))}`;W_=(e,t)=>x`<circle class="pe
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
 function F_({peak:e,work_j:t}){if(!e)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${$(
-st(e))}.</b> The peak is expected at
+ot(e))}.</b> The peak is expected at
     ${$(de(e.force_kn))}, ${Mp(e.punch_depth_mm)} deep, ${$(S(e.loaded_angle_deg))}
     under load.`;return t?i`${n} Work in the stroke ${ee(t,0)} J.`:n}function j_({limits:e}){let t=e.filter(s=>s.
 limit_kn!==null),n=e.filter(s=>s.limit_kn===null);return i`${t.length?i`<p class="hint" data-test="stroke-limits">
@@ -1114,12 +1114,12 @@ limit_kn!==null),n=e.filter(s=>s.limit_kn===null);return i`${t.length?i`<p class
 harp enough: there is nothing to set.":`Set ${$(S(e.set_angle_deg))} under load at a depth of ${Mp(e.punch_depth_mm)}\
 .`}function U_({trials:e}){let t=e.filter(n=>n.punch_depth_mm===null).length;return t?i`<p class="hint">
         ${t===1?"One result has":`${t} results have`} no depth written down and can't be drawn.
-      </p>`:h}var Mp,Tp,G_,Ap=g(()=>{y();Sp();F();A();wt();Mp=e=>$(w(e,{digits:2}));Tp=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:h}var Mp,Tp,G_,Ap=g(()=>{y();Sp();F();A();_t();Mp=e=>$(w(e,{digits:2}));Tp=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${e} d="M2 8H38" />
   </svg>`,G_=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
-</svg>`});function Bt(e,t,n,s,o=Ep(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return bt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Ha(e.sources?.[t]),test:t})}function Ep({
+</svg>`});function It(e,t,n,s,o=Ep(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return wt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Ha(e.sources?.[t]),test:t})}function Ep({
 handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Ha(t?.[s])==="handbook")return h;let r=o(a);
 if(r.text===o(n[s]).text)return h;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],d=a<l||a>c;return i`<span class=${d?
 "handbook differs":"handbook"} data-test="handbook-${s}"
@@ -1133,7 +1133,7 @@ if(r.text===o(n[s]).text)return h;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],d=a<l|
       <div>${J_(e)} ${X_(e)}</div>
       <div>${Q_(e,n)} ${Op(n.stroke)} ${ey(e,n)}</div>
     </div>
-    ${ty(e)} ${cn(e.checks)}`}function V_(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
+    ${ty(e)} ${dn(e.checks)}`}function V_(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
 code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-tools">
       No tools of the crib chosen: the figures are for a V of ${$(w(e.v_opening_mm))}.
     </p>`:i`<ul class="tools" data-test="chosen">
@@ -1142,7 +1142,7 @@ code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-t
             ><span class="name" data-test="chosen-${a}"
               ><b>${r??"none"}</b> <span>${l?.name??""}</span></span
             >
-            <span class="where">${l?tn(l):""}</span>
+            <span class="where">${l?nn(l):""}</span>
             ${l&&l.condition!=="good"?i`<span class="more"
                     >condition:
                     ${l.condition}${l.condition_note?`, ${l.condition_note}`:""}</span
@@ -1152,8 +1152,8 @@ code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-t
     ${Ss(e)}`}function z_(e){return i`<div class="figures">${e.first_hit?Y_(e):K_(e)}</div>
     <div class="figures three">
       ${ko("Allow for",e,"force_kn")}
-      ${bt("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
-      ${Bt(e,"bend_deduction_mm","Deduction",Gn)}
+      ${wt("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
+      ${It(e,"bend_deduction_mm","Deduction",Vn)}
     </div>
     ${q_(e)} ${vs(e.first_hit)}`}function q_({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
 reduce((s,o)=>(o.share_percent??0)>(s?.share_percent??0)?o:s,null);return i`<p class="weakest" data-test="weakest">
@@ -1161,20 +1161,20 @@ reduce((s,o)=>(o.share_percent??0)>(s?.share_percent??0)?o:s,null);return i`<p c
     ${n?i`${bl(n)}: ${ee(n.share_percent??0,0)} % of the rating.`:h}
   </p>`}function J_(e){return _e("Force against the ratings",i`<div class="figures">
         ${ko("Per length, allow for",e,"force_kn_per_m")}
-        ${bt("Expected",de(e.force_kn),{note:Z_(e),origin:Ha(e.sources?.force_kn),test:"force_expected"})}
+        ${wt("Expected",de(e.force_kn),{note:Z_(e),origin:Ha(e.sources?.force_kn),test:"force_expected"})}
       </div>
       ${e.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
               ${fp(e.ratings)}`:h}`)}function Z_(e){let t=e.force_kn_low,n=Ep(e,"force_kn",de);return i`${typeof t==
 "number"?`at least ${$(de(t))}`:h}${n===h?h:i` <br />${n}`}`}function X_(e){return _e("What comes out",i`<div class="figures">
-      ${Bt(e,"inside_radius_mm","Inside radius",Gn)}
-      ${Bt(e,"springback_deg","Springback",S)}
-      ${Bt(e,"bend_allowance_mm","Bend allowance",Gn)}
-      ${Bt(e,"k_factor","K-factor",Pp)}
+      ${It(e,"inside_radius_mm","Inside radius",Vn)}
+      ${It(e,"springback_deg","Springback",S)}
+      ${It(e,"bend_allowance_mm","Bend allowance",Vn)}
+      ${It(e,"k_factor","K-factor",Pp)}
     </div>`)}function Q_(e,{pose:t,show:n}){if(!e.drawing)return h;let s=$(S(e.set_angle_deg)),o=t==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return _e("Drawn to scale",i`<section class="bend-drawing" aria-label="The bend in its tools">
       ${Z({name:"pose-shown",label:"Shown",value:t,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
-      ${_t(e.drawing,{pose:t,close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,words:`The sheet i\
+      ${yt(e.drawing,{pose:t,close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,words:`The sheet i\
 n die and punch, ${o}`})}
     </section>`,{test:"drawing"})}function ey(e,{use:t}){return e.options?.length?_e(`Dies of the crib: ${e.options.
 length}`,i`<p class="hint">Tap one to use it. Each with the reason for its rank.</p>
@@ -1182,7 +1182,7 @@ length}`,i`<p class="hint">Tap one to use it. Each with the reason for its rank.
       ${e.force?.length?Lp("Force by published relations",e.force,[["force_kn","Force",de],["force_kn_per_m","\
 Per length",Ee]]):h}
       ${e.allowance?.length?Lp("Bend allowance by published relations",e.allowance,[["bend_allowance_mm","Allo\
-wance",Gn],["k_factor","K",Pp]]):h}
+wance",Vn],["k_factor","K",Pp]]):h}
       ${t?i`<details>
               <summary>Where each figure comes from</summary>
               <dl class="sources">
@@ -1208,24 +1208,24 @@ wance",Gn],["k_factor","K",Pp]]):h}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Gn,K_,Y_,Pp,ny,Cp=g(()=>{y();xo();me();A();wt();ap();Ra();Fn();So();an();X();Un();Ua();bp();Ap();
-Gn=e=>w(e,{digits:2});K_=e=>i`
-  ${Bt(e,"set_angle_deg","Set angle",S)}
-  ${Bt(e,"punch_depth_mm","Depth",Gn)}
+  </div>`}var Vn,K_,Y_,Pp,ny,Cp=g(()=>{y();xo();me();A();_t();ap();Ra();jn();So();rn();X();Gn();Ua();bp();Ap();
+Vn=e=>w(e,{digits:2});K_=e=>i`
+  ${It(e,"set_angle_deg","Set angle",S)}
+  ${It(e,"punch_depth_mm","Depth",Vn)}
 `,Y_=e=>i`
-  ${Bt(e,"set_angle_deg","First hit: set angle",S,`then about ${$(S(e.expected_set_angle_deg))}`)}
-  ${Bt(e,"punch_depth_mm","First hit: depth",Gn,`then about ${$(Gn(e.expected_punch_depth_mm))}`)}
+  ${It(e,"set_angle_deg","First hit: set angle",S,`then about ${$(S(e.expected_set_angle_deg))}`)}
+  ${It(e,"punch_depth_mm","First hit: depth",Vn,`then about ${$(Vn(e.expected_punch_depth_mm))}`)}
 `;Pp=e=>({text:e==null?"–":ee(e,2),unit:""});ny={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Bp={};ne(Bp,{show:()=>ay});async function ay(e){e.title("Check a bend"),e.render(Me("Looking into the crib\
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Bp={};ne(Bp,{show:()=>ay});async function ay(e){e.title("Check a bend"),e.render(Te("Looking into the crib\
 …"));let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async P=>(await ce(P,e.signal)).items)),o={
 dies:n,punches:s},a=Na(e.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=t[0]?.code??"";let l={answer:null,
-error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:Gi()},d=Ct(async(P,v)=>(await M("POST","/bend",
+error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:Gi()},d=Rt(async(P,v)=>(await M("POST","/bend",
 {body:P,signal:v})).body,({answer:P=null,error:v=null})=>{Object.assign(l,{answer:P,error:v,busy:!1}),Object.assign(
-c,{stroke:null,error:null}),u(),f()},e.signal),p=Ct(async(P,v)=>(await M("POST","/stroke",{body:P,signal:v})).
+c,{stroke:null,error:null}),u(),f()},e.signal),p=Rt(async(P,v)=>(await M("POST","/stroke",{body:P,signal:v})).
 body,({answer:P=null,error:v=null})=>{Object.assign(c,{stroke:P,error:v}),f()},e.signal);function u(){p.stop(),
-c.open&&l.answer&&!c.stroke&&p.ask(Wn(a),{now:!0})}function m(P){history.replaceState(null,"",`/bend?${Pa(a)}`),
-l.busy=yo(a).length===0,l.busy?d.ask(Wn(a),P):(d.stop(),Object.assign(l,{answer:null,error:null})),f()}function b(P,v){
+c.open&&l.answer&&!c.stroke&&p.ask(Dn(a),{now:!0})}function m(P){history.replaceState(null,"",`/bend?${Pa(a)}`),
+l.busy=yo(a).length===0,l.busy?d.ask(Dn(a),P):(d.stop(),Object.assign(l,{answer:null,error:null})),f()}function b(P,v){
 Object.assign(a,P),m(v)}function f(){let P=l.error instanceof O?l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
         <div
           class="desk"
@@ -1242,10 +1242,10 @@ Object.assign(a,P),m(v)}function f(){let P=l.error instanceof O?l.error.errors:{
           <div class="desk-answer" data-test="answer">${T(P)}</div>
         </div>`),l.busy||e.ready()}function _(){let{answer:P}=l;if(!P||l.busy)return"";let v=P.worst==="ok"?"":
 `${P.worst}. `,N=P.set_angle_deg===null?"nothing to set":`set ${$(S(P.set_angle_deg))}`;return`${v}Die ${P.die??
-"none"}, allow for ${$(st(P))}, ${N}.`}function T(P){let v=yo(a);return v.length?ke("One bend, all its figures",
+"none"}, allow for ${$(ot(P))}, ${N}.`}function T(P){let v=yo(a);return v.length?ve("One bend, all its figures",
 i`Still to type: ${v.map(N=>oy[N]).join(", ")}.`):l.error?E(P):l.answer?Np(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,f()},use:N=>b({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),f())}}}):
-Me("Working it out…")}function E(P){if(!(l.error instanceof O)||l.error.status>=500)return i`${Zt(l.error)}
+Te("Working it out…")}function E(P){if(!(l.error instanceof O)||l.error.status>=500)return i`${Xt(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
@@ -1277,19 +1277,19 @@ wrong:W(r,u),change:f=>l({[u]:f},{now:!0})}),p=e.metal&&!t.some(({code:u})=>u===
           </button>`:h}`}function iy({thickness_mm:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(w(
 e,{digits:2})),t??""].filter(Boolean).join(", ")}function Rp(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);
 return e&&!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var sy,oy,ly,Ip=g(()=>{y();F();Ca();me();
-vo();A();wt();Cp();X();an();Re();ct();sy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","\
+vo();A();_t();Cp();X();rn();Re();dt();sy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","\
 punch","punch_radius_mm"],oy={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"\
 angle"};ly=e=>e.map(({code:t,name:n})=>[t,n])});function Wp(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
 request("screen").catch(()=>{}),e.aborted&&t?.release())};document.addEventListener("visibilitychange",n,{signal:e}),
 e.addEventListener("abort",()=>t?.release()),n()}var yl,vl=g(()=>{y();yl=()=>"wakeLock"in navigator?h:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
-      </p>`});async function Vn(e){let{body:t}=await M("GET","/benches",{signal:e,timeout:3e3});return t.benches}async function jp(e){
+      </p>`});async function zn(e){let{body:t}=await M("GET","/benches",{signal:e,timeout:3e3});return t.benches}async function jp(e){
 let{body:t}=await M("PUT",`/benches/${encodeURIComponent(e)}`,{body:{code:null,step:0}});return t}async function Hp(e){
 await M("DELETE",`/benches/${encodeURIComponent(e)}`)}function kl(){let e=Vp(Dp);return typeof e?.name=="strin\
 g"?{code:null,step:0,etag:null,...e}:null}function Vp(e){try{return JSON.parse(localStorage.getItem(e)??"null")}catch{
 return null}}function zp(e,t){try{t===null?localStorage.removeItem(e):localStorage.setItem(e,JSON.stringify(t))}catch{}}
-var Dp,Fp,zn,It,xl,Up,Gp,dn=g(()=>{F();Dp="flangebook.bench.here",Fp="flangebook.bench.last";zn=e=>/^\d/.test(
-e)?`press screen ${e}`:e,It=e=>/^\d/.test(e)?`Press screen ${e}`:e;xl=e=>zp(Dp,e),Up=()=>String(Vp(Fp)??""),Gp=
+var Dp,Fp,qn,Wt,xl,Up,Gp,hn=g(()=>{F();Dp="flangebook.bench.here",Fp="flangebook.bench.last";qn=e=>/^\d/.test(
+e)?`press screen ${e}`:e,Wt=e=>/^\d/.test(e)?`Press screen ${e}`:e;xl=e=>zp(Dp,e),Up=()=>String(Vp(Fp)??""),Gp=
 e=>zp(Fp,e)});function Ka(e,t,n,s){let o=`/benches/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
 r=null,l=t,c=0,d=!1,p;function u(v){let N={...a,waits:r!==null,...v},Q=Object.keys(N).every(Le=>N[Le]===a[Le]);
 a=N,!Q&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),d||s.aborted)return;d=!0;try{await(r&&!b()?
@@ -1300,18 +1300,18 @@ l,signal:s,timeout:qp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u
 if(!(Q instanceof O)||Q.status>=500)throw Q;r=null,l=null,u({refused:Q.status===412?"":Q.message}),await _()}}
 async function _(){let v=r,{status:N,body:Q,etag:Le}=await M("GET",o,{seen:l,signal:s,timeout:qp});s.aborted||
 r!==v||N===304||(l=Le,u({late:!1}),n.heard(Q,Le??""))}function T(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-Yt(!0),v&&U()}function E(v){c+=1,v instanceof O&&v.status===404?u({answers:!0,gone:!0}):v instanceof O&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof H?Yt(!1,v):v instanceof O||console.error(v)}
+Jt(!0),v&&U()}function E(v){c+=1,v instanceof O&&v.status===404?u({answers:!0,gone:!0}):v instanceof O&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof H?Jt(!1,v):v instanceof O||console.error(v)}
 let P=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",P,{signal:s}),
 addEventListener("online",P,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
 r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var cy,dy,qp,Sl=g(()=>{
-F();se();ve();cy=1e3,dy=4e3,qp=3e3});function Kp(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=hy.
+F();se();ye();cy=1e3,dy=4e3,qp=3e3});function Kp(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=hy.
 has(o.key)?e.next:py.has(o.key)?e.back:null;!a||my(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<uy)&&(n=o.
 timeStamp,a()))};addEventListener("keydown",s,{signal:t}),addEventListener("click",o=>o.detail>0&&fy(),{signal:t})}
 function my({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
 e===" ")&&s.matches("button, a, summary")}function fy(){let e=document.activeElement;e?.matches("button, summa\
 ry, input[type=range]")&&e.blur()}var hy,py,uy,Yp=g(()=>{hy=new Set(["ArrowRight","PageDown"," ","Enter"]),py=
-new Set(["ArrowLeft","PageUp","Backspace"]),uy=300});function Ya(e,{pixels:t=fs(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=Pn(e.bounds,t-2*a,n-1.6*
+new Set(["ArrowLeft","PageUp","Backspace"]),uy=300});function Ya(e,{pixels:t=gs(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=Cn(e.bounds,t-2*a,n-1.6*
 a),[,l,c]=e.bounds,[d,p]=r([c,l]),u=m=>m.map(([b,f,_,T])=>`M${r([b,f])}L${r([_,T])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
@@ -1338,10 +1338,10 @@ let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=
       width=${a} height=${V*1.3}/>
     <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${V}
       text-anchor="middle" dominant-baseline="central">${e}</text>`}function by({length_mm:e,width_mm:t,height_mm:n,
-faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${qn({length_mm:e,width_mm:t,height_mm:n})}\
-, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function qn({length_mm:e,width_mm:t,height_mm:n}){
-return $({text:[e,t,n].map(j).join(" × "),unit:w(0).unit})}function Jp(e,{pixels:t=fs(),tallest:n=t*.9,test:s="\
-blank"}={}){let[o,a]=[j(e.length_mm),j(e.width_mm)],r=Ve(a,V)+V*1.8,l=Pn([0,0,e.length_mm,e.width_mm],t-r-12,n-
+faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Kn({length_mm:e,width_mm:t,height_mm:n})}\
+, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Kn({length_mm:e,width_mm:t,height_mm:n}){
+return $({text:[e,t,n].map(j).join(" × "),unit:w(0).unit})}function Jp(e,{pixels:t=gs(),tallest:n=t*.9,test:s="\
+blank"}={}){let[o,a]=[j(e.length_mm),j(e.width_mm)],r=Ve(a,V)+V*1.8,l=Cn([0,0,e.length_mm,e.width_mm],t-r-12,n-
 V*3),[c,d]=l([e.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
@@ -1371,7 +1371,7 @@ Math.ceil((t-1)/1),[u,m]=[c[0]+(d[0]-c[0])*p,c[1]+(d[1]-c[1])*p];return x`<path 
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
       dominant-baseline="central">${e}</text>`}function yy(e){let t=e.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${j(e.length_mm)} by ${j(e.width_mm)}, inside of the box up. ${t.join("; ")}.`}var V,
-Fe,Ms=g(()=>{y();A();xa();on();nt();V=18;Fe=e=>!!e?.folded});function Ja(e,t){return!Fe(e)||!t.side?h:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+Fe,Ms=g(()=>{y();A();xa();an();st();V=18;Fe=e=>!!e?.folded});function Ja(e,t){return!Fe(e)||!t.side?h:i`<section class="box-step" data-test="box-step" aria-label="Which side">
     ${Ya(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${re(w(t.bend_length_mm))}</b> long.</li>
@@ -1388,7 +1388,7 @@ return h;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=$(S(t.included
 distance_mm)));return i`<li data-test="sides-near">
     ${t.distance_mm<0?i`<b>The finished ${t.side} side runs ${s} into the ${t.tool}</b>, at ${n}.`:i`The finished ${t.
 side} side stays <b>${s}</b> from the ${t.tool}, nearest at ${n}.`}
-  </li>`}var Tl=g(()=>{y();Ms();nt();A()});function eu(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
+  </li>`}var Tl=g(()=>{y();Ms();st();A()});function eu(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
 turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Os(e){let t=eu(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${nu}${su[t]}</svg
     ><b>${tu[t]}.</b>`}function Za(e,t){let n=eu(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
     <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${nu}${su[n]}</svg>
@@ -1431,8 +1431,8 @@ let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left
 max(...c),Math.max(...d,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function Ls(e,[t,n,s]){let[o,a]=[Math.cos(
 s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function Xa(e,t,n){let s=-n.
 punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Oy(t,n),tools:[
-e.before.ram,e.before.holder,e.before.punch].map(Oe).filter(Boolean),down:s,gauge:Oe(e.before.gauge),back:a}}var Al=g(
-()=>{on()});function Qa({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=uu?t:null}function Kn(e){
+e.before.ram,e.before.holder,e.before.punch].map(Me).filter(Boolean),down:s,gauge:Me(e.before.gauge),back:a}}var Al=g(
+()=>{an()});function Qa({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=uu?t:null}function Yn(e){
 let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Qa(e),{before:o,after:a}=ou(n),r=s?au(n,
 s):Lo(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Xa(t,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function Es(e){let{clearance:t}=e;
@@ -1456,13 +1456,13 @@ what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, 
 ."};let[a,r]=[hu(t,n,"slide"),hu(t,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
 Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${du}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${t==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${du}`}:null}function yt(e,{short:t=!1}={}){let n=Ay(e);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${du}`}:null}function vt(e,{short:t=!1}={}){let n=Ay(e);return n?
 t?i`<span class="turn" data-test="way" data-way=${n.kind}
       >${pu(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
     ${pu(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:h}var uu,iu,du,hu,pu,Ly,Ey,Wt=g(()=>{y();Al();A();uu=100;iu=e=>({gauge:"gauge finger",sheet:"part it\
+  </div>`:h}var uu,iu,du,hu,pu,Ly,Ey,Dt=g(()=>{y();Al();A();uu=100;iu=e=>({gauge:"gauge finger",sheet:"part it\
 self"})[e]??e;du="Punch still, at its top. Fingers never between.";hu=(e,t,n)=>[e===n&&"in",t===n&&"out"].filter(
 Boolean).join(" and ");pu=e=>e==="swing"?Ly:Ey(e!=="slide"),Ly=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
@@ -1487,11 +1487,11 @@ length||e.length===t?"":`step${e.length>1?"s":""} ${e.join(", ")}`}function Pl({
 a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${fu(
 o.map(({number:a})=>a),0)}`:""}`:""}function Ny(e){return e==="good"||!e?"":e==="unknown"?"condition unknown":
 e}function er(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures">
-      ${bt("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
+      ${wt("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
 w(e.length_mm_high,{digits:2})]})}
-      ${bt("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
+      ${wt("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
 e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm_high,{digits:2})]})}
-      ${bt("Mass",eo(e.mass_kg),{test:"blank-mass"})}
+      ${wt("Mass",eo(e.mass_kg),{test:"blank-mass"})}
     </div>
     ${e.rests_on?i`<p data-test="blank-rests-on">Blank by ${e.rests_on}.</p>`:h}
     ${e.lines?i`<p data-test="relief">${Cl(e)}</p>`:h}`}function Cl({relief:e,lines:t=[]}){let n=new Set(t.map(
@@ -1535,14 +1535,14 @@ e ${e.gauged_against}`:"",o=e.gauged_end?`${Cy(Ao(e,t))} to the gauge${s}, `:"";
             data-end=${String(e.turn_end)}
             >${Os(e)}</span
           > `:h}
-    ${yt(e,{short:!0})} ${o}${e.inside_face==="up"?"top":"bottom"} face
+    ${vt(e,{short:!0})} ${o}${e.inside_face==="up"?"top":"bottom"} face
     up.${Ry(e)}
   </span>`}function Ry({hits:e}){if(!e)return h;let t=e.gauge_x_mm.map(n=>j(n)).join(", ");return i` <span data-test="hits"
     >${e.count} bumps, ${$(w(e.pitch_mm,{digits:2}))} apart, gauge X ${t}.</span
-  >`}function vt(e){let t=e.operation&&e.operation!=="bend"?e.operation:"bend",n=e.side?`Bend ${e.bend}, ${e.side}`:
+  >`}function kt(e){let t=e.operation&&e.operation!=="bend"?e.operation:"bend",n=e.side?`Bend ${e.bend}, ${e.side}`:
 `Bend ${e.bend}`;return t==="bend"?n:`${n}, ${t}`}function By(e,t,n){let s=e[`${t}_low`],o=e[`${t}_high`],a=s==
 null||s===o?h:i`<small class="band">${n(s).text} to ${$(n(o))}</small>`;return i`${$(n(e[t]))}${a}`}function mu(e,t,n){
-return et(e,e)?e.first_hit?Iy(e,t,n):e.limits?By(e,t,n):$(n(e[t])):$(n(null))}function Iy(e,t,n){let s=t==="se\
+return tt(e,e)?e.first_hit?Iy(e,t,n):e.limits?By(e,t,n):$(n(e[t])):$(n(null))}function Iy(e,t,n){let s=t==="se\
 t_angle_deg"?`first hit, ${dl(e.first_hit)}; then about `:"then about ";return i`${$(n(e[t]))}<small class="band"
       >${s}${$(n(e[`expected_${t}`]))}</small
     >`}function tr(e,{link:t}={}){let n=o=>w(o,{digits:2}),s=e.part?.flats_mm?.length??0;return i`<div class="steps-frame">
@@ -1555,7 +1555,7 @@ t_angle_deg"?`first hit, ${dl(e.first_hit)}; then about `:"then about ";return i
       <tbody role="rowgroup">
         ${e.steps.map(o=>i`<tr role="row" data-step=${o.number}>
               <th role="rowheader" scope="row">
-                ${t?i`<a href=${t(o.number)}>${o.number}. ${vt(o)}</a>`:i`${o.number}. ${vt(o)}`}
+                ${t?i`<a href=${t(o.number)}>${o.number}. ${kt(o)}</a>`:i`${o.number}. ${kt(o)}`}
                 <small>${$(S(o.included_angle_deg))} ${o.direction}</small>
               </th>
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${$(n(o.gauge_x_mm))}</td>
@@ -1565,7 +1565,7 @@ t_angle_deg"?`first hit, ${dl(e.first_hit)}; then about `:"then about ";return i
               </td>
               <td role="cell" data-head="Depth" data-test="depth">${mu(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${$(st(o))}<small class="band">expected ${$(ln(o))}</small>
+                ${$(ot(o))}<small class="band">expected ${$(cn(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch reversed</span>`:
@@ -1575,25 +1575,25 @@ h}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var El,Cy,hn=g(()=>{y();me();sn();A();wt();nt();Ra();Fn();As();Wt();El=tn;Cy=e=>e[0].toUpperCase()+e.
+  </div>`}var El,Cy,pn=g(()=>{y();me();on();A();_t();st();Ra();jn();As();Dt();El=nn;Cy=e=>e[0].toUpperCase()+e.
 slice(1)});function nr(e,t){return i`<header class="step-top">
     <a class="step-card" href="/c/${e.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${e.title||e.display_code}</span></a
     >
     ${Bl(e,t)}
-  </header>`}function qe(e,t,n){return i`<div class="set-figure" data-test=${n}>
+  </header>`}function Ke(e,t,n){return i`<div class="set-figure" data-test=${n}>
     <span class="what"
       >${e}${t.unit&&t.unit!=="°"?i` <span class="unit">${t.unit}</span>`:h}</span
     >
     <span class="value" data-test="${n}-value">${t.text}${t.unit==="°"?"°":h}</span>
-  </div>`}var Bl,pn=g(()=>{y();hn();Bl=(e,t)=>i`<h1>
+  </div>`}var Bl,un=g(()=>{y();pn();Bl=(e,t)=>i`<h1>
     <span data-test="step-number">Step ${t.number} of ${e.plan.steps.length}</span>
     <small
-      >${vt(t)}
+      >${kt(t)}
       ${t.direction}${t.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch reversed</b>`:
 h}</small
     >
-  </h1>`});function $u(e,t,n,s,o){let a=Kn(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?Lo(e.motion,l):null,
+  </h1>`});function $u(e,t,n,s,o){let a=Yn(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?Lo(e.motion,l):null,
 d=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),u=(m,b,f,_)=>i`<button
       type="button"
       class="button"
@@ -1601,8 +1601,8 @@ d=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),u=(m,b,f,_)=>i`<button
       data-test=${_}
       @click=${()=>{Object.assign(n,b,{playing:!1}),s()}}>
       ${m}
-    </button>`;return i`${_t(e.drawing,{pose:r==="between"?"during":r,close:n.close,opening:e.v_opening_mm,gauge:p,
-angle:t,moment:d??(c&&Xa(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&ru(e.motion,c),words:`${vt(
+    </button>`;return i`${yt(e.drawing,{pose:r==="between"?"during":r,close:n.close,opening:e.v_opening_mm,gauge:p,
+angle:t,moment:d??(c&&Xa(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&ru(e.motion,c),words:`${kt(
 e)}, ${Dy(e,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
             ${Fy(e,r,c)}
@@ -1638,10 +1638,10 @@ let a=()=>{n.playing=!n.playing,n.playing&&Hy(t>=1?0:t,n,s,o),s()};return i`<div
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
   </div>`}function Hy(e,t,n,s){let o=performance.now(),a=r=>{!t.playing||s.aborted||(t.share=Math.min(1,e+Math.
 max(0,r-o)/Wy),t.playing=t.share<1,n(),t.playing&&requestAnimationFrame(a))};Object.assign(t,{at:"between",share:e}),
-requestAnimationFrame(a)}var Wy,Eo,sr=g(()=>{y();Al();xo();A();hn();Wt();Wy=7e3,Eo=()=>({at:"before",share:0,close:!1,
-playing:!1})});function bu(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length)return i`<p data-test="no-setting">${n?.words||
-"No new setting comes from this one."}</p>`;let s=n?.said?ye(n.said):n?.what??`${Uy(e)} Something else is wron\
-g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
+requestAnimationFrame(a)}var Wy,Eo,sr=g(()=>{y();Al();xo();A();pn();Dt();Wy=7e3,Eo=()=>({at:"before",share:0,close:!1,
+playing:!1})});function bu(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length){let o=ze({...n?.said,words:n?.words});return i`<p data-test="no-setting">${o||
+"No new setting comes from this one."}</p>`}let s=ze({...n?.said,words:n?.what})||`${Uy(e)} Something else is \
+wrong.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
@@ -1652,7 +1652,7 @@ g.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     ${k("stop")} <b>No angle and depth.</b>
     ${t?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:h}var Il=g(()=>{y();sn();A();G()});function _u({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?h:i`<h3>Where the tools stand</h3>
+  </p>`:h}var Il=g(()=>{y();on();A();G()});function _u({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?h:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${e.map(t=>i`<li>
             <b>Station ${t.number}</b> ${t.punch}${t.turned?", reversed,":h} over ${t.die}:
@@ -1661,18 +1661,18 @@ a first piece.":"Tools and press do not reach this bend. Read what stops it befo
           </li>`)}
     </ul>`}function or({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
 `Station ${n.number}, ${yu(n.centre_mm)}`:""}function yu(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
-w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var ar=g(()=>{y();A();G()});function rr(e,t){let n=t.checks.filter(l=>Se(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
-plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+ye(l),{...l,sign:Se(
+w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var ar=g(()=>{y();A();G()});function rr(e,t){let n=t.checks.filter(l=>xe(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
+plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+Oe(l),{...l,sign:xe(
 l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function ir(e,t,n,s,o){
 if(!t.drawing)return i`<p class="state" data-test="no-drawing">
       ${t.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=it(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return $u(r,Da(t,a),n,s,o)}function lr(e,t){let n=it(
+    </p>`;let a=lt(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return $u(r,Da(t,a),n,s,o)}function lr(e,t){let n=lt(
 e,t);return n.set_angle_deg===null&&t.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
-      ${qe("Gauge X",w(n.gauge_x_mm),"gauge-x")}
-      ${qe("Gauge R",w(t.gauge_r_mm),"gauge-r")}
-      ${qe("Angle to set",S(n.set_angle_deg),"set-angle")}
-      ${qe("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
+      ${Ke("Gauge X",w(n.gauge_x_mm),"gauge-x")}
+      ${Ke("Gauge R",w(t.gauge_r_mm),"gauge-r")}
+      ${Ke("Angle to set",S(n.set_angle_deg),"set-angle")}
+      ${Ke("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
     ${vs(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
     ${n.set_angle_deg===null?wu(t,n.fromTrial):h} ${Gy(t)}
@@ -1714,7 +1714,7 @@ function Vy({hits:e}){return e?i`<div class="hits" data-test="hits">
         <dd><b>${$(S(t.included_angle_deg))}</b> ${t.direction}</dd>
       </div>
     </dl>
-    ${Ss(t)}`}var cr=g(()=>{y();Ie();A();wt();G();Fn();sr();Un();Il();pn();ar()});function ku(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=rr(e,t),c=l.filter(m=>Se(m)!=="note"),d=l.length>
+    ${Ss(t)}`}var cr=g(()=>{y();Ie();A();_t();G();jn();sr();Gn();Il();un();ar()});function ku(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=rr(e,t),c=l.filter(m=>xe(m)!=="note"),d=l.length>
 zy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
@@ -1728,7 +1728,7 @@ zy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
     </header>
     ${s} ${r.length?i`<div class="step-stop">${We(r)}</div>`:h}
     <div class="step-body">
-      <div class="step-way">${Za(t,e.part.flats_mm.length)}${yt(t)}</div>
+      <div class="step-way">${Za(t,e.part.flats_mm.length)}${vt(t)}</div>
       <section class="step-set" aria-label="What to set">${lr(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${d?"many":""}" aria-label="What to watch">
@@ -1763,14 +1763,14 @@ zy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${t}${n?i` <small>${n}</small>`:h}
     </button>
-  </nav>`}var zy,qy,dr,Wl=g(()=>{y();dn();Tl();G();As();hn();pn();Wt();cr();zy=3;qy=(e,t)=>e.plan.tools.filter(
+  </nav>`}var zy,qy,dr,Wl=g(()=>{y();hn();Tl();G();As();pn();un();Dt();cr();zy=3;qy=(e,t)=>e.plan.tools.filter(
 n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));dr=(e,t)=>i`<button
     type="button"
     class="button bench-name"
     data-test="bench-name"
-    aria-label="${It(e)}, this display. Choose another"
+    aria-label="${Wt(e)}, this display. Choose another"
     @click=${t.choose}>
-    ${It(e)}
+    ${Wt(e)}
   </button>`});function Tu({names:e,silent:t,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which press screen is this display?</h1>
     ${t?i`<p class="bench-line" data-test="silent">
@@ -1782,7 +1782,7 @@ n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));dr=(e,t)=>i`<button
                   class="button next"
                   data-test="take-bench"
                   @click=${()=>a.take(r)}>
-                  ${It(r)}
+                  ${Wt(r)}
                 </button>`)}
           </div>`:h}
     ${e?i`<form
@@ -1794,7 +1794,7 @@ hint:"Like 1, or Big press. It is kept on this display."})}
             <button class="button" data-test="make-bench">Add it</button>
           </form>`:h}
     ${o?i`<button type="button" class="button" data-test="stay" @click=${()=>a.take(o)}>
-            Stay at ${zn(o)}
+            Stay at ${qn(o)}
           </button>`:h}
     ${yl()}
   </div>`}function Lu({answers:e,refused:t},n,s,o){return i`${e===!1?i`<p class="bench-line" role="status" data-test="alone">
@@ -1806,7 +1806,7 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:h}`}var Mu,Ou,Au,Dl,Eu=g(()=>{y();F();vl();dn();he();Wl();X();Mu=e=>Dl(e,"bench-idle",It(e.name),
+        </p>`:h}`}var Mu,Ou,Au,Dl,Eu=g(()=>{y();F();vl();hn();he();Wl();X();Mu=e=>Dl(e,"bench-idle",Wt(e.name),
 i`<p>Open a card on a phone and choose this press screen.</p>
       ${yl()}`),Ou=(e,t,n)=>Dl(n,"bench-no-card",I(e),t instanceof O?i`<p>${t.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes when the shop is back.
@@ -1825,44 +1825,44 @@ i`<p>Open a card on a phone and choose this press screen.</p>
 aborted&&e.render(Tu(s,c)),r=p=>{n.abort();let u=kl();Pu(e,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
 c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await jp(p||" ")).name)}catch(u){
 s.wrong=u instanceof O?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
-d=async()=>{try{Object.assign(s,{names:(await Vn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
+d=async()=>{try{Object.assign(s,{names:(await zn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
 signal.aborted||(a(),e.ready(),o=setTimeout(d,Ky))};a(),d()}function Pu(e,t){let{name:n}=t,s=new AbortController,
 {signal:o}=s;e.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:t.code,
 step:t.step},l=null,c=null,d=0,p=Eo(),u=Ka(n,t.etag,{keepMs:1/0,heard:(v,N)=>{t={...t,etag:N},f({code:v.code,step:v.
 step},!1)},sent:(v,N,Q)=>m({etag:N,unsent:Q}),changed:v=>v.gone?b(""):E()},o);function m(v){t={...t,...r,...v},
 xl(t)}function b(v){s.abort(),v||xl(null),Nu(e,v)}function f(v,N){let Q=v.code!==r.code||v.step!==r.step;v.code!==
 r.code&&(l=null),Q&&(p=Eo()),r=v,m({unsent:N}),N&&u.move(v),Q||!l&&v.code?_():E()}async function _(){a.abort(),
-a=new AbortController;let v=a.signal;if(d=0,c=null,E(),!!r.code)try{await ft(r.code,N=>{v.aborted||(l=N,d=0,E())},
+a=new AbortController;let v=a.signal;if(d=0,c=null,E(),!!r.code)try{await gt(r.code,N=>{v.aborted||(l=N,d=0,E())},
 v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let T={next:()=>{if(!l)return;let v=l.plan.steps.length;f(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&f({code:l.code,step:r.step-1},!0),clear:()=>f(
 {code:null,step:0},!0),choose:()=>b(n),newer:()=>_()};function E(){if(o.aborted)return;let v=Lu(u.standing(),!!l,
 d,T.newer);e.title(l?`${l.title||l.code}, ${n}`:n),e.render(P({name:n,lines:v,acts:T})),(l||c||!r.code)&&e.ready()}
-function P(v){if(!r.code)return Mu(v);if(!l)return c?Ou(r.code,c,v):Me(`Opening ${I(r.code)}…`);let N=l.plan.
+function P(v){if(!r.code)return Mu(v);if(!l)return c?Ou(r.code,c,v):Te(`Opening ${I(r.code)}…`);let N=l.plan.
 steps,Q=N[r.step-1];return Q?ku(l,Q,v,ir(l,Q,p,E,a.signal)):r.step===N.length+1?xu(l,v):Au(l,r.step,v)}Kp(T,o),
-we(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let N=await rt(
+we(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let N=await it(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||d===N.revision||(d=N.revision,E())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),t.unsent&&u.move(r),_()}var Ky,Ru=g(()=>{F();vl();dn();Sl();Ie();
-he();Yp();se();Ce();Eu();Wl();sr();Re();cr();Ky=3e3});function Y(e,t){let n=document.getElementById("notices"),s=()=>qt(i``,n);qt(i`<div class="notice" data-test="notice">
+o.addEventListener("abort",()=>a.abort()),m({}),t.unsent&&u.move(r),_()}var Ky,Ru=g(()=>{F();vl();hn();Sl();Ie();
+he();Yp();se();Ce();Eu();Wl();sr();Re();cr();Ky=3e3});function Y(e,t){let n=document.getElementById("notices"),s=()=>Kt(i``,n);Kt(i`<div class="notice" data-test="notice">
       <span>${e}</span>
       <button type="button" @click=${()=>{s(),t?.act()}}>${t?.label??"Close"}</button>
-    </div>`,n),clearTimeout(Bu),t||(Bu=setTimeout(s,8e3))}var Bu,ot=g(()=>{y()});function jl(e){try{let t=JSON.parse(localStorage.getItem(Fl(e))??"null");return t&&Array.isArray(t.form?.flats)&&
+    </div>`,n),clearTimeout(Bu),t||(Bu=setTimeout(s,8e3))}var Bu,at=g(()=>{y()});function jl(e){try{let t=JSON.parse(localStorage.getItem(Fl(e))??"null");return t&&Array.isArray(t.form?.flats)&&
 Array.isArray(t.form?.bends)?t:null}catch{return null}}function hr(e,t){try{return localStorage.setItem(Fl(e),
 JSON.stringify({...t,kept_at:new Date().toISOString()})),!0}catch{return!1}}function Hl(e){try{localStorage.removeItem(
-Fl(e))}catch{}}var Fl,Iu=g(()=>{Fl=e=>`flangebook.part.${e||"new"}`});var pr,kt,ur,mr,No=g(()=>{Pt();xs();A();pr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
-kt=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),ur=e=>({angle:String(e.included_angle_deg),direction:e.
+Fl(e))}catch{}}var Fl,Iu=g(()=>{Fl=e=>`flangebook.part.${e||"new"}`});var pr,xt,ur,mr,No=g(()=>{Ct();xs();A();pr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+xt=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),ur=e=>({angle:String(e.included_angle_deg),direction:e.
 direction,radius:z(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?z(e.hem_gap_mm):"",...To(e)}),
-mr=(e,t)=>({included_angle_deg:e.kind==="bend"?$t(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
+mr=(e,t)=>({included_angle_deg:e.kind==="bend"?bt(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
 e.kind==="bend"?{inside_radius_mm:te(e.radius,t)}:{},...e.kind==="open_hem"?{hem_gap_mm:te(e.gap,t)}:{},...ja(
-e)})});function fr(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[kt(),kt()]}:e==="lips-out"?{flats:["",""],
-bends:[kt(),{...kt(),direction:"down"}]}:{flats:[""],bends:[kt()]};return{length:"",width:"",there:e==="channe\
-l"?["left","right"]:[...Yn],alike:!0,sides:{left:t(),right:t(),front:t(),back:t()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function Du(e,t){let n=fr(t);for(let s of Yn){let o=e.sides[e.alike?
+e)})});function fr(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[xt(),xt()]}:e==="lips-out"?{flats:["",""],
+bends:[xt(),{...xt(),direction:"down"}]}:{flats:[""],bends:[xt()]};return{length:"",width:"",there:e==="channe\
+l"?["left","right"]:[...Jn],alike:!0,sides:{left:t(),right:t(),front:t(),back:t()},relief:"round",reliefSize:"",
+corner:"closed",gap:"",firstPair:"left-right"}}function Du(e,t){let n=fr(t);for(let s of Jn){let o=e.sides[e.alike?
 e.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...e,there:n.there,sides:n.
 sides}}function Fu({there:e,sides:t,alike:n}){let s=(n?e.slice(0,1):e).map(r=>t[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return e.length===2&&e.includes("left")&&e.includes("right")&&s.every(o)?"channel":e.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function ju(e){let t=Yn.
-filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=fr().sides;for(let o of Yn){let a=e.sides[o]??e.
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function ju(e){let t=Jn.
+filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=fr().sides;for(let o of Jn){let a=e.sides[o]??e.
 sides[t[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(ur)}}return{length:z(e.length_mm),width:z(e.width_mm),
 there:t,alike:n.every(o=>o===n[0]),sides:s,relief:e.relief,reliefSize:z(e.relief_mm),corner:e.corner,gap:z(e.gap_mm),
 firstPair:e.first_pair??"left-right"}}function Vu(e,t){let n=s=>e.there.includes(s)?Uu(e,s).flats.map((o,a)=>`${s}\
@@ -1874,7 +1874,7 @@ e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="cl
 return[["box.length_mm","length of the base",e.length],["box.width_mm","width of the base",e.width],...Gl(e).flatMap(
 t=>Jy(e,t))]}function Jy({sides:e,alike:t},n){let s=t?"":`${n} `;return e[n].flats.flatMap((o,a)=>{let{kind:r,
 angle:l,gap:c}=e[n].bends[a],d=`${s}${Rs(a)}`;return[[Cs(n,a),d,o],...r==="bend"?[[gr(n,a),`angle of the ${d}`,
-l]]:[],...r==="open_hem"?[[`${un(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function qu(e,t){if(!e.alike)return t;
+l]]:[],...r==="open_hem"?[[`${mn(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function qu(e,t){if(!e.alike)return t;
 let n=e.there[0];return Object.fromEntries(Object.entries(t).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
 `box.sides.${n}.`),o]))}function Ku(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
@@ -1882,14 +1882,14 @@ ef",corner:"Corner",first_pair:"Bent first"}[t]??"Box";if(!s)return n?`${n} side
 radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${Rs(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function Yu(e,t,n,s){
 let o=e.sides[t];return $r(e,t,{...o,flats:o.flats.with(n,s)})}function Bs(e,t,n,s){let o=e.sides[t];return $r(
 e,t,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function Ju(e,t){let{flats:n,bends:s}=e.sides[t],o=s.map(
-a=>({...a,kind:"bend"}));return $r(e,t,{flats:[...n,""],bends:[...o,kt()]})}function Zu(e,t){let{flats:n,bends:s}=e.
-sides[t];return $r(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Xu(e,t){let n=Yn.filter(o=>o===t!==
+a=>({...a,kind:"bend"}));return $r(e,t,{flats:[...n,""],bends:[...o,xt()]})}function Zu(e,t){let{flats:n,bends:s}=e.
+sides[t];return $r(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Xu(e,t){let n=Jn.filter(o=>o===t!==
 e.there.includes(o));if(!n.length)return e;let s=e.sides[e.there[0]];return{...e,there:n,sides:e.alike?{...e.sides,
 [n[0]]:s}:e.sides}}function Qu(e,t){let n=e.sides[e.there[0]];return{...e,alike:t,sides:t?e.sides:{left:n,right:n,
-front:n,back:n}}}var Ul,Yn,Wu,Hu,Uu,Jn,Gu,Gl,Cs,un,gr,Rs,$r,Zn=g(()=>{No();A();Ul=[["left","right"],["front","\
-back"]],Yn=Ul.flat(),Wu=6;Hu=({there:e})=>Ul.every(t=>t.some(n=>e.includes(n))),Uu=(e,t)=>e.sides[e.alike?e.there[0]:
-t],Jn=e=>Vu(e,()=>[]),Gu=e=>Vu(e,(t,n)=>[`base, ${t} to ${n}`]);Gl=({there:e,alike:t})=>t?e.slice(0,1):e;Cs=(e,t)=>`\
-box.sides.${e}.flats_mm.${t}`,un=(e,t)=>`box.sides.${e}.bends.${t}`,gr=(e,t)=>`${un(e,t)}.included_angle_deg`,
+front:n,back:n}}}var Ul,Jn,Wu,Hu,Uu,Zn,Gu,Gl,Cs,mn,gr,Rs,$r,Xn=g(()=>{No();A();Ul=[["left","right"],["front","\
+back"]],Jn=Ul.flat(),Wu=6;Hu=({there:e})=>Ul.every(t=>t.some(n=>e.includes(n))),Uu=(e,t)=>e.sides[e.alike?e.there[0]:
+t],Zn=e=>Vu(e,()=>[]),Gu=e=>Vu(e,(t,n)=>[`base, ${t} to ${n}`]);Gl=({there:e,alike:t})=>t?e.slice(0,1):e;Cs=(e,t)=>`\
+box.sides.${e}.flats_mm.${t}`,mn=(e,t)=>`box.sides.${e}.bends.${t}`,gr=(e,t)=>`${mn(e,t)}.included_angle_deg`,
 Rs=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;$r=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function zl(e){if(!e)return Po();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
 "",no_turn_over:!!e.no_turn_over,no_turn_end:!!e.no_turn_end,one_set_up:!!e.one_set_up,critical_flats:[...e.critical_flats??
 []],margin:s===void 0||s===Vl?"":z(s)}}function ql(e,t){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
@@ -1902,10 +1902,10 @@ no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??Po();return[t&&`bend ${
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
 ", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Vl,Po,em,wr=g(()=>{A();Vl=2,Po=()=>({
 first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});em=e=>({...e,first:"",
-last:"",critical_flats:[]})});function Jl(e){return{unit:C(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[kt()],dimension:"\
+last:"",critical_flats:[]})});function Jl(e){return{unit:C(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[xt()],dimension:"\
 din6935",grain:"",holes:[],order:null,box:null}}function _r({aside:e,...t},n){let s=tm({...t,box:n?t.box??e??fr():
-null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function nm(e,t){return e.box&&t&&String(Jn(e.box))===String(
-Jn(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:tm({...e,box:t})}function Is(e,t){return e.box?{...Jl(e.metal),
+null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function nm(e,t){return e.box&&t&&String(Zn(e.box))===String(
+Zn(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:tm({...e,box:t})}function Is(e,t){return e.box?{...Jl(e.metal),
 title:e.title??"",note:t,thickness:z(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:zl(
 e.wishes),tools:To(e.tools),box:ju(e.box)}:{unit:C(),title:e.title??"",note:t,metal:e.metal,thickness:z(e.thickness_mm),
 length:z(e.bend_length_mm),flats:e.flats_mm.map(z),bends:e.bends.map(ur),dimension:e.dimension??"din6935",grain:e.
@@ -1915,33 +1915,33 @@ flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Ws(e){let
 order?{order:e.order}:{},...ql(e.wishes,e.unit),...pl(e.tools)}:{title:e.title.trim(),metal:e.metal,thickness_mm:t(
 e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>mr(n,e.unit)),dimension:e.
 dimension,...e.grain?{grain:e.grain}:{},...e.order?{order:e.order}:{},...ql(e.wishes,e.unit),...pl(e.tools),...e.
-holes.length?{holes:e.holes.map(n=>({flat:$t(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
+holes.length?{holes:e.holes.map(n=>({flat:bt(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
 function yr(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...Ps(
 e.box)]:[...t,["bend_length_mm","length",e.length],...e.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...e.
 bends.flatMap((s,o)=>Zy(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
 filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function Zy({kind:e,angle:t,gap:n},s){return e==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,t]]:e==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function sm(e,t,n){return{...e,flats:e.flats.with(t,n)}}function Xn(e,t,n){return{...e,bends:e.
-bends.with(t,{...e.bends[t],...n})}}function Xl(e,t){let n=e.bends.at(t==="left"?0:-1),s={...kt(),direction:n?.
+ ${s+1}`,n]]:[]}function sm(e,t,n){return{...e,flats:e.flats.with(t,n)}}function Qn(e,t,n){return{...e,bends:e.
+bends.with(t,{...e.bends[t],...n})}}function Xl(e,t){let n=e.bends.at(t==="left"?0:-1),s={...xt(),direction:n?.
 direction??"up"},o=t==="left"?e.bends:e.bends.map((r,l)=>l>0&&l===e.bends.length-1?{...r,kind:"bend"}:r);if(t===
 "right")return{...e,bends:[...o,s],flats:[...e.flats,""],order:null};let a=e.holes.map(r=>({...r,flat:am(r.flat,
 1,1)}));return{...e,bends:[s,...o],flats:["",...e.flats],order:null,holes:a,...Kl(e.wishes,0)}}function om(e,t){
 let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:am(o.flat,n,-1)}));return{...e,bends:e.
 bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...Kl(e.wishes,t+1)}}function am(e,t,n){
 let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function vr(e){let t=e.split(/[^\d]+/).filter(Boolean).
-map(Number);return t.length?t:null}function rm(e,t){return t===0||t===e.bends.length-1}var Yl,tm,Zl,mn=g(()=>{
-No();Zn();Pt();xs();A();wr();Yl=40;tm=e=>({...e,order:null,...e.wishes?{wishes:em(e.wishes)}:{}});Zl=e=>JSON.stringify(
+map(Number);return t.length?t:null}function rm(e,t){return t===0||t===e.bends.length-1}var Yl,tm,Zl,fn=g(()=>{
+No();Xn();Ct();xs();A();wr();Yl=40;tm=e=>({...e,order:null,...e.wishes?{wishes:em(e.wishes)}:{}});Zl=e=>JSON.stringify(
 {...Ws(e),title:""})});async function Ql(e,t){try{let{body:n}=await M("POST","/cards",{body:{...lm(e),code:t},timeout:im});return{saved:await hm(
 n)}}catch(n){if(n instanceof O&&n.status===409)return{taken:t};throw dm(n)}}async function cm(e,t){let n={...lm(
 e),reason:e.reason??""},s=Xy(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${t.code}`,{body:{
 ...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:im});return await yd().then(c=>oo({...s,number:c},l)).catch(
-()=>{}),{saved:await hm(r)}}catch(o){if(o instanceof O&&o.status===412)return{stale:await gt(t.code)};throw dm(
+()=>{}),{saved:await hm(r)}}catch(o){if(o instanceof O&&o.status===412)return{stale:await $t(t.code)};throw dm(
 o)}}function Xy(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ue(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=e;return{id:e.saving.id,number:0,kind:"edit",code:s,body:t,queued_at:new Date().toISOString(),
 after:r,etag:o,revision:a}}function dm(e){return e instanceof O&&(e.errors=Object.fromEntries(Object.entries(e.
-errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function hm(e){return ht(e).catch(()=>e)}var im,lm,
-pm=g(()=>{F();Ie();Pe();mn();se();Ce();im=6e4,lm=e=>({part:Ws(e),note:e.note,...R().name?{by:R().name}:{}})});function fm(e,{pixels:t=fs(),tallest:n=t*.45,test:s="blank"}={}){let o=j(e.width_mm),a=t-Ve(o,J)-J*2,r=a/e.length_mm,
+errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function hm(e){return pt(e).catch(()=>e)}var im,lm,
+pm=g(()=>{F();Ie();Pe();fn();se();Ce();im=6e4,lm=e=>({part:Ws(e),note:e.note,...R().name?{by:R().name}:{}})});function fm(e,{pixels:t=gs(),tallest:n=t*.45,test:s="blank"}={}){let o=j(e.width_mm),a=t-Ve(o,J)-J*2,r=a/e.length_mm,
 l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=um(e.bend_lines.map(f=>[f.at_mm*r,J*1.8+Ve(ec(f),J)]),a),p=um(
 e.bend_lines.map(f=>[f.at_mm*r,Ve(j(f.at_mm),J)]),a),u=mm(d)*Co+J*.4,m=mm(p)*Co+J*.4,b=u+c;return i`<svg
       class="drawing blank"
@@ -1980,10 +1980,10 @@ let r=o-J*.4-Co*(n.row+.5),l=a+J*.4+Co*(s.row+.5),c=n.at-n.width/2;return x`<pat
       dominant-baseline="central">${n}</text>`}function sv(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return x`<path class="dimension" d="M${e} ${t}V${n}${o(
 t)}${o(n)}"/>
     <text x=${e+J*.6} y=${(t+n)/2} font-size=${J}
-      dominant-baseline="central">${s}</text>`}var J,Co,mm,gm=g(()=>{y();A();xa();nt();J=18,Co=J*1.5;mm=e=>Math.
-max(0,...e.map(t=>t.row+1))});function at(e,{mark:t=0,...n}={}){if(!Fe(e))return Ah(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
-side??"";return Ya(e.folded,{...n,mark:s})}function Ds(e,t={}){return e.outline?Jp(e,t):fm(e,t)}var fn=g(()=>{
-Ms();gm();nt()});function Fs({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+      dominant-baseline="central">${s}</text>`}var J,Co,mm,gm=g(()=>{y();A();xa();st();J=18,Co=J*1.5;mm=e=>Math.
+max(0,...e.map(t=>t.row+1))});function rt(e,{mark:t=0,...n}={}){if(!Fe(e))return Ah(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
+side??"";return Ya(e.folded,{...n,mark:s})}function Ds(e,t={}){return e.outline?Jp(e,t):fm(e,t)}var gn=g(()=>{
+Ms();gm();st()});function Fs({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${e==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:h}
@@ -2050,7 +2050,7 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=kr($m(t),$m(a),r);return i`<secti
       </div>
       <figure class="theirs">
         <figcaption>As saved now</figcaption>
-        ${at(e.plan,{pixels:330,tallest:260,test:"theirs-section"})}
+        ${rt(e.plan,{pixels:330,tallest:260,test:"theirs-section"})}
       </figure>
     </div>
     <div class="buttons">
@@ -2068,13 +2068,13 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=kr($m(t),$m(a),r);return i`<secti
   </section>`}function tc(e){return[{label:"Title",value:e.title},{label:"Note",value:e.note},{label:"Metal",value:e.
 metal},{label:"Thickness",value:e.thickness},{label:"Length",value:e.length},{label:"Measured",value:e.dimension},
 {label:"Grain",value:e.grain},{label:"Order",value:e.order?.join(", ")??""},{label:"Limits on the order",value:br(
-e.wishes)},{label:"Tools",value:Hn(e.tools)},...e.box?[...Ps(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
+e.wishes)},{label:"Tools",value:Un(e.tools)},...e.box?[...Ps(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
 slice(1)}`,value:n})),{label:"Corners",value:`${e.box.corner}, relief ${e.box.relief} ${e.box.reliefSize} ${e.
 box.gap}`.trim()},{label:"Sides",value:e.box.there.join(", ")}]:[],...(e.box?[]:e.flats).map((t,n)=>({label:`F\
 lat ${n+1}`,value:t})),...(e.box?[]:e.bends).map((t,n)=>({label:`Bend ${n+1}`,value:[t.kind==="bend"?`${t.angle}\
-°`:t.kind.replace("_"," "),t.direction,t.radius&&`radius ${t.radius}`,t.gap&&`gap ${t.gap}`,Hn(t)].filter(Boolean).
+°`:t.kind.replace("_"," "),t.direction,t.radius&&`radius ${t.radius}`,t.gap&&`gap ${t.gap}`,Un(t)].filter(Boolean).
 join(", ")})),...e.holes.map((t,n)=>({label:`Hole ${n+1}`,value:`flat ${t.flat}, at ${t.position}, size ${t.diameter}`}))]}
-var $m,wm=g(()=>{y();fn();Zn();mn();xs();wr();G();js();$m=e=>Object.fromEntries(tc(e).map(({label:t,value:n})=>[
+var $m,wm=g(()=>{y();gn();Xn();fn();xs();wr();G();js();$m=e=>Object.fromEntries(tc(e).map(({label:t,value:n})=>[
 t,n]))});function ym(e,t,n){let{box:s,unit:o}=e,a=qu(s,t),r=(l,c)=>n(nm(e,l),c);return i`${lv(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
@@ -2119,7 +2119,7 @@ options:_m,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):h}`}f
       @click=${()=>t(Xu(e,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
-    ${Yn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
+    ${Jn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
   </div>`}function dv(e,t,n,s){let{flats:o,bends:a}=e.sides[t],r=e.alike?"Each side":`${t[0].toUpperCase()}${t.
 slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${t}">
     <legend>${r}</legend>
@@ -2144,9 +2144,9 @@ slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${t}">
               Remove the outermost
             </button>`:h}
     </div>
-  </fieldset>`}function hv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],vm(Rs(n))],d=`${un(t,n)}.hem\
+  </fieldset>`}function hv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],vm(Rs(n))],d=`${mn(t,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${L({next:!0,name:Cs(t,n),label:c,value:a[n],wrong:[...W(s,Cs(t,n)),...W(s,un(t,n))],change:p=>o(Yu(e,t,
+      ${L({next:!0,name:Cs(t,n),label:c,value:a[n],wrong:[...W(s,Cs(t,n)),...W(s,mn(t,n))],change:p=>o(Yu(e,t,
 n,p))})}
       ${l.kind==="bend"?L({next:!0,name:gr(t,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:W(s,
 gr(t,n)),change:p=>o(Bs(e,t,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
@@ -2154,9 +2154,9 @@ em"}</p>`}
     </div>
     ${l.kind==="open_hem"?L({next:!0,name:d,label:"Clear gap inside",value:l.gap,wrong:W(s,d),change:p=>o(Bs(e,
 t,n,{gap:p}))}):h}
-    ${Z({name:`${un(t,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
+    ${Z({name:`${mn(t,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
 n","↓ down"]]:iv,change:p=>o(Bs(e,t,n,{direction:p==="down"?"down":"up"}))})}
-    ${pv(e,t,n,s,o)}`}function pv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],l=`${un(t,n)}.inside_radius_mm`,c=n===
+    ${pv(e,t,n,s,o)}`}function pv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],l=`${mn(t,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?h:i`<details class="bend-more">
     <summary>
       <span class="unseen">${vm(Rs(n))}: </span
@@ -2164,7 +2164,7 @@ a.length-1;return!c&&r[n].kind!=="bend"?h:i`<details class="bend-more">
     </summary>
     ${r[n].kind==="bend"?L({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
 radius,wrong:W(s,l),change:d=>o(Bs(e,t,n,{radius:d}))}):h}
-    ${c?K({name:`${un(t,n)}.kind`,label:"Kind",value:r[n].kind,options:pr,change:d=>o(Bs(e,t,n,{kind:d}))}):h}
+    ${c?K({name:`${mn(t,n)}.kind`,label:"Kind",value:r[n].kind,options:pr,change:d=>o(Bs(e,t,n,{kind:d}))}):h}
   </details>`}function uv(e){let t=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of e.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[d,p]=n[n.length-1];n.push(
 [d+t[o]*Math.cos(s),p-t[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
@@ -2192,7 +2192,7 @@ thickness.",value:e.gap,wrong:W(n,"box.gap_mm"),change:o=>s({...e,gap:o})})}
       class="flat-sheet"
       d="M110 4L${50-s} 4L${50-s} 20L50 20${fv[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var ov,av,rv,_m,iv,vm,fv,km=g(()=>{y();No();Zn();mn();X();ct();ov=[["tray","Tray","M10 14V44H86V14"],
+  </svg>`}var ov,av,rv,_m,iv,vm,fv,km=g(()=>{y();No();Xn();fn();X();dt();ov=[["tray","Tray","M10 14V44H86V14"],
 ["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
 ides","M10 14V44H86V14M18 36H30M66 36H78"]],av=[["round","Round"],["square","Square"],["none","None"]],rv=[["c\
 losed","Closed"],["open","Open"]],_m=[["left-right","Left and right"],["front-back","Front and back"]],iv=[["u\
@@ -2208,7 +2208,7 @@ p","↑ in"],["down","↓ out"]];vm=e=>e[0].toUpperCase()+e.slice(1);fv={none:"L
               name="dimension"
               data-test="dimension-${n}"
               value=${n}
-              .checked=${xe(e.dimension===n)}
+              .checked=${ke(e.dimension===n)}
               @change=${()=>t({...e,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
@@ -2249,7 +2249,7 @@ t,`${r}.position_mm`),change:l=>s(a,{position:l})})}
 .flat`})}>
       + Hole
     </button>
-  </details>`}function sc(e,t,n,s){let o=e.box?Jn(e.box):[],a=e.order??t??e.bends.map((l,c)=>c+1),r=(l,c)=>s({
+  </details>`}function sc(e,t,n,s){let o=e.box?Zn(e.box):[],a=e.order??t??e.bends.map((l,c)=>c+1),r=(l,c)=>s({
 ...e,order:a.toSpliced(l,1).toSpliced(c,0,a[l])},{focus:`order-${a[l]}-${c<l?"earlier":"later"}`});return i`<details class="order">
     <summary>
       <span
@@ -2291,11 +2291,11 @@ join(", ")??"",wrong:W(n,"order"),on:"change",change:l=>s({...e,order:vr(l)})})}
           </button>`:h}
   </details>`}function Tm(e,t,n){return K({name:"grain",label:"Rolling direction against the bend lines",value:e.
 grain,wrong:W(t,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...e,grain:s})})}var xm,Mm=g(()=>{y();Xt();Zn();mn();X();ct();xm={din6935:{title:"\
+s along the grain"]],change:s=>n({...e,grain:s})})}var xm,Mm=g(()=>{y();Qt();Xn();fn();X();dt();xm={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Om,Am=g(()=>{y();Fi();ji();Om=fa(class extends us{constructor(){super(...arguments),this.key=h}render(e,t){
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Om,Am=g(()=>{y();Fi();ji();Om=fa(class extends ms{constructor(){super(...arguments),this.key=h}render(e,t){
 return this.key=e,t}update(e,[t,n]){return t!==this.key&&(ga(e),this.key=t),n}})});function Lm(e,t,n){let s=e.bends.length>=Yl;return i`<div class="add-bend">
       <button
         type="button"
@@ -2328,24 +2328,24 @@ fromEntries(Object.entries(n).filter(([d])=>d===a||d===`${a}.kind`||d===`${a}.di
     <span class="badge-mark" aria-hidden="true">${t+1}</span>
     <div class="bend-main">
       ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:L({next:!0,name:l,label:`\
-Bend ${t+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:W(n,l),change:d=>s(Xn(e,t,{angle:d}))})}
-      ${Z({name:`${a}.direction`,label:`Bend ${t+1} turns`,value:o.direction,options:bv,change:d=>s(Xn(e,t,{direction:d===
+Bend ${t+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:W(n,l),change:d=>s(Qn(e,t,{angle:d}))})}
+      ${Z({name:`${a}.direction`,label:`Bend ${t+1} turns`,value:o.direction,options:bv,change:d=>s(Qn(e,t,{direction:d===
 "down"?"down":"up"}))})}
     </div>
     ${Object.values(c).flat().map(d=>i`<p class="wrong" data-test="wrong-${a}">${d}</p>`)}
     ${o.kind==="open_hem"?yv(e,t,n,s):h}
     ${Om(t,vv(e,t,n,s))}
   </li>`}function yv(e,t,n,s){let o=`bends.${t}.hem_gap_mm`;return L({next:!0,name:o,label:"Clear gap inside",
-unit:e.unit,value:e.bends[t].gap,wrong:W(n,o),change:a=>s(Xn(e,t,{gap:a}))})}function vv(e,t,n,s){let o=e.bends[t],
+unit:e.unit,value:e.bends[t].gap,wrong:W(n,o),change:a=>s(Qn(e,t,{gap:a}))})}function vv(e,t,n,s){let o=e.bends[t],
 a=`bends.${t}.inside_radius_mm`;return i`<details class="bend-more">
     <summary>
       <span class="unseen">Bend ${t+1}: </span>${o.radius?`Radius ${o.radius}`:"Radius"},
-      ${Hn(o)||"tools"}, kind, remove
+      ${Un(o)||"tools"}, kind, remove
     </summary>
     ${o.kind==="bend"?L({next:!0,name:a,label:"Inside radius wanted",unit:e.unit,hint:"Empty: what the tools g\
-ive.",value:o.radius,wrong:W(n,a),change:r=>s(Xn(e,t,{radius:r}))}):h}
-    ${gl(`bends.${t}`,o,n,r=>s(Xn(e,t,r)))}
-    ${rm(e,t)||o.kind!=="bend"?K({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:pr,change:r=>s(Xn(e,
+ive.",value:o.radius,wrong:W(n,a),change:r=>s(Qn(e,t,{radius:r}))}):h}
+    ${gl(`bends.${t}`,o,n,r=>s(Qn(e,t,r)))}
+    ${rm(e,t)||o.kind!=="bend"?K({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:pr,change:r=>s(Qn(e,
 t,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
     <button
       type="button"
@@ -2355,7 +2355,7 @@ t,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.<
       @click=${()=>s(om(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
       Remove bend ${t+1} and flat ${t+2}
     </button>
-  </details>`}var bv,Em=g(()=>{y();Am();No();mn();X();xs();Un();ct();bv=[["up","↑ up"],["down","↓ down"]]});function Pm(e,t,n){let s=e.wishes??Po(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?Jn(e.box).map((c,d)=>[String(
+  </details>`}var bv,Em=g(()=>{y();Am();No();fn();X();xs();Gn();dt();bv=[["up","↑ up"],["down","↓ down"]]});function Pm(e,t,n){let s=e.wishes??Po(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?Zn(e.box).map((c,d)=>[String(
 d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?Gu(e.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=br(s);return i`<details class="wishes" data-test="wishes">
     <summary>
@@ -2386,11 +2386,11 @@ ty: the usual.",placeholder:z(Vl),value:s.margin,wrong:W(t,"wishes.margin_mm"),c
       type="checkbox"
       name=${e}
       data-test=${e}
-      .checked=${xe(n)}
+      .checked=${ke(n)}
       @change=${o=>s(o.target.checked)} /><span
       >${t}</span
     ></label
-  >`}var oc,Nm,kv,Cm=g(()=>{y();Xt();Zn();A();wr();X();ct();oc=["wishes.first","wishes.last","wishes.critical_\
+  >`}var oc,Nm,kv,Cm=g(()=>{y();Qt();Xn();A();wr();X();dt();oc=["wishes.first","wishes.last","wishes.critical_\
 flats","wishes.margin_mm"],Nm={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
 Clearance wanted"};kv=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function Bm(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
 []:[[e.metal,e.metal?`${e.metal} (not in the shop)`:"Choose"]],...t.map(({code:p,name:u})=>[p,u])],{box:d}=e;return i`${Z(
@@ -2420,7 +2420,7 @@ ngth_mm"),change:p=>r({...e,length:p})})}
         name="note"
         data-test="note"
         rows="2"
-        .value=${xe(e.note)}
+        .value=${ke(e.note)}
         @input=${p=>r({...e,note:p.target.value})}></textarea>
     </div>
     ${o?L({next:!0,name:"reason",label:"Why this change, for the history",value:e.reason??"",wrong:W(a,"reason"),
@@ -2435,11 +2435,11 @@ return Ku(e);let[t,n,s]=e.split(".");return t==="tools"?n==="die"?"Die":"Punch":
  the order":n===void 0?Rm[t]??t:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[t]??t} ${Number(n)+1}${s?`, ${Rm[s]??
 s}`:""}`}function Im(e){let t=e.target;if(e.key!=="Enter"||!(t instanceof HTMLInputElement))return;e.preventDefault();
 let n=[...t.form.querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(t)+
-1).find(o=>o.checkVisibility());s instanceof HTMLElement&&s.focus()}var Rm,rc=g(()=>{y();Xt();A();mn();Zn();km();
-X();Mm();Un();Em();Cm();ct();Rm={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend leng\
+1).find(o=>o.checkVisibility());s instanceof HTMLElement&&s.focus()}var Rm,rc=g(()=>{y();Qt();A();fn();Xn();km();
+X();Mm();Gn();Em();Cm();dt();Rm={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend leng\
 th",grain:"Rolling direction",order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"\
 gap",flat:"flat",position_mm:"place",diameter_mm:"size",die:"die",punch:"punch"}});function Wm({dimensions:e=[]}){let t=e.filter(({error_mm:a})=>a!==null);if(!t.length)return h;let{basis:n,basis_said:s}=t[0],
-o=$s({...s,words:n});return i`<h3>Expected tolerance of each flange</h3>
+o=ze({...s,words:n});return i`<h3>Expected tolerance of each flange</h3>
     <ul class="order-list sizes" data-test="sizes">
       ${t.map(Tv)}
     </ul>
@@ -2448,7 +2448,7 @@ error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${e}>
     <b>${t[0].toUpperCase()}${t.slice(1)}</b> ${$(w(n))}
     <b>± ${$(Sv(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:h}.
-  </li>`}var Sv,Dm=g(()=>{y();A();G();Sv=e=>C()==="in"?{text:ee(e/Ye,3),unit:"in"}:w(e,{digits:2})});function Tr(e,t){if(!Qn(e))return h;let{order:n}=e,[s,o]=Mv(e),a=!!e.part?.order?.length,r=a?t.free():h,l=n.sequence.
+  </li>`}var Sv,Dm=g(()=>{y();A();G();Sv=e=>C()==="in"?{text:ee(e/Je,3),unit:"in"}:w(e,{digits:2})});function Tr(e,t){if(!es(e))return h;let{order:n}=e,[s,o]=Mv(e),a=!!e.part?.order?.length,r=a?t.free():h,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
@@ -2471,13 +2471,13 @@ ution","Not fully checked"]}function Fm(e){return i`<span class="run" role="img"
       ${e.map(({bend:t,words:n})=>i`<li><b>Bend ${t}</b> ${n}</li>`)}
     </ul>`:h}function Av(e){return e.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
-      ${e.map(t=>i`<li>${ye(t)}</li>`)}
+      ${e.map(t=>i`<li>${Oe(t)}</li>`)}
     </ul>`:h}function Lv(e){return e.length?i`<h3>What each limit costs</h3>
     <ul class="order-list" data-test="wish-costs">
-      ${e.map(t=>i`<li data-wish=${t.wish}>${$s(t)}</li>`)}
+      ${e.map(t=>i`<li data-wish=${t.wish}>${ze(t)}</li>`)}
     </ul>`:h}function Ev(e,{use:t}){return e.length?_e("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
       ${e.map(({sequence:n,words:s})=>i`<li>${Fm(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
-    </ul>`,{test:"others-fold"}):h}var Qn,jm,Hm,Mr=g(()=>{y();G();an();ie();Dm();ar();Qn=({order:e})=>Array.isArray(
+    </ul>`,{test:"others-fold"}):h}var es,jm,Hm,Mr=g(()=>{y();G();rn();ie();Dm();ar();es=({order:e})=>Array.isArray(
 e?.wishes)&&Array.isArray(e?.alternatives);jm=e=>({use:t=>i`<button
       type="button"
       class="button use-order"
@@ -2508,7 +2508,7 @@ null)}>
         </div>
       </div>
     </section>
-    ${Qn(e)?i`<section>
+    ${es(e)?i`<section>
             <h2>Order</h2>
             ${Tr(e,n)}
           </section>`:h}
@@ -2518,11 +2518,11 @@ null)}>
     </section>
     <section>
       <h2>Steps</h2>
-      ${e.order&&!Qn(e)?i`<p data-test="order-words">${e.order.words}</p>`:h}
+      ${e.order&&!es(e)?i`<p data-test="order-words">${e.order.words}</p>`:h}
       <div class="step-drawings">${e.steps.map(s=>Pv(s,e.part.thickness_mm))}</div>
       ${_e("All settings in a table",tr(e),{test:"steps-fold"})}
     </section>
-    ${ks(e.checks)} ${cn(e.checks)}`}function Nv(e,t){return i`${gu(e)} ${Cv(e.bend_lines)}
+    ${ks(e.checks)} ${dn(e.checks)}`}function Nv(e,t){return i`${gu(e)} ${Cv(e.bend_lines)}
     <div class="buttons">
       <button type="button" class="button" data-test="blank-svg" @click=${()=>t("svg")}>
         Drawing as SVG
@@ -2530,8 +2530,8 @@ null)}>
       <button type="button" class="button" data-test="blank-dxf" @click=${()=>t("dxf")}>
         Drawing as DXF
       </button>
-    </div>`}function Pv(e,t){let n=et(e,e)?e.set_angle_deg:null,s=[$(S(n)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],
-o=i`${e.number}. ${vt(e)} <span class="step-set">${s.join(", ")}</span>`;return _e(o,Rv(e,t),{test:"step-fold"})}
+    </div>`}function Pv(e,t){let n=tt(e,e)?e.set_angle_deg:null,s=[$(S(n)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],
+o=i`${e.number}. ${kt(e)} <span class="step-set">${s.join(", ")}</span>`;return _e(o,Rv(e,t),{test:"step-fold"})}
 function Cv(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?h:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
@@ -2543,7 +2543,7 @@ function Cv(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?h:i`<de
         </p>`)}
   </details>`}function Rv(e,t){if(!e.drawing)return h;let n=w(e.gauge_x_mm,{digits:2}),s=Da(e,{set_angle_deg:e.
 set_angle_deg,firstHit:e.first_hit??null}),o=$(S(s)),a={close:!1,opening:e.v_opening_mm??8*t,gauge:n.text,angle:s,
-near:Kn(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.number}>
+near:Yn(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.number}>
     <figcaption>
       ${Rl(e)} ${Ss(e)}
       <small data-test="origins">${Oo(e.origin)}</small>
@@ -2552,17 +2552,17 @@ near:Kn(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.numb
             >`:h}
     </figcaption>
     <div class="poses">
-      ${_t(e.drawing,{...a,pose:"before",words:`Step ${e.number} before the bend: the sheet on the die, gauge \
+      ${yt(e.drawing,{...a,pose:"before",words:`Step ${e.number} before the bend: the sheet on the die, gauge \
 at ${$(n)}.`})}
       ${Bv(e,a)}
-      ${_t(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
+      ${yt(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function Bv(e,t){let n=Kn(e);return n?_t(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${e.number}. ${Es(e)}`}):h}var Gm=g(()=>{y();fn();xo();sn();A();Fn();So();an();Mr();Un();Ua();Wt();hn()});function Vm({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function Bv(e,t){let n=Yn(e);return n?yt(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${e.number}. ${Es(e)}`}):h}var Gm=g(()=>{y();gn();xo();on();A();jn();So();rn();Mr();Gn();Ua();Dt();pn()});function Vm({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${e&&o?"stale":""} ${a===h?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
-    ${e?.section?at(e,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
+    ${e?.section?rt(e,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 h}
     ${a===h?i`<p class="picture-words" role="status" data-test="picture-words">
             ${Wv(e,t,n,s)}
@@ -2572,7 +2572,7 @@ if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.l
 re`:""}.`;if(t instanceof H)return"The shop's server does not answer. What you type stays on this device.";if(t instanceof
 O)return`Not right yet. ${Iv(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
 `Blank ${w(e.blank.length_mm,{digits:2}).text} × ${$(w(e.blank.width_mm,{digits:2}))}`:`Blank ${$(w(e.blank.length_mm,
-{digits:2}))}`;return i`${o} ${e.worst==="ok"?h:k(e.worst)}`}var zm=g(()=>{y();fn();F();A();G();rc();ct()});function Fv({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`;return i`${o} ${e.worst==="ok"?h:k(e.worst)}`}var zm=g(()=>{y();gn();F();A();G();rc();dt()});function Fv({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${t} value=${Math.min(e,t)} aria-label="Time used">
       ${Math.round(e)} s
@@ -2616,27 +2616,27 @@ stand here as soon as the section is whole.",Vv="Choose what it is like, type th
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
  and right are bent first, then front and back between them.",Ym=e=>i`<div class="state how-to" data-test="how-to">
     <strong>The plan comes here</strong> ${e?Vv:Gv}
-  </div>`});var Xm={};ne(Xm,{show:()=>zv});async function zv(e){let t=ps(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
-vise":"cards.create";e.title(t?`Edit ${I(t)}`:"New part"),e.render(Me(t?"Fetching the card…":"Looking into t\
+  </div>`});var Xm={};ne(Xm,{show:()=>zv});async function zv(e){let t=us(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
+vise":"cards.create";e.title(t?`Edit ${I(t)}`:"New part"),e.render(Te(t?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([ce("metals",e.signal),ce("dies",e.signal),
-ce("punches",e.signal)]),r=t?"":ps(e.query.get("copy")??"").slice(0,7),l=r?jl(""):null,c=r?await Kv(r,e.signal):
+ce("punches",e.signal)]),r=t?"":us(e.query.get("copy")??"").slice(0,7),l=r?jl(""):null,c=r?await Kv(r,e.signal):
 await qv(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(c.form=_r(c.form,!0));let d={...c,plan:null,planned:null,
-progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,kept:!0},p=Ct(async(D,pe)=>(await sd(
-"/plan",Ws(D),{signal:pe,tell:u})).plan,({question:D,answer:pe,error:dt=null})=>{pe&&Object.assign(d,{plan:pe,
-planned:D}),Object.assign(d,{error:dt,busy:!1,progress:null,summary:d.summary&&dt!==null}),St()},e.signal,350);
-function u(D){qm(D)&&(d.progress=D,St())}function m(D=!1){let pe=Zl(d.form);if(!D&&pe===d.key&&!d.error)return St();
+progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,kept:!0},p=Rt(async(D,pe)=>(await sd(
+"/plan",Ws(D),{signal:pe,tell:u})).plan,({question:D,answer:pe,error:ht=null})=>{pe&&Object.assign(d,{plan:pe,
+planned:D}),Object.assign(d,{error:ht,busy:!1,progress:null,summary:d.summary&&ht!==null}),Tt()},e.signal,350);
+function u(D){qm(D)&&(d.progress=D,Tt())}function m(D=!1){let pe=Zl(d.form);if(!D&&pe===d.key&&!d.error)return Tt();
 Object.assign(d,{key:pe,busy:yr(d.form).length===0,progress:null,stopped:!1}),d.busy?p.ask(d.form,{now:D}):(p.
-stop(),d.error=null),St()}let b={cancel(){p.stop(),Object.assign(d,{busy:!1,progress:null,stopped:!0,error:null}),
-St()},again:()=>m(!0),back(){if(!d.planned)return;let D=d.form;Object.assign(d,{form:d.planned,key:Zl(d.planned),
-stopped:!1}),d.kept=hr(t,{form:d.form,base:d.base,newCode:d.newCode}),St(),Y("The part of this plan is in the \
-boxes again.",{label:"Put mine back",act:()=>f(D)})}};function f(D,{focus:pe,undo:dt}={}){let Tt=d.form;d.form=
-D,d.kept=hr(t,{form:D,base:d.base,newCode:d.newCode}),m(),pe&&requestAnimationFrame(()=>Mo(pe)),dt&&Y(dt,{label:"\
-Put it back",act:()=>f(Tt)})}function _(D){f({...d.form,order:D},{undo:D?`Order ${D.join(", ")} is yours now.`:
+stop(),d.error=null),Tt()}let b={cancel(){p.stop(),Object.assign(d,{busy:!1,progress:null,stopped:!0,error:null}),
+Tt()},again:()=>m(!0),back(){if(!d.planned)return;let D=d.form;Object.assign(d,{form:d.planned,key:Zl(d.planned),
+stopped:!1}),d.kept=hr(t,{form:d.form,base:d.base,newCode:d.newCode}),Tt(),Y("The part of this plan is in the \
+boxes again.",{label:"Put mine back",act:()=>f(D)})}};function f(D,{focus:pe,undo:ht}={}){let Mt=d.form;d.form=
+D,d.kept=hr(t,{form:D,base:d.base,newCode:d.newCode}),m(),pe&&requestAnimationFrame(()=>Mo(pe)),ht&&Y(ht,{label:"\
+Put it back",act:()=>f(Mt)})}function _(D){f({...d.form,order:D},{undo:D?`Order ${D.join(", ")} is yours now.`:
 "The planner chooses the order."})}function T(D){history.replaceState(history.state,"",t?`/part?from=${t}`:"/p\
-art"),_(vr(D))}async function E(D){let[pe]=yr(d.form);if(pe){d.summary=!0,St(),Mo(pe[0]);return}Object.assign(
-d,{saving:!0,clash:null,taken:""}),St();try{let Ke=await D();if("saved"in Ke)return P(Ke.saved);"stale"in Ke?d.
-clash=Ke.stale:d.taken=Ke.taken}catch(Ke){d.error=Ke,d.summary=!0}d.saving=!1,St();let dt=d.error instanceof O?
-d.error.errors:{},Tt=ac(d.form).find(Ke=>Object.keys(dt).some(Ic=>Ic===Ke||Ic.startsWith(`${Ke}.`)));Tt&&Mo(Tt)}
+art"),_(vr(D))}async function E(D){let[pe]=yr(d.form);if(pe){d.summary=!0,Tt(),Mo(pe[0]);return}Object.assign(
+d,{saving:!0,clash:null,taken:""}),Tt();try{let Ye=await D();if("saved"in Ye)return P(Ye.saved);"stale"in Ye?d.
+clash=Ye.stale:d.taken=Ye.taken}catch(Ye){d.error=Ye,d.summary=!0}d.saving=!1,Tt();let ht=d.error instanceof O?
+d.error.errors:{},Mt=ac(d.form).find(Ye=>Object.keys(ht).some(Ic=>Ic===Ye||Ic.startsWith(`${Ye}.`)));Mt&&Mo(Mt)}
 function P(D){Hl(t);let pe=D.revision===d.base?.revision;Y(pe?"Nothing was changed, so nothing was saved.":`Ca\
 rd ${I(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ge(`/c/${D.code}`)}let v=()=>fe(n)&&E(()=>d.
 base?cm(d.form,d.base):Ql(d.form,d.newCode)),N=()=>(d.newCode=pa(),E(()=>Ql(d.form,d.newCode)));function Q(){Hl(
@@ -2644,8 +2644,8 @@ t);let D=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,.
 e card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>f(D)})}function Le(D){let pe=d.form;Object.
 assign(d,{clash:null,base:ic(D)}),f(Is(D.part,D.note)),Y("What is saved is in the boxes now.",{label:"Put mine\
  back",act:()=>f(pe)})}async function ii(D){try{await od(`/blank.${D}`,Ws(d.form),`${d.form.title.trim()||"bla\
-nk"}.${D}`)}catch(pe){Y(q(pe))}}function St(){let D=d.error instanceof O?d.error.errors:{},pe=yr(d.form),dt=Km(
-d,b),Tt=!d.busy&&!d.stopped&&!pe.length&&!d.error;e.render(i`<h1>
+nk"}.${D}`)}catch(pe){Y(q(pe))}}function Tt(){let D=d.error instanceof O?d.error.errors:{},pe=yr(d.form),ht=Km(
+d,b),Mt=!d.busy&&!d.stopped&&!pe.length&&!d.error;e.render(i`<h1>
           ${t?i`${B(n,"Edit","Plan")} ${d.card?.title||"card"}
                   <small class="code">${I(t)}</small>`:B(n,"New part","Plan a part")}
         </h1>
@@ -2679,14 +2679,14 @@ h}
           data-busy=${String(d.busy)}
           aria-busy=${d.busy?"true":"false"}>
           <div class="part-edit">
-            ${Vm(d,{open:pe,stale:!Tt,waiting:dt})}
+            ${Vm(d,{open:pe,stale:!Mt,waiting:ht})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
               @keydown=${Im}
-              @submit=${Ke=>{Ke.preventDefault(),v()}}>
-              ${Bm(d.form,{metals:s,crib:{dies:o,punches:a},plan:Tt?d.plan:null,editing:!!t,errors:D,change:f})}
+              @submit=${Ye=>{Ye.preventDefault(),v()}}>
+              ${Bm(d.form,{metals:s,crib:{dies:o,punches:a},plan:Mt?d.plan:null,editing:!!t,errors:D,change:f})}
               ${B(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${d.saving}>
                     ${d.saving?"Saving…":t?"Save as the next revision":"Save as a card"}
@@ -2695,9 +2695,9 @@ h}
             </form>
           </div>
           <div class="plan-side">
-            ${innerWidth<1e3?h:dt}
-            <div class="part-plan ${Tt||!d.plan?"":"stale"}" data-test="plan">
-              ${d.plan&&!Tt&&!d.busy?i`<p class="stale-note">
+            ${innerWidth<1e3?h:ht}
+            <div class="part-plan ${Mt||!d.plan?"":"stale"}" data-test="plan">
+              ${d.plan&&!Mt&&!d.busy?i`<p class="stale-note">
                       ${d.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:h}
@@ -2707,16 +2707,16 @@ was whole:"}
         </div>`),d.busy||e.ready()}m(!0),r&&(history.replaceState(null,"","/part"),d.kept=hr("",{form:d.form,base:null,
 newCode:d.newCode}),l&&Y("The copy took the place of a part you had begun.",{label:"Put it back",act:()=>f(l.form)}));
 let Bc=e.query.get("order");Bc&&T(Bc)}function Zm(e,t){return e?{form:Is(e.part,e.note),base:ic(e)}:{form:Jl(t[0]?.
-code??""),base:null}}async function qv(e,t,n){let s=jl(e),o=null;try{e&&(o=await gt(e,n))}catch(a){if(!s)throw a}
+code??""),base:null}}async function qv(e,t,n){let s=jl(e),o=null;try{e&&(o=await $t(e,n))}catch(a){if(!s)throw a}
 return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:{...Zm(o,t),newCode:pa(),card:o,restored:!1}}
-async function Kv(e,t){let{part:n,note:s}=await gt(e,t),o=`Copy of ${n.title||I(e)}`;return{form:Is({...n,title:o},
-s),base:null,newCode:pa(),card:null,restored:!1}}var ic,Qm=g(()=>{y();F();Ie();he();me();vo();ot();Iu();mn();pm();
-Te();Be();he();ie();wm();rc();Mr();Gm();zm();Jm();Re();ct();ic=e=>({code:e.code,etag:e.etag,revision:e.revision,
-revision_id:e.revision_id})});async function ef(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new es(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(Yv)}catch(o){throw new es(Jv[o.name]??"busy")}let s=()=>n.
+async function Kv(e,t){let{part:n,note:s}=await $t(e,t),o=`Copy of ${n.title||I(e)}`;return{form:Is({...n,title:o},
+s),base:null,newCode:pa(),card:null,restored:!1}}var ic,Qm=g(()=>{y();F();Ie();he();me();vo();at();Iu();fn();pm();
+Se();Be();he();ie();wm();rc();Mr();Gm();zm();Jm();Re();dt();ic=e=>({code:e.code,etag:e.etag,revision:e.revision,
+revision_id:e.revision_id})});async function ef(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new ts(isSecureContext?"none":"insecure");
+let n;try{n=await navigator.mediaDevices.getUserMedia(Yv)}catch(o){throw new ts(Jv[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return e.aborted&&s(),e.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
 "ended",t),n}function tf(e){return!!e.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function nf(e,t){await e.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var es,Yv,Jv,sf=g(()=>{es=class extends Error{constructor(t){
+getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var ts,Yv,Jv,sf=g(()=>{ts=class extends Error{constructor(t){
 super(t),this.fault=t}},Yv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
 Jv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function rf(){return Or??=Xv(),Or.catch(()=>Or=void 0),Or}async function Xv(){let e=await Qv(),t=e??await of(),
 n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new Hs(String(o));return t=await of(),
@@ -2763,11 +2763,11 @@ l&&a<=c&&r>=d&&r<=p}var ak,pf,gf=g(()=>{hf();ak=60;pf=e=>e.every(t=>t.code===e[0
         send it. Try again where the network reaches, or type the code instead.
       </p>
       ${cc}`,again:!0}}});var _f={};ne(_f,{show:()=>dk});async function dk(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
-says:wf},n=Sa(),s=await Vt().catch(()=>[]),o=new AbortController,a=()=>e.render(mk(t,{again:d,lamp:p},()=>Ta(n,
+says:wf},n=Sa(),s=await zt().catch(()=>[]),o=new AbortController,a=()=>e.render(mk(t,{again:d,lamp:p},()=>Ta(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(t,u),a()},l=()=>{o.abort(),Object.assign(t,{stream:null,
-lamp:null})},c=u=>{l(),u instanceof es?r({fault:u.fault}):u instanceof Hs?r({fault:"no-decoder"}):e.render(Zt(
+lamp:null})},c=u=>{l(),u instanceof ts?r({fault:u.fault}):u instanceof Hs?r({fault:"no-decoder"}):e.render(Xt(
 u)),e.ready()};async function d(){l();let{signal:u}=o=new AbortController;r({fault:null,says:wf});try{let[m,b]=await Promise.
-all([ef(u,()=>c(new es("busy"))),rf()]);if(u.aborted)return;r({stream:m,lamp:tf(m)?!1:null,says:ik});let f=document.
+all([ef(u,()=>c(new ts("busy"))),rf()]);if(u.aborted)return;r({stream:m,lamp:tf(m)?!1:null,says:ik});let f=document.
 querySelector(".scan-view video"),_=document.querySelector(".scan-frame");f.play().catch(()=>{}),e.ready();let T=hk(
 E=>r({says:E}),u);await mf(f,b,E=>T(ff(E,f,_)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!t.stream)return;
 let u=!t.lamp;await nf(t.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}e.signal.addEventListener("abort",
@@ -2818,19 +2818,19 @@ a.step=l.step,Lr(),Ro()},changed:({gone:l,answers:c,late:d,refused:p})=>{if(l)re
 late:d,refused:p}),Ro()}},o.signal);$e={at:a,link:r,end:o},Lr(),Ro()}function Lr(){try{$e?sessionStorage.setItem(
 dc,JSON.stringify({name:$e.at.name,code:$e.at.code,step:$e.at.step})):sessionStorage.removeItem(dc)}catch{}}function Nr(){
 if(!$e)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(dc)??"{}");e&&t&&Sf(e,t,n)}catch{}}var dc,
-gk,$e,Bo,Ro,Pr=g(()=>{Sl();dn();dc="flangebook.on-bench",gk=5e3,$e=null,Bo=()=>$e?{...$e.at}:null;Ro=()=>document.
+gk,$e,Bo,Ro,Pr=g(()=>{Sl();hn();dc="flangebook.on-bench",gk=5e3,$e=null,Bo=()=>$e?{...$e.at}:null;Ro=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Ae(e){let{fault:t}=ue(e);return i`<div class="state" data-test="bad-code">
     <h1>${I(e)} is not a card</h1>
     ${t||"A card code has seven characters, digits and letters without I, L, O and U."} ${hc}
-  </div>`}function ts(e,t){if(t instanceof H)return i`<div class="state" data-test="not-kept">
+  </div>`}function ns(e,t){if(t instanceof H)return i`<div class="state" data-test="not-kept">
       <h1>${I(e)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
       reaches and open it again. ${hc}
     </div>`;if(t instanceof O&&t.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${I(e)}</h1>
       The code is valid, but this shop has no card of that number. Look at the label again. ${hc}
-    </div>`;throw t}async function xt(e,t){let{code:n}=e.params;try{await ft(n,t,e.signal)}catch(s){e.signal.aborted||
-be(e,ts(n,s))}}function be(e,t){e.title("No such card"),e.render(t),e.ready()}var hc,Dt=g(()=>{y();F();Ie();he();
+    </div>`;throw t}async function St(e,t){let{code:n}=e.params;try{await gt(n,t,e.signal)}catch(s){e.signal.aborted||
+be(e,ns(n,s))}}function be(e,t){e.title("No such card"),e.render(t),e.ready()}var hc,Ft=g(()=>{y();F();Ie();he();
 hc=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Mf(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${e.words}</b> The card stays as it is. Show the difference</span>
@@ -2862,7 +2862,7 @@ h}
         ${t?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
   </details>`:h}function Tf(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(e.field)&&typeof n=="number"?$(Ht(e.field??"",n)):e[t]}var Of=g(()=>{y();Te();A();ie()});function Io(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
+test(e.field)&&typeof n=="number"?$(Ut(e.field??"",n)):e[t]}var Of=g(()=>{y();Se();A();ie()});function Io(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
 fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to resolve":e.late?`Saved here, not\
  yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function Af(e){let t=e.here??
 [],n=e.proposals??[];if(!t.length&&!n.length)return h;let s=t.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
@@ -2883,7 +2883,7 @@ fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to re
 `${n} until the other one is resolved.`:`${n} and ${e===1?"is sent automatically":"are sent automatically"}.`}
 function Cr(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
 automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${fe("cards.revise")?"decide whic\
-h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Us=g(()=>{y();Te();G();ie()});async function Rr(e,t){try{Gs=(await Vn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Br(e,t,{draw:n,
+h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Us=g(()=>{y();Se();G();ie()});async function Rr(e,t){try{Gs=(await zn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Br(e,t,{draw:n,
 start:s}){let o=Bo();if(o?.code===e)return bk(o,t);if(!Gs.length)return h;let a=[Lf,Up()].find(r=>Gs.includes(
 r))??Gs[0];return i`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
     ${Gs.length>1?K({name:"bench",label:"Press screen",value:a,options:Gs.map(r=>[r,r]),change:r=>{Lf=r,n()}}):
@@ -2893,9 +2893,9 @@ h}
       class="button"
       data-test="put-on-bench"
       @click=${()=>{vf(a,e,t),n(),s?.()}}>
-      Show on ${zn(a)}
+      Show on ${qn(a)}
     </button>
-  </section>`}function bk(e,t){let n=zn(e.name);return i`<section
+  </section>`}function bk(e,t){let n=qn(e.name);return i`<section
     class="show-on-bench on"
     aria-label="Press screen"
     data-test="on-bench"
@@ -2907,11 +2907,11 @@ h}
     <button type="button" class="button" data-test="off-bench" @click=${Ar}>Stop</button>
   </section>`}function wk({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:t?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var Gs,Lf,pc=g(()=>{y();dn();Pr();X();Gs=[],Lf=""});function Ir(e){let{drawing:t}=e,n=Kn(e),s=Qa(e),o=_k(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+i`<b>On ${s}.</b>`}var Gs,Lf,pc=g(()=>{y();hn();Pr();X();Gs=[],Lf=""});function Ir(e){let{drawing:t}=e,n=Yn(e),s=Qa(e),o=_k(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
     ${uc("before","before",Ef(t.before),t,o)}
     ${n?uc("during",s?il(s).join(" "):"half way",n.shown,t,o,s):h}
     ${uc("after","after",Ef(t.after),t,o)}
-  </div>`}function _k(e,t,n){let[s,o,a,r]=tt([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?Dn(n):[0,0];
+  </div>`}function _k(e,t,n){let[s,o,a,r]=nt([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?Fn(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,e.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
 l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function uc(e,t,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${e}>
     <svg
@@ -2919,7 +2919,7 @@ l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function uc(e,t,n,s,{from:o,to:a,low:r,hig
       viewBox="${o} ${-l} ${a-o} ${l-r}"
       preserveAspectRatio="xMidYMid meet"
       aria-hidden="true">
-      <path class="tool" d=${Oe(s.die)} />
+      <path class="tool" d=${Me(s.die)} />
       <g transform="translate(0 ${n.down})">
         ${n.tools.map(d=>x`<path class="tool" d=${d}/>`)}
       </g>
@@ -2929,8 +2929,8 @@ l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function uc(e,t,n,s,{from:o,to:a,low:r,hig
     </svg>
     <figcaption data-test="small-${e}">${t}</figcaption>
   </figure>`}function yk(e,t){if(!Ia(e,t))return x`<path class="ring" d=${$o([e.on_sheet,e.on_tool])}/>`;let[n,
-s]=Dn(e);return x`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Ef,mc=g(()=>{y();Wt();ll();on();Ef=({
-sheet:e,ram:t,holder:n,punch:s,gauge:o})=>({sheet:Oe(e),tools:[t,n,s].map(Oe).filter(Boolean),down:0,gauge:Oe(
+s]=Fn(e);return x`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Ef,mc=g(()=>{y();Dt();ll();an();Ef=({
+sheet:e,ram:t,holder:n,punch:s,gauge:o})=>({sheet:Me(e),tools:[t,n,s].map(Me).filter(Boolean),down:0,gauge:Me(
 o),back:0})});function Wr(e,t,n,s){let o=[...e].sort((d,p)=>d[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
 return null;let a=o.findIndex(d=>d[t]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[t])/
 (c[t]-l[t])*(c[s]-l[s])}var fc=g(()=>{});function Do(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
@@ -2940,37 +2940,37 @@ let r=Do(a);r===null?n[o]=[e.places==="one"?Nf:vk]:t[o]=r}return!Object.keys(t).
 (n[s[0][0]]=[Nf]),{angles:t,wrong:n}}function Pf(e,t,n){let s=Tk(t),[o,a]=["set_angle_deg","punch_depth_mm"].map(
 c=>Wr(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||kk(e,s))return null;
 let r=e,l={row:s,ends:s!==Dr(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
-null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return et(e,l)?l:null}function kk({first_hit:e,included_angle_deg:t},n){
+null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return tt(e,l)?l:null}function kk({first_hit:e,included_angle_deg:t},n){
 return!!(e&&n>Math.max(t+xk,e.comes_out_deg_high))}function Dr(e){let t=Object.values(e);return t.reduce((n,s)=>n+
 s,0)/t.length}function Tk(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-t>=Sk?t:Dr(e)}function Vs(e){
-return e?.correction?.set_angle_deg?e.correction:e?.table??null}function Ft(e){let t=[e.left_deg,e.middle_deg,
+return e?.correction?.set_angle_deg?e.correction:e?.table??null}function jt(e){let t=[e.left_deg,e.middle_deg,
 e.right_deg],s=t.some(o=>o!=null)?t.map(o=>$(S(o??null))).join(" / "):$(S(e.measured_deg));return e.flange_mm?
-`${s}, flange ${Mk(e.flange_mm)}`:s}var Wo,Nf,vk,xk,Sk,Mk,gn=g(()=>{sn();fc();A();Wo={one:"",left:"",middle:"",
+`${s}, flange ${Mk(e.flange_mm)}`:s}var Wo,Nf,vk,xk,Sk,Mk,$n=g(()=>{on();fc();A();Wo={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};Nf="Type the angle between the f\
 lats in degrees, such as 90.5. Square is 90.",vk="Degrees, such as 90.5";xk=5;Sk=.3;Mk=e=>typeof e=="string"?e:
 $(w(e,{digits:2}))});function zs(e,{waiting:t,step:n}={}){return i`<li class="row trial" data-test=${t?"waiting-trial":"trial"} data-id=${e.
 id}>
     <div>
-      <span class="lead">${Ft(e)}</span>
+      <span class="lead">${jt(e)}</span>
       <span class="code">Step ${e.step}</span>
       <span class="more">
         ${t?i`<b class="waits">${Io(t)}</b> · `:h}
-        ${[ws(e),Lt(e),Ok(e),Ak(e.correction,n)].filter(Boolean).join(" · ")}
+        ${[ws(e),Et(e),Ok(e),Ak(e.correction,n)].filter(Boolean).join(" · ")}
         ${e.note?i`<span class="trial-note">${e.note}</span>`:h}
         ${t?.refused?i`<a href="/settings">Decide</a>`:h}
       </span>
     </div>
-  </li>`}var Ok,Ak,gc=g(()=>{y();sn();gn();A();Us();ze();Ok=e=>e.set_angle_deg?`set at ${$(S(e.set_angle_deg))}`:
-"",Ak=(e,t)=>e?.set_angle_deg&&t&&et(t,e)?`new setting ${$(S(e.set_angle_deg))}`:""});var Cf={};ne(Cf,{show:()=>Lk});async function Lk(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
+  </li>`}var Ok,Ak,gc=g(()=>{y();on();$n();A();Us();qe();Ok=e=>e.set_angle_deg?`set at ${$(S(e.set_angle_deg))}`:
+"",Ak=(e,t)=>e?.set_angle_deg&&t&&tt(t,e)?`new setting ${$(S(e.set_angle_deg))}`:""});var Cf={};ne(Cf,{show:()=>Lk});async function Lk(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
 s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{e.title(n.title||I(t)),e.render(Ek(n,s,{take:r,archive:a,
-draw:o}))},a=async()=>{try{({card:n}=await mt(n,{archived:!n.archived})),Y(n.archived?"Archived. It stands und\
+draw:o}))},a=async()=>{try{({card:n}=await ft(n,{archived:!n.archived})),Y(n.archived?"Archived. It stands und\
 er Archived, below the cards.":"In use again."),U()}catch(c){Y(q(c))}o()},r=async()=>{Object.assign(s,{busy:!0,
-fault:""}),o();try{let c=R().name?{by:R().name}:{};n=await Nn(await ya(n,{replan:!0,reason:"Planned afresh wit\
+fault:""}),o();try{let c=R().name?{by:R().name}:{};n=await Pn(await ya(n,{replan:!0,reason:"Planned afresh wit\
 h today’s tools",id:Ue(),...c})),s.fresh=null,U()}catch(c){s.fault=c instanceof O&&c.status===412?"The card \
-was changed meanwhile. Open it again first.":q(c)}s.busy=!1,o()},l=async c=>{n=c,s.waiting=(await yn(t).catch(
-()=>[])).filter(d=>d.kind==="trial"),s.metal=ms((await en())?.metals,n.part.metal),o(),e.ready()};we(()=>n&&o(),
+was changed meanwhile. Open it again first.":q(c)}s.busy=!1,o()},l=async c=>{n=c,s.waiting=(await vn(t).catch(
+()=>[])).filter(d=>d.kind==="trial"),s.metal=fs((await tn())?.metals,n.part.metal),o(),e.ready()};we(()=>n&&o(),
 e.signal),Er(()=>n&&o(),e.signal),document.addEventListener("sync",async()=>n&&l(await go(t).catch(()=>{})??n),
-{signal:e.signal});try{await ft(t,l,e.signal)}catch(c){e.signal.aborted||be(e,ts(t,c));return}Nr(),Rr(e.signal,
+{signal:e.signal});try{await gt(t,l,e.signal)}catch(c){e.signal.aborted||be(e,ns(t,c));return}Nr(),Rr(e.signal,
 o),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:c})=>c,()=>null),o()}function Ek(e,t,{
 take:n,archive:s,draw:o}){let{plan:a}=e,r=a.checks.filter(d=>d.level!=="ok"),l=r.filter(d=>d.level==="stop"),c=r.
 filter(d=>d.level!=="stop"&&!d.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${e.
@@ -2989,7 +2989,7 @@ revision}>
       ${Nk(e,l.length>0)}
       ${a.steps.length?Br(e.code,1,{draw:o,start:()=>ge(`/c/${e.code}/step/1`)}):h}
       <section class="panel card-picture" aria-label="What it becomes">
-        ${at(a,{tallest:innerHeight*.34})}
+        ${rt(a,{tallest:innerHeight*.34})}
       </section>
       ${Wk(e,s)}
     </div>
@@ -3004,16 +3004,16 @@ revision}>
       </section>
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${Qn(a)?h:Ck(a.order)}${Bk(e)}
+        ${es(a)?h:Ck(a.order)}${Bk(e)}
       </section>
-      ${Qn(a)?i`<section class="panel card-order">
+      ${es(a)?i`<section class="panel card-order">
               ${_e("Order",Tr(a,Hm(e.code)),{test:"order-fold"})}
             </section>`:h}
       ${c.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
               ${bs(c)}
             </section>`:h}
-      ${cn(a.checks)}
+      ${dn(a.checks)}
     </div>
   </article>`}function Nk({code:e,plan:t},n){return t.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${e}/step/1" data-test="start">
@@ -3021,16 +3021,16 @@ revision}>
       <small>${t.steps.length===1?"1 step":`${t.steps.length} steps`}</small>
     </a>
   </div>`:h}function Pk({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
-1?"1 bend":`${e.bends.length} bends`,a=Fe(t)?`box ${qn(t.folded)}`:`${j(e.bend_length_mm)} ${C()} long`;return`${n}\
-, ${j(e.thickness_mm)} ${C()}${s}, ${a}, ${o}`}function Rk(e,t){let{gauge_x_mm:n}=it(e,t);return n===null?"no \
+1?"1 bend":`${e.bends.length} bends`,a=Fe(t)?`box ${Kn(t.folded)}`:`${j(e.bend_length_mm)} ${C()} long`;return`${n}\
+, ${j(e.thickness_mm)} ${C()}${s}, ${a}, ${o}`}function Rk(e,t){let{gauge_x_mm:n}=lt(e,t);return n===null?"no \
 gauge":`gauge at ${$(w(n))}`}function Bk(e){return i`<ol class="rows" data-test="step-list">
     ${e.plan.steps.map(t=>i`<li class="row">
           <a href="/c/${e.code}/step/${t.number}">
-            <span class="lead">${t.number}. ${vt(t)} ${t.direction}</span>
+            <span class="lead">${t.number}. ${kt(t)} ${t.direction}</span>
             <span class="code">${$(S(t.included_angle_deg))}</span>
             <span class="more">${Rk(e,t)}</span>
             ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${Os(t)}</span>`:h}
-            ${yt(t,{short:!0})}
+            ${vt(t,{short:!0})}
             ${t.drawing?Ir(t):h}
           </a>
         </li>`)}
@@ -3049,26 +3049,26 @@ gauge":`gauge at ${$(w(n))}`}function Bk(e){return i`<ol class="rows" data-test=
     ${B("cards.revise",i`<button type="button" class="button" data-test="archive" @click=${n}>
         ${t?"Use again":"Archive"}
       </button>`)}
-  </nav>`}var Ck,Rf=g(()=>{y();F();Ie();he();me();nn();Pe();Pr();Be();ot();se();ve();A();Dt();G();So();an();Of();
-Us();As();ie();Mr();hn();pc();mc();Wt();gc();Ms();fn();nt();Ck=e=>e?.words?i`<p class="order" data-test="order">${e.
+  </nav>`}var Ck,Rf=g(()=>{y();F();Ie();he();me();sn();Pe();Pr();Be();at();se();ye();A();Ft();G();So();rn();Of();
+Us();As();ie();Mr();pn();pc();mc();Dt();gc();Ms();gn();st();Ck=e=>e?.words?i`<p class="order" data-test="order">${e.
 words}</p>`:h});var Wf={};ne(Wf,{show:()=>Dk});async function Dk(e){let{code:t,step:n}=e.params;if(!ue(t).whole)return be(e,Ae(
 t));let s=Eo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return e.render(Hk(o,n));e.title(`${o.title||t},\
  step ${r.number}`),e.render(Gk(o,r,()=>ir(o,r,s,a,e.signal),Br(o.code,r.number,{draw:a})))};we(()=>o&&a(),e.signal),
 Er(()=>o&&Fk(o,Number(n),a),e.signal),document.addEventListener("sync",()=>o&&jk(o),{signal:e.signal}),addEventListener(
-"keydown",r=>o&&Uk(r,o,Number(n)),{signal:e.signal}),Nr();try{await ft(t,r=>{!o&&r.plan.steps[Number(n)-1]&&kf(
-t,Number(n)),o=r,a(),e.ready()},e.signal)}catch(r){e.signal.aborted||be(e,ts(t,r));return}Rr(e.signal,()=>o&&a())}
+"keydown",r=>o&&Uk(r,o,Number(n)),{signal:e.signal}),Nr();try{await gt(t,r=>{!o&&r.plan.steps[Number(n)-1]&&kf(
+t,Number(n)),o=r,a(),e.ready()},e.signal)}catch(r){e.signal.aborted||be(e,ns(t,r));return}Rr(e.signal,()=>o&&a())}
 function Fk(e,t,n){let s=Bo(),o=s?.code===e.code&&s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?ge(`/c/${e.code}\
 /step/${o.number}`,{replace:!0}):n()}async function jk(e){let t=await go(e.code).catch(()=>{});t&&t.revision!==
-e.revision&&Y(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>At()})}function Uk(e,t,n){
+e.revision&&Y(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>Lt()})}function Uk(e,t,n){
 e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.test(e.target.tagName)||(e.key==="Arro\
 wRight"&&ge(Bf(t,n).href),e.key==="ArrowLeft"&&ge(If(t,n).href))}function Bf(e,t){let n=e.plan.steps.at(-1);return t<
 e.plan.steps.length?{href:`/c/${e.code}/step/${t+1}`,label:"Next",more:`step ${t+1}`}:n.set_angle_deg===null||
-!Mt(`/c/${e.code}/trial/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}/trial/${t}`,
+!Ot(`/c/${e.code}/trial/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}/trial/${t}`,
 label:"Type the result",more:""}}function Gk(e,t,n,s){let{stops:o,watch:a}=rr(e,t),r=t.number===e.plan.steps.length,
 l=Bf(e,t.number);return i`<article class="step" data-test="step">
     ${nr(e,t)} ${o.length?i`<div class="step-stop">${We(o)}</div>`:h}
     <div class="step-body">
-      <div class="step-way">${Za(t,e.part.flats_mm.length)}${yt(t)}</div>
+      <div class="step-way">${Za(t,e.part.flats_mm.length)}${vt(t)}</div>
       <section class="step-set" aria-label="What to set">${lr(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-bench">${s}</div>
@@ -3090,8 +3090,8 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:h}</a
       >
     </nav>
-  </article>`}var Hk,If,Df=g(()=>{y();Ie();he();ot();Pr();Be();Te();se();nn();Dt();Tl();G();As();ie();sr();Ua();
-pc();pn();Wt();cr();Hk=(e,t)=>i`<div class="state" data-test="no-step">
+  </article>`}var Hk,If,Df=g(()=>{y();Ie();he();at();Pr();Be();Se();se();sn();Ft();Tl();G();As();ie();sr();Ua();
+pc();un();Dt();cr();Hk=(e,t)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${t}</strong>This card has ${e.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${e.code}">Open the card</a></span>
   </div>`;If=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"})});function Ff(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Wr(o.rows,"measured_deg",t,"flange_mm");if(a===
@@ -3101,7 +3101,7 @@ s:s-r,c=l>=o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,word
 ch far enough to correct the flange.",to_check:[]}}var $c,Vk,qs,Fr=g(()=>{fc();$c=.05;Vk=["Measure again, to t\
 he face that the card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand a\
 t the X of the card, and the sheet against it?"],qs=({correction:e,gauge:t})=>e?.flange??t??null});function Hf(e,t,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(d,p,u,m={})=>L({name:p,label:u,value:a[d],wrong:r[p],
-change:b=>Object.assign(a,{[d]:b}),...m}),c=n.used??it(e,t);return i`<form
+change:b=>Object.assign(a,{[d]:b}),...m}),c=n.used??lt(e,t);return i`<form
     class="trial-form"
     novalidate
     data-test="trial-form"
@@ -3143,7 +3143,7 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:jf}
   </form>`}var jf,bc,wc=g(()=>{y();Ie();A();X();jf="Leave it if it was set as shown.",bc=(e,t)=>Z({name:"place\
 s",label:"Measured at",value:e.places,options:[["one","One place"],["three","Left, middle, right"]],change:n=>{
 Object.assign(e,{places:n}),t()}})});function Uf(e){let t=qs(e);return t?t.gauge_x_mm===null?zk(t):i`<div class="set-figures" data-test="new-gauge">
-      ${qe("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
+      ${Ke("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
     <p class="basis" data-test="gauge-basis">${Gf(t.error_mm)}</p>`:h}function zk({error_mm:e,words:t,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
@@ -3151,8 +3151,8 @@ return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${n?ye(n):t}</p>`}function Gf(e){return e===null?"":Math.abs(e)<=$c?"Flang\
-e as wanted: leave the gauge.":`Flange ${re(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function Vf(e){
+  </div>`:i`<p data-test="no-gauge">${ze({...n,words:t})}</p>`}function Gf(e){return e===null?"":Math.abs(e)<=
+$c?"Flange as wanted: leave the gauge.":`Flange ${re(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function Vf(e){
 let t=e?.crown;return t?i`<div class="crown" data-test="crown">
     <p>${qk(t)}</p>
     ${t.shim?Kk(t.shim):h}
@@ -3162,13 +3162,13 @@ o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return i`<p data-t
     ${t.length===1?"1 strip":`${t.length} strips`} of
     ${re(w(e,{digits:2}))} under the middle of the die, one on the other, ${n} ${s}
     long. Nothing at the ends. Then set what stands above, which is for the ends; bend again and measure.
-  </p>`}var zf,qf=g(()=>{y();Fr();A();G();pn();zf=({thickness_mm:e})=>e?` Calculated for the ${re(w(e,{digits:2}))}\
+  </p>`}var zf,qf=g(()=>{y();Fr();A();G();un();zf=({thickness_mm:e})=>e?` Calculated for the ${re(w(e,{digits:2}))}\
  that the sheet measures.`:""});function Kf(e,t,n,{again:s,keep:o}){let a=Vs(n);return i`<div
     class="trial-result"
     data-test="trial-result"
     data-waits=${n.waits?"true":"false"}>
     <div class="trial-main">
-      <h2>${Ft(n.trial)} <small>wanted ${$(S(t.included_angle_deg))}</small></h2>
+      <h2>${jt(n.trial)} <small>wanted ${$(S(t.included_angle_deg))}</small></h2>
       ${n.waits?i`<p class="waits" data-test="waits">
               <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
               It is sent automatically.
@@ -3188,9 +3188,9 @@ h}
   </div>`}function _c({code:e,plan:t},{number:n},s="button next",o=""){let a=n===t.steps.length;return i`<a class=${s} href=${a?
 `/c/${e}`:`/c/${e}/step/${n+1}`} data-test="next"
     >${a?`Done${o}: the card`:`Next${o}: step ${n+1}`}</a
-  >`}function Xk({correction:e,table:t}){return e?`${e.what}${Qk(e)}${zf(e)}`:`Worked out on this device, from\
- the card’s own table at ${$(S(t?.row??null))}. The shop works it out again when the result arrives.${t?.ends?
-` ${Zk}`:""}`}function ex(e){let t=e?.tilt_mm_per_m;return t==null?h:i`<p data-test="tilt">
+  >`}function Xk({correction:e,table:t}){return e?`${ze({...e.said,words:e.what})}${Qk(e)}${zf(e)}`:`Worked ou\
+t on this device, from the card’s own table at ${$(S(t?.row??null))}. The shop works it out again when the r\
+esult arrives.${t?.ends?` ${Zk}`:""}`}function ex(e){let t=e?.tilt_mm_per_m;return t==null?h:i`<p data-test="tilt">
     Left and right differ: about ${nx(Math.abs(t))},
     ${t>0?"the right end deeper":"the left end deeper"}.
   </p>`}function sx(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
@@ -3201,58 +3201,58 @@ h}
       </button>
     </div>
     <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var Yk,Jk,Zk,Qk,tx,nx,Yf=g(()=>{y();qf();
-gn();A();G();Il();ie();pn();Yk=(e,t)=>i`<section class="panel urgent" data-test="question">
+$n();A();G();Il();ie();un();Yk=(e,t)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${t}</p>
     <p><a href="/shop/learned/${encodeURIComponent(e.part.metal)}">Say that it was right, or wrong</a></p>
   </section>`,Jk=e=>i`<div class="set-figures" data-test="new-setting">
-    ${qe("Angle now",S(e.set_angle_deg),"new-angle")}
-    ${e.punch_depth_mm===null?h:qe("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
+    ${Ke("Angle now",S(e.set_angle_deg),"new-angle")}
+    ${e.punch_depth_mm===null?h:Ke("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
   </div>`,Zk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
  first.";Qk=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
-low.":"";tx=3048,nx=e=>C()==="in"?`${ee(e*tx/1e3/Ye,3)} in over ten feet`:`${ee(e,2)} mm in each metre`});async function Jf(e,t,n,s){let o=Vs(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await mt(e,{settings:[...e.settings.filter(r=>r.step!==t.number),ax(t,o,n.trial,rx(e,t,n))]},{reason:`\
-Step ${t.number} set from a piece measured at ${Ft(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
+low.":"";tx=3048,nx=e=>C()==="in"?`${ee(e*tx/1e3/Je,3)} in over ten feet`:`${ee(e,2)} mm in each metre`});async function Jf(e,t,n,s){let o=Vs(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await ft(e,{settings:[...e.settings.filter(r=>r.step!==t.number),ax(t,o,n.trial,rx(e,t,n))]},{reason:`\
+Step ${t.number} set from a piece measured at ${jt(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
 kept",where:a.where,words:ox(a)}),U()}catch(a){Object.assign(n,{kept:"no",words:q(a)})}s()}}function ox({where:e,
 card:t}){return e==="shop"?`Revision ${t.revision} of the card has it. Steps show it from now on.`:e==="settle"?
 "The card was changed meanwhile. Both are kept: decide on the card which holds.":"Steps show it on this device\
- from now on; it is sent to the shop automatically."}var ax,rx,Zf=g(()=>{F();nn();Fr();gn();ve();ax=(e,t,n,s)=>({
+ from now on; it is sent to the shop automatically."}var ax,rx,Zf=g(()=>{F();sn();Fr();$n();ye();ax=(e,t,n,s)=>({
 step:e.number,set_angle_deg:t.set_angle_deg,punch_depth_mm:t.punch_depth_mm,...s===null?{}:{gauge_x_mm:s},trial_id:n.
-id,reason:`Piece measured at ${Ft(n)}`}),rx=(e,t,n)=>qs(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
+id,reason:`Piece measured at ${jt(n)}`}),rx=(e,t,n)=>qs(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
 gauge_x_mm??null});var Xf={};ne(Xf,{show:()=>lx});async function lx(e){let{code:t,step:n}=e.params;if(!ue(t).whole)return be(e,Ae(
 t));let s={typed:{...Wo},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=ix.
-includes((await en())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!e.signal.
+includes((await tn())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!e.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:e.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
 n)-1];if(!l)return be(e,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${t}">Open the card</a>
-        </p>`);e.title(`${o.title||t}: result`),e.render(cx(o,l,s,r))};ut(()=>!s.result&&s.typed.one+s.typed.left+
-s.typed.note?"Leave without saving what you measured?":null),await xt(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
+        </p>`);e.title(`${o.title||t}: result`),e.render(cx(o,l,s,r))};mt(()=>!s.result&&s.typed.one+s.typed.left+
+s.typed.note?"Leave without saving what you measured?":null),await St(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
 function cx(e,t,n,s){let o=()=>dx(e,t,n,s),a=()=>{let l=hx(n);Object.assign(n,{typed:{...Wo,places:n.typed.places,
 lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>Jf(e,t,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
     ${nr(e,t)}
     <div class="trial-body">
       ${n.result?Kf(e,t,n.result,{again:a,keep:r}):Hf(e,t,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
-        ${at(e.plan,{mark:t.bend})}
+        ${rt(e.plan,{mark:t.bend})}
       </aside>
     </div>
   </article>`}async function dx(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a}=Fo(n.typed),r=ux(e,t,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),lt(a);let l=mx(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...d}=await da(
+Object.keys(a).length||!r)return s(),ct(a);let l=mx(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...d}=await da(
 {id:l.id,kind:"trial",code:e.code,body:l}),p=d.answer,u=p?.correction??null;n.result={trial:l,correction:u,table:p||
 r.set_angle_deg===null?null:Pf(t,o,r),gauge:p?null:px(t,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
-ye(p.question_said):"",kept:"no",words:""},p&&U()}catch(c){n.wrong=c instanceof O?c.errors:{},n.general=q(c)}n.
-sending=!1,await hs(),s(),lt(n.wrong)}function hx({result:e,used:t}){let n=Vs(e),s=e&&(qs(e)?.gauge_x_mm??e.trial.
+Oe(p.question_said):"",kept:"no",words:""},p&&U()}catch(c){n.wrong=c instanceof O?c.errors:{},n.general=q(c)}n.
+sending=!1,await ps(),s(),ct(n.wrong)}function hx({result:e,used:t}){let n=Vs(e),s=e&&(qs(e)?.gauge_x_mm??e.trial.
 gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}function px(e,t,n,s){let o=td(s);return o===
 null||typeof n.gauge_x_mm!="number"?null:Ff(e,Dr(t),o,n.gauge_x_mm)}function ux(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,
-gauge_x_mm:a}=n.used??it(e,t),r={set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.typed.set.trim()==="")return r;
+gauge_x_mm:a}=n.used??lt(e,t),r={set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.typed.set.trim()==="")return r;
 if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:te(n.typed.set),gauge_x_mm:a};let l=Do(n.typed.set);return l===
 null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function mx(e,t,n,s,o){let a={id:Ue(),revision:e.
 revision,step:t.number,bend:t.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=te(o.flange)),o.radius.trim()&&(a.radius_mm=te(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=te(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),R().name&&(a.by=R().name),a}var ix,Qf=g(()=>{y();F();Ie();he();me();Fr();gn();Pe();Be();ds();se();
-ve();A();Dt();G();X();pn();wc();Yf();fn();Zf();ix=["depth","stop"]});function tg(e,t,n,s){return e.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+o.note.trim()),R().name&&(a.by=R().name),a}var ix,Qf=g(()=>{y();F();Ie();he();me();Fr();$n();Pe();Be();hs();se();
+ye();A();Ft();G();X();un();wc();Yf();gn();Zf();ix=["depth","stop"]});function tg(e,t,n,s){return e.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${jo(o,o.before)}</small></legend>
         ${eg(o,"shop","In the shop",t,s)} ${eg(o,"yours",n,t,s)}
       </fieldset>`)}function eg(e,t,n,s,o){return i`<label class="settle-side" data-test=${t}>
@@ -3273,28 +3273,28 @@ return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||
     <ol class="rows" data-test="proposals">
       ${e.map(n=>fx(n,t))}
     </ol>
-  </section>`:h}function fx(e,t){let n=ls(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:h}function fx(e,t){let n=cs(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${e.settled_by?`Resolved by revision ${e.settled_by}`:oe(`/c/${t}/settle`,i`<a href="/c/${t}/settle">To resolve</a>`,
 "To resolve")}
     </h3>
-    <p class="more">${[ws(e),Lt(e)?`by ${Lt(e)}`:""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[ws(e),Et(e)?`by ${Et(e)}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
       ${n.map(s=>i`<li>${s.label}: ${jo(s,s.before)} to ${jo(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var sg=g(()=>{y();cs();ie();yc();ze()});function og({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var sg=g(()=>{y();ds();ie();yc();qe()});function og({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${e}</b>, ${$(w(n.thickness_mm,{digits:2}))},
-      ${Fe(s)?qn(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:h}
+      ${Fe(s)?Kn(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:h}
     </p>
-    ${at(s)}
+    ${rt(s)}
     ${o.length?i`<ul class="changes">
             ${o.map(a=>i`<li>Step ${a.step} ${gx(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:h}
     ${tr(s)} ${We(s.checks,{quiet:!0})}
   </div>`}function gx(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
-!et(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(S(n.
-set_angle_deg))}, depth ${s}`}var ag=g(()=>{y();Ms();fn();sn();A();G();hn()});var rg={};ne(rg,{show:()=>$x});async function $x(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
+!tt(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(S(n.
+set_angle_deg))}, depth ${s}`}var ag=g(()=>{y();Ms();gn();on();A();G();pn()});var rg={};ne(rg,{show:()=>$x});async function $x(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
 s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(wx(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${t}/${u}`,{signal:e.signal}),[d,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);s.revisions=d.body.revisions,s.proposals=p.body.proposals,s.silent=
@@ -3302,9 +3302,9 @@ bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${t}/${u}`,{signal:e.sig
 !!s.open){try{let{body:d}=await M("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
 d)}catch(d){s.open=0,Y(q(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await bx(n,c),Y(`Revision ${c} is back, as \
 revision ${n.revision}.`),s.open=0,U(),await a()}catch(d){Y(d instanceof O&&d.status===412?"The card was chang\
-ed meanwhile. Look at the history again.":q(d))}s.busy=!1,o()};we(()=>n&&o(),e.signal);try{await ft(t,async c=>{
-n=c,e.title(`${n.title||I(t)}: history`),s.waiting=(await yn(t).catch(()=>[])).filter(d=>d.kind==="trial"),o()},
-e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||be(e,ts(t,c))}}async function bx(e,t){let n=await gt(
+ed meanwhile. Look at the history again.":q(d))}s.busy=!1,o()};we(()=>n&&o(),e.signal);try{await gt(t,async c=>{
+n=c,e.title(`${n.title||I(t)}: history`),s.waiting=(await vn(t).catch(()=>[])).filter(d=>d.kind==="trial"),o()},
+e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||be(e,ns(t,c))}}async function bx(e,t){let n=await $t(
 e.code);return ya(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ue(),...R().name?{by:R().name}:
 {}})}function wx(e,t,n){return i`<article class="history" data-test="history-screen">
     <header>
@@ -3334,7 +3334,7 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
       Revision ${e.revision}${a?", as it is now":""}
       ${e.worst==="stop"||e.worst==="caution"?k(e.worst):h}
     </h3>
-    <p class="more">${[ae(e.at),Lt(e)].filter(Boolean).join(", by ")}</p>
+    <p class="more">${[ae(e.at),Et(e)].filter(Boolean).join(", by ")}</p>
     ${e.reason?i`<p data-test="reason">${e.reason}</p>`:h}
     ${e.changes.length?i`<ul class="changes" data-test="changes">
             ${e.changes.map(l=>i`<li>${l}</li>`)}
@@ -3362,16 +3362,16 @@ i`<ol class="rows trials" data-test="trials">
       ${[...e.trials].reverse().map(n=>zs(n,{step:e.plan.steps[n.step-1]}))}
     </ol>
     ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:h}`}var ig=g(
-()=>{y();F();Ie();he();ot();Pe();se();ve();Dt();G();ie();sg();ag();gc();ze()});var lg={};ne(lg,{show:()=>kx});async function kx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
+()=>{y();F();Ie();he();at();Pe();se();ye();Ft();G();ie();sg();ag();gc();qe()});var lg={};ne(lg,{show:()=>kx});async function kx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{e.title(`${n.title||I(t)}: not\
-e`),e.render(Sx(n,s,{draw:o,save:()=>xx(n,s,o,e.signal)}))};ut(()=>s.typed?"Leave without saving what you type\
-d?":null),await xt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
+e`),e.render(Sx(n,s,{draw:o,save:()=>xx(n,s,o,e.signal)}))};mt(()=>s.typed?"Leave without saving what you type\
+d?":null),await St(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
 o(),e.ready())})}async function xx(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
 `
-`).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),lt(t.wrong);
-t.sending=!0,n();try{let{where:r}=await mt(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,Y(Cr(r)),U(),
-s.aborted)return;ge(r==="settle"&&Mt(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
-r instanceof O?r.errors:{},t.general=q(r),t.sending=!1,n(),lt(t.wrong)}}function Sx(e,t,{draw:n,save:s}){let o=a=>Object.
+`).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),ct(t.wrong);
+t.sending=!0,n();try{let{where:r}=await ft(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,Y(Cr(r)),U(),
+s.aborted)return;ge(r==="settle"&&Ot(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
+r instanceof O?r.errors:{},t.general=q(r),t.sending=!1,n(),ct(t.wrong)}}function Sx(e,t,{draw:n,save:s}){let o=a=>Object.
 assign(t,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3382,7 +3382,7 @@ assign(t,a,{typed:!0});return i`<form
       <h1>${B("cards.revise","Note and title","Note")}</h1>
     </header>
     ${t.general?i`<p class="wrong" role="alert" data-test="wrong">${t.general}</p>`:h}
-    ${jn({name:"note",label:"Note",value:t.note,lines:5,wrong:t.wrong.note,change:a=>o({note:a})})}
+    ${Hn({name:"note",label:"Note",value:t.note,lines:5,wrong:t.wrong.note,change:a=>o({note:a})})}
     ${B("cards.revise",[L({name:"title",label:"Title",value:t.title,wrong:t.wrong.title,change:a=>o({title:a})}),
 Z({name:"archived",label:"This card",value:t.archived?"away":"use",options:[["use","In use"],["away","Archived"]],
 change:a=>{o({archived:a==="away"}),n()}})])}
@@ -3396,15 +3396,15 @@ nswer.","The owner changes the rest of the card.")}
         ${t.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var cg=g(()=>{y();he();F();nn();ot();Be();Te();ve();Dt();ie();X();Us()});var dg={};ne(dg,{show:()=>Tx});async function Tx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
+  </form>`}var cg=g(()=>{y();he();F();sn();at();Be();Se();ye();Ft();ie();X();Us()});var dg={};ne(dg,{show:()=>Tx});async function Tx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{e.title(`${n.title||I(t)}: to resolve`),
 e.render(Mx(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
-n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=ls(u,m,n),s.mine=!!(s.proposal&&await Yo(s.proposal.
+n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=cs(u,m,n),s.mine=!!(s.proposal&&await Yo(s.proposal.
 id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Hi(t).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await mt(n,nh(s.rows,s.chosen,
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await ft(n,nh(s.rows,s.chosen,
 n),{settles:[s.proposal.id],reason:"Resolved"});Y(Cr(d.where)),s.sending=!1,await r(),U()}catch(d){Object.assign(
 s,{sending:!1,fault:q(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
-d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await xt(e,async d=>a(await Hi(t).catch(()=>{})??
+d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await St(e,async d=>a(await Hi(t).catch(()=>{})??
 d))}function Mx(e,t,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
@@ -3442,7 +3442,7 @@ length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:h}
       </button>
-    </div>`}var hg=g(()=>{y();F();cs();he();nn();ot();Pe();ve();Dt();Us();yc();ze()});function pg(e,t){let{plan:n}=e,s=Dx(n.checks);return i`<article
+    </div>`}var hg=g(()=>{y();F();ds();he();sn();at();Pe();ye();Ft();Us();yc();qe()});function pg(e,t){let{plan:n}=e,s=Dx(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
     ${Lx(e,t)}
@@ -3470,14 +3470,14 @@ Boolean).join(" ")}function Lx(e,t){let{part:n,plan:s}=e;return i`<header>
         <b
           >${t},
           ${jr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:h}</b
-        >, ${Fe(s)?`box ${qn(s.folded)}`:i`bend length ${jr(n.bend_length_mm)}`}.
+        >, ${Fe(s)?`box ${Kn(s.folded)}`:i`bend length ${jr(n.bend_length_mm)}`}.
       </p>
       <p>
-        Revision ${e.revision}, ${Rn(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}.
+        Revision ${e.revision}, ${Bn(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}.
       </p>
       ${e.note?i`<p class="note">${e.note}</p>`:h}
     </div>
-    ${s.section?at({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):h}
+    ${s.section?rt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):h}
     <img
       class="qr"
       src="/api/v1/cards/${e.code}/qr.svg"
@@ -3519,7 +3519,7 @@ return e.tools.length?i`<table class="fetch">
     <tbody>
       ${e.plan.steps.map(s=>Px(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function Px(e,t,n,s){let o=it(e,t);return i`<tr data-test="sheet-step-${t.number}">
+  </table>`}function Px(e,t,n,s){let o=lt(e,t);return i`<tr data-test="sheet-step-${t.number}">
     <th scope="row">
       <span class="number">${t.number}</span> bend ${t.bend} ${t.side??""}
       ${t.direction}${t.operation&&t.operation!=="bend"?i`<br />${t.operation}`:h}
@@ -3542,7 +3542,7 @@ return e.tools.length?i`<table class="fetch">
       <span class="small"
         >${t.inside_face==="up"?"Top":"Bottom"} face
         up${t.gauged_end?`, ${Ao(t,s)} to the gauge`:""}.</span
-      >${yt(t,{short:!0})}
+      >${vt(t,{short:!0})}
     </td>
     <td>${Wx(n)}</td>
     <td class="pen">
@@ -3561,8 +3561,8 @@ find(d=>d.kind===a&&d.code===r)?.segments_mm??[],c=e[a]??[];return!c.length||c.l
           >${e.count} bumps, ${w(e.pitch_mm,{digits:2}).text} apart</span
         >`:h}function Wx(e){return vc.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
 map(({letter:n})=>n)})).filter(({letters:t})=>t.length).map(({level:t,letters:n})=>i`<div class="mark">${k(t)} <b>${n.
-join(" ")}</b></div>`)}function Dx(e){let t=new Map;for(let n of vc)for(let s of e.filter(o=>Se(o)===n)){let o=`${n}\
- ${s.template} ${Cn(s)}`,a=t.get(o)??{letter:Fx(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
+join(" ")}</b></div>`)}function Dx(e){let t=new Map;for(let n of vc)for(let s of e.filter(o=>xe(o)===n)){let o=`${n}\
+ ${s.template} ${Rn(s)}`,a=t.get(o)??{letter:Fx(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
 ...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function jx(e){return i`<div class="remarks" data-test="sheet-remarks">
     ${vc.map(t=>{let n=e.filter(s=>s.level===t);return n.length?i`<section data-level=${t}>
         <h3>${k(t)}</h3>
@@ -3573,14 +3573,14 @@ join(" ")}</b></div>`)}function Dx(e){let t=new Map;for(let n of vc)for(let s of
               </li>`)}
         </ul>
       </section>`:h})}
-  </div>`}function Hx(e){return`${e[0].template} ${Cn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
-numbers:s})=>re(Ht(n,s[n]))))].join(" / ")).trim()}function Ux(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
+  </div>`}function Hx(e){return`${e[0].template} ${Rn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
+numbers:s})=>re(Ut(n,s[n]))))].join(" / ")).trim()}function Ux(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
 if(t===null&&e.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
 h;return i`<b>${$(S(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var jr,vc,Fx,Gx,ug=g(()=>{y();Ms();
-fn();nt();mc();Ie();A();wt();G();Fn();As();hn();ar();Wt();ze();jr=e=>$({text:j(e),unit:C()});vc=gs.filter(e=>e!==
+gn();st();mc();Ie();A();_t();G();jn();As();pn();ar();Dt();qe();jr=e=>$({text:j(e),unit:C()});vc=$s.filter(e=>e!==
 "ok");Fx=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));Gx=e=>e.fromTrial&&e.set_angle_deg!==
 null});function Ks(e){return Z({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(t){jt({paper:t==="Letter"?"Letter":"A4"}),e()}})}function Ys(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+change(t){Ht({paper:t==="Letter"?"Letter":"A4"}),e()}})}function Ys(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${e}
   </button>`}function Hr(e,{lying:t=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
@@ -3588,12 +3588,12 @@ print()}>
       ${e}
     </div>
   </div>`}var Ur=g(()=>{y();se();X()});var mg={};ne(mg,{show:()=>Vx});async function Vx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
-s=[],o=async()=>{s=(await en())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
+s=[],o=async()=>{s=(await tn())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
         <div class="paper-tools screen-only">${Ks(a)}${Ys("Print the card")}</div>
-        ${Hr(pg(n,ms(s,n.part.metal)),{about:"The card as it prints"})}`)}we(()=>n&&a(),e.signal),document.addEventListener(
-"sync",o,{signal:e.signal}),await o(),await xt(e,r=>{n=r,a(),e.ready()})}var fg=g(()=>{y();he();me();se();Dt();
+        ${Hr(pg(n,fs(s,n.part.metal)),{about:"The card as it prints"})}`)}we(()=>n&&a(),e.signal),document.addEventListener(
+"sync",o,{signal:e.signal}),await o(),await St(e,r=>{n=r,a(),e.ready()})}var fg=g(()=>{y();he();me();se();Ft();
 ug();Ur()});var $g={};ne($g,{show:()=>zx});async function zx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n=R().
 units,s=gg[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){e.title(`Label of ${o.title}`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${o.
@@ -3614,7 +3614,7 @@ title}</a></p>
           class="label-print ${s.print}"
           src=${Gr(t,s.size,n,"svg")}
           alt=""
-          hidden />`)}await xt(e,l=>{o=l,r(),e.ready()})}function qx(e,{size:t,words:n,print:s},o,a){let r=`la\
+          hidden />`)}await St(e,l=>{o=l,r(),e.ready()})}function qx(e,{size:t,words:n,print:s},o,a){let r=`la\
 bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label-${t}">
     <h2>${n}</h2>
     <div class="label-ground">
@@ -3646,10 +3646,10 @@ bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label
         >PNG</a
       >
     </div>
-  </section>`}var gg,Gr,bg=g(()=>{y();he();se();Dt();X();ie();gg=[{size:"50x25",words:"50 × 25 mm, for a bin",
+  </section>`}var gg,Gr,bg=g(()=>{y();he();se();Ft();X();ie();gg=[{size:"50x25",words:"50 × 25 mm, for a bin",
 print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];Gr=(e,t,n,s)=>`/api/\
-v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var wg={};ne(wg,{show:()=>Yx});async function Yx(e){e.title("Labels on a sheet"),e.render(Me("Fetching the car\
-ds…"));let t=(await Zx(e.signal)).filter(f=>!f.archived);if(!t.length)return e.render(ke("No cards yet",B("c\
+v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var wg={};ne(wg,{show:()=>Yx});async function Yx(e){e.title("Labels on a sheet"),e.render(Te("Fetching the car\
+ds…"));let t=(await Zx(e.signal)).filter(f=>!f.archived);if(!t.length)return e.render(ve("No cards yet",B("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),e.ready();let n=new Set((e.query.
 get("codes")??"").split(",").filter(f=>t.some(_=>_.code===f))),s="50x25",o=R().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=f=>new URLSearchParams({codes:[...n].join(","),size:s,paper:R().paper,units:o,skip:a.trim()||"0",page:String(
@@ -3727,7 +3727,7 @@ paper.toLowerCase()}">
       </div>
     </figcaption>
   </figure>`}async function Zx(e){try{let t=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${t.
-length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await Vt().
+length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await zt().
 catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var Kx,_g=g(()=>{y();F();se();Ce();X();ie();Ur();Re();
 Kx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function yg(e){return i`<article class="chart-sheet" data-test="chart">
     <header>
@@ -3736,7 +3736,7 @@ Kx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function yg(e){return i
         ${e.press?.name??"No press entered"}${e.press?i`, ${$(de(e.press.force_kn))}`:h}.
         Checked against ratings at a bend length of ${$(w(e.bend_length_mm,{digits:0}))}.
       </p>
-      <p class="printed">Printed ${Rn(new Date().toISOString())}</p>
+      <p class="printed">Printed ${Bn(new Date().toISOString())}</p>
     </header>
     <table>
       <thead>
@@ -3767,7 +3767,7 @@ Kx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function yg(e){return i
     data-die=${e.die}
     title=${e.why}>
     <span class="first"
-      ><span class="force">${st(e,"force_kn_per_m").text}</span>${e.level==="stop"?h:i`<span class="expected">${ln(
+      ><span class="force">${ot(e,"force_kn_per_m").text}</span>${e.level==="stop"?h:i`<span class="expected">${cn(
 e,"force_kn_per_m").text}</span>`}${e.level==="ok"?h:k(e.level,Qx(e))}</span
     >
     ${e.level==="stop"?h:i`<span class="rest"
@@ -3785,10 +3785,10 @@ e,"force_kn_per_m").text}</span>`}${e.level==="ok"?h:k(e.level,Qx(e))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var vg=g(()=>{y();nt();A();wt();G();ze()});var kg={};ne(kg,{show:()=>t0});async function t0(e){e.title("Wall chart"),e.render(Me("Working out the chart…"));
-let t=(await ce("metals",e.signal)).items;if(!t.length)return e.render(ke("No metals yet",i`A chart needs one. ${B(
+  </ul>`}var vg=g(()=>{y();st();A();_t();G();qe()});var kg={};ne(kg,{show:()=>t0});async function t0(e){e.title("Wall chart"),e.render(Te("Working out the chart…"));
+let t=(await ce("metals",e.signal)).items;if(!t.length)return e.render(ve("No metals yet",i`A chart needs one. ${B(
 le.metals,i`<a href="/shop/metals">Metals</a>`)}`)),e.ready();let n=e.query.get("metal")??t[0].code,s=e.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=Ct(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
+get("bend_length")??"",o=null,a=null,{ask:r}=Rt(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,d(),e.ready()},e.signal);function l(){let p=new URLSearchParams({metal:n});
 return s.trim()&&p.set("bend_length_mm",te(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{
 bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d()}function d(){e.render(i`<h1 class="screen-only">Wall chart</h1>
@@ -3798,19 +3798,19 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
           ${Ks(d)} ${Ys("Print the chart")}
         </div>
-        ${a?Zt(a):h}
-        ${o?Hr(yg(o),{lying:!0,about:"Wall chart as it prints"}):a?h:Me("Working out the chart…")}`)}we(d,e.
+        ${a?Xt(a):h}
+        ${o?Hr(yg(o),{lying:!0,about:"Wall chart as it prints"}):a?h:Te("Working out the chart…")}`)}we(d,e.
 signal),r(null,{now:!0})}var xg=g(()=>{y();F();me();se();A();vg();X();ie();Ur();Re();vo()});function Sg(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Press screens <span class="soft">${e.length}</span></h2>
     ${t?i`<p class="wrong" role="alert" data-test="bench-fault">${t}</p>`:h}
     ${e.length?i`<ul class="plain-list bench-list">
             ${e.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${It(s.name)}</b> ${n0(s)}</span>
+                  <span><b>${Wt(s.name)}</b> ${n0(s)}</span>
                   ${B("benches.remove",i`<button
                       type="button"
                       class="button"
                       data-test="take-bench-out"
-                      aria-label="Take it out… ${It(s.name)}"
+                      aria-label="Take it out… ${Wt(s.name)}"
                       @click=${()=>n(s)}>
                       Take it out…
                     </button>`)}
@@ -3820,7 +3820,7 @@ signal),r(null,{now:!0})}var xg=g(()=>{y();F();me();se();A();vg();X();ie();Ur();
       Make a large screen at a press one of them: open the shop's address there with
       <a href="/bench">/bench</a> behind it.
     </p>
-  </section>`}var n0,Tg=g(()=>{y();dn();he();ie();n0=({code:e})=>e?i`<a href="/c/${e}">${I(e)}</a>`:i`<span class="soft">empty</span>`});function Mg(e){let t=e.map(({ring:o})=>tt([o])),n=kc-2*zr,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+  </section>`}var n0,Tg=g(()=>{y();hn();he();ie();n0=({code:e})=>e?i`<a href="/c/${e}">${I(e)}</a>`:i`<span class="soft">empty</span>`});function Mg(e){let t=e.map(({ring:o})=>nt([o])),n=kc-2*zr,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
 (l-a))));return e.map(({name:o,ring:a},r)=>s0(o,a,t[r],s))}function s0(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
 r+2*zr),c=(kc-(o-n)*r)/2-n*r,d=u=>c+u*r,p=u=>zr+(a-u)*r;return i`<figure>
     <svg
@@ -3832,7 +3832,7 @@ r+2*zr),c=(kc-(o-n)*r)/2-n*r,d=u=>c+u*r,p=u=>zr+(a-u)*r;return i`<figure>
       ${o0(n,o,d(0),l)}
       <path
         class="tool"
-        d=${Oe(t)}
+        d=${Me(t)}
         transform="translate(${c} ${zr+a*r}) scale(${r})" />
       ${a0(d(n),d(o),l-16,Vr(o-n))}
       ${r0(p(s),p(a),d(o)+16,Vr(a-s))}
@@ -3845,9 +3845,9 @@ let o=(e+t)/2;return x`<path class="dimension" d="M${n} ${e}V${t}M${n-5} ${e}h10
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
       transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function qr(e,t){return e?.length?i`<svg class="small-outline" viewBox=${Mh(
 t,2)} aria-hidden="true">
-    <path class="tool" d=${Oe(e)} />
-  </svg>`:h}function Kr(e){let t=e.filter(n=>n?.length);return t.length?tt(t):[0,0,1,1]}var kc,zr,Vr,Yr=g(()=>{
-y();A();on();nt();kc=360,zr=50;Vr=e=>$({text:j(e),unit:C()})});function Og(e,t){let n=Kr(t.map(s=>s.outline_mm));return i`<ul class="rack">
+    <path class="tool" d=${Me(e)} />
+  </svg>`:h}function Kr(e){let t=e.filter(n=>n?.length);return t.length?nt(t):[0,0,1,1]}var kc,zr,Vr,Yr=g(()=>{
+y();A();an();st();kc=360,zr=50;Vr=e=>$({text:j(e),unit:C()})});function Og(e,t){let n=Kr(t.map(s=>s.outline_mm));return i`<ul class="rack">
     ${t.map(s=>i`<li>
           <a
             href="/shop/${e}/${encodeURIComponent(s.code)}"
@@ -3858,10 +3858,10 @@ y();A();on();nt();kc=360,zr=50;Vr=e=>$({text:j(e),unit:C()})});function Og(e,t){
           </a>
         </li>`)}
   </ul>`}var Ag=g(()=>{y();Yr()});var Lg={};ne(Lg,{show:()=>i0});async function i0(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
-all([wa(e.signal),ce("punches",e.signal),ce("dies",e.signal),ce("holders",e.signal),ce("metals",e.signal),Vn(e.
-signal).catch(()=>null)]),c={benches:l,fault:""};async function d(u){let m=zn(u.name);if(confirm(`Take ${m} ou\
+all([wa(e.signal),ce("punches",e.signal),ce("dies",e.signal),ce("holders",e.signal),ce("metals",e.signal),zn(e.
+signal).catch(()=>null)]),c={benches:l,fault:""};async function d(u){let m=qn(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A display that still shows it asks which press screen it is.`)){c.fault=
-"";try{await Hp(u.name)}catch(b){c.fault=q(b)}c.benches=await Vn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
+"";try{await Hp(u.name)}catch(b){c.fault=q(b)}c.benches=await zn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
 render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
@@ -3911,7 +3911,7 @@ render(i`<h1>The shop</h1>
       ${B(le.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
     </section>`}function xc(e,t){let n=t.filter(o=>o.rating_kn_per_m===null).length,s=t.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${e}">
-    <h2><a href="/shop/${e}">${Qt[e].title}</a> <span class="soft">${t.length}</span></h2>
+    <h2><a href="/shop/${e}">${en[e].title}</a> <span class="soft">${t.length}</span></h2>
     ${t.length?Og(e,t):i`<p>None yet. ${B(le[e],i`<a href="/shop/${e}/+">Add the first</a>`)}</p>`}
     ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:h}
     ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:h}
@@ -3926,7 +3926,7 @@ return oe("/chart",i`<section class="panel" data-test="panel-paper">
       ${e===h?h:i`<p class="hint">
               Whether there is a good backup of the shop; all of it in one open file, out and in.
             </p>`}
-    </section>`)}var l0,Eg=g(()=>{y();F();dn();me();A();Tg();G();ie();Ag();l0=({code:e,name:t})=>i`<li>
+    </section>`)}var l0,Eg=g(()=>{y();F();hn();me();A();Tg();G();ie();Ag();l0=({code:e,name:t})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(e)}">${t}</a>
     ${oe("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(e)}" data-test="learned-${e}"
         >Measured springback</a
@@ -3943,28 +3943,28 @@ function p0(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.orig
 [["kind",t],...n])}var Ng,h0,Cg=g(()=>{F();Ng={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
 o"},h0=2e6});async function Js(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>e.fromDraft(s.draft,s.kept??{}),a=()=>e.draw(s),r=()=>e.boxes.filter(({name:f,needed:_})=>_&&f in
-s.draft&&!s.draft[f].trim());function l(f,_){s.draft={...s.draft,[f]:_},delete s.wrong[f],ut(()=>"Leave withou\
+s.draft&&!s.draft[f].trim());function l(f,_){s.draft={...s.draft,[f]:_},delete s.wrong[f],mt(()=>"Leave withou\
 t saving what you typed?"),e.preview?.(o()),a()}async function c(f){let _=f?Object.fromEntries(r().map(({name:E})=>[
 E,["This is needed."]])):{},T=Object.keys(_).length===0;if(Object.assign(s,{busy:T,wrong:_,others:[],clash:null}),
-a(),!T)return lt(_);try{await e.write(f),ut(null),e.done(f);return}catch(E){await d(E)}s.busy=!1,a(),lt(s.wrong)}
+a(),!T)return ct(_);try{await e.write(f),mt(null),e.done(f);return}catch(E){await d(E)}s.busy=!1,a(),ct(s.wrong)}
 async function d(f){if(f instanceof O&&f.status===412){let _=s.kept;s.kept=await e.read(t);let T=s.kept?e.toDraft(
 s.kept):{},E=vh(_,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
 his changed"?kr(s.draft,T,e.boxes):[]}}else if(f instanceof O&&Object.keys(f.errors).length){let{byName:_,others:T}=Zh(
 f.errors,e.boxes.map(({name:E})=>E));Object.assign(s,{wrong:_,others:T})}else s.others=[`Not saved: ${q(f)} Wh\
-at you typed is still here.`]}function p(){Object.assign(s,{draft:e.toDraft(s.kept??e.blank),clash:null}),ut(null),
+at you typed is still here.`]}function p(){Object.assign(s,{draft:e.toDraft(s.kept??e.blank),clash:null}),mt(null),
 e.preview?.(o()),a()}let u=new Map;function m(f,_){let T=u.get(_)??Pg(f,{signal:t,show:a,took:E=>b(_,E)});return u.
 set(_,T),T}function b(f,{points_mm:_,height_mm:T}){f==="points_mm"&&s.draft.height_mm===""&&l("height_mm",z(T)),
 l(f,Kh(_))}return e.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(o()),takeOut:()=>c(
-null)}}var Jr=g(()=>{F();me();Pt();Cg();Be();A();js();X()});function Xr(e,t,n){let s=[],{ask:o}=Ct(async(a,r)=>{let{body:l}=await M("POST","/outline",{body:{kind:e,...f0(
+null)}}var Jr=g(()=>{F();me();Ct();Cg();Be();A();js();X()});function Xr(e,t,n){let s=[],{ask:o}=Rt(async(a,r)=>{let{body:l}=await M("POST","/outline",{body:{kind:e,...f0(
 e,a)},signal:r});return l},({answer:a,error:r})=>{a&&(s=Rg(a));let l=r instanceof O&&r.outline?.lines_mm.some(
 c=>c.length>1)?r.outline:null;t({parts:s,checks:m0(a),wrong:r?g0(r):[],fault:l})},n);return a=>{u0(e,a)&&o(a)}}
-function u0(e,t){let n={punch:"punches",die:"dies",holder:"holders",press:"press"}[e];return rn(n).filter(({type:s,
+function u0(e,t){let n={punch:"punches",die:"dies",holder:"holders",press:"press"}[e];return ln(n).filter(({type:s,
 blank:o,when:a})=>["length","number"].includes(s)&&o===void 0&&(!a||a(t))).every(({name:s})=>t[s]!==void 0)&&(t.
 shape!=="multi_v"||t.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function Rg({outline_mm:e,
 ram:t,bed:n}){return[{name:"",ring:e},{name:"Ram",ring:t},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function f0(e,t){
-return e==="press"?En(t):{...En(t),code:t.code||"new"}}function g0(e){if(!(e instanceof O))return["The drawing\
+return e==="press"?Nn(t):{...Nn(t),code:t.code||"new"}}function g0(e){if(!(e instanceof O))return["The drawing\
  waits: the shop's server does not answer."];let t=[...new Set(Object.values(e.errors).flat())];return t.length?
-t:[e.message]}var Zr,m0,Sc=g(()=>{F();me();Pt();vo();Zr=e=>({parts:Rg({...e,...e?.outlines_mm}),checks:[],wrong:[],
+t:[e.message]}var Zr,m0,Sc=g(()=>{F();me();Ct();vo();Zr=e=>({parts:Rg({...e,...e?.outlines_mm}),checks:[],wrong:[],
 fault:null});m0=e=>(e?.checks??[]).filter(({code:t})=>!t.endsWith("rating-unknown"))});function Qr({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return L(
 {name:"code",label:"Code",value:e.draft.code,change:o=>t("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function ei({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
@@ -3988,7 +3988,7 @@ up, new plans no longer use this ${s}.`;return fe(le[n.kind])?i`<div role="alert
               Take it out…
             </button>`}
     </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Zs,
-ti=g(()=>{y();me();Te();X();Zs=(e,t)=>fe(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
+ti=g(()=>{y();me();Se();X();Zs=(e,t)=>fe(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
         <fieldset class="only-read" disabled>${t}</fieldset>`});function Ig(e,t){if(!e?.systematic)return h;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
@@ -4042,11 +4042,11 @@ b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips"
   </div>`}async function b0(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
 let{body:n}=await M("POST","/press/strip-test",{body:w0(e.typed)});e.found=n}catch(n){e.wrong=n instanceof O?n.
 errors:{},e.general=q(n)}e.busy=!1,t()}}function w0(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of jg)
-t[n]=te(e[n]??"");for(let[n]of Fg)t[n]=Do(e[n]??"");return t}var Dg,Fg,jg,Ug=g(()=>{y();F();gn();A();X();Dg=()=>({
+t[n]=te(e[n]??"");for(let[n]of Fg)t[n]=Do(e[n]??"");return t}var Dg,Fg,jg,Ug=g(()=>{y();F();$n();A();X();Dg=()=>({
 typed:{},wrong:{},general:"",busy:!1,found:null}),Fg=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
 "Right"]],jg=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
  alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s end","To the middle of the st\
-rip, left and right alike."]]});function ni({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=tt([...t,s]),a=Pn(o,Tc-2*Gg,Mc-2*Gg),[r,l]=a([o[2],o[1]]),
+rip, left and right alike."]]});function ni({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=nt([...t,s]),a=Cn(o,Tc-2*Gg,Mc-2*Gg),[r,l]=a([o[2],o[1]]),
 c=[(Tc-r)/2,(Mc-l)/2],d=m=>{let[b,f]=a(m);return[b+c[0],-(f+c[1])]},p=!["open","branching"].includes(e),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
@@ -4058,7 +4058,7 @@ length} ${s.length===1?"place":"places"} marked`;return i`<svg
     ${n.map(m=>_0(t[0],m,d))} ${s.map(m=>y0(d(m)))}
   </svg>`}function _0(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return x`<path class="fault-edge" d=${$o([
 s,o])}/>
-    ${Vg(s,t)}${Vg(o,t%e.length+1)}`}var Tc,Mc,Gg,Vg,y0,Oc=g(()=>{y();on();Tc=360,Mc=300,Gg=30;Vg=([e,t],n)=>x`<text class="fault-number" x=${e} y=${-t-
+    ${Vg(s,t)}${Vg(o,t%e.length+1)}`}var Tc,Mc,Gg,Vg,y0,Oc=g(()=>{y();an();Tc=360,Mc=300,Gg=30;Vg=([e,t],n)=>x`<text class="fault-number" x=${e} y=${-t-
 9} text-anchor="middle" font-size="19">${n}</text>`,y0=([e,t])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
     <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});function zg(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:d,layers:p}=t,u=`dx\
 f-${e}`,m=(b,f,_)=>K({name:`${u}-${b}`,label:f,value:d[b],options:_,change:T=>s(b,T)});return i`<div class="dxf broad" data-test=${u}>
@@ -4096,7 +4096,7 @@ change",hint:"As the points are listed below, from 1.",change:b=>s("point",b)}):
 ", ")}.`:""}var v0,k0,x0,S0,Ac,qg=g(()=>{y();Oc();A();X();v0=[["","as the file says"],["mm","mm"],["cm","cm"],
 ["m","m"],["inch","inch"],["ft","foot"]],k0=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
 x0=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],S0=[["no","no"],
-["yes","front to back"]];Ac=e=>$(w(e,{digits:2}))});function Kg({draft:e,change:t,wrong:n}){let s=e.openings??"",o=In(s);return i`<div class="broad openings" data-test="openings">
+["yes","front to back"]];Ac=e=>$(w(e,{digits:2}))});function Kg({draft:e,change:t,wrong:n}){let s=e.openings??"",o=Wn(s);return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
@@ -4126,7 +4126,7 @@ value:e[_o[f]],keys:f==="code"?"text":"decimal",change:P=>a({[_o[f]]:P}),wrong:p
           name="up"
           value=${c}
           data-test="up-${c}"
-          .checked=${xe(o===String(c))}
+          .checked=${ke(o===String(c))}
           @change=${r} />
         drawn up</label
       >
@@ -4145,11 +4145,11 @@ value:e[_o[f]],keys:f==="code"?"text":"decimal",change:P=>a({[_o[f]]:P}),wrong:p
       ${K({name:`opening-${c}-face`,label:"Face",value:e.face||"top",options:Dh,change:f=>a({face:f}),wrong:p(
 "face")})}
       ${b("centre_mm","Off the middle",C(),"0")}
-      ${b("rating_kn_per_m","Rating",bn().unit,"as the block")}
+      ${b("rating_kn_per_m","Rating",wn().unit,"as the block")}
       ${b("code","Code","","automatic")}
     </div>
     ${m.map(f=>i`<p class="wrong">${f}</p>`)}
-  </fieldset>`}var Yg=g(()=>{y();Xt();Ji();A();X()});function si({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=h,reader:l}){return i`<div class="workbench">
+  </fieldset>`}var Yg=g(()=>{y();Qt();Ji();A();X()});function si({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=h,reader:l}){return i`<div class="workbench">
     ${Oa[e].map((c,d)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
           ${d===0?r:h} ${c.part==="outline"?O0(o):h}
@@ -4171,10 +4171,10 @@ unit:d,keys:p,hint:N0(e,t),placeholder:e.blank??""});return c==="rating"?i`<div 
     </div>`:Jg(e,u)}function L0({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
         <summary>${t}</summary>
         ${s}
-      </details>`:s}function Zg({type:e,unit:t=""}){return e==="force"?Ut().unit:e==="rating"?bn().unit:["leng\
-th","lengths","points"].includes(e)?C():t}function E0(e,t,n,s){let{name:o,label:a,hint:r,type:l}=e;return jn({
+      </details>`:s}function Zg({type:e,unit:t=""}){return e==="force"?Gt().unit:e==="rating"?wn().unit:["leng\
+th","lengths","points"].includes(e)?C():t}function E0(e,t,n,s){let{name:o,label:a,hint:r,type:l}=e;return Hn({
 name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Zg(e),lines:l==="points"?7:2})}function N0({type:e,hint:t="",
-counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${re(Ht("counted_mm",n))} is counted with (common\
+counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${re(Ut("counted_mm",n))} is counted with (common\
  practice).`),e==="rating"&&!s.trim()&&o.push(Vh),(e==="force"||e==="rating")&&o.push(P0(e,s)),e==="lengths"&&
 o.push(C0(s)),o.filter(Boolean).join(" ")}function P0(e,t){if(R().units==="inch")return"Short tons, of 2000 lb\
 ; metric ones with a t.";let n=to(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";let s=Number(
@@ -4199,7 +4199,7 @@ map(({code:T,name:E})=>[T,`${T}, ${E}`]),o=async T=>(await ce(T,e.signal)).items
 E,P?`${E}, ${P}`:E]),a=Dg(),[r,l,c,d]=t?await Promise.all([Bg(e.signal),o("metals"),o("dies"),o("punches")]):[
 null,[],[],[]],p=null,u={before:null,after:null},m=null,b=await Js({async read(T){let E=await(t?_a:wa)(T);return p=
 E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(T){let E=await yh(T,p);u.after=E.depth_zeroed_at},
-blank:{},boxes:rn("press"),toDraft:T=>La("press",T),fromDraft:(T,E)=>({...Ea("press",T,E),depth_zeroed_at:E?.depth_zeroed_at??
+blank:{},boxes:ln("press"),toDraft:T=>La("press",T),fromDraft:(T,E)=>({...Ea("press",T,E),depth_zeroed_at:E?.depth_zeroed_at??
 null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:t?Xr("press",T=>{m=T,b.show()},e.signal):void 0,draw:()=>b&&
 _(),done(){Y(u.after===u.before?"The press is saved.":"The press is saved. Its error is measured anew."),ge("/\
 shop")}},e.signal);e.title("The press"),t||(m=Zr(b.state.kept));let f=(...T)=>{let E=new Date().toISOString();
@@ -4229,12 +4229,12 @@ holder:s}}))}
         </form>
         ${t&&T.kept?Hg(a,{metals:l,dies:c,punches:d},{draw:_,take:v=>E("deflection_mm",v)}):h}
         ${t&&T.kept?Xg(()=>f("depth_zeroed_at"),()=>f("depth_zeroed_at","gauge_zeroed_at")):h}`)}_(),e.ready()}
-var t$=g(()=>{y();me();Pt();Jr();ot();Sc();Te();Be();js();ti();Wg();Un();Ug();Lc();Qg()});function s$(e,t,n,s){let{angles:o,wrong:a}=Fo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=Wn(
+var t$=g(()=>{y();me();Ct();Jr();at();Sc();Se();Be();js();ti();Wg();Gn();Ug();Lc();Qg()});function s$(e,t,n,s){let{angles:o,wrong:a}=Fo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=Dn(
 t),p={id:e,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d,die:n.die,punch:n.punch,...o};p.set_angle_deg=
 s.set.trim()?I0(s.set,a):n.set_angle_deg;for(let[u,m]of B0)s[u].trim()&&(p[m]=te(s[u]));return s.lot.trim()&&(p.
 lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),R().name&&(p.by=R().name),{body:p,wrong:a}}function I0(e,t){
 let{angles:n}=Fo({...oi,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var oi,B0,n$,o$=g(()=>{Ca();gn();se();A();oi={...Wo,depth:"",flat:"",
+ in degrees, such as 88.5."]),n.measured_deg}var oi,B0,n$,o$=g(()=>{Ca();$n();se();A();oi={...Wo,depth:"",flat:"",
 leftFlange:"",rightFlange:""},B0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
 eft_mm"],["rightFlange","flange_right_mm"],["radius","radius_mm"]],n$=e=>Object.entries(e).some(([t,n])=>t!=="\
 places"&&t!=="lot"&&n.trim()!=="")});function i$(e,t){let n=Math.min((a$-2*r$-34)/e,170/t),[s,o]=[e*n,t*n],[a,r]=[r$+34,24],[l,c,d]=[a+s,r+o,a+s/2],
@@ -4307,7 +4307,7 @@ points:a=[]}=e,r=c=>j0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i
         <dd data-test="after">${m$(s,r)}</dd>
       </div>
     </dl>
-    ${h$({before:n,after:s,points:a,size:e.unit==="mm"&&C()==="in"?Ye:1,words:`${l}: before ${f$(n,r)}, now ${f$(
+    ${h$({before:n,after:s,points:a,size:e.unit==="mm"&&C()==="in"?Je:1,words:`${l}: before ${f$(n,r)}, now ${f$(
 s,r)}, ${a.length} results drawn.`})}
   </section>`}function j0(e,t){return e==="deg"?S(t):e==="mm"?w(t,{digits:2}):{text:ee(t,3),unit:e}}var u$,m$,
 f$,Ec=g(()=>{y();p$();A();u$=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";m$=(e,t)=>i`<b>${$(t(e.nominal))}</b>
@@ -4360,19 +4360,19 @@ worst!=="stop"&&e.die&&e.punch,s=$(w(U0,{digits:0}));return i`${Fa(e.checks)}
           Die <b>${e.die??"none"}</b>, punch <b>${e.punch??"none"}</b>
         </div>
         <div class="set-figures">
-          ${qe("Angle to set",S(e.set_angle_deg),"set-angle")}
-          ${qe("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
+          ${Ke("Angle to set",S(e.set_angle_deg),"set-angle")}
+          ${Ke("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
         ${vs(e.first_hit)}
         <div class="figures">${ko("Allow for",e)}</div>
       </div>
       <div class="strip-pictures">
         ${i$($$,e.bend_length_mm)}
-        ${e.drawing?_t(e.drawing,{pose:"before",close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,
+        ${e.drawing?yt(e.drawing,{pose:"before",close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,
 words:"The strip on the die before the bend"}):h}
       </div>
     </div>
-    ${ks(e.checks)} ${cn(e.checks)}
+    ${ks(e.checks)} ${dn(e.checks)}
     <div class="step-nav" role="group" aria-label="Test bend">
       <button type="button" class="button" data-test="back" @click=${()=>t("choose")}>Back</button>
       ${n?i`<button type="button" class="button next" data-test="next" @click=${()=>t("measure")}>
@@ -4431,7 +4431,7 @@ t if it was set as shown."})}
   </form>`}function S$({answer:e,form:t,busy:n},s,{again:o}){if(!e)return h;let a=s.find(({code:d})=>d===t.metal)?.
 name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed <small>${a}</small></h2>
     <div class=${e.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
-      ${e.said.map(d=>i`<p>${ye(d)}</p>`)}
+      ${e.said.map(d=>i`<p>${Oe(d)}</p>`)}
     </div>
     ${r?h:i`<section class="panel urgent" data-test="teaches-nothing">
             <p>${k("caution")} <b>Kept, but it does not count.</b> ${bo(c)}</p>
@@ -4463,19 +4463,19 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
       <a class="button next" href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-learned"
         >Measured springback</a
       >
-    </div>`}var H0,$$,U0,w$,_$,y$,G0,T$=g(()=>{y();xo();l$();A();wt();X();wc();So();G();Fn();Ec();pn();ct();H0=
+    </div>`}var H0,$$,U0,w$,_$,y$,G0,T$=g(()=>{y();xo();l$();A();_t();X();wc();So();G();jn();Ec();un();dt();H0=
 [["choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],$$=300,U0=102,w$=e=>i`<ol class="stages" aria-label="Stages">
     ${H0.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
   </ol>`,_$=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:h,y$=e=>t=>{t.preventDefault(),
 e()};G0=({code:e,title:t,said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
     <a href="/c/${e}">
       <span class="lead">${t||e}</span> <span class="code">${e}</span>
-      <span class="more">${n.map(ye).join("; ")}</span>
+      <span class="more">${n.map(Oe).join("; ")}</span>
     </a>
-  </li>`});var M$={};ne(M$,{show:()=>z0});async function z0(e){e.title("Test bend"),e.render(Me("Looking into the crib…"));
+  </li>`});var M$={};ne(M$,{show:()=>z0});async function z0(e){e.title("Test bend"),e.render(Te("Looking into the crib…"));
 let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async f=>(await ce(f,e.signal)).items)),o=Na(e.query);
 o.metal||=t[0]?.code??"",o.bend_length_mm||=C()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...oi},bend:null,
-answer:null,id:Ue(),wrong:{},general:"",busy:!1};ut(()=>a.stage==="measure"&&n$(a.typed)?"Leave without keepin\
+answer:null,id:Ue(),wrong:{},general:"",busy:!1};mt(()=>a.stage==="measure"&&n$(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>e.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4488,14 +4488,14 @@ g what you measured?":null);let r=()=>e.render(i`<article
 stage==="measure"?x$(a,f):a.stage==="taught"?S$(a,t,f):v$(a,{metals:t,dies:n,punches:s},f)}function c(f){Object.
 assign(a,{stage:f,wrong:{},general:""}),r(),scrollTo(0,0)}async function d(){let f=yo(o);if(f.length)return m(
 Object.fromEntries(f.map(_=>[_,V0[_]])));history.replaceState(null,"",`/shop/test-bend?${Pa(o)}`),await b(async()=>{
-let _=await M("POST","/bend",{body:Wn(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:f,
+let _=await M("POST","/bend",{body:Dn(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:f,
 wrong:_}=s$(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return m(_);await b(async()=>{let T=await M("POST",
 "/test-bends",{body:f,timeout:2e4});a.answer=T.body,c("taught"),U()})}function u(){Object.assign(a,{typed:{...oi,
 lot:a.typed.lot,places:a.typed.places},answer:null,id:Ue()}),d()}function m(f,_=""){Object.assign(a,{wrong:f,general:_}),
-r(),lt(f)}async function b(f){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await f()}catch(_){
+r(),ct(f)}async function b(f){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await f()}catch(_){
 return e.signal.aborted?void 0:(a.busy=!1,m(_ instanceof O?_.errors:{},q0(_)))}a.busy=!1,r()}}we(r,e.signal),r(),
 e.ready()}function q0(e){return e instanceof O?e.message:e instanceof H?"The shop’s server does not answer. Wh\
-at you typed stays here: try again.":String(e)}var V0,O$=g(()=>{y();F();Ca();me();Pe();Be();se();ve();o$();A();
+at you typed stays here: try again.":String(e)}var V0,O$=g(()=>{y();F();Ca();me();Pe();Be();se();ye();o$();A();
 X();Re();T$();V0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
  1.98."],bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you\
  want, such as 90."]}});function A$(e){if(!e)return h;let{set_by:t,offset_mm:n,results:s,strip:o}=e;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
@@ -4505,7 +4505,7 @@ e.apart)}>
     </h2>
     ${n?Y0(n,s):h}
     ${n?oe("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):h}
-    ${e.said.map(a=>i`<p>${ye(a)}</p>`)}
+    ${e.said.map(a=>i`<p>${Oe(a)}</p>`)}
     ${o?oe("/shop/test-bend",i`<p>
               <a class="button" data-test="to-strip" href=${J0(o)}>Bend this strip</a>
             </p>`):h}
@@ -4520,7 +4520,7 @@ e.apart)}>
   </p>`}var K0,J0,L$=g(()=>{y();A();G();ie();K0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
 J0=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var E$={};ne(E$,{show:()=>Z0});async function Z0(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
 title("Measured springback");let{items:s}=await ce("metals",e.signal),o=s.find(({code:d})=>d===t);if(!o)return e.
-title("No such metal"),e.render(ke(`No metal ${t} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
+title("No such metal"),e.render(ve(`No metal ${t} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(`${o.name}: measured springback`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){
 let[d,p]=await Promise.all([M("GET",`/learned?${n}`,{signal:e.signal}),M("GET",`/test-bends?${n}`,{signal:e.signal})]),
 u=d.body,{evidence:m}=p.body;Object.assign(a,{groups:u.groups,press:u.press}),a.evidence=[...m].sort((b,f)=>b.
@@ -4546,7 +4546,7 @@ let c=()=>e.render(i`<p class="crumb">
                     ${a.evidence.map(d=>tS(d,a.busy,l))}
                   </ul>
                 </section>
-              </div>`:ke("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
+              </div>`:ve("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
                 cards count too.`)}`);await r(),we(c,e.signal),c(),e.ready()}function Q0(e,t){let n=X0[e];return t.
 length?`${n} ${t.length===1?"One card":`${t.length} cards`} would now plan differently: ${t.map(({title:s,code:o})=>s||
 o).join(", ")}.`:n}function eS(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
@@ -4555,7 +4555,7 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}
           ${$(w(t,{digits:2}))} over V
           ${$(w(n))}${s?i` <small>lot ${s}</small>`:h}
         </h2>
-        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${ye(c)}</p>`)}
+        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${Oe(c)}</p>`)}
         ${o?i`<p data-test="factor">
                 The metal springs back <b>${ee(o.nominal,2)} times</b> as much as expected
                 (${ee(o.low,2)} to ${ee(o.high,2)}).
@@ -4565,7 +4565,7 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}
       <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function tS(e,t,n){
 let s=e.kind==="test bend"?"Test bend":i`First piece${e.code?i` of <a href="/c/${e.code}">${e.code}</a>`:h}`,o=[
 e.set_angle_deg===null?"":`set at ${$(S(e.set_angle_deg))}`,$(w(e.thickness_mm,{digits:2})),e.die?`die ${e.die}`:
-e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_at),Lt(e)];return i`<li
+e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_at),Et(e)];return i`<li
     class="row evidence ${e.forgotten?"forgotten":""}"
     data-test="evidence-row"
     data-id=${e.id}
@@ -4591,9 +4591,9 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_
           </button>`))}
     </div>
   </li>`}function nS({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var X0,N$=g(()=>{y();F();me();ot();se();ve();
-A();G();Ec();ie();L$();Re();ze();X0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var P$={};ne(P$,{show:()=>sS});async function sS(e){let t=$a(e.params.kind);if(!t)return e.title("Not here"),e.
-render(ke("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=Qt[t];
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var X0,N$=g(()=>{y();F();me();at();se();ye();
+A();G();Ec();ie();L$();Re();qe();X0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var P$={};ne(P$,{show:()=>sS});async function sS(e){let t=$a(e.params.kind);if(!t)return e.title("Not here"),e.
+render(ve("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=en[t];
 e.title(s);let{items:a,kept:r}=await ce(t,e.signal),l=Kr(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
@@ -4605,12 +4605,12 @@ e.title(s);let{items:a,kept:r}=await ce(t,e.signal),l=Kr(a.map(c=>c.outline_mm??
             </p>`:h}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
               ${a.map(c=>t==="metals"?lS(c):oS(t,c,l))}
-            </ul>`:ke(`No ${o} yet`,B(le[t],"Add what lies in the rack: plans choose from it.","The owner adds\
+            </ul>`:ve(`No ${o} yet`,B(le[t],"Add what lies in the rack: plans choose from it.","The owner adds\
  what lies in the rack."))}`),e.ready()}function oS(e,t,n){return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/${e}/${encodeURIComponent(t.code)}">
       <span class="thumb">${qr(t.outline_mm,n)}</span>
       <span class="who"><span class="lead">${t.code}</span> <span>${t.name}</span>${aS(t)}</span>
-      <span class="fact"><span class="what">Place</span>${tn(t)}</span>
+      <span class="fact"><span class="what">Place</span>${nn(t)}</span>
       <span class="fact"
         ><span class="what">Rating</span>${t.rating_kn_per_m===null?k("unknown"):$(Ee(t.rating_kn_per_m))}</span
       >
@@ -4635,9 +4635,9 @@ h}`}function lS(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-
 isNew:n,code:s,async read(a){return o=await(fe(le[e])?ba:ce)(e,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await _h(
 e,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Y(a?`${a.name||s} is saved.`:`${s} is taken out.`),ge(`/\
-shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Nc,R$=g(()=>{me();ot();Te();Be();Nc="+"});async function B$(e,t){let n=await Js({...t,blank:{poisson:.3},boxes:cS,toDraft:o=>({code:String(o.code??""),...Yh(
+shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Nc,R$=g(()=>{me();at();Se();Be();Nc="+"});async function B$(e,t){let n=await Js({...t,blank:{poisson:.3},boxes:cS,toDraft:o=>({code:String(o.code??""),...Yh(
 o)}),fromDraft:o=>({...Jh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
-title("No such metal"),e.render(ke(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
+title("No such metal"),e.render(ve(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(t.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,d={})=>L({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
         <h1>${t.isNew?"New metal":i`${t.code}<span class="soft"> ${o.kept?.name}</span>`}</h1>
@@ -4667,9 +4667,9 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
 "gauge_family",l),wrong:o.wrong.gauge_family})}
                   ${_s.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
-                ${jn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
+                ${Hn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${Bn.map(l=>dS(l,n))}</div>`)}
+              <div class="figure-cards">${In.map(l=>dS(l,n))}</div>`)}
           ${ei(n,t,"metal")}
         </form>`)}s(),e.ready()}function dS({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
 .${p}`]??"",l=p=>o.wrong[`${e}.${p}`]??[],c=p=>u=>a(`${e}.${p}`,u),d=!s&&!Cc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${e}">
@@ -4680,20 +4680,20 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
     </div>
     ${d?k("unknown","Not known"):h}
     <div class="fields source-line">
-      ${jn({name:`${e}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
+      ${Hn({name:`${e}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
       ${K({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Rh.map(p=>[p,p]),change:c("sta\
 nding"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Cc,cS,I$=g(()=>{y();Pt();me();Jr();Yi();ti();js();G();X();ie();Re();Cc=[["low","Low"],["nom\
+  </fieldset>`}var Cc,cS,I$=g(()=>{y();Ct();me();Jr();Yi();ti();js();G();X();ie();Re();Cc=[["low","Low"],["nom\
 inal","Nominal"],["high","High"]],cS=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},..._s,...Bn.flatMap(({name:e,label:t})=>[...Cc,["source","s\
-ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...Bn]});var W$={};ne(W$,{show:()=>pS});async function pS(e){let t=$a(e.params.kind);return t?e.params.tool===Nc&&!fe(le[t])?
-(e.title(`New ${Qt[t].one}`),e.render(ua(le[t])),e.ready()):t==="metals"?B$(e,Pc(t,e)):uS(e,t):(e.render(ke("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function uS(e,t){let n=Qt[t],s=Pc(
-t,e),o=fe(le[t]),a=null,r=await Js({...s,blank:hS[t],boxes:[{name:"code",label:"Code"},...rn(t)],toDraft:c=>({
+Note"},{name:"gauge_family",label:"Gauge numbers"},..._s,...In.flatMap(({name:e,label:t})=>[...Cc,["source","s\
+ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...In]});var W$={};ne(W$,{show:()=>pS});async function pS(e){let t=$a(e.params.kind);return t?e.params.tool===Nc&&!fe(le[t])?
+(e.title(`New ${en[t].one}`),e.render(ua(le[t])),e.ready()):t==="metals"?B$(e,Pc(t,e)):uS(e,t):(e.render(ve("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function uS(e,t){let n=en[t],s=Pc(
+t,e),o=fe(le[t]),a=null,r=await Js({...s,blank:hS[t],boxes:[{name:"code",label:"Code"},...ln(t)],toDraft:c=>({
 code:String(c.code??""),...La(t,c)}),fromDraft:(c,d)=>({...Ea(t,c,d),code:c.code.trim()}),preview:o?Xr(n.one,c=>{
 a=c,r.show()},e.signal):void 0,draw:()=>r&&l()},e.signal);if(!r.state.kept&&!s.isNew)return e.title("Not in th\
-e crib"),e.render(ke(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${t}">${n.
+e crib"),e.render(ve(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${t}">${n.
 title}</a>`)),e.ready();e.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Zr(r.state.kept));function l(){
 let{state:c,change:d}=r;e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${t}">${n.title}</a></p>
         <h1>
@@ -4706,11 +4706,11 @@ let{state:c,change:d}=r;e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <
           ${Zs(le[t],si({kind:t,draft:c.draft,change:d,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Qr(
 r,s):h}))}
           ${ei(r,s,n.one)}
-        </form>`)}l(),e.ready()}var hS,D$=g(()=>{y();me();Pt();Jr();R$();Sc();Te();js();ti();ie();Re();Lc();I$();
+        </form>`)}l(),e.ready()}var hS,D$=g(()=>{y();me();Ct();Jr();R$();Sc();Se();js();ti();ie();Re();Lc();I$();
 hS={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
 wn",up:1},holders:{shape:"block",condition:"unknown"}}});var H$={};ne(H$,{show:()=>fS});async function fS(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
 open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render($S(n,o)),o=gS(n,s,
-t),[a,r,l]=await Promise.all([M("GET","/devices",{signal:t}),M("GET","/crew-options",{signal:t}),kn(t).then(({
+t),[a,r,l]=await Promise.all([M("GET","/devices",{signal:t}),M("GET","/crew-options",{signal:t}),xn(t).then(({
 network:d})=>d?M("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
 joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,mS);t.addEventListener("abort",()=>clearInterval(
 c))}function gS(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=ta(r)}t()};
@@ -4737,7 +4737,7 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     </section>`}function wS(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
-        ${Xe[n.role].word}${n.name?i`: <b>${n.name}</b>`:h}. Works once, until
+        ${Qe[n.role].word}${n.name?i`: <b>${n.name}</b>`:h}. Works once, until
         ${ae(n.expires_at).slice(-5)}.
       </p>
       <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${j$(n.qr)} />
@@ -4755,10 +4755,10 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     </section>`:i`<section class="panel" data-test="let-in">
     <h2>Let a device in</h2>
     ${s?i`<p data-test="came">
-            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${Xe[s.role].word.toLowerCase()}.
+            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${Qe[s.role].word.toLowerCase()}.
           </p>`:h}
     ${Z({name:"role",label:"As",value:e.role,options:F$,change:o=>{e.role=o,t.draw()}})}
-    <p class="hint" data-test="role-does">${Xe[e.role].word}: ${Xe[e.role].does}.</p>
+    <p class="hint" data-test="role-does">${Qe[e.role].word}: ${Qe[e.role].does}.</p>
     ${L({name:"device-name",label:"Whose?",value:e.name,placeholder:"Ann's phone",change:o=>e.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${t.offer}>
       Show a pairing code
@@ -4786,8 +4786,8 @@ value:n.role,options:F$,change:s=>t.setRole(n,s)})}
                     Remove…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var mS,F$,bS,j$,vS,U$=g(()=>{y();F();xn();
-G();X();ze();mS=2e3,F$=Object.entries(Xe).map(([e,{word:t}])=>[e,t]);bS=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var mS,F$,bS,j$,vS,U$=g(()=>{y();F();Sn();
+G();X();qe();mS=2e3,F$=Object.entries(Qe).map(([e,{word:t}])=>[e,t]);bS=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4800,13 +4800,13 @@ G();X();ze();mS=2e3,F$=Object.entries(Xe).map(([e,{word:t}])=>[e,t]);bS=()=>i`<s
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop; what still waits to be sent does not, so open Flangebook in the shop’s network first. Some phones ask
   each time before the camera may be used.
-</p>`});var V$={};ne(V$,{show:()=>kS});async function kS(e){e.title("Pair this device"),e.render(Me("Asking the shop…"));
-let t={me:null,code:xS(),name:R().name,fault:"",asking:!1,waits:0},n=()=>e.render(SS(t,n));t.me=await kn(e.signal).
+</p>`});var V$={};ne(V$,{show:()=>kS});async function kS(e){e.title("Pair this device"),e.render(Te("Asking the shop…"));
+let t={me:null,code:xS(),name:R().name,fault:"",asking:!1,waits:0},n=()=>e.render(SS(t,n));t.me=await xn(e.signal).
 catch(()=>null),t.waits=(await Ge().catch(()=>[])).length,n(),e.ready()}function xS(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let e=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
 null,"",location.pathname),e}function SS(e,t){let{me:n}=e;return n?n.role?TS(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${G$[zt()??n.why]?i`<p data-test="why">${k("caution","Not paired")} ${G$[zt()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${G$[qt()??n.why]?i`<p data-test="why">${k("caution","Not paired")} ${G$[qt()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${e.waits?i`<p data-test="waits">
             ${e.waits===1?"1 result":`${e.waits} results`} typed here still
             ${e.waits===1?"waits":"wait"}. Pair again and
@@ -4845,7 +4845,7 @@ s,hint:"The owner sees this name in the list."})}
       <a class="button next wide" href="/crew">Let another device in</a>
     </div>`:i`<div class="door">
     <h1>This device is paired</h1>
-    <p data-test="paired">${k("ok",Xe[t].word)} <b>${e.name}</b>: ${Xe[t].does}.</p>
+    <p data-test="paired">${k("ok",Qe[t].word)} <b>${e.name}</b>: ${Qe[t].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
     ${ri}
     <p>
@@ -4854,7 +4854,7 @@ s,hint:"The owner sees this name in the list."})}
   </div>`}async function MS(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
 is paired again.")&&await Wd()}async function OS(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Id(e.
 code,e.name.trim()),U(),ge(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-e,{asking:!1,fault:ta(n)}),t()}}var G$,z$=g(()=>{y();xn();Pe();Be();se();ve();G();X();Rc();Re();G$={revoked:"T\
+e,{asking:!1,fault:ta(n)}),t()}}var G$,z$=g(()=>{y();Sn();Pe();Be();se();ye();G();X();Rc();Re();G$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function q$({show:e,done:t,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
@@ -4916,7 +4916,7 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var AS,LS,K
               @click=${()=>RS(t)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var NS,Y$,PS,J$,RS,BS,X$=g(()=>{y();G();ze();NS=[["press","Press"],["tools","Tools"],["metals","Meta\
+  </div>`}var NS,Y$,PS,J$,RS,BS,X$=g(()=>{y();G();qe();NS=[["press","Press"],["tools","Tools"],["metals","Meta\
 ls"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],Y$=8;PS=(e,t)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${e}</p>
     <ul>
@@ -4978,10 +4978,10 @@ is no backup yet")}function HS(){return i`<section class="panel" data-test="pane
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var IS,jS,eb=g(()=>{y();F();K$();ve();G();X$();ze();IS={night:"automatic","by-hand":"by hand",replaced:"\
+  </section>`}var IS,jS,eb=g(()=>{y();F();K$();ye();G();X$();qe();IS={night:"automatic","by-hand":"by hand",replaced:"\
 before it was replaced"};jS=e=>`${(e/1e6).toFixed(1)} MB`});async function tb(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=fo(await ht(l),[]);await mt(c,ca(is(e,["archived","se\
-ttings"]),c),{reason:"Restored from a device"}),await Ed(e),await ea(t)}var nb=g(()=>{F();cs();nn();Ce()});function sb(e){return e.length?i`<section class="panel" data-test="lost">
+{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=fo(await pt(l),[]);await ft(c,ca(ls(e,["archived","se\
+ttings"]),c),{reason:"Restored from a device"}),await Ed(e),await ea(t)}var nb=g(()=>{F();ds();sn();Ce()});function sb(e){return e.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was restored from an earlier backup and does not know these cards. This device still has
@@ -5003,9 +5003,9 @@ ttings"]),c),{reason:"Restored from a device"}),await Ed(e),await ea(t)}var nb=g
           </li>`)}
     </ul>
   </section>`:h}async function US(e){try{await tb(e),await U()}catch(t){Y(q(t))}}async function GS(e){confirm(
-`Throw away the card ${I(e.code)}, ${e.title}? This device may have the only copy.`)&&(await ea(e.code),await hs())}
-var ob=g(()=>{y();F();he();ot();nb();Ce();ve();ie()});var ib={};ne(ib,{show:()=>VS});async function VS(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Vt().catch(()=>[]),Ge().catch(()=>[]),Qo().catch(()=>[])]);t=
+`Throw away the card ${I(e.code)}, ${e.title}? This device may have the only copy.`)&&(await ea(e.code),await ps())}
+var ob=g(()=>{y();F();he();at();nb();Ce();ye();ie()});var ib={};ne(ib,{show:()=>VS});async function VS(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([zt().catch(()=>[]),Ge().catch(()=>[]),Qo().catch(()=>[])]);t=
 {...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:e.signal,
 timeout:4e3}).catch(()=>null);t={...t,total:a?.body?.total??null},o()}function o(){e.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
@@ -5028,11 +5028,11 @@ timeout:4e3}).catch(()=>null);t={...t,total:a?.body?.total??null},o()}function o
             ${XS(t)} ${ri}
           </section>
         </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function zS(){
-let e=ss();return!e||e==="owner"?h:i`<section class="panel" data-test="own-role">
+let e=os();return!e||e==="owner"?h:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
-    <p><b>${Xe[e].word}</b>: ${Xe[e].does}. The owner may change that under Shop, Crew.</p>
+    <p><b>${Qe[e].word}</b>: ${Qe[e].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function qS(e){let{units:t,inches:n}=R(),s=o=>{jt(o),e()};return i`${Z({name:"units",label:"Unit\
+  </section>`}function qS(e){let{units:t,inches:n}=R(),s=o=>{Ht(o),e()};return i`${Z({name:"units",label:"Unit\
 s",value:t,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${t==="inch"?Z({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):h}
@@ -5040,8 +5040,8 @@ s",value:t,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({un
 "Letter"?"Letter":"A4"})})}
   ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:h}`}function KS(e){let{theme:t,name:n}=R();
 return i`${Z({name:"theme",label:"Theme",value:t,options:[["system","As the device"],["day","Day"],["shop","Sh\
-op, dark"]],change:s=>{jt({theme:s==="shop"||s==="day"?s:"system"}),e()}})}
-  ${L({name:"name",label:"Your name",value:n,change:s=>jt({name:s}),hint:"Written beside what you change, so t\
+op, dark"]],change:s=>{Ht({theme:s==="shop"||s==="day"?s:"system"}),e()}})}
+  ${L({name:"name",label:"Your name",value:n,change:s=>Ht({name:s}),hint:"Written beside what you change, so t\
 hat the history says who."})}`}function YS(e){return e.length?i`<ul class="waiting-list">
       ${e.map(t=>i`<li data-test="waits-${t.id}">
             <p>
@@ -5074,11 +5074,11 @@ hat the history says who."})}`}function YS(e){return e.length?i`<ul class="waiti
       <button type="button" class="button" data-test="send-now" @click=${()=>U()}>Send now</button>
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every result, note and edit typed here is saved in the shop.
-    </p>`}function rb({kind:e,body:t}){if(e==="trial")return`${Ft(t)}, step ${t.step}`;if(e==="note")return"No\
+    </p>`}function rb({kind:e,body:t}){if(e==="trial")return`${jt(t)}, step ${t.step}`;if(e==="note")return"No\
 te";let n=Object.keys(t).filter(s=>s in ab).map(s=>ab[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
 was resolved"}async function JS(e){await vd(e.id),await U()}async function ZS(e){confirm(`Throw away ${rb(e)} \
-on ${I(e.code)}? It cannot be brought back.`)&&(await Jo(e.id),await hs())}function XS({cards:e,total:t}){let{
-reached:n,at:s}=Qe(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
+on ${I(e.code)}? It cannot be brought back.`)&&(await Jo(e.id),await ps())}function XS({cards:e,total:t}){let{
+reached:n,at:s}=et(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
         <dd data-test="kept-cards">${e}${t===null?h:` of ${t}`}</dd>
@@ -5099,8 +5099,8 @@ r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:h}
     <button type="button" class="button" data-test="check-now" @click=${()=>U()}>Look again</button>`}var ab,lb=g(
-()=>{y();F();xn();he();Pe();Te();se();Ce();ve();G();X();Rc();Us();ob();gn();ze();ab={title:"title",note:"note",
-archived:"in use or archived",settings:"settings"}});xn();Wi();Be();var cb={home:()=>Promise.resolve().then(()=>(Ch(),Ph)),bend:()=>Promise.resolve().then(()=>(Ip(),Bp)),bench:()=>Promise.resolve().then(()=>(Ru(),Cu)),
+()=>{y();F();Sn();he();Pe();Se();se();Ce();ye();G();X();Rc();Us();ob();$n();qe();ab={title:"title",note:"note",
+archived:"in use or archived",settings:"settings"}});Sn();Wi();Be();var cb={home:()=>Promise.resolve().then(()=>(Ch(),Ph)),bend:()=>Promise.resolve().then(()=>(Ip(),Bp)),bench:()=>Promise.resolve().then(()=>(Ru(),Cu)),
 part:()=>Promise.resolve().then(()=>(Qm(),Xm)),scan:()=>Promise.resolve().then(()=>(yf(),_f)),card:()=>Promise.resolve().then(()=>(Rf(),Cf)),
 step:()=>Promise.resolve().then(()=>(Df(),Wf)),trial:()=>Promise.resolve().then(()=>(Qf(),Xf)),history:()=>Promise.resolve().then(()=>(ig(),rg)),
 note:()=>Promise.resolve().then(()=>(cg(),lg)),settle:()=>Promise.resolve().then(()=>(hg(),dg)),print:()=>Promise.resolve().then(()=>(fg(),mg)),
@@ -5108,16 +5108,16 @@ label:()=>Promise.resolve().then(()=>(bg(),$g)),labels:()=>Promise.resolve().the
 shop:()=>Promise.resolve().then(()=>(Eg(),Lg)),press:()=>Promise.resolve().then(()=>(t$(),e$)),"test-bend":()=>Promise.resolve().then(()=>(O$(),M$)),
 learned:()=>Promise.resolve().then(()=>(N$(),E$)),tools:()=>Promise.resolve().then(()=>(C$(),P$)),tool:()=>Promise.resolve().then(()=>(D$(),W$)),
 crew:()=>Promise.resolve().then(()=>(U$(),H$)),pair:()=>Promise.resolve().then(()=>(z$(),V$)),copies:()=>Promise.resolve().then(()=>(eb(),Q$)),
-settings:()=>Promise.resolve().then(()=>(lb(),ib))};se();ve();ot();async function hb(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
+settings:()=>Promise.resolve().then(()=>(lb(),ib))};se();ye();at();async function hb(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
 js");e.waiting&&db(e.waiting),e.addEventListener("updatefound",()=>{let t=e.installing;t?.addEventListener("st\
 atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&db(t)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(e){console.
 warn("The app could not be kept on this device:",e)}}function db(e){Y("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),e.postMessage("take over")}})}Qs();we(()=>Qs());document.addEventListener("sync",()=>Jt());document.addEventListener("held",()=>Jt());document.
-addEventListener("storage",e=>{Jt(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&At(),
-U())});document.addEventListener("turned-away",()=>{Jt(),document.documentElement.dataset.screen!=="pair"&&At()});
-document.addEventListener("rights",()=>{zt()===null&&document.documentElement.dataset.screen!=="pair"&&$h()});
+reload(),{once:!0}),e.postMessage("take over")}})}Qs();we(()=>Qs());document.addEventListener("sync",()=>Zt());document.addEventListener("held",()=>Zt());document.
+addEventListener("storage",e=>{Zt(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&Lt(),
+U())});document.addEventListener("turned-away",()=>{Zt(),document.documentElement.dataset.screen!=="pair"&&Lt()});
+document.addEventListener("rights",()=>{qt()===null&&document.documentElement.dataset.screen!=="pair"&&$h()});
 Dd();bh(cb).finally(()=>{hh(),hb()});
 /**
  * @license

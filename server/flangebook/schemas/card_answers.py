@@ -25,6 +25,7 @@ from flangebook.schemas.answers import (
     maybe,
     maybe_whole,
     number,
+    older,
     one,
     one_of,
     sometimes,
@@ -54,8 +55,8 @@ FlangeResult = answer(
     off_plan_mm=maybe(),
     v_opening_mm=maybe(),
     to_check=many(text()),
-    words=text(),
     said=sometimes(one(Said)),
+    words=older(),
 )
 Correction = answer(
     "Correction",
@@ -71,9 +72,9 @@ Correction = answer(
     said=sometimes(one(Said)),
     limited_by=sometimes(many(text())),
     to_check=sometimes(many(text())),
-    what=sometimes(text()),
     basis=text(),
-    words=text(),
+    what=older(),
+    words=older(),
 )
 Trial = given(
     cards.TrialSchema,
@@ -92,12 +93,11 @@ TrialAnswer = answer(
     trial=one(Trial),
     correction=one(Correction, allow_none=True),
     card_etag=text(),
-    question=described(
-        text(),
+    question_said=described(
+        one(Said, allow_none=True),
         "What to ask about a result that does not count, because no metal does that, until it is "
-        "confirmed; empty where there is nothing to ask.",
+        "confirmed; null where there is nothing to ask.",
     ),
-    question_said=one(Said, allow_none=True),
 )
 Trials = answer("Trials", trials=many(Trial), total=whole())
 Proposal = given(cards.ProposalSchema, "Proposal", received_at=text(), device=sometimes(text()))

@@ -14,6 +14,7 @@ from flangebook.bending.requirements import (
 )
 from flangebook.bending.tools.tooling import SetBy
 from flangebook.schemas.answers import (
+    Field,
     Said,
     answer,
     described,
@@ -124,10 +125,8 @@ LearnedFigure = answer(
     trials=whole(),
     points=many(TrialPoint),
 )
-OddTrial = answer("OddTrial", id=text(), words=text(), said=many(Said))
-CardThatChanges = answer(
-    "CardThatChanges", code=text(), title=text(), changes=many(text()), said=many(Said)
-)
+OddTrial = answer("OddTrial", id=text(), said=many(Said))
+CardThatChanges = answer("CardThatChanges", code=text(), title=text(), said=many(Said))
 EvidenceRow = answer(
     "EvidenceRow",
     id=text(),
@@ -164,28 +163,17 @@ EvidenceRow = answer(
     outlier=yes_no(),
     teaches=yes_no(),
     asks=yes_no(),
-    words=text(),
     said=many(Said),
 )
 EvidenceList = answer("EvidenceList", evidence=many(EvidenceRow), total=whole())
-TestBendAnswer = answer(
-    "TestBendAnswer",
-    test_bend=one(EvidenceRow),
-    figures=many(LearnedFigure),
-    words=many(text()),
-    said=many(Said),
-    outliers=many(OddTrial),
-    cards=many(CardThatChanges),
-)
-MarkAnswer = answer(
-    "MarkAnswer",
-    evidence=one(EvidenceRow),
-    figures=many(LearnedFigure),
-    words=many(text()),
-    said=many(Said),
-    outliers=many(OddTrial),
-    cards=many(CardThatChanges),
-)
+_changed: dict[str, Field] = {
+    "figures": many(LearnedFigure),
+    "said": many(Said),
+    "outliers": many(OddTrial),
+    "cards": many(CardThatChanges),
+}
+TestBendAnswer = answer("TestBendAnswer", test_bend=one(EvidenceRow), **_changed)
+MarkAnswer = answer("MarkAnswer", evidence=one(EvidenceRow), **_changed)
 LearnedDeduction = answer(
     "LearnedDeduction", before_mm=one(Band), after_mm=one(Band), flanges=whole(), strips=whole()
 )
@@ -203,7 +191,6 @@ LearnedGroup = answer(
         "What a bend takes of the blank by measured flanges and strips; null where none counts.",
     ),
     figures=many(LearnedFigure),
-    words=many(text()),
     said=many(Said),
     outliers=many(OddTrial),
 )
@@ -221,7 +208,6 @@ LearnedPress = answer(
     results=whole(),
     apart=yes_no(),
     strip=one(StripToBend, allow_none=True),
-    words=many(text()),
     said=many(Said),
 )
 Learned = answer(

@@ -56,5 +56,4 @@ GaugeFound = answer(
     flanges=whole(),
     systematic=yes_no(),
     deductions=many(DeductionLeft),
-    words=text(),
 )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from flangebook.bending.learning.gauge_zero import GaugeZero, gauge_zero
+from flangebook.bending.learning.gauge_zero import gauge_zero
 from flangebook.bending.learning.joint import Solved
 from flangebook.bending.learning.lessons import Lesson, deduction_unit_mm
 from flangebook.planning.answers.answer import JsonDict, number
@@ -21,7 +21,6 @@ def gauge_answer(store: Store) -> JsonDict:
         "flanges": found.flanges,
         "systematic": found.systematic,
         "deductions": [] if solved is None else _deductions(solved, name),
-        "words": _words(found),
     }
 
 
@@ -41,13 +40,3 @@ def _deductions(solved: Solved, name: str) -> list[JsonDict]:
 def _more_mm(solved: Solved, lesson: Lesson) -> float:
     here = lesson.set_up
     return solved.at(here, lesson.spread, 0.0).metal * deduction_unit_mm(here.case)
-
-
-def _words(found: GaugeZero) -> str:
-    if not found.systematic:
-        return ""
-    where = "back" if found.zero_mm > 0.0 else "forward"
-    return (
-        f"{found.flanges} flanges agree: the gauge stands {abs(found.zero_mm):.2f} mm too far "
-        f"{where}. Set its zero by as much at the press, then say so here."
-    )

@@ -19,7 +19,7 @@ from flangebook.bending.part.metals import Metal
 from flangebook.bending.tools.tooling import SetBy
 from flangebook.labels.codes import display
 from flangebook.planning.answers import learned_json
-from flangebook.planning.answers.answer import as_one_json, said_json
+from flangebook.planning.answers.answer import said_json
 from flangebook.planning.answers.learned_json import odd_sentences
 from flangebook.planning.plan import find_metal
 from flangebook.planning.results import affected
@@ -40,7 +40,6 @@ MOST_OF_OTHERS = 30
 WRONG = Sentence("Marked wrong: it does not count.")
 NO_METAL = Sentence("Its metal is not in the shop.")
 NOT_LEARNED = Sentence("This bend cannot be predicted, so nothing can be learned from it.")
-ONLY_CARDS = "Only the {} cards changed last were looked through."
 MOST_THICKNESS_APART = 1.8
 """Evidence does not reach sheet that is so many times as thick; ``nearness`` says why."""
 
@@ -162,7 +161,7 @@ def rows(store: Store, metal: Metal, records: list[kept.Record]) -> list[JsonDic
         asked = not record.forgotten and trial.id in evidence.together.asked
         teaches = not (record.forgotten or asked) and bool(evidence.said_by(trial)[0])
         said = {"outlier": outlier, "teaches": teaches, "asks": asked}
-        found.append({**_row(record), **said, **as_one_json(odd)})
+        found.append({**_row(record), **said, **said_json(odd)})
     return found
 
 
@@ -171,7 +170,7 @@ def row_of(store: Store, record: kept.Record) -> JsonDict:
     metal = tooling(store).metals.get(record.metal)
     if metal is None:
         said = {"outlier": False, "teaches": False, "asks": False}
-        return {**_row(record), **said, **as_one_json([NO_METAL])}
+        return {**_row(record), **said, **said_json([NO_METAL])}
     return rows(store, metal, [record])[0]
 
 
@@ -327,8 +326,5 @@ def cards_that_change(
     for code, title, plan in plans:
         changes = affected.changes(json.loads(plan), equipment, before, after)
         if changes:
-            told = said_json(changes)
-            found.append(
-                {"code": code, "title": title, "changes": told["words"], "said": told["said"]}
-            )
+            found.append({"code": code, "title": title, **said_json(changes)})
     return found, cut

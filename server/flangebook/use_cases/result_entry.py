@@ -123,7 +123,6 @@ def answer(kept: results.Kept, question: Sentence | None) -> str:
     told = {
         "correction": correction,
         "card_etag": kept.card_etag,
-        "question": "" if question is None else question.words,
         "question_said": None if question is None else sentence_json(question),
     }
     rest = json_text(told)

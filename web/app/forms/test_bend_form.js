@@ -11,15 +11,13 @@ import { typedLength } from "../shell/units.js";
  */
 /** @typedef {"choose"|"bend"|"measure"|"taught"} Stage */
 /** @typedef {Omit<Api.Band, "origin">} Band */
-/** @typedef {Api.LearnedFigure} Taught */
-/** @typedef {Api.TestBendAnswer} Answer */
 /**
  * @typedef {object} State
  * @property {Stage} stage
  * @property {BendForm} form
  * @property {Measured} typed
  * @property {Api.OneBend|null} bend the answer to the bend that was chosen
- * @property {Answer|null} answer
+ * @property {Api.TestBendAnswer|null} answer
  * @property {string} id of the test bend, made here so that sending it twice does no harm
  * @property {Record<string, string[]>} wrong
  * @property {string} general

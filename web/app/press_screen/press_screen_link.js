@@ -8,14 +8,13 @@ import { reached, sync } from "../sync/sync.js";
  * @typedef {{code: string|null, step: number}} Place step: one past the card's last when it is done, 0 for an
  *   empty press screen
  */
-/** @typedef {Api.Bench} Bench */
 /**
  * @typedef {{answers: boolean|null, gone: boolean, waits: boolean, late: boolean, refused: string}} Standing
  *   waits: a move is not sent yet; late: one was given up, since it had become old
  */
 /**
  * @typedef {object} Hands
- * @property {(bench: Bench, etag: string) => void} heard where others have put it
+ * @property {(bench: Api.Bench, etag: string) => void} heard where others have put it
  * @property {(standing: Standing) => void} changed how the link stands
  * @property {(place: Place, etag: string, more: boolean) => void} [sent] a move of ours has arrived; more:
  *   another waits
@@ -111,7 +110,7 @@ export function pressScreenLink(name, known, hands, signal) {
     if (signal.aborted || pending !== before || status === 304) return;
     etag = now;
     stand({ late: false });
-    hands.heard(/** @type {Bench} */ (body), now ?? "");
+    hands.heard(/** @type {Api.Bench} */ (body), now ?? "");
   }
 
   function answered() {

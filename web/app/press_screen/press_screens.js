@@ -1,7 +1,6 @@
 // The shop's press screens by name, and which one this device is or last showed a card on.
 import { call } from "../sync/api.js";
 
-/** @typedef {import("./press_screen_link.js").Bench} Bench */
 /**
  * @typedef {{name: string, code: string|null, step: number, etag: string|null}} Seen a bench as this display
  *   last saw it
@@ -12,7 +11,7 @@ const LAST = "flangebook.bench.last";
 
 /**
  * @param {AbortSignal} [signal]
- * @returns {Promise<Bench[]>}
+ * @returns {Promise<Api.Bench[]>}
  */
 export async function pressScreenList(signal) {
   const { body } = /** @type {{body: Api.Benches}} */ (
@@ -24,10 +23,10 @@ export async function pressScreenList(signal) {
 /**
  * Make an empty press screen.
  * @param {string} name
- * @returns {Promise<Bench>}
+ * @returns {Promise<Api.Bench>}
  */
 export async function addPressScreen(name) {
-  const { body } = /** @type {{body: Bench}} */ (
+  const { body } = /** @type {{body: Api.Bench}} */ (
     await call("PUT", `/benches/${encodeURIComponent(name)}`, {
       body: { code: null, step: 0 },
     })

@@ -3,8 +3,8 @@
 import { readBetween } from "./saved_table.js";
 
 /**
- * @typedef {{gauge_x_mm: number|null, error_mm: number|null, words: string, to_check: string[],
- *   said?: import("../../view/common/finding.js").Said}} GaugeNext
+ * @typedef {{gauge_x_mm: number|null, error_mm: number|null, words?: string, to_check: string[],
+ *   said?: Api.Said}} GaugeNext
  */
 
 /** A flange within this of what was expected is as wanted. */

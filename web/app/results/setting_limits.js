@@ -1,7 +1,6 @@
 // How far a step may be set. Every angle and depth to set that this app shows passes here: it is
 // inside what punch, die and press can do, or it is not shown.
 
-/** @typedef {Api.SettingLimits} Limits */
 /** @typedef {{set_angle_deg: number|null, punch_depth_mm: number|null}} Set */
 
 /** What to check, in this order, when no setting mends a bend; the shop says the same. */
@@ -20,7 +19,7 @@ const DEG = 180 / Math.PI;
  * How far a step may be set. A step of a card that an earlier release saved does not say it: then it
  * follows from the V as drawn, its own setting and its table, as in the shop (setting_json.limits_of).
  * @param {Api.Step} step
- * @returns {Limits|null} null where the step has no tools
+ * @returns {Api.SettingLimits|null} null where the step has no tools
  */
 export function limitsOf(step) {
   if (step.limits !== undefined) return step.limits;

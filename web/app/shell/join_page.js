@@ -13,7 +13,7 @@ async function begin() {
     document.documentElement.dataset.ready = "join";
     return;
   }
-  /** @type {import("../../screens/device/crew.js").Joining} */
+  /** @type {Api.Joining} */
   const joining = await answer.json();
   at("shop").textContent = ` ${joining.shop}`;
   at("fingerprint").textContent = joining.fingerprint.replace(/(.{4})(?=.)/g, "$1 ");

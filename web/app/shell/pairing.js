@@ -5,8 +5,6 @@ import { forgetShop } from "../sync/local_shop.js";
 import { changeSettings, settings } from "./settings.js";
 
 /** @typedef {import("./rights.js").Role} Role */
-/** @typedef {Api.Me} Me */
-/** @typedef {Api.Device} Device */
 
 /** @type {Record<Role, {word: string, does: string}>} */
 export const ROLES = {
@@ -18,7 +16,7 @@ export const ROLES = {
 /** What a device that is not let in may still show, where the owner left labels open. */
 const OPEN_SCREENS = ["card", "step"];
 
-/** @type {Me|null} */
+/** @type {Api.Me|null} */
 let me = null;
 /** @type {string|null} why the shop turned this device away, null while it did not */
 let out = null;
@@ -40,12 +38,12 @@ export function isShut(screen) {
 /**
  * Ask the shop, and keep what this device may do.
  * @param {AbortSignal} [signal]
- * @returns {Promise<Me>}
+ * @returns {Promise<Api.Me>}
  */
 export async function askWhoIAm(signal) {
   asking += 1;
   try {
-    const { body } = /** @type {{body: Me}} */ (await call("GET", "/me", { signal, timeout: 4000 }));
+    const { body } = /** @type {{body: Api.Me}} */ (await call("GET", "/me", { signal, timeout: 4000 }));
     me = body;
     if (keepRights(body)) document.dispatchEvent(new CustomEvent("rights"));
     return body;
@@ -69,11 +67,11 @@ async function beTurnedAway(why) {
 /**
  * @param {string} code
  * @param {string} name
- * @returns {Promise<Device>}
+ * @returns {Promise<Api.Device>}
  * @throws {Problem}
  */
 export async function pair(code, name) {
-  const { body } = /** @type {{body: Device}} */ (await call("POST", "/pair", { body: { code, name } }));
+  const { body } = /** @type {{body: Api.Device}} */ (await call("POST", "/pair", { body: { code, name } }));
   if (!settings().name) changeSettings({ name: body.name });
   out = null;
   pairedAt = performance.now();

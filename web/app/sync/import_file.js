@@ -1,13 +1,11 @@
 // Bringing a shop's file in: the server looks it through first, and nothing changes until that is agreed to.
 import { messageOf, Problem, upload } from "./api.js";
 
-/** @typedef {Api.Holdings} Holdings */
-/** @typedef {Api.Imported} Told */
 /**
  * @typedef {object} ImportState
  * @property {string} name of the file; empty before one was chosen
  * @property {""|"looking"|"importing"} busy
- * @property {Told|null} told what is in the file and in the shop, or what was done
+ * @property {Api.Imported|null} told what is in the file and in the shop, or what was done
  * @property {string[]} wrong what the server said, place by place
  */
 
@@ -45,7 +43,7 @@ export function importFile({ show, done, signal }) {
         throw new Error("The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");
       }
       const answer = await upload(`/import?${query}`, file, "application/json", signal, LONGEST_MS);
-      state.told = /** @type {Told} */ (answer.body);
+      state.told = /** @type {Api.Imported} */ (answer.body);
     } catch (error) {
       if (signal.aborted) return;
       state.wrong = said(error);

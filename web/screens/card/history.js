@@ -16,9 +16,8 @@ import { revisionView } from "../../view/card/revision.js";
 import { resultLine } from "../../view/results/result_line.js";
 import { moment, whoSent } from "../../view/common/dates.js";
 
-/** @typedef {Api.Revision} Revision */
 /**
- * @typedef {{revisions: Revision[]|null, proposals: Api.SettledProposal[], silent: boolean,
+ * @typedef {{revisions: Api.Revision[]|null, proposals: Api.SettledProposal[], silent: boolean,
  *   waiting: import("../../app/sync/stored.js").Waiting[], open: number, snapshot: Api.Snapshot|null, busy:
  *   boolean}}
  *   State
@@ -169,7 +168,7 @@ function revisions(card, state, act) {
 }
 
 /**
- * @param {Revision} one
+ * @param {Api.Revision} one
  * @param {Api.Card} card
  * @param {State} state
  * @param {{look: (number: number) => void, bringBack: (number: number) => void}} act

@@ -7,16 +7,13 @@ import { flag } from "../../view/common/finding.js";
 import { importPanel } from "../../view/shop/import_panel.js";
 import { moment } from "../../view/common/dates.js";
 
-/** @typedef {Api.Copy} Copy */
-/** @typedef {Api.Copies} Copies */
-
 const KINDS = { night: "automatic", "by-hand": "by hand", replaced: "before it was replaced" };
 
 /** @param {import("../../app/shell/routes.js").Visit} visit */
 export async function show(visit) {
   visit.title("Backups and export");
   const from = importFile({ show: draw, done: again, signal: visit.signal });
-  /** @type {Copies} */
+  /** @type {Api.Copies} */
   let copies = await read();
   async function again() {
     sync();
@@ -25,7 +22,7 @@ export async function show(visit) {
   }
   async function read() {
     const { body } = await call("GET", "/copies", { signal: visit.signal });
-    return /** @type {Copies} */ (body);
+    return /** @type {Api.Copies} */ (body);
   }
   function draw() {
     visit.render(
@@ -41,7 +38,7 @@ export async function show(visit) {
   visit.ready();
 }
 
-/** @param {Copies} copies */
+/** @param {Api.Copies} copies */
 function backupsPanel({ standing, last_good_at: last, trouble, folder, copies }) {
   return html`<section class="panel" data-test="panel-copies">
     <h2>Backups</h2>
@@ -86,7 +83,7 @@ function backupsPanel({ standing, last_good_at: last, trouble, folder, copies })
   </section>`;
 }
 
-/** @param {Copies["standing"]} standing */
+/** @param {Api.Copies["standing"]} standing */
 function stands(standing) {
   if (standing === "ok") return flag("ok", "There is a good backup");
   if (standing === "late") return flag("caution", "The last backup is over two days old");

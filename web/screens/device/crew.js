@@ -8,13 +8,10 @@ import { moment } from "../../view/common/dates.js";
 
 const LOOK_AGAIN_MS = 2000;
 
-/** @typedef {import("../../app/shell/pairing.js").Device} Device */
 /** @typedef {import("../../app/shell/pairing.js").Role} Role */
-/** @typedef {Api.Offered} Offer */
-/** @typedef {Api.Joining} Joining */
 /**
- * @typedef {{devices: Device[], joining: Joining|null, open: boolean, role: Role, name: string,
- *   offer: Offer|null, known: Set<string>, came: Device|null, fault: string}} State
+ * @typedef {{devices: Api.Device[], joining: Api.Joining|null, open: boolean, role: Role, name: string,
+ *   offer: Api.Offered|null, known: Set<string>, came: Api.Device|null, fault: string}} State
  */
 
 /** @type {[string, string][]} */
@@ -94,7 +91,7 @@ function actions(state, draw, signal) {
         });
         Object.assign(state, { offer: body, came: null, known: new Set(state.devices.map((one) => one.id)) });
       }),
-    /** @param {Device} device */
+    /** @param {Api.Device} device */
     revoke: (device) =>
       tried(async () => {
         if (
@@ -109,7 +106,7 @@ function actions(state, draw, signal) {
         await look();
       }),
     /**
-     * @param {Device} device
+     * @param {Api.Device} device
      * @param {string} role
      */
     setRole: (device, role) =>
@@ -232,7 +229,7 @@ function letIn(state, acts) {
   </section>`;
 }
 
-/** @param {Joining} joining */
+/** @param {Api.Joining} joining */
 function begin(joining) {
   return html`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>

@@ -17,7 +17,7 @@ const WHY = {
 };
 
 /**
- * @typedef {{me: import("../../app/shell/pairing.js").Me|null, code: string, name: string, fault: string,
+ * @typedef {{me: Api.Me|null, code: string, name: string, fault: string,
  *   asking: boolean, waits: number}} State
  */
 
@@ -124,7 +124,7 @@ function page(state, draw) {
   </div>`;
 }
 
-/** @param {import("../../app/shell/pairing.js").Me} me */
+/** @param {Api.Me} me */
 function paired(me) {
   const role = /** @type {import("../../app/shell/pairing.js").Role} */ (me.role);
   if (me.way === "loopback") {

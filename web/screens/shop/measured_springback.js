@@ -15,8 +15,6 @@ import { empty } from "../../view/common/screen_states.js";
 import { moment, whoSent } from "../../view/common/dates.js";
 
 /**
- * @typedef {Api.EvidenceRow} Evidence
- * @typedef {Api.LearnedGroup} Group
  * @typedef {"forget"|"remember"|"confirm"} Mark
  */
 
@@ -33,8 +31,8 @@ export async function show(visit) {
     return visit.ready();
   }
   visit.title(`${found.name}: measured springback`);
-  /** @type {{groups: Group[], press: import("../../view/shop/measured_press_error.js").PressLearned|null,
-   *   evidence: Evidence[], busy: string}} */
+  /** @type {{groups: Api.LearnedGroup[], press: Api.LearnedPress|null,
+   *   evidence: Api.EvidenceRow[], busy: string}} */
   const state = { groups: [], press: null, evidence: [], busy: "" };
 
   async function load() {
@@ -49,7 +47,7 @@ export async function show(visit) {
   }
 
   /**
-   * @param {Evidence} one
+   * @param {Api.EvidenceRow} one
    * @param {Mark} mark
    */
   async function turn(one, mark) {
@@ -128,7 +126,7 @@ function turnedWords(mark, cards) {
   );
 }
 
-/** @param {Group[]} all */
+/** @param {Api.LearnedGroup[]} all */
 function groups(all) {
   if (!all.length) {
     return html`<h2>Figures</h2>
@@ -158,9 +156,9 @@ function groups(all) {
 }
 
 /**
- * @param {Evidence} one
+ * @param {Api.EvidenceRow} one
  * @param {string} busy
- * @param {(one: Evidence, mark: Mark) => void} turn
+ * @param {(one: Api.EvidenceRow, mark: Mark) => void} turn
  */
 function evidenceRow(one, busy, turn) {
   const where =
@@ -221,7 +219,7 @@ function evidenceRow(one, busy, turn) {
 
 /**
  * What can be said of a result.
- * @param {Evidence} one
+ * @param {Api.EvidenceRow} one
  * @returns {[Mark, string][]}
  */
 function marks({ forgotten, asks }) {

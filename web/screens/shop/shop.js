@@ -25,7 +25,7 @@ export async function show(visit) {
     pressScreenList(visit.signal).catch(() => null),
   ]);
   const floor = { benches, fault: "" };
-  /** @param {import("../../app/press_screen/press_screen_link.js").Bench} bench */
+  /** @param {Api.Bench} bench */
   async function takeOut(bench) {
     const name = pressScreenWords(bench.name);
     if (

@@ -5,10 +5,8 @@ import { angle, fixed, length, words } from "../../app/shell/units.js";
 import { allowFor, expected } from "../common/force.js";
 import { flag, sentence } from "../common/finding.js";
 
-/** @typedef {Api.Option} Option */
-
 /**
- * @param {Option[]} options
+ * @param {Api.Option[]} options
  * @param {(die: string) => void} use
  */
 export function dieOptions(options, use) {
@@ -35,7 +33,7 @@ export function dieOptions(options, use) {
 }
 
 /**
- * @param {Option} option
+ * @param {Api.Option} option
  * @returns {[string, string, string?][]}
  */
 const facts = (option) => [

@@ -5,7 +5,7 @@ import { Problem } from "../../app/sync/api.js";
 import { angle, fixed, force, length, words } from "../../app/shell/units.js";
 import { allowFor } from "../common/force.js";
 
-/** @typedef {import("../../drawing/stroke.js").Stroke & {work_j?: number|null}} Stroke */
+/** @typedef {Api.StrokeOfBend & {work_j?: number|null}} Stroke */
 /** @typedef {{stroke: Stroke|null, error: unknown, open: boolean, toggled: (open: boolean) => void}} Shown */
 
 /** @param {number|null|undefined} mm */

@@ -4,8 +4,6 @@ import { may } from "../../app/shell/rights.js";
 import { byName, words } from "../../app/shell/units.js";
 import { offer } from "../common/if_allowed.js";
 
-/** @typedef {Api.Difference} Difference */
-
 /**
  * @param {Api.Freshness|null} fresh null while nobody has said
  * @param {{busy: boolean, fault: string, take: () => void, settings: number}} how settings: how many steps
@@ -58,7 +56,7 @@ export function freshness(fresh, { busy, fault, take, settings }) {
 
 /**
  * In this device's units where it is a figure.
- * @param {Difference} one
+ * @param {Api.Difference} one
  * @param {"saved"|"fresh"} which
  */
 function said(one, which) {

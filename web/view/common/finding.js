@@ -53,10 +53,9 @@ export const signOf = ({ level, sign, do: help, step, steps = [] }) =>
 
 /**
  * Sentences of the shop, their numbers in this device's units.
- * @typedef {Api.Said} Said
  */
 
-/** @param {Said} said */
+/** @param {Api.Said} said */
 export const sentence = ({ template, numbers }) => fill(template, numbers);
 
 /**
@@ -67,12 +66,12 @@ export const remedyOf = ({ do: help, do_template: older }) => older ?? help;
 
 /**
  * A sentence of a plan; cards saved up to 0.3 have some in metric words alone.
- * @param {Partial<Said> & {words?: string}} said
+ * @param {Partial<Api.Said> & {words?: string}} said
  */
 export const sentenceOrWords = ({ template, numbers = {}, words = "" }) =>
   template ? fill(template, numbers) : words;
 
-/** @param {Said[]} said */
+/** @param {Api.Said[]} said */
 export const sentences = (said) => said.map(sentence).join(" ");
 
 /**

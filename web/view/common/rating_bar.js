@@ -3,18 +3,16 @@ import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { fixed, force, forcePerLength, words } from "../../app/shell/units.js";
 import { flag } from "./finding.js";
 
-/** @typedef {Api.Rating} Rating */
-
 const FULL = 200; // bar units at the rating; the bar ends at 125 %
 
-/** @param {Rating[]} ratings */
+/** @param {Api.Rating[]} ratings */
 export function ratingBars(ratings) {
   return html`<ul class="ratings" data-test="ratings">
     ${ratings.map(ratingBar)}
   </ul>`;
 }
 
-/** @param {Rating} rating */
+/** @param {Api.Rating} rating */
 function ratingBar(rating) {
   const { what, share_percent: share, level } = rating;
   return html`<li class="rating" data-level=${level} data-what=${what}>
@@ -28,10 +26,10 @@ function ratingBar(rating) {
   </li>`;
 }
 
-/** @param {Rating} rating */
+/** @param {Api.Rating} rating */
 const nameOf = ({ what, name }) => (what.startsWith("press") || !name ? "" : ` ${name}`);
 
-/** @param {Rating} rating */
+/** @param {Api.Rating} rating */
 export const ratingName = (rating) => `${TITLES[rating.what] ?? rating.what}${nameOf(rating)}`;
 
 /** @type {Record<string, string>} */
@@ -45,7 +43,7 @@ const TITLES = {
 };
 
 /**
- * @param {Rating} rating
+ * @param {Api.Rating} rating
  * @returns {string}
  */
 function saying({ load_kn, load_kn_per_m, rating_kn, rating_kn_per_m, share_percent }) {

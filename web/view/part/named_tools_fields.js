@@ -75,7 +75,7 @@ const codeList = (id, codes) =>
 
 /**
  * Nothing for usual tools; cards of an earlier release have the words alone.
- * @param {{tools_reason?: string, tools_reason_said?: import("../common/finding.js").Said}} of a bend or a
+ * @param {{tools_reason?: string, tools_reason_said?: Api.Said}} of a bend or a
  *   step
  */
 export function toolsReason({ tools_reason, tools_reason_said }) {

@@ -2,26 +2,24 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { angle } from "../../app/shell/units.js";
 
-/** @typedef {Api.FirstHit} FirstHit */
-
 /** @param {number} degrees */
 const tidy = (degrees) => angle(degrees).text.replace(/\.0$/, "");
 
 /**
  * What nine in ten first hits come out at.
- * @param {FirstHit} first
+ * @param {Api.FirstHit} first
  */
 export const comesOutWords = (first) =>
   `comes out ${tidy(first.comes_out_deg_low)} to ${tidy(first.comes_out_deg_high)}°`;
 
-/** @param {FirstHit} first as short as paper needs it */
+/** @param {Api.FirstHit} first as short as paper needs it */
 export const comesOutShort = (first) => `${tidy(first.comes_out_deg_low)}–${tidy(first.comes_out_deg_high)}°`;
 
 /**
  * The angle that a step is drawn at: of the last hit, with which the bend comes out as wanted, not where
  * a first hit stops.
  * @param {Api.Step} step
- * @param {{set_angle_deg: number|null, firstHit: FirstHit|null}} setting in force
+ * @param {{set_angle_deg: number|null, firstHit: Api.FirstHit|null}} setting in force
  * @returns {number|null}
  */
 export const drawnAngle = (step, { set_angle_deg, firstHit }) =>
@@ -29,7 +27,7 @@ export const drawnAngle = (step, { set_angle_deg, firstHit }) =>
 
 /**
  * Below the huge numbers: that this is the first hit, and that open is no scrap.
- * @param {FirstHit|null|undefined} first null where the expected setting leads
+ * @param {Api.FirstHit|null|undefined} first null where the expected setting leads
  * @param {string} [more] a sentence after it
  */
 export function firstHitLine(first, more = "") {

@@ -3,9 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { MM_PER_INCH, fixed, length, lengthUnit, words } from "../../app/shell/units.js";
 import { sentenceOrWords } from "../common/finding.js";
 
-/** @typedef {Api.Dimension} Size flat_name: of a box's flat */
-
-/** @param {{dimensions?: Size[]}} plan plans saved before this was worked out say nothing */
+/** @param {{dimensions?: Api.Dimension[]}} plan plans saved before this was worked out say nothing */
 export function sizes({ dimensions: list = [] }) {
   const known = list.filter(({ error_mm: error }) => error !== null);
   if (!known.length) return nothing;
@@ -25,7 +23,7 @@ export function sizes({ dimensions: list = [] }) {
 const small = (mm) =>
   lengthUnit() === "in" ? { text: fixed(mm / MM_PER_INCH, 3), unit: "in" } : length(mm, { digits: 2 });
 
-/** @param {Size} size */
+/** @param {Api.Dimension} size */
 function one({
   flat,
   flat_name: name = `flat ${flat}`,

@@ -156,7 +156,7 @@ function stepDrawing(step, thickness) {
  * The closest approach, with what was found.
  * @param {Api.Step} step
  * @param {{close: boolean, opening: number|null, gauge: string, angle: number|null,
- *   near: import("../../drawing/motion.js").Near|null}} how
+ *   near: Api.Near|null}} how
  */
 function during(step, how) {
   const moments = momentsOf(step);

@@ -10,7 +10,6 @@ import { comesOutWords } from "./first_hit.js";
 import { gaugedWords, moveSign } from "./orientation.js";
 import { wayWords } from "../step/step_moments.js";
 
-/** @typedef {Api.Tool} Tool */
 /** @typedef {"set_angle_deg"|"punch_depth_mm"} ToSet */
 
 /** Where a tool lies, as written on the rack. */
@@ -18,7 +17,7 @@ export const place = placeWords;
 
 /**
  * Segments to lay together: 500 + 100 = 600 mm.
- * @param {Tool} tool
+ * @param {Api.Tool} tool
  * @returns {string}
  */
 export function segments({ segments_mm: pieces, segments_total_mm: total }) {
@@ -30,7 +29,7 @@ export function segments({ segments_mm: pieces, segments_total_mm: total }) {
 
 /**
  * What to fetch.
- * @param {Tool[]} tools
+ * @param {Api.Tool[]} tools
  * @param {number} [stepCount]
  * @param {Api.Step[]} [steps] that tell which punch is turned round
  */
@@ -72,7 +71,7 @@ function stepsWords(steps, all) {
 
 /**
  * A punch that stands the other way round than it is drawn in the crib.
- * @param {Tool} tool
+ * @param {Api.Tool} tool
  * @param {Api.Step[]} steps
  * @returns {string}
  */

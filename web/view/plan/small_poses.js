@@ -44,7 +44,7 @@ const still = ({ sheet, ram, holder, punch, gauge }) => ({
 /**
  * @param {Api.Drawing} drawing
  * @param {number|null} die
- * @param {import("../../drawing/motion.js").Near|null} near
+ * @param {Api.Near|null} near
  * @returns {Box}
  */
 function windowOf(drawing, die, near) {
@@ -65,7 +65,7 @@ function windowOf(drawing, die, near) {
  * @param {Shown} now
  * @param {Api.Drawing} drawing
  * @param {Box} box
- * @param {import("../../drawing/motion.js").Near|null} [near] marked with a ring
+ * @param {Api.Near|null} [near] marked with a ring
  */
 function small(name, said, now, drawing, { from, to, low, high }, near = null) {
   return html`<figure class="small" data-moment=${name}>
@@ -87,7 +87,7 @@ function small(name, said, now, drawing, { from, to, low, high }, near = null) {
 }
 
 /**
- * @param {import("../../drawing/motion.js").Near} near
+ * @param {Api.Near} near
  * @param {number} width of the picture, mm
  */
 function mark(near, width) {

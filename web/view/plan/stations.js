@@ -3,11 +3,9 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { length, words } from "../../app/shell/units.js";
 import { flag } from "../common/finding.js";
 
-/** @typedef {Api.Station} Station */
-
 /**
  * Where the tools stand, if that is not simply the middle.
- * @param {{stations?: Station[]}} plan
+ * @param {{stations?: Api.Station[]}} plan
  */
 export function stationList({ stations: list = [] }) {
   if (list.length < 2 && !list.some((one) => one.off_centre_level !== "ok")) return nothing;
@@ -30,7 +28,7 @@ export function stationList({ stations: list = [] }) {
 
 /**
  * At which station a step is bent, where there are several.
- * @param {{stations?: Station[]}} plan
+ * @param {{stations?: Api.Station[]}} plan
  * @param {Api.Step} step
  * @returns {string}
  */

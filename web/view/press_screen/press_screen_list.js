@@ -4,11 +4,9 @@ import { pressScreenTitle } from "../../app/press_screen/press_screens.js";
 import { displayCode } from "../../app/scan/card_code.js";
 import { offer } from "../common/if_allowed.js";
 
-/** @typedef {import("../../app/press_screen/press_screen_link.js").Bench} Bench */
-
 /**
- * @param {Bench[]} benches
- * @param {{fault: string, takeOut: (bench: Bench) => void}} how
+ * @param {Api.Bench[]} benches
+ * @param {{fault: string, takeOut: (bench: Api.Bench) => void}} how
  */
 export function pressScreenPanel(benches, { fault, takeOut }) {
   return html`<section class="panel" data-test="panel-benches">
@@ -44,6 +42,6 @@ export function pressScreenPanel(benches, { fault, takeOut }) {
   </section>`;
 }
 
-/** @param {Bench} bench */
+/** @param {Api.Bench} bench */
 const standsAt = ({ code }) =>
   code ? html`<a href="/c/${code}">${displayCode(code)}</a>` : html`<span class="soft">empty</span>`;

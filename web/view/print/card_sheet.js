@@ -264,7 +264,7 @@ function where(plan, step) {
 /**
  * The pieces of a box's step, where it does not take all that is fetched.
  * @param {Api.Step} step
- * @param {import("../plan/plan_parts.js").Tool[]} tools
+ * @param {Api.Tool[]} tools
  */
 function ownPieces({ segments_mm: own, punch, die }, tools) {
   if (!own) return nothing;

@@ -6,8 +6,6 @@ import { allowFor, expected } from "../common/force.js";
 import { flag } from "../common/finding.js";
 import { day } from "../common/dates.js";
 
-/** @typedef {Api.ChartCell} Cell */
-
 /** @param {Api.Chart} chart */
 export function chartSheet(chart) {
   return html`<article class="chart-sheet" data-test="chart">
@@ -55,7 +53,7 @@ export function chartSheet(chart) {
   </article>`;
 }
 
-/** @param {Cell} found */
+/** @param {Api.ChartCell} found */
 function cell(found) {
   if (!found.usable) {
     return html`<td class="unusable" data-level="none" data-die=${found.die} title=${found.why}>
@@ -86,7 +84,7 @@ function cell(found) {
 
 /**
  * The word in the shape: what is over, by how much.
- * @param {Cell} found
+ * @param {Api.ChartCell} found
  */
 function mark({ level, limit, share_percent: share }) {
   if (level === "unknown") return "rating?";

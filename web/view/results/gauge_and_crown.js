@@ -2,7 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { EVEN_MM, gaugeAfter } from "../../app/results/next_gauge.js";
 import { angle, inSentence, length } from "../../app/shell/units.js";
-import { flag, sentence } from "../common/finding.js";
+import { flag, sentenceOrWords } from "../common/finding.js";
 import { setFigure } from "../step/setting.js";
 
 /** @param {import("../../app/results/keep_setting.js").Result} result */
@@ -18,7 +18,7 @@ export function gaugeNext(result) {
 
 /** @param {import("../../app/results/next_gauge.js").GaugeNext} gauge */
 function noGauge({ error_mm: error, words: why, said, to_check: checks }) {
-  if (!checks.length) return html`<p data-test="no-gauge">${said ? sentence(said) : why}</p>`;
+  if (!checks.length) return html`<p data-test="no-gauge">${sentenceOrWords({ ...said, words: why })}</p>`;
   return html`<div class="no-setting" data-test="no-gauge" role="alert">
     <p>${flag("stop")} <b>No new gauge X.</b> ${flangeWords(error)} No gauge is that far off.</p>
     <ol>

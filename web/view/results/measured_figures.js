@@ -3,14 +3,11 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { bandPicture } from "../../drawing/band.js";
 import { angle, fixed, length, lengthUnit, MM_PER_INCH, words } from "../../app/shell/units.js";
 
-/** @typedef {import("../../app/forms/test_bend_form.js").Taught} Taught */
 /** @typedef {import("../../app/forms/test_bend_form.js").Band} Band */
-
-/** @typedef {Api.LearnedDeduction} Deduction */
 
 /**
  * What a bend takes of the blank, and what the next blank is cut by.
- * @param {Deduction} deduction
+ * @param {Api.LearnedDeduction} deduction
  */
 export function blankWords({ before_mm: before, after_mm: after, flanges, strips }) {
   const mm = (/** @type {number} */ value) => words(length(value, { digits: 2 }));
@@ -31,7 +28,7 @@ export function blankWords({ before_mm: before, after_mm: after, flanges, strips
  */
 const counted = (count, what) => (count ? `${count} ${what}${count > 1 ? "s" : ""}` : "");
 
-/** @param {Taught[]} figures */
+/** @param {Api.LearnedFigure[]} figures */
 export function measuredFigures(figures) {
   if (!figures.length) return html`<p data-test="no-figures">No figure changed.</p>`;
   const points = figures.flatMap((figure) => figure.points ?? []);
@@ -44,7 +41,7 @@ export function measuredFigures(figures) {
     ${points.length ? html`<p class="hint">${key.join("; ")}.</p>` : nothing}`;
 }
 
-/** @param {Taught} taught */
+/** @param {Api.LearnedFigure} taught */
 function measuredFigure(taught) {
   const { what, before, after, trials, points = [] } = taught;
   const show = (/** @type {number} */ value) => shownAs(taught.unit, value);

@@ -3,7 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { crown, gaugeNext, thicknessWords } from "./gauge_and_crown.js";
 import { measuredWords, newSetting } from "../../app/results/measured_bend.js";
 import { MM_PER_INCH, angle, fixed, length, lengthUnit, words } from "../../app/shell/units.js";
-import { flag } from "../common/finding.js";
+import { flag, sentenceOrWords } from "../common/finding.js";
 import { noSetting } from "../step/no_setting.js";
 import { offer } from "../common/if_allowed.js";
 import { setFigure } from "../step/setting.js";
@@ -98,7 +98,10 @@ const MIDDLE_FIRST =
 /** @param {Result} result */
 function basis({ correction, table }) {
   // What to set stands above, huge, in this device's units.
-  if (correction) return `${correction.what}${endsFirst(correction)}${thicknessWords(correction)}`;
+  if (correction) {
+    const said = sentenceOrWords({ ...correction.said, words: correction.what });
+    return `${said}${endsFirst(correction)}${thicknessWords(correction)}`;
+  }
   return (
     `Worked out on this device, from the card’s own table at ${words(angle(table?.row ?? null))}. ` +
     `The shop works it out again when the result arrives.${table?.ends ? ` ${MIDDLE_FIRST}` : ""}`

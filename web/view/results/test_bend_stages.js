@@ -347,7 +347,7 @@ export function changedStage({ answer, form, busy }, metals, { again }) {
     </div>`;
 }
 
-/** @param {{code: string, title: string, said: import("../common/finding.js").Said[]}} card */
+/** @param {{code: string, title: string, said: Api.Said[]}} card */
 const changedCard = ({ code, title, said }) =>
   html`<li class="row" data-test="changed-card" data-code=${code}>
     <a href="/c/${code}">

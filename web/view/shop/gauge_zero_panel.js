@@ -4,20 +4,18 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { call } from "../../app/sync/api.js";
 import { length, words } from "../../app/shell/units.js";
 
-/** @typedef {Api.GaugeFound} GaugeFound */
-
 /**
  * @param {AbortSignal} signal
- * @returns {Promise<GaugeFound|null>} null where the shop does not answer
+ * @returns {Promise<Api.GaugeFound|null>} null where the shop does not answer
  */
 export const askGauge = (signal) =>
   call("GET", "/press/gauge", { signal }).then(
-    ({ body }) => /** @type {GaugeFound} */ (body),
+    ({ body }) => /** @type {Api.GaugeFound} */ (body),
     () => null,
   );
 
 /**
- * @param {GaugeFound|null} found
+ * @param {Api.GaugeFound|null} found
  * @param {() => void} done the zero was set at the press
  */
 export function gaugePanel(found, done) {

@@ -3,10 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { flag } from "../common/finding.js";
 import { moment } from "../common/dates.js";
 
-/** @typedef {import("../../app/sync/import_file.js").Holdings} Holdings */
-/** @typedef {import("../../app/sync/import_file.js").Told} Told */
-
-/** @type {[keyof Holdings, string][]} */
+/** @type {[keyof Api.Holdings, string][]} */
 const ROWS = [
   ["press", "Press"],
   ["tools", "Tools"],
@@ -69,7 +66,7 @@ const faults = (name, wrong) =>
 
 /**
  * @param {string} name
- * @param {Told} told
+ * @param {Api.Imported} told
  * @param {() => void} take
  */
 function preview(name, told, take) {
@@ -118,14 +115,14 @@ function preview(name, told, take) {
 /** @param {string|number} value */
 const shown = (value) => (value === "" ? "none" : value);
 
-/** @param {Told} told */
+/** @param {Api.Imported} told */
 const agreed = ({ here, holds }) =>
   confirm(
     `Replace the shop? Its ${here.cards} cards and ${here.trials} results go, the file's ` +
       `${holds.cards} cards and ${holds.trials} results come. A backup is made first.`,
   );
 
-/** @param {Told} told */
+/** @param {Api.Imported} told */
 const finished = ({ holds, kept_as: kept }) =>
   html`<div data-test="import-done">
     <p>${flag("ok", "Brought in")} ${holds.cards} cards, ${holds.trials} results.</p>

@@ -4,14 +4,9 @@ import { length, words } from "../../app/shell/units.js";
 import { sentence } from "../common/finding.js";
 import { way } from "../common/if_allowed.js";
 
-/**
- * @typedef {Api.Band} Band
- * @typedef {Api.LearnedPress} PressLearned
- */
-
 const SET_BY = { angle: "set by angle", depth: "set by depth", stop: "set by a stop" };
 
-/** @param {PressLearned|null} press */
+/** @param {Api.LearnedPress|null} press */
 export function pressLearned(press) {
   if (!press) return nothing;
   const { set_by, offset_mm, results, strip } = press;
@@ -43,7 +38,7 @@ export function pressLearned(press) {
 }
 
 /**
- * @param {Band} band
+ * @param {Api.Band} band
  * @param {number} results
  */
 function offset({ low, nominal, high }, results) {

@@ -92,7 +92,7 @@ function described(step, at) {
 /**
  * @param {Moving} step
  * @param {string} at
- * @param {import("../../drawing/motion.js").Frame|null} moment
+ * @param {Api.Frame|null} moment
  * @returns {string}
  */
 function caption(step, at, moment) {

@@ -2,7 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { limitsOf, TO_CHECK } from "../../app/results/setting_limits.js";
 import { angle, words } from "../../app/shell/units.js";
-import { flag, sentence } from "../common/finding.js";
+import { flag, sentenceOrWords } from "../common/finding.js";
 
 /**
  * @param {Api.Step} step
@@ -11,11 +11,12 @@ import { flag, sentence } from "../common/finding.js";
  */
 export function noSetting(step, { waits, correction }) {
   if (!waits && !correction?.to_check?.length) {
-    return html`<p data-test="no-setting">${correction?.words || "No new setting comes from this one."}</p>`;
+    const said = sentenceOrWords({ ...correction?.said, words: correction?.words });
+    return html`<p data-test="no-setting">${said || "No new setting comes from this one."}</p>`;
   }
-  const what = correction?.said
-    ? sentence(correction.said)
-    : (correction?.what ?? `${endsWords(step)} Something else is wrong.`);
+  const what =
+    sentenceOrWords({ ...correction?.said, words: correction?.what }) ||
+    `${endsWords(step)} Something else is wrong.`;
   return html`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${flag("stop")} <b>No new setting.</b> ${what}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>

@@ -3,14 +3,12 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { momentAt, momentOf, shownAt, turningPoints } from "../../drawing/motion.js";
 import { angle, inSentence, length, words } from "../../app/shell/units.js";
 
-/** @typedef {import("../../drawing/motion.js").Frame} Frame */
-/** @typedef {import("../../drawing/motion.js").Near} Near */
 /** @typedef {import("../../drawing/motion.js").Shown} Shown */
 /** @typedef {Api.Step & {drawing: Api.Drawing}} Drawn a step that has its pictures */
 /** @typedef {Drawn & {motion: Api.Motion}} Moving */
 /**
- * @typedef {{before: number, during: number, after: number, moment: Frame, shown: Shown, near: Near|null,
- *   hit: boolean, name: string}} Moments shares of the motion; what is in between, drawn
+ * @typedef {{before: number, during: number, after: number, moment: Api.Frame, shown: Shown,
+ *   near: Api.Near|null, hit: boolean, name: string}} Moments shares of the motion; what is in between, drawn
  */
 
 const FAR_MM = 100; // further away than this nothing is worth a mark
@@ -18,7 +16,7 @@ const FAR_MM = 100; // further away than this nothing is worth a mark
 /**
  * What is run into worst, or what comes closest, unless it is far away.
  * @param {Api.Step} step
- * @returns {Near|null}
+ * @returns {Api.Near|null}
  */
 export function nearOf({ clearance }) {
   const near = clearance?.hits?.[0] ?? clearance?.nearest ?? null;
@@ -80,7 +78,7 @@ export function nearWords(step) {
 const thing = (tool) => ({ gauge: "gauge finger", sheet: "part itself" })[tool] ?? tool;
 
 /**
- * @param {Near} near
+ * @param {Api.Near} near
  * @returns {string}
  */
 function when({ phase, included_angle_deg: included, punch_travel_mm: travel }) {
@@ -95,7 +93,7 @@ function when({ phase, included_angle_deg: included, punch_travel_mm: travel }) 
 /**
  * What a moment is, for the line under the slider.
  * @param {Moving} step
- * @param {Frame} moment
+ * @param {Api.Frame} moment
  * @returns {string}
  */
 export function momentWords({ motion }, moment) {
@@ -113,8 +111,8 @@ export function momentWords({ motion }, moment) {
 
 /**
  * How far a part in the hands is tilted from where it lies at the bend.
- * @param {import("../../drawing/motion.js").Motion} motion
- * @param {Frame} moment
+ * @param {Api.Motion} motion
+ * @param {Api.Frame} moment
  * @returns {string}
  */
 function tilted({ frames }, { phase, right }) {

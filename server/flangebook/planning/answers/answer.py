@@ -97,15 +97,8 @@ def tools_reason_json(said: Sentence) -> JsonDict:
 
 
 def said_json(said: Iterable[Sentence]) -> JsonDict:
-    """Sentences in words, and with their numbers apart."""
-    every = list(said)
-    return {"words": [one.words for one in every], "said": [sentence_json(one) for one in every]}
-
-
-def as_one_json(said: Iterable[Sentence]) -> JsonDict:
-    """The same with the words as one text."""
-    found = said_json(said)
-    return {**found, "words": " ".join(found["words"])}
+    """Sentences, their numbers apart."""
+    return {"said": [sentence_json(one) for one in said]}
 
 
 def checks_json(checks: Iterable[Check]) -> list[JsonDict]:

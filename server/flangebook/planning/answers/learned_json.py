@@ -15,7 +15,7 @@ from flangebook.bending.learning.learned import Learning
 from flangebook.bending.learning.lessons import FigureName, spread_of
 from flangebook.bending.learning.trial import SetUp, Trial
 from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
-from flangebook.planning.answers.answer import JsonDict, as_one_json, number, said_json
+from flangebook.planning.answers.answer import JsonDict, number, said_json
 from flangebook.planning.results.evidence import Evidence, odd_ids
 from flangebook.planning.results.press_learned import factor_json
 
@@ -176,7 +176,7 @@ def outliers_json(evidence: Evidence, learning: Learning | None) -> list[JsonDic
     """The trials that stand out here, each with why."""
     odd = odd_ids(learning) if learning is not None else ()
     return [
-        {"id": trial.id, **as_one_json(odd_sentences(evidence, trial, learning))}
+        {"id": trial.id, **said_json(odd_sentences(evidence, trial, learning))}
         for trial in evidence.trials
         if trial.id in odd
     ]

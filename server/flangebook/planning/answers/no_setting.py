@@ -10,9 +10,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from flangebook.bending.checks import degrees
+from flangebook.bending.checks import Sentence, degrees
 from flangebook.bending.tools.setting_limits import LimitedBy, SettingLimits
-from flangebook.planning.answers.answer import JsonDict
+from flangebook.planning.answers.answer import JsonDict, sentence_json
 
 AS_WANTED_DEG = 0.05
 TO_CHECK = (
@@ -45,18 +45,16 @@ def error_words(wanted_deg: float, measured_deg: float) -> str:
 def no_setting(
     wanted_deg: float, measured_deg: float, limits: SettingLimits, by: Sequence[LimitedBy]
 ) -> JsonDict:
-    """The words and the list of checks for a result without a next setting.
+    """The sentence and the list of checks for a result without a next setting.
 
     by: what a setting would be beyond; empty where tools and press would reach it, but the
     card's table of corrections does not.
     """
     what = f"{error_words(wanted_deg, measured_deg)} {_why(limits, by)} Something else is wrong."
-    in_order = " ".join(f"{number}. {one}" for number, one in enumerate(TO_CHECK, 1))
     return {
         "limited_by": list(by),
         "to_check": list(TO_CHECK),
-        "what": what,
-        "words": f"{what} Do not press deeper. Check in this order: {in_order}",
+        "said": sentence_json(Sentence(what)),
     }
 
 

@@ -109,7 +109,7 @@ def next_gauge(
 ) -> JsonDict | None:
     """What a measured flange makes of the gauge; None where none was measured.
 
-    gauge_x_mm is null, and words say why, where the flange is too far off to be the gauge's, the
+    gauge_x_mm is null, and it is said why, where the flange is too far off to be the gauge's, the
     gauge does not reach, or the step has no flange that its gauge sets.
     """
     measured = trial.get("flange_mm")
@@ -171,14 +171,11 @@ def _from_error(
         return said | _said(f"{how} The gauge ends at {{end_mm}} here and cannot mend it.", numbers)
     if even:
         return said | {"gauge_x_mm": number(x)} | _said("Flange as wanted: leave the gauge.", {})
-    # X with the digits that a gauge is set to, whatever its size.
-    words = f"{Sentence(how, numbers).words} Set the gauge to X {x:.2f} mm."
-    return said | {"gauge_x_mm": number(x), "words": words}
+    return said | {"gauge_x_mm": number(x)} | _said(how, numbers)
 
 
 def _said(template: str, numbers: Mapping[str, float]) -> JsonDict:
-    said = Sentence(template, numbers)
-    return {"words": said.words, "said": sentence_json(said)}
+    return {"said": sentence_json(Sentence(template, numbers))}
 
 
 def gauge_reaches(step: Given, x_mm: float) -> bool:

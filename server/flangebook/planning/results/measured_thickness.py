@@ -80,19 +80,15 @@ def another_sheet(answer: JsonDict, ordered_mm: float, measured_mm: float) -> Js
         "The sheet measures {measured_mm}, the card is planned for {ordered_mm}.",
         {"measured_mm": measured_mm, "ordered_mm": ordered_mm},
     )
-    what, apart = said.words, sentence_json(said)
-    in_order = " ".join(f"{at}. {one}" for at, one in enumerate(TO_CHECK, 1))
-    flange = answer["flange"]
+    apart, flange = sentence_json(said), answer["flange"]
     return {
         **answer,
         "set_angle_deg": None,
         "punch_depth_mm": None,
         "tilt_mm_per_m": None,
         "crown": None,
-        "flange": flange and {**flange, "gauge_x_mm": None, "words": what, "said": apart},
+        "flange": flange and {**flange, "gauge_x_mm": None, "said": apart},
         "limited_by": [],
         "to_check": list(TO_CHECK),
-        "what": what,
         "said": apart,
-        "words": f"{what} No setting before that is clear. Check in this order: {in_order}",
     }

@@ -11,11 +11,12 @@ from dataclasses import dataclass
 from statistics import fmean
 from typing import Any
 
+from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import InputError
 from flangebook.bending.learning.at_the_press import NextSetting, Piece
 from flangebook.bending.learning.at_the_press import next_setting as at_the_press
 from flangebook.bending.prediction.correction import LARGE_ERROR_DEG, tilt_mm_per_m
-from flangebook.planning.answers.answer import JsonDict, maybe, number
+from flangebook.planning.answers.answer import JsonDict, maybe, number, sentence_json
 from flangebook.planning.answers.crown_answer import PLACES, crown_json, deg_to_set_by
 from flangebook.planning.answers.no_setting import error_words, no_setting
 from flangebook.planning.answers.setting_json import limits_of
@@ -107,8 +108,7 @@ def next_setting(
         "limited_by": [],
         "to_check": [],
         "basis": "",
-        "what": _NOTHING_TO_SET,
-        "words": _NOTHING_TO_SET,
+        "said": sentence_json(Sentence(_NOTHING_TO_SET)),
     }
     limits, table = limits_of(step), _Table.of(step)
     in_force = _in_force("set_angle_deg", setting, step)
@@ -121,9 +121,6 @@ def next_setting(
     by = limits.beyond(moved.set_angle_deg, moved.punch_depth_mm)
     if by or not moved.by_table:
         return {**answer, **no_setting(wanted, measured, limits, by)}
-    what = error_words(wanted, measured)
-    if measured != mean:
-        what = f"At the ends {what[0].lower()}{what[1:]}"
     per_degree = _per_released_mm(table, base, measured)
     return {
         **answer,
@@ -132,8 +129,7 @@ def next_setting(
         "tilt_mm_per_m": _tilt(trial, bend_length_mm, per_degree),
         "crown": crown_json(trial, bend_length_mm, per_degree),
         "basis": moved.basis,
-        "what": what,
-        "words": _words(what, moved, even=error_words(wanted, measured) == error_words(0.0, 0.0)),
+        "said": sentence_json(Sentence(_words(wanted, measured, at_the_ends=measured != mean))),
     }
 
 
@@ -279,9 +275,8 @@ def _tilt(trial: Trial, bend_length_mm: float, depth_per_degree_mm: float) -> fl
     return number(tilt_mm_per_m(left, right, bend_length_mm, depth_per_degree_mm), 3)
 
 
-def _words(what: str, moved: _Moved, *, even: bool) -> str:
-    if even:
-        return f"{what[:-1]}: leave the setting as it is."
-    depth = moved.punch_depth_mm
-    to_depth = f", punch depth {depth:.2f} mm" if depth is not None else ""
-    return f"{what} Set {moved.set_angle_deg:.1f}°{to_depth}."
+def _words(wanted_deg: float, measured_deg: float, *, at_the_ends: bool) -> str:
+    words = error_words(wanted_deg, measured_deg)
+    if words == error_words(0.0, 0.0):
+        words = f"{words[:-1]}: leave the setting as it is."
+    return f"At the ends {words[0].lower()}{words[1:]}" if at_the_ends else words
