@@ -1,7 +1,7 @@
-var pb=Object.defineProperty;var g=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ne=(e,t)=>{for(var n in t)pb(e,n,{get:t[n],enumerable:!0})};function Xs(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Wc){let s=ub(
+var pb=Object.defineProperty;var g=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ne=(e,t)=>{for(var n in t)pb(e,n,{get:t[n],enumerable:!0})};function Qs(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Bc){let s=ub(
 n.path.split("/").filter(Boolean),t);if(s)return{route:n,params:s}}}function ub(e,t){if(e.length!==t.length)return;
 let n={};for(let[s,o]of e.entries()){if(!o.startsWith(":")){if(o!==t[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(
-t[s])}catch{return}}return n}var Wc,Dc,li=g(()=>{Wc=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
+t[s])}catch{return}}return n}var Bc,Ic,ci=g(()=>{Bc=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
 ends.bend"},{name:"bench",path:"/bench",floor:!0},{name:"part",path:"/part",needs:"parts.plan"},{name:"scan",path:"\
 /scan",floor:!0},{name:"card",path:"/c/:code",floor:!0},{name:"step",path:"/c/:code/step/:step",floor:!0},{name:"\
 trial",path:"/c/:code/trial/:step",floor:!0,needs:"trials.keep"},{name:"history",path:"/c/:code/history"},{name:"\
@@ -11,100 +11,100 @@ cards.revise"},{name:"print",path:"/c/:code/print"},{name:"label",path:"/c/:code
 {name:"press",path:"/shop/press"},{name:"test-bend",path:"/shop/test-bend",floor:!0,needs:"evidence.keep"},{name:"\
 learned",path:"/shop/learned/:metal",needs:"evidence.learned"},{name:"tools",path:"/shop/:kind"},{name:"tool",
 path:"/shop/:kind/:tool"},{name:"crew",path:"/crew",needs:"crew.listed"},{name:"pair",path:"/pair"},{name:"cop\
-ies",path:"/copies",needs:"copies.listed"},{name:"settings",path:"/settings"}],Dc=e=>Wc.find(t=>t.name===e)});function mb(){try{let e=JSON.parse(localStorage.getItem(jc)??"null");return e?.refused?e:Fc}catch{return Fc}}function Ot(e){
-let t=Xs(e.split("?")[0])?.route.needs;return!t||fe(t)}function Uc({role:e,refused:t={}}){let n=JSON.stringify(
-{role:e,refused:t});if(n===JSON.stringify(ss))return!1;ss={role:e,refused:t};try{localStorage.setItem(jc,n)}catch{}
-return!0}function Gc(e){e&&e!==ss.role&&document.dispatchEvent(new CustomEvent("other-role"))}var jc,Fc,ss,os,
-fe,Hc,Se=g(()=>{li();jc="flangebook.rights",Fc={role:"owner",refused:{}},ss=mb();os=()=>ss.role,fe=e=>!Object.
-hasOwn(ss.refused,e);Hc=e=>ss.refused[e]??"owner"});function fb(){try{return{...Vc,...JSON.parse(localStorage.getItem(zc)??"{}")}}catch{return{...Vc}}}function R(){
-return bn}function Ht(e){bn={...bn,...e};try{localStorage.setItem(zc,JSON.stringify(bn))}catch{}Qs();for(let t of ci)
-t(bn)}function we(e,t){ci.add(e),t?.addEventListener("abort",()=>ci.delete(e))}function Qs(){let e=qc.matches?
-"shop":"day";document.documentElement.dataset.theme=bn.theme==="system"?e:bn.theme}var zc,Vc,ci,bn,qc,se=g(()=>{
-zc="flangebook.settings",Vc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},ci=new Set,bn=fb();
-qc=matchMedia("(prefers-color-scheme: dark)");qc.addEventListener("change",Qs)});function ee(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
+ies",path:"/copies",needs:"copies.listed"},{name:"settings",path:"/settings"}],Ic=e=>Bc.find(t=>t.name===e)});function mb(){try{let e=JSON.parse(localStorage.getItem(Dc)??"null");return e?.refused?e:Wc}catch{return Wc}}function At(e){
+let t=Qs(e.split("?")[0])?.route.needs;return!t||ge(t)}function jc({role:e,refused:t={}}){let n=JSON.stringify(
+{role:e,refused:t});if(n===JSON.stringify(os))return!1;os={role:e,refused:t};try{localStorage.setItem(Dc,n)}catch{}
+return!0}function Hc(e){e&&e!==os.role&&document.dispatchEvent(new CustomEvent("other-role"))}var Dc,Wc,os,as,
+ge,Fc,Se=g(()=>{ci();Dc="flangebook.rights",Wc={role:"owner",refused:{}},os=mb();as=()=>os.role,ge=e=>!Object.
+hasOwn(os.refused,e);Fc=e=>os.refused[e]??"owner"});function fb(){try{return{...Uc,...JSON.parse(localStorage.getItem(Gc)??"{}")}}catch{return{...Uc}}}function R(){
+return bn}function Ut(e){bn={...bn,...e};try{localStorage.setItem(Gc,JSON.stringify(bn))}catch{}eo();for(let t of di)
+t(bn)}function _e(e,t){di.add(e),t?.addEventListener("abort",()=>di.delete(e))}function eo(){let e=Vc.matches?
+"shop":"day";document.documentElement.dataset.theme=bn.theme==="system"?e:bn.theme}var Gc,Uc,di,bn,Vc,se=g(()=>{
+Gc="flangebook.settings",Uc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},di=new Set,bn=fb();
+Vc=matchMedia("(prefers-color-scheme: dark)");Vc.addEventListener("change",eo)});function ee(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
 return e==null?{text:"–",unit:""}:je()?R().inches==="fraction"?{text:$b(e/Je),unit:"in"}:{text:ee(e/Je,(t.digits??
 1)+2),unit:"in"}:{text:ee(e,t.digits??1),unit:"mm"}}function $b(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(t/64),a=e<0&&t>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
- `:""}${n}/${s}`}function de(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=je()?e/Ho:e,s=Math.abs(
-n)<10?1:0;return{text:ee(t?Jc(n,s):n,s),unit:je()?"tons":"kN"}}function Ee(e,{up:t=!1}={}){if(e==null)return{text:"\
-–",unit:""};let n=je()?e/Ho*Yc:e,s=Math.abs(n)<20?1:0;return{text:ee(t?Jc(n,s):n,s),unit:je()?"tons/ft":"kN/\
-m"}}function Jc(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function S(e,t=1){return e==null?{text:"–",unit:""}:
-{text:ee(e,t),unit:"°"}}function eo(e){if(e==null)return{text:"–",unit:""};let t=je()?e/gb:e;return{text:ee(
-t,t<10?2:1),unit:je()?"lb":"kg"}}function Ut(e,t){if(/_(low|high)$/.test(e))return Ut(e.replace(/_(low|high)$/,
+ `:""}${n}/${s}`}function he(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=je()?e/Uo:e,s=Math.abs(
+n)<10?1:0;return{text:ee(t?Kc(n,s):n,s),unit:je()?"tons":"kN"}}function Ee(e,{up:t=!1}={}){if(e==null)return{text:"\
+–",unit:""};let n=je()?e/Uo*qc:e,s=Math.abs(n)<20?1:0;return{text:ee(t?Kc(n,s):n,s),unit:je()?"tons/ft":"kN/\
+m"}}function Kc(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function S(e,t=1){return e==null?{text:"–",unit:""}:
+{text:ee(e,t),unit:"°"}}function to(e){if(e==null)return{text:"–",unit:""};let t=je()?e/gb:e;return{text:ee(
+t,t<10?2:1),unit:je()?"lb":"kg"}}function Gt(e,t){if(/_(low|high)$/.test(e))return Gt(e.replace(/_(low|high)$/,
 ""),t);if(e.endsWith("_kn_per_m"))return Ee(t);if(e.endsWith("_mm_s")){let s=w(t,{digits:0});return{text:s.text,
-unit:`${s.unit}/s`}}if(e.endsWith("_mm"))return w(t,{digits:Math.abs(t)<10?2:1});if(e.endsWith("_kn"))return de(
-t);if(e.endsWith("_deg"))return S(t);if(e.endsWith("_kg"))return eo(t);if(e.endsWith("_percent"))return{text:ee(
+unit:`${s.unit}/s`}}if(e.endsWith("_mm"))return w(t,{digits:Math.abs(t)<10?2:1});if(e.endsWith("_kn"))return he(
+t);if(e.endsWith("_deg"))return S(t);if(e.endsWith("_kg"))return to(t);if(e.endsWith("_percent"))return{text:ee(
 t,0),unit:"%"};let n=Math.abs(t)<10?100:Math.abs(t)<100?10:1;return{text:String(Math.round(t*n)/n),unit:""}}function $(e){
-return e.unit==="°"?`${e.text}°`:`${e.text} ${e.unit}`.trim()}function re({text:e,unit:t}){return $({text:t===
+return e.unit==="°"?`${e.text}°`:`${e.text} ${e.unit}`.trim()}function ie({text:e,unit:t}){return $({text:t===
 "in"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:t})}function He(e,t){return e.replace(/\{(\w+)\}/g,
-(n,s)=>s in t?re(Ut(s,t[s])):n)}function Gt(){return je()?{unit:"tons",size:Ho}:{unit:"kN",size:1}}function wn(){
-return je()?{unit:"tons/ft",size:Ho/Yc}:{unit:"kN/m",size:1}}function di(e,{size:t}){return e==null?"":String(
-t===1?e:Number((e/t).toFixed(4)))}function to(e,{unit:t}){let n=Uo(e);return Zc.test(n)?`${n} ${t}`.replace(" \
+(n,s)=>s in t?ie(Gt(s,t[s])):n)}function Vt(){return je()?{unit:"tons",size:Uo}:{unit:"kN",size:1}}function wn(){
+return je()?{unit:"tons/ft",size:Uo/qc}:{unit:"kN/m",size:1}}function hi(e,{size:t}){return e==null?"":String(
+t===1?e:Number((e/t).toFixed(4)))}function no(e,{unit:t}){let n=Go(e);return Yc.test(n)?`${n} ${t}`.replace(" \
 tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?a.includes("ft"):je();
-return`${o}${r?"short tons":"t"}${a}`})}function C(){return je()?"in":"mm"}function te(e,t=C()){let n=Uo(e);return Zc.
-test(n)||t==="in"&&Qc.test(n)?`${n} ${t}`:n}function Uo(e){let t=e.trim();return Xc.test(t)?t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,
-"$1.$2")}function ed(e,t=C()){let n=e.trim(),[,s,o,a]=Xc.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].
-map(l=>a?`${l} ${a}`:l):t==="mm"&&Qc.test(n)?[`${n} in`]:[]}function td(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.
+return`${o}${r?"short tons":"t"}${a}`})}function C(){return je()?"in":"mm"}function te(e,t=C()){let n=Go(e);return Yc.
+test(n)||t==="in"&&Xc.test(n)?`${n} ${t}`:n}function Go(e){let t=e.trim();return Jc.test(t)?t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,
+"$1.$2")}function Zc(e,t=C()){let n=e.trim(),[,s,o,a]=Jc.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].
+map(l=>a?`${l} ${a}`:l):t==="mm"&&Xc.test(n)?[`${n} in`]:[]}function Qc(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.
 exec(e??"")??[];return t?Number(t)*(n==="in"?Je:1):null}function z(e){if(e==null)return"";let t=je()?e/Je:e;return String(
-Number(t.toFixed(je()?4:3)))}var Je,Ho,Kc,gb,Yc,je,Zc,Xc,Qc,A=g(()=>{se();Je=25.4,Ho=8.896443230521,Kc=9.80665,
-gb=.45359237,Yc=.3048,je=()=>R().units==="inch";Zc=/^[+-]?(\d+\.?\d*|\.\d+)$/,Xc=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,
-Qc=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function M(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return nd(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Go(e,t,n,s,o=2e4){
-return nd("POST",e,t,{type:n,signal:s,timeout:o})}async function nd(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
+Number(t.toFixed(je()?4:3)))}var Je,Uo,zc,gb,qc,je,Yc,Jc,Xc,A=g(()=>{se();Je=25.4,Uo=8.896443230521,zc=9.80665,
+gb=.45359237,qc=.3048,je=()=>R().units==="inch";Yc=/^[+-]?(\d+\.?\d*|\.\d+)$/,Jc=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,
+Xc=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function O(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
+return ed(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Vo(e,t,n,s,o=2e4){
+return ed("POST",e,t,{type:n,signal:s,timeout:o})}async function ed(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let d=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${t}`,{method:e,headers:c,body:n,signal:r?AbortSignal.
-any([r,d]):d,cache:"no-store"})}catch(b){throw r?.aborted?b:new H}if(Gc(u.headers.get("Flangebook-Role")),!u.ok&&
-u.status!==304)throw await hi(u,p);let m=bb.includes(u.status)?null:await wb(u,r);return{status:u.status,body:m,
+any([r,d]):d,cache:"no-store"})}catch(b){throw r?.aborted?b:new H}if(Hc(u.headers.get("Flangebook-Role")),!u.ok&&
+u.status!==304)throw await pi(u,p);let m=bb.includes(u.status)?null:await wb(u,r);return{status:u.status,body:m,
 etag:u.headers.get("ETag"),at:vb(u)}}async function wb(e,t){try{return await e.json()}catch(n){throw t?.aborted?
-n:new H}}async function hi(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new H;let s=new O(
+n:new H}}async function pi(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new H;let s=new M(
 n);return _b(s,t),s}function _b({status:e,errors:t},n){e===401&&t.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:t.pairing[0],asked:n}})),e===403&&t.role&&document.dispatchEvent(new CustomEvent("ot\
-her-role"))}async function sd(e,t,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
+her-role"))}async function td(e,t,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${e}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await hi(c);for await(let d of yb(c.body,l)){let p=JSON.
-parse(d);if(p.problem)throw new O(p.problem);if(!p.progress)return p;s(p.progress)}throw new H}catch(c){throw n.
-aborted||c instanceof O?c:new H}finally{clearTimeout(r)}}async function*yb(e,t){let n=e.pipeThrough(new TextDecoderStream).
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await pi(c);for await(let d of yb(c.body,l)){let p=JSON.
+parse(d);if(p.problem)throw new M(p.problem);if(!p.progress)return p;s(p.progress)}throw new H}catch(c){throw n.
+aborted||c instanceof M?c:new H}finally{clearTimeout(r)}}async function*yb(e,t){let n=e.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;t();let r=(s+a).split(`
-`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function od(e,t,n){let s;try{let a=await fetch(`/a\
+`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function nd(e,t,n){let s;try{let a=await fetch(`/a\
 pi/v1${e}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await hi(a);s=await a.blob()}catch(a){throw a instanceof O?a:new H}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await pi(a);s=await a.blob()}catch(a){throw a instanceof M?a:new H}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var O,H,q,bb,vb,F=g(()=>{Se();A();O=class extends Error{constructor(t){let n=t.said?He(t.said.template,
+o.href),1e4)}var M,H,q,bb,vb,F=g(()=>{Se();A();M=class extends Error{constructor(t){let n=t.said?He(t.said.template,
 t.said.numbers):"";if(super(n||t.detail||t.title),this.status=t.status,this.title=t.title,this.errors=t.errors??
 {},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},H=class extends Error{constructor(){
 super("The shop's server does not answer.")}},q=e=>e instanceof Error?e.message:String(e);bb=[204,304];vb=e=>new Date(
-e.headers.get("Date")??Date.now()).toISOString()});function kb(){return ad||(ad=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function xb(){return rd||
-(rd=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function Sb(e){let t=new Promise(
+e.headers.get("Date")??Date.now()).toISOString()});function kb(){return sd||(sd=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function xb(){return od||
+(od=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function Sb(e){let t=new Promise(
 (n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(_n(e.result)),
-o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return Vo.set(t,e),
-t}function Tb(e){if(fi.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
+o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return zo.set(t,e),
+t}function Tb(e){if(gi.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
 e.removeEventListener("error",r),e.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(e.error||new DOMException(
 "AbortError","AbortError")),o()};e.addEventListener("complete",a),e.addEventListener("error",r),e.addEventListener(
-"abort",r)});fi.set(e,t)}function dd(e){gi=e(gi)}function Mb(e){return xb().includes(e)?function(...t){return e.
-apply($i(this),t),_n(this.request)}:function(...t){return _n(e.apply($i(this),t))}}function Ob(e){return typeof e==
-"function"?Mb(e):(e instanceof IDBTransaction&&Tb(e),mi(e,kb())?new Proxy(e,gi):e)}function _n(e){if(e instanceof
-IDBRequest)return Sb(e);if(pi.has(e))return pi.get(e);let t=Ob(e);return Object.is(t,e)||(pi.set(e,t),Vo.set(t,
-e)),t}function hd(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=_n(r);return s&&
+"abort",r)});gi.set(e,t)}function ld(e){$i=e($i)}function Ob(e){return xb().includes(e)?function(...t){return e.
+apply(bi(this),t),_n(this.request)}:function(...t){return _n(e.apply(bi(this),t))}}function Mb(e){return typeof e==
+"function"?Ob(e):(e instanceof IDBTransaction&&Tb(e),fi(e,kb())?new Proxy(e,$i):e)}function _n(e){if(e instanceof
+IDBRequest)return Sb(e);if(ui.has(e))return ui.get(e);let t=Mb(e);return Object.is(t,e)||(ui.set(e,t),zo.set(t,
+e)),t}function cd(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=_n(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(_n(r.result),c.oldVersion,c.newVersion,_n(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
-"versionchange",d=>o(d.oldVersion,d.newVersion,d))}).catch(()=>{}),l}function id(e,t){if(!(e instanceof IDBDatabase&&
-!(t in e)&&typeof t=="string"))return;if(ui[t])return ui[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=Lb.includes(
+"versionchange",d=>o(d.oldVersion,d.newVersion,d))}).catch(()=>{}),l}function ad(e,t){if(!(e instanceof IDBDatabase&&
+!(t in e)&&typeof t=="string"))return;if(mi[t])return mi[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=Lb.includes(
 n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||Ab.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),d=c.store;return s&&(d=d.index(l.shift())),(await Promise.all([d[n](...l),
-o&&c.done]))[0]};return ui[t]=a}async function*Pb(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
-...e)),!t)return;t=t;let n=new Proxy(t,Nb);for(pd.set(n,t),Vo.set(n,$i(t));t;)yield n,t=await(bi.get(n)||t.continue()),
-bi.delete(n)}function cd(e,t){return t===Symbol.asyncIterator&&mi(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
-"iterate"&&mi(e,[IDBIndex,IDBObjectStore])}var mi,ad,rd,fi,pi,Vo,gi,$i,Ab,Lb,ui,Eb,ld,bi,pd,Nb,ud=g(()=>{mi=(e,t)=>t.
-some(n=>e instanceof n);fi=new WeakMap,pi=new WeakMap,Vo=new WeakMap;gi={get(e,t,n){if(e instanceof IDBTransaction){
-if(t==="done")return fi.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
+o&&c.done]))[0]};return mi[t]=a}async function*Pb(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
+...e)),!t)return;t=t;let n=new Proxy(t,Nb);for(dd.set(n,t),zo.set(n,bi(t));t;)yield n,t=await(wi.get(n)||t.continue()),
+wi.delete(n)}function id(e,t){return t===Symbol.asyncIterator&&fi(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
+"iterate"&&fi(e,[IDBIndex,IDBObjectStore])}var fi,sd,od,gi,ui,zo,$i,bi,Ab,Lb,mi,Eb,rd,wi,dd,Nb,hd=g(()=>{fi=(e,t)=>t.
+some(n=>e instanceof n);gi=new WeakMap,ui=new WeakMap,zo=new WeakMap;$i={get(e,t,n){if(e instanceof IDBTransaction){
+if(t==="done")return gi.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return _n(e[t])},set(e,t,n){return e[t]=n,!0},has(e,t){return e instanceof IDBTransaction&&(t==="done"||t==="s\
-tore")?!0:t in e}};$i=e=>Vo.get(e);Ab=["get","getKey","getAll","getAllKeys","count"],Lb=["put","add","delete",
-"clear"],ui={};dd(e=>({...e,get:(t,n,s)=>id(t,n)||e.get(t,n,s),has:(t,n)=>!!id(t,n)||e.has(t,n)}));Eb=["advanc\
-e","continue","continuePrimaryKey"],ld={},bi=new WeakMap,pd=new WeakMap,Nb={get(e,t){if(!Eb.includes(t))return e[t];
-let n=ld[t];return n||(n=ld[t]=function(...s){bi.set(this,pd.get(this)[t](...s))}),n}};dd(e=>({...e,get(t,n,s){
-return cd(t,n)?Pb:e.get(t,n,s)},has(t,n){return cd(t,n)||e.has(t,n)}}))});function wi(){return as??=hd("flangebook",Cb,{upgrade:(e,t,n,s)=>Bb(e,t,s),blocking:Rb,terminated:_i}).catch(e=>{
-throw as=void 0,e}),as}function _i(){as=void 0}async function Rb(){(await as)?.close(),as=void 0}async function Bb(e,t,n){
+tore")?!0:t in e}};bi=e=>zo.get(e);Ab=["get","getKey","getAll","getAllKeys","count"],Lb=["put","add","delete",
+"clear"],mi={};ld(e=>({...e,get:(t,n,s)=>ad(t,n)||e.get(t,n,s),has:(t,n)=>!!ad(t,n)||e.has(t,n)}));Eb=["advanc\
+e","continue","continuePrimaryKey"],rd={},wi=new WeakMap,dd=new WeakMap,Nb={get(e,t){if(!Eb.includes(t))return e[t];
+let n=rd[t];return n||(n=rd[t]=function(...s){wi.set(this,dd.get(this)[t](...s))}),n}};ld(e=>({...e,get(t,n,s){
+return id(t,n)?Pb:e.get(t,n,s)},has(t,n){return id(t,n)||e.has(t,n)}}))});function _i(){return rs??=cd("flangebook",Cb,{upgrade:(e,t,n,s)=>Bb(e,t,s),blocking:Rb,terminated:yi}).catch(e=>{
+throw rs=void 0,e}),rs}function yi(){rs=void 0}async function Rb(){(await rs)?.close(),rs=void 0}async function Bb(e,t,n){
 t<1&&(e.createObjectStore("cards",{keyPath:"code"}),e.createObjectStore("list",{keyPath:"code"}),e.createObjectStore(
 "meta"),e.createObjectStore("outbox",{keyPath:"id"})),t<2&&(e.createObjectStore("sent",{keyPath:"id"}),e.createObjectStore(
 "lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),t===1&&await Ib(n))}async function Ib(e){
@@ -112,240 +112,240 @@ let t=e.objectStore("outbox"),s=(await t.getAll()).sort((a,r)=>a.queued_at<r.que
 ...r}of s)t.put({...r,kind:"trial",body:a,number:++o});e.objectStore("meta").put(o,"number"),e.objectStore("me\
 ta").delete("cursor")}function Wb(e){return e instanceof DOMException?e.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":e instanceof
-Error?e.message:String(e)}var Cb,as,zo,yi=g(()=>{ud();Cb=2;zo=class extends Error{constructor(t){super(Wb(t))}}});async function rs(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var qo=g(()=>{});function Xe(e,t){return $d(fd,n=>gd(e,"readonly",{},t,n))}function Ne(e,t,{patience:n=fd,durability:s="relaxed"}={}){
-return $d(n,o=>rs("writer",n/2,()=>gd(e,"readwrite",{durability:s},t,o)))}async function gd(e,t,n,s,o){let a=await jb(
-e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Ko.add(a),a.done.catch(()=>{}).finally(
-()=>Ko.delete(a));try{let r=await s(Fb(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ki(
-a),a.error??r}}async function jb(e,t,n){try{return(await wi()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
-s.name==="InvalidStateError"))throw s;return _i(),(await wi()).transaction(e,t,n)}}function ki(e){try{e.abort()}catch{}}
-async function $d(e,t){let n={now:!0},s=t(n);s.then(()=>bd(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
-()=>l(new Ze),yn?Db:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof Ze&&Hb(n),r}finally{
-clearTimeout(o)}}function Hb(e){e.now=!1,e.transaction?.mode==="readwrite"&&ki(e.transaction),bd(!0)}function bd(e){
+Error?e.message:String(e)}var Cb,rs,qo,vi=g(()=>{hd();Cb=2;qo=class extends Error{constructor(t){super(Wb(t))}}});async function is(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var Ko=g(()=>{});function Ze(e,t){return fd(ud,n=>md(e,"readonly",{},t,n))}function Ne(e,t,{patience:n=ud,durability:s="relaxed"}={}){
+return fd(n,o=>is("writer",n/2,()=>md(e,"readwrite",{durability:s},t,o)))}async function md(e,t,n,s,o){let a=await jb(
+e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Yo.add(a),a.done.catch(()=>{}).finally(
+()=>Yo.delete(a));try{let r=await s(Fb(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw xi(
+a),a.error??r}}async function jb(e,t,n){try{return(await _i()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
+s.name==="InvalidStateError"))throw s;return yi(),(await _i()).transaction(e,t,n)}}function xi(e){try{e.abort()}catch{}}
+async function fd(e,t){let n={now:!0},s=t(n);s.then(()=>gd(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
+()=>l(new Xe),yn?Db:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof Xe&&Hb(n),r}finally{
+clearTimeout(o)}}function Hb(e){e.now=!1,e.transaction?.mode==="readwrite"&&xi(e.transaction),gd(!0)}function gd(e){
 e!==yn&&(yn=e,document.documentElement.dataset.storage=yn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:yn}})))}var fd,Db,Ze,Ko,yn,vi,no,Fb,md,Vt=g(()=>{yi();qo();fd=1e3,Db=100,Ze=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Ko=new Set,yn=!1,vi=!1,no=()=>yn;Fb=e=>({store:md(e.objectStore(
-e.objectStoreNames[0])),objectStore:t=>md(e.objectStore(t))}),md=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
-tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{vi||=Ko.size>
-0;for(let e of Ko)ki(e)});addEventListener("pageshow",e=>{e.persisted&&vi&&document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:yn}})),vi=!1})});function Ue(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
+"storage",{detail:{silent:yn}})))}var ud,Db,Xe,Yo,yn,ki,so,Fb,pd,zt=g(()=>{vi();Ko();ud=1e3,Db=100,Xe=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Yo=new Set,yn=!1,ki=!1,so=()=>yn;Fb=e=>({store:pd(e.objectStore(
+e.objectStoreNames[0])),objectStore:t=>pd(e.objectStore(t))}),pd=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
+tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{ki||=Yo.size>
+0;for(let e of Yo)xi(e)});addEventListener("pageshow",e=>{e.persisted&&ki&&document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:yn}})),ki=!1})});function Ue(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
 return e[6]=e[6]&15|64,e[8]=e[8]&63|128,[...e].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function _d(e){try{return await Ne(["outbox","meta"],t=>Vb(t,e),wd)}catch(t){throw new zo(
+"$1-$2-$3-$4-$5")}async function bd(e){try{return await Ne(["outbox","meta"],t=>Vb(t,e),$d)}catch(t){throw new qo(
 t)}}async function Vb(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
-xi).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
-return s.put(a,"number"),n.put(r),r}async function yd(){return Ne("meta",async({store:e})=>{let t=(await e.get(
-"number")??0)+1;return e.put(t,"number"),t})}async function Ge(){return(await Xe("outbox",({store:e})=>e.getAll())).
-sort(xi)}async function vn(e){return(await Ge()).filter(t=>t.code===e)}async function so(e){return Xe("outbox",
-({store:t})=>t.get(e))}async function Yo(e){return Xe("sent",({store:t})=>t.get(e))}async function kn(e,t){await Ne(
-"outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},wd)}async function Jo(e){let t=await so(
+Si).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
+return s.put(a,"number"),n.put(r),r}async function wd(){return Ne("meta",async({store:e})=>{let t=(await e.get(
+"number")??0)+1;return e.put(t,"number"),t})}async function Ge(){return(await Ze("outbox",({store:e})=>e.getAll())).
+sort(Si)}async function vn(e){return(await Ge()).filter(t=>t.code===e)}async function oo(e){return Ze("outbox",
+({store:t})=>t.get(e))}async function Jo(e){return Ze("sent",({store:t})=>t.get(e))}async function kn(e,t){await Ne(
+"outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},$d)}async function Xo(e){let t=await oo(
 e);await Ne("outbox",({store:n})=>n.delete(e)),t?.after&&await Zo(e,t.after)}async function Zo(e,t,n=()=>!0){for(let s of await Ge())
-s.after===e&&n(s)&&await kn(s.id,{after:t})}async function oo(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
+s.after===e&&n(s)&&await kn(s.id,{after:t})}async function ao(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
 parked:l,...c}=e;try{await Ne(["outbox","sent"],d=>{d.objectStore("sent").put({...c,proposed:n,sent_at:e.sent_at??
-t}),d.objectStore("outbox").delete(e.id)})}catch{await Ne("outbox",({store:d})=>d.delete(e.id))}}async function kd(e){
+t}),d.objectStore("outbox").delete(e.id)})}catch{await Ne("outbox",({store:d})=>d.delete(e.id))}}async function yd(e){
 let t=Date.parse(e)-Ub*Gb;await Ne("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
-"")<t&&n.delete(s.id)})}async function xd(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
-getAll()).sort(xi),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...d}=r;a.has(
-r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Ub,Gb,wd,xi,vd,Pe=g(()=>{yi();Vt();Ub=
-90,Gb=864e5,wd={durability:"strict"};xi=(e,t)=>e.number-t.number;vd=e=>kn(e,{refused:void 0})});async function it(e){return Xe("cards",({store:t})=>t.get(e))}async function zt(){return(await Xe("list",({store:t})=>t.
+"")<t&&n.delete(s.id)})}async function vd(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
+getAll()).sort(Si),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...d}=r;a.has(
+r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Ub,Gb,$d,Si,_d,Pe=g(()=>{vi();zt();Ub=
+90,Gb=864e5,$d={durability:"strict"};Si=(e,t)=>e.number-t.number;_d=e=>kn(e,{refused:void 0})});async function it(e){return Ze("cards",({store:t})=>t.get(e))}async function qt(){return(await Ze("list",({store:t})=>t.
 getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function pt(e){return Ne(["cards","list"],async t=>{
-let n=await t.objectStore("cards").get(e.code);return n&&qb(e,n)?n:(Sd(t,e),e)})}function Sd(e,t){e.objectStore(
+let n=await t.objectStore("cards").get(e.code);return n&&qb(e,n)?n:(kd(t,e),e)})}function kd(e,t){e.objectStore(
 "cards").put(t),e.objectStore("list").put(Kb(t))}function Kb(e){let{code:t,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:d,trials_total:p,proposals:u}=e,{metal:m,thickness_mm:b}=d,f=u?.length??0;
 return{code:t,title:n,note:s,metal:m,thickness_mm:b,bends:d.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:f}}async function Td(){return Xe("list",({store:e})=>e.index("settle").getAll(
-IDBKeyRange.lowerBound(1)))}async function Md(){let e=["cards","list","meta","sent","lost"];await Ne(e,t=>{for(let n of e)
-t.objectStore(n).clear()})}async function Xo(){return Xe("meta",({store:e})=>e.get("shop"))}async function Od(){
-return Xe("meta",({store:e})=>e.get("cursor"))}async function Ad(e){let t=e.reset||await Yb()?["outbox","sent",
-"lost"]:[];await Ne(["cards","list","meta",...t],async n=>{e.reset&&(await Jb(n),await xd(n));let s=new Set(t.
-length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.cards)Sd(n,a),s.has(a.code)&&await Zb(n,a);
+worst:l,trials:p,archived:c,settle:f}}async function xd(){return Ze("list",({store:e})=>e.index("settle").getAll(
+IDBKeyRange.lowerBound(1)))}async function Sd(){let e=["cards","list","meta","sent","lost"];await Ne(e,t=>{for(let n of e)
+t.objectStore(n).clear()})}async function Qo(){return Ze("meta",({store:e})=>e.get("shop"))}async function Td(){
+return Ze("meta",({store:e})=>e.get("cursor"))}async function Od(e){let t=e.reset||await Yb()?["outbox","sent",
+"lost"]:[];await Ne(["cards","list","meta",...t],async n=>{e.reset&&(await Jb(n),await vd(n));let s=new Set(t.
+length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.cards)kd(n,a),s.has(a.code)&&await Xb(n,a);
 let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,"more")},{patience:zb})}
 async function Jb(e){let[t,n]=[e.objectStore("cards"),e.objectStore("lost")];for(let s of await t.getAll())n.put(
-s);t.clear(),e.objectStore("list").clear()}async function Zb(e,t){let n=await e.objectStore("lost").get(t.code);
+s);t.clear(),e.objectStore("list").clear()}async function Xb(e,t){let n=await e.objectStore("lost").get(t.code);
 e.objectStore("lost").delete(t.code);let s=new Set(t.trials.map(r=>r.id)),o=new Set(await e.objectStore("outbo\
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>e.objectStore("outbox").put(
-Ld(t.code,r,l-a.length)))}function Ld(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
-kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Ed(e){await Ne("outbox",({store:t})=>{
-e.trials.forEach((n,s)=>{t.put({...Ld(e.code,n,s-e.trials.length),missing:!0})})})}async function Qo(){return Xe(
-["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function ea(e){
-await Ne("lost",({store:t})=>t.delete(e))}var zb,qb,Yb,Ce=g(()=>{Pe();Vt();zb=2e4;qb=(e,t)=>e.revision<t.revision||
-e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Yb=async()=>await Xe(
-"lost",({store:e})=>e.count())>0});function Rd(e){return ao!==null&&e!=="pair"&&!(Pd?.labels_open&&Xb.includes(e))}async function xn(e){Si+=1;try{
-let{body:t}=await M("GET","/me",{signal:e,timeout:4e3});return Pd=t,Uc(t)&&document.dispatchEvent(new CustomEvent(
-"rights")),t}finally{Si-=1}}async function Bd(e){ao!==e&&(ao=e,await Promise.all([xn().catch(()=>null),Md().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Id(e,t){let{body:n}=await M(
-"POST","/pair",{body:{code:e,name:t}});return R().name||Ht({name:n.name}),ao=null,Cd=performance.now(),await xn(),
-n}async function Wd(){await M("POST","/leave",{}),await Bd("unknown")}function Dd(){document.addEventListener(
-"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Cd&&Bd(t)}),document.addEventListener("other-role",Nd),os()!=="\
-owner"&&Nd()}function Nd(){Si||xn().catch(()=>null)}var Qe,Xb,Pd,ao,Cd,Si,qt,ta,Sn=g(()=>{F();Se();Ce();se();Qe=
+Md(t.code,r,l-a.length)))}function Md(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
+kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Ad(e){await Ne("outbox",({store:t})=>{
+e.trials.forEach((n,s)=>{t.put({...Md(e.code,n,s-e.trials.length),missing:!0})})})}async function ea(){return Ze(
+["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function ta(e){
+await Ne("lost",({store:t})=>t.delete(e))}var zb,qb,Yb,Ce=g(()=>{Pe();zt();zb=2e4;qb=(e,t)=>e.revision<t.revision||
+e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Yb=async()=>await Ze(
+"lost",({store:e})=>e.count())>0});function Pd(e){return ro!==null&&e!=="pair"&&!(Ed?.labels_open&&Zb.includes(e))}async function xn(e){Ti+=1;try{
+let{body:t}=await O("GET","/me",{signal:e,timeout:4e3});return Ed=t,jc(t)&&document.dispatchEvent(new CustomEvent(
+"rights")),t}finally{Ti-=1}}async function Cd(e){ro!==e&&(ro=e,await Promise.all([xn().catch(()=>null),Sd().catch(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Rd(e,t){let{body:n}=await O(
+"POST","/pair",{body:{code:e,name:t}});return R().name||Ut({name:n.name}),ro=null,Nd=performance.now(),await xn(),
+n}async function Bd(){await O("POST","/leave",{}),await Cd("unknown")}function Id(){document.addEventListener(
+"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Nd&&Cd(t)}),document.addEventListener("other-role",Ld),as()!=="\
+owner"&&Ld()}function Ld(){Ti||xn().catch(()=>null)}var Qe,Zb,Ed,ro,Nd,Ti,Kt,na,Sn=g(()=>{F();Se();Ce();se();Qe=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Press\
- screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Xb=["\
-card","step"],Pd=null,ao=null,Cd=-1/0,Si=0,qt=()=>ao;ta=e=>q(e)});function Yd(e,t){if(!Li(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return jd!==
-void 0?jd.createHTML(t):t}function An(e,t,n=e,s){if(t===ut)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=lo(t)?
+ screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Zb=["\
+card","step"],Ed=null,ro=null,Nd=-1/0,Ti=0,Kt=()=>ro;na=e=>q(e)});function qd(e,t){if(!Ei(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Dd!==
+void 0?Dd.createHTML(t):t}function An(e,t,n=e,s){if(t===ut)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=co(t)?
 void 0:t._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(e),o._$AT(e,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=An(e,o._$AS(e,t.values),o,s)),t}var Mi,Fd,na,jd,Oi,
-At,Ai,Qb,On,io,lo,Li,qd,Ti,ro,Hd,Ud,Tn,Gd,Vd,Kd,Ei,i,x,M1,ut,h,zd,Mn,Jd,co,sa,is,Ln,oa,aa,ra,ia,Zd,ew,Kt,y=g(()=>{
-Mi=globalThis,Fd=e=>e,na=Mi.trustedTypes,jd=na?na.createPolicy("lit-html",{createHTML:e=>e}):void 0,Oi="$lit$",
-At=`lit$${Math.random().toFixed(9).slice(2)}$`,Ai="?"+At,Qb=`<${Ai}>`,On=document,io=()=>On.createComment(""),
-lo=e=>e===null||typeof e!="object"&&typeof e!="function",Li=Array.isArray,qd=e=>Li(e)||typeof e?.[Symbol.iterator]==
-"function",Ti=`[ 	
-\f\r]`,ro=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Hd=/-->/g,Ud=/>/g,Tn=RegExp(`>|${Ti}(?:([^\\s"'\
->=/]+)(${Ti}*=${Ti}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),Gd=/'/g,Vd=/"/g,Kd=/^(?:script|style|textarea|title)$/i,Ei=e=>(t,...n)=>({_$litType$:e,
-strings:t,values:n}),i=Ei(1),x=Ei(2),M1=Ei(3),ut=Symbol.for("lit-noChange"),h=Symbol.for("lit-nothing"),zd=new WeakMap,
-Mn=On.createTreeWalker(On,129);Jd=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=ro;for(let l=0;l<
-n;l++){let c=e[l],d,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===ro?p[1]===
-"!--"?r=Hd:p[1]!==void 0?r=Ud:p[2]!==void 0?(Kd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=Tn):p[3]!==void 0&&(r=
-Tn):r===Tn?p[0]===">"?(r=o??ro,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?Tn:p[3]===
-'"'?Vd:Gd):r===Vd||r===Gd?r=Tn:r===Hd||r===Ud?r=ro:(r=Tn,o=void 0);let b=r===Tn&&e[l+1].startsWith("/>")?" ":"";
-a+=r===ro?c+Qb:u>=0?(s.push(d),c.slice(0,u)+Oi+c.slice(u)+At+b):c+At+(u===-2?l:b)}return[Yd(e,a+(e[n]||"<?>")+
-(t===2?"</svg>":t===3?"</math>":"")),s]},co=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=Jd(t,n);if(this.el=e.createElement(d,s),Mn.currentNode=this.el.content,
-n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=Mn.nextNode())!==null&&c.
-length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(Oi)){let m=p[r++],
-b=o.getAttribute(u).split(At),f=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:f[2],strings:b,ctor:f[1]===
-"."?oa:f[1]==="?"?aa:f[1]==="@"?ra:Ln}),o.removeAttribute(u)}else u.startsWith(At)&&(c.push({type:6,index:a}),
-o.removeAttribute(u));if(Kd.test(o.tagName)){let u=o.textContent.split(At),m=u.length-1;if(m>0){o.textContent=
-na?na.emptyScript:"";for(let b=0;b<m;b++)o.append(u[b],io()),Mn.nextNode(),c.push({type:2,index:++a});o.append(
-u[m],io())}}}else if(o.nodeType===8)if(o.data===Ai)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
-At,u+1))!==-1;)c.push({type:7,index:a}),u+=At.length-1}a++}}static createElement(t,n){let s=On.createElement("\
-template");return s.innerHTML=t,s}};sa=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=An(e,o._$AS(e,t.values),o,s)),t}var Mi,Wd,sa,Dd,Ai,
+Lt,Li,Qb,Mn,lo,co,Ei,Vd,Oi,io,Fd,jd,Tn,Hd,Ud,zd,Ni,i,x,L1,ut,h,Gd,On,Kd,ho,oa,ls,Ln,aa,ra,ia,la,Yd,ew,Yt,y=g(()=>{
+Mi=globalThis,Wd=e=>e,sa=Mi.trustedTypes,Dd=sa?sa.createPolicy("lit-html",{createHTML:e=>e}):void 0,Ai="$lit$",
+Lt=`lit$${Math.random().toFixed(9).slice(2)}$`,Li="?"+Lt,Qb=`<${Li}>`,Mn=document,lo=()=>Mn.createComment(""),
+co=e=>e===null||typeof e!="object"&&typeof e!="function",Ei=Array.isArray,Vd=e=>Ei(e)||typeof e?.[Symbol.iterator]==
+"function",Oi=`[ 	
+\f\r]`,io=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Fd=/-->/g,jd=/>/g,Tn=RegExp(`>|${Oi}(?:([^\\s"'\
+>=/]+)(${Oi}*=${Oi}*(?:[^ 	
+\f\r"'\`<>=]|("|')|))|$)`,"g"),Hd=/'/g,Ud=/"/g,zd=/^(?:script|style|textarea|title)$/i,Ni=e=>(t,...n)=>({_$litType$:e,
+strings:t,values:n}),i=Ni(1),x=Ni(2),L1=Ni(3),ut=Symbol.for("lit-noChange"),h=Symbol.for("lit-nothing"),Gd=new WeakMap,
+On=Mn.createTreeWalker(Mn,129);Kd=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=io;for(let l=0;l<
+n;l++){let c=e[l],d,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===io?p[1]===
+"!--"?r=Fd:p[1]!==void 0?r=jd:p[2]!==void 0?(zd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=Tn):p[3]!==void 0&&(r=
+Tn):r===Tn?p[0]===">"?(r=o??io,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?Tn:p[3]===
+'"'?Ud:Hd):r===Ud||r===Hd?r=Tn:r===Fd||r===jd?r=io:(r=Tn,o=void 0);let b=r===Tn&&e[l+1].startsWith("/>")?" ":"";
+a+=r===io?c+Qb:u>=0?(s.push(d),c.slice(0,u)+Ai+c.slice(u)+Lt+b):c+Lt+(u===-2?l:b)}return[qd(e,a+(e[n]||"<?>")+
+(t===2?"</svg>":t===3?"</math>":"")),s]},ho=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
+let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=Kd(t,n);if(this.el=e.createElement(d,s),On.currentNode=this.el.content,
+n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=On.nextNode())!==null&&c.
+length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(Ai)){let m=p[r++],
+b=o.getAttribute(u).split(Lt),f=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:f[2],strings:b,ctor:f[1]===
+"."?aa:f[1]==="?"?ra:f[1]==="@"?ia:Ln}),o.removeAttribute(u)}else u.startsWith(Lt)&&(c.push({type:6,index:a}),
+o.removeAttribute(u));if(zd.test(o.tagName)){let u=o.textContent.split(Lt),m=u.length-1;if(m>0){o.textContent=
+sa?sa.emptyScript:"";for(let b=0;b<m;b++)o.append(u[b],lo()),On.nextNode(),c.push({type:2,index:++a});o.append(
+u[m],lo())}}}else if(o.nodeType===8)if(o.data===Li)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
+Lt,u+1))!==-1;)c.push({type:7,index:a}),u+=Lt.length-1}a++}}static createElement(t,n){let s=Mn.createElement("\
+template");return s.innerHTML=t,s}};oa=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(t){let{el:{content:n},parts:s}=this.
-_$AD,o=(t?.creationScope??On).importNode(n,!0);Mn.currentNode=o;let a=Mn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
-if(r===c.index){let d;c.type===2?d=new is(a,a.nextSibling,this,t):c.type===1?d=new c.ctor(a,c.name,c.strings,this,
-t):c.type===6&&(d=new ia(a,this,t)),this._$AV.push(d),c=s[++l]}r!==c?.index&&(a=Mn.nextNode(),r++)}return Mn.currentNode=
-On,o}p(t){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(t,s,n),n+=s.strings.length-2):
-s._$AI(t[n])),n++}},is=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
+_$AD,o=(t?.creationScope??Mn).importNode(n,!0);On.currentNode=o;let a=On.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
+if(r===c.index){let d;c.type===2?d=new ls(a,a.nextSibling,this,t):c.type===1?d=new c.ctor(a,c.name,c.strings,this,
+t):c.type===6&&(d=new la(a,this,t)),this._$AV.push(d),c=s[++l]}r!==c?.index&&(a=On.nextNode(),r++)}return On.currentNode=
+Mn,o}p(t){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(t,s,n),n+=s.strings.length-2):
+s._$AI(t[n])),n++}},ls=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
 _$AH=h,this._$AN=void 0,this._$AA=t,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let t=this._$AA.parentNode,n=this._$AM;return n!==void 0&&t?.nodeType===11&&(t=n.parentNode),t}get startNode(){
-return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=An(this,t,n),lo(t)?t===h||t==null||t===""?(this.
+return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=An(this,t,n),co(t)?t===h||t==null||t===""?(this.
 _$AH!==h&&this._$AR(),this._$AH=h):t!==this._$AH&&t!==ut&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
-void 0?this.T(t):qd(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
-_$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==h&&lo(this._$AH)?this._$AA.nextSibling.data=t:this.
-T(On.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
-void 0&&(s.el=co.createElement(Yd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new sa(
-o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=zd.get(t.strings);return n===void 0&&zd.
-set(t.strings,n=new co(t)),n}k(t){Li(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
-o===n.length?n.push(s=new e(this.O(io()),this.O(io()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
+void 0?this.T(t):Vd(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
+_$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==h&&co(this._$AH)?this._$AA.nextSibling.data=t:this.
+T(Mn.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
+void 0&&(s.el=ho.createElement(qd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new oa(
+o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=Gd.get(t.strings);return n===void 0&&Gd.
+set(t.strings,n=new ho(t)),n}k(t){Ei(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
+o===n.length?n.push(s=new e(this.O(lo()),this.O(lo()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(t=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);t!==this._$AB;){
-let s=Fd(t).nextSibling;Fd(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
+let s=Wd(t).nextSibling;Wd(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
 Ln=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
 type=1,this._$AH=h,this._$AN=void 0,this.element=t,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=h}_$AI(t,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)t=An(this,t,n,0),r=!lo(t)||t!==this._$AH&&t!==ut,r&&(this._$AH=t);else{let l=t,c,d;
-for(t=a[0],c=0;c<a.length-1;c++)d=An(this,l[s+c],n,c),d===ut&&(d=this._$AH[c]),r||=!lo(d)||d!==this._$AH[c],d===
+strings,r=!1;if(a===void 0)t=An(this,t,n,0),r=!co(t)||t!==this._$AH&&t!==ut,r&&(this._$AH=t);else{let l=t,c,d;
+for(t=a[0],c=0;c<a.length-1;c++)d=An(this,l[s+c],n,c),d===ut&&(d=this._$AH[c]),r||=!co(d)||d!==this._$AH[c],d===
 h?t=h:t!==h&&(t+=(d??"")+a[c+1]),this._$AH[c]=d}r&&!o&&this.j(t)}j(t){t===h?this.element.removeAttribute(this.
-name):this.element.setAttribute(this.name,t??"")}},oa=class extends Ln{constructor(){super(...arguments),this.
-type=3}j(t){this.element[this.name]=t===h?void 0:t}},aa=class extends Ln{constructor(){super(...arguments),this.
-type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==h)}},ra=class extends Ln{constructor(t,n,s,o,a){super(
+name):this.element.setAttribute(this.name,t??"")}},aa=class extends Ln{constructor(){super(...arguments),this.
+type=3}j(t){this.element[this.name]=t===h?void 0:t}},ra=class extends Ln{constructor(){super(...arguments),this.
+type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==h)}},ia=class extends Ln{constructor(t,n,s,o,a){super(
 t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=An(this,t,n,0)??h)===ut)return;let s=this._$AH,o=t===h&&s!==h||t.capture!==
 s.capture||t.once!==s.once||t.passive!==s.passive,a=t!==h&&(s===h||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,t),this._$AH=t}handleEvent(t){typeof this._$AH=="\
-function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},ia=class{constructor(t,n,s){
+function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},la=class{constructor(t,n,s){
 this.element=t,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(t){
-An(this,t)}},Zd={M:Oi,P:At,A:Ai,C:1,L:Jd,R:sa,D:qd,V:An,I:is,H:Ln,N:aa,U:ra,B:oa,F:ia},ew=Mi.litHtmlPolyfillSupport;
-ew?.(co,is),(Mi.litHtmlVersions??=[]).push("3.3.3");Kt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
-void 0){let a=n?.renderBefore??null;s._$litPart$=o=new is(t.insertBefore(io(),a),a,void 0,n??{})}return o._$AI(
-e),o}});function ls(e,t=eh){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function Xd(e){return Array.
+An(this,t)}},Yd={M:Ai,P:Lt,A:Li,C:1,L:Kd,R:oa,D:Vd,V:An,I:ls,H:Ln,N:ra,U:ia,B:aa,F:la},ew=Mi.litHtmlPolyfillSupport;
+ew?.(ho,ls),(Mi.litHtmlVersions??=[]).push("3.3.3");Yt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
+void 0){let a=n?.renderBefore??null;s._$litPart$=o=new ls(t.insertBefore(lo(),a),a,void 0,n??{})}return o._$AI(
+e),o}});function cs(e,t=Zd){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function Jd(e){return Array.
 isArray(e)?[...e].sort((t,n)=>t.step-n.step).map(({step:t,set_angle_deg:n,punch_depth_mm:s})=>[t,n??null,s??null]):
-e??null}function cs(e,t,n){let s=[];for(let[l,c]of tw){let[d,p]=[e[l],t[l]];d!==void 0&&!la(d,n[l])&&s.push({name:l,
+e??null}function ds(e,t,n){let s=[];for(let[l,c]of tw){let[d,p]=[e[l],t[l]];d!==void 0&&!ca(d,n[l])&&s.push({name:l,
 label:c,shop:n[l],yours:d,before:p})}if(!e.settings)return s;let[o,a,r]=[e.settings,t.settings??[],n.settings].
-map(th);for(let l of new Set([...o.keys(),...a.keys()])){let[c,d,p]=[o.get(l),a.get(l),r.get(l)];Qd(c,d)||Qd(c,
-p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:d})}return s}function nh(e,t,n){
+map(Qd);for(let l of new Set([...o.keys(),...a.keys()])){let[c,d,p]=[o.get(l),a.get(l),r.get(l)];Xd(c,d)||Xd(c,
+p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:d})}return s}function eh(e,t,n){
 let s={},o=e.filter(l=>t[l.name]==="yours");for(let l of o)l.name.startsWith("settings ")||(s[l.name]=l.yours);
-let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=th(n.settings);for(let l of a){let c=Number(
-l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var eh,la,ca,
-Ni,tw,th,Qd,ds=g(()=>{eh=["title","note","archived","settings"];la=(e,t)=>JSON.stringify(Xd(e))===JSON.stringify(
-Xd(t));ca=(e,t)=>ls(e,eh.filter(n=>n in e&&!la(e[n],t[n]))),Ni=({before:e={}},t)=>Object.keys(e).every(n=>la(e[n],
-t[n])),tw=[["title","Title"],["note","Note"],["archived","In use"]];th=e=>new Map(e.map(t=>[t.step,t])),Qd=(e,t)=>la(
-e?[e]:[],t?[t]:[])});async function da(e){Pi.add(e.id);try{return await sh(e)}finally{Pi.delete(e.id)}}async function sh(e){let t;try{
-t=await _d(e)}catch(n){let s=await aw(e);return s||(await ow(n),sh(e))}try{return await ah(t,4e3)??{where:"her\
-e",answer:null}}catch(n){let s=n instanceof H||n instanceof Ze;if(!s&&Ri(n))throw await Jo(t.id),n;return{where:"\
-here",answer:null,late:s?"":await ch(t,n)}}}async function ow(e){Ci.add(e),document.dispatchEvent(new CustomEvent(
-"held")),await new Promise(t=>{setTimeout(t,nw),document.addEventListener("storage",t,{once:!0})}),Ci.delete(e),
-document.dispatchEvent(new CustomEvent("held"))}async function aw(e){try{let{body:t}=await ih({...e,number:0,queued_at:""},
-8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof H||!Ri(t))return null;throw t}}async function oh(){
-return rs("outbox",sw,rw)}async function rw(){let e=0;for(let{id:t}of await Ge()){if(Pi.has(t))continue;let n=await so(
-t);if(!(!n||!await iw(n)))try{await ah(n,8e3)&&(e+=1)}catch(s){if(s instanceof H)break;Ri(s)?await kn(n.id,{refused:s.
-message,missing:s.status===404}):await ch(n,s)}}return{sent:e,left:(await Ge()).length}}async function ah(e,t){
-if(!await lw(e))return null;let n=await so(e.id)??e;try{let s=await(n.parked?lh(n,t):ih(n,t));return await rh(
-n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof O&&s.status===412)||n.parked)throw s;
-return cw(n,t)}}async function lw({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await so(n))return!1;
-if(!(await Yo(n))?.proposed)return!0;let a=await it(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await kn(e,
-Ni({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function cw(e,t){if(e.body.part)throw new O(dw);
-let{body:n,at:s}=await M("GET",`/cards/${e.code}`,{timeout:t});await pt(n);let o=(e.body.settles??[]).some(l=>n.
-proposals.some(c=>c.id===l));if(o||!cs(e.body,e.before??{},n).length)return await oo(e,s),await Zo(e.id,n.revision_id,
-l=>Ni(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await kn(e.id,{parked:!0});let r=await lh(
-a,t);return await rh(a,r),{where:"settle",answer:r.body}}async function rh(e,{body:t,at:n}){if(e.kind!=="trial"){
-let s=t;await pt(s).catch(()=>{}),!e.parked&&e.after&&s.revision_id===e.after&&await Zo(e.id,e.after)}await oo(
-e,n,!!e.parked),await kd(n)}function ih({kind:e,code:t,id:n,body:s,after:o,etag:a,missing:r},l){return e==="tr\
-ial"?M("POST",`/cards/${t}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${t}`,{body:{...s,id:n,
-...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function lh({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
-let{reason:l,by:c,settles:d,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/cards/${t}/proposa\
-ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function ch({id:e},t){if(!(t instanceof
-O)||t.status<500)return"";let n=t.status===507?"The disk of the shop’s server is full: make room on it":t.title;
-return await kn(e,{late:n}).catch(()=>{}),n}function Ri(e){if(!(e instanceof O))throw e;return e.status<500&&![
-401,408,429].includes(e.status)}var nw,sw,Pi,Ci,ho,iw,dw,hs=g(()=>{F();ds();Pe();Ce();Vt();qo();nw=3e3,sw=15e3;
-Pi=new Set;Ci=new Set,ho=()=>[...Ci].at(-1)?.message??"";iw=async({refused:e,again:t,missing:n,code:s})=>!e||!!(t&&
+let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=Qd(n.settings);for(let l of a){let c=Number(
+l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var Zd,ca,da,
+Pi,tw,Qd,Xd,hs=g(()=>{Zd=["title","note","archived","settings"];ca=(e,t)=>JSON.stringify(Jd(e))===JSON.stringify(
+Jd(t));da=(e,t)=>cs(e,Zd.filter(n=>n in e&&!ca(e[n],t[n]))),Pi=({before:e={}},t)=>Object.keys(e).every(n=>ca(e[n],
+t[n])),tw=[["title","Title"],["note","Note"],["archived","In use"]];Qd=e=>new Map(e.map(t=>[t.step,t])),Xd=(e,t)=>ca(
+e?[e]:[],t?[t]:[])});async function ha(e){Ci.add(e.id);try{return await th(e)}finally{Ci.delete(e.id)}}async function th(e){let t;try{
+t=await bd(e)}catch(n){let s=await aw(e);return s||(await ow(n),th(e))}try{return await sh(t,4e3)??{where:"her\
+e",answer:null}}catch(n){let s=n instanceof H||n instanceof Xe;if(!s&&Bi(n))throw await Xo(t.id),n;return{where:"\
+here",answer:null,late:s?"":await ih(t,n)}}}async function ow(e){Ri.add(e),document.dispatchEvent(new CustomEvent(
+"held")),await new Promise(t=>{setTimeout(t,nw),document.addEventListener("storage",t,{once:!0})}),Ri.delete(e),
+document.dispatchEvent(new CustomEvent("held"))}async function aw(e){try{let{body:t}=await ah({...e,number:0,queued_at:""},
+8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof H||!Bi(t))return null;throw t}}async function nh(){
+return is("outbox",sw,rw)}async function rw(){let e=0;for(let{id:t}of await Ge()){if(Ci.has(t))continue;let n=await oo(
+t);if(!(!n||!await iw(n)))try{await sh(n,8e3)&&(e+=1)}catch(s){if(s instanceof H)break;Bi(s)?await kn(n.id,{refused:s.
+message,missing:s.status===404}):await ih(n,s)}}return{sent:e,left:(await Ge()).length}}async function sh(e,t){
+if(!await lw(e))return null;let n=await oo(e.id)??e;try{let s=await(n.parked?rh(n,t):ah(n,t));return await oh(
+n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof M&&s.status===412)||n.parked)throw s;
+return cw(n,t)}}async function lw({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await oo(n))return!1;
+if(!(await Jo(n))?.proposed)return!0;let a=await it(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await kn(e,
+Pi({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function cw(e,t){if(e.body.part)throw new M(dw);
+let{body:n,at:s}=await O("GET",`/cards/${e.code}`,{timeout:t});await pt(n);let o=(e.body.settles??[]).some(l=>n.
+proposals.some(c=>c.id===l));if(o||!ds(e.body,e.before??{},n).length)return await ao(e,s),await Zo(e.id,n.revision_id,
+l=>Pi(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await kn(e.id,{parked:!0});let r=await rh(
+a,t);return await oh(a,r),{where:"settle",answer:r.body}}async function oh(e,{body:t,at:n}){if(e.kind!=="trial"){
+let s=t;await pt(s).catch(()=>{}),!e.parked&&e.after&&s.revision_id===e.after&&await Zo(e.id,e.after)}await ao(
+e,n,!!e.parked),await yd(n)}function ah({kind:e,code:t,id:n,body:s,after:o,etag:a,missing:r},l){return e==="tr\
+ial"?O("POST",`/cards/${t}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):O("PUT",`/cards/${t}`,{body:{...s,id:n,
+...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function rh({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
+let{reason:l,by:c,settles:d,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return O("POST",`/cards/${t}/proposa\
+ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function ih({id:e},t){if(!(t instanceof
+M)||t.status<500)return"";let n=t.status===507?"The disk of the shop’s server is full: make room on it":t.title;
+return await kn(e,{late:n}).catch(()=>{}),n}function Bi(e){if(!(e instanceof M))throw e;return e.status<500&&![
+401,408,429].includes(e.status)}var nw,sw,Ci,Ri,po,iw,dw,ps=g(()=>{F();hs();Pe();Ce();zt();Ko();nw=3e3,sw=15e3;
+Ci=new Set;Ri=new Set,po=()=>[...Ri].at(-1)?.message??"";iw=async({refused:e,again:t,missing:n,code:s})=>!e||!!(t&&
 n&&await it(s));dw={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was resto\
-red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function et(){return Yt}async function ha(e){let t=await Ge().catch(()=>[]),n=await Qo().catch(()=>[]);Yt={...Yt,
-...e,waiting:t.length,words:Ii(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await pw(t).catch(()=>[]),
-lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(Yt.reached),
-document.documentElement.dataset.settle=String(Yt.settle.length),document.documentElement.dataset.waiting=String(
-Yt.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:Yt}))}function Ii(e){let n=[["trial","result"],
+red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function et(){return Jt}async function pa(e){let t=await Ge().catch(()=>[]),n=await ea().catch(()=>[]);Jt={...Jt,
+...e,waiting:t.length,words:Wi(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await pw(t).catch(()=>[]),
+lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(Jt.reached),
+document.documentElement.dataset.settle=String(Jt.settle.length),document.documentElement.dataset.waiting=String(
+Jt.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:Jt}))}function Wi(e){let n=[["trial","result"],
 ["note","note"],["edit","edit"]].map(([s,o])=>({word:o,many:e.filter(a=>a.kind===s).length})).filter(({many:s})=>s).
 map(({word:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} a\
-nd ${n.at(-1)}`}async function pw(e){let t=(await Td()).flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of e)
-for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1);return t}function Jt(e,t){let n=e||
-!!(t&&!(t instanceof H));n!==Yt.reached&&ha({reached:n})}function ps(){return ha({})}function U(){return po?(Bi=
-!0,po):(po=uw().finally(()=>po=void 0),po)}async function uw(){do Bi=!1,await mw();while(Bi)}async function mw(){
-try{await dh(),(await oh()).sent>0&&await dh(),await ha({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(e){
-await ha(e instanceof H?{reached:!1}:e instanceof O?{reached:!0}:{unkept:!0}),!(e instanceof H||e instanceof O&&
-e.status===401)&&!(e instanceof Ze)&&console.warn("changes feed:",e)}}async function dh(){for(;await rs("feed",
-hw,fw););}async function fw(){let e=await Od()??"",{body:t}=await M("GET",`/changes?since=${encodeURIComponent(
-e)}`,{timeout:15e3});return await Ad(t),t.more}function hh(){U(),addEventListener("online",()=>U()),addEventListener(
+nd ${n.at(-1)}`}async function pw(e){let t=(await xd()).flatMap(({code:n,settle:s})=>Array(s).fill(n));for(let n of e)
+for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1);return t}function Xt(e,t){let n=e||
+!!(t&&!(t instanceof H));n!==Jt.reached&&pa({reached:n})}function us(){return pa({})}function U(){return uo?(Ii=
+!0,uo):(uo=uw().finally(()=>uo=void 0),uo)}async function uw(){do Ii=!1,await mw();while(Ii)}async function mw(){
+try{await lh(),(await nh()).sent>0&&await lh(),await pa({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(e){
+await pa(e instanceof H?{reached:!1}:e instanceof M?{reached:!0}:{unkept:!0}),!(e instanceof H||e instanceof M&&
+e.status===401)&&!(e instanceof Xe)&&console.warn("changes feed:",e)}}async function lh(){for(;await is("feed",
+hw,fw););}async function fw(){let e=await Td()??"",{body:t}=await O("GET",`/changes?since=${encodeURIComponent(
+e)}`,{timeout:15e3});return await Od(t),t.more}function ch(){U(),addEventListener("online",()=>U()),addEventListener(
 "offline",()=>U()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&U()),
-setInterval(()=>document.visibilityState==="visible"&&U(),1e4)}var hw,Yt,po,Bi,ye=g(()=>{F();Pe();hs();Vt();Ce();
-qo();hw=3e3,Yt={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Bi=!1});function Zt(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);Kt(
+setInterval(()=>document.visibilityState==="visible"&&U(),1e4)}var hw,Jt,uo,Ii,ye=g(()=>{F();Pe();ps();zt();Ce();
+Ko();hw=3e3,Jt={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Ii=!1});function Zt(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);Yt(
 i`<div class="masthead">
         <a class="name" href="/" aria-label="Flangebook, find a card">${$w}<span>Flangebook</span></a>
-        ${qt()===null?i`<nav aria-label="Main">
-                ${gw.filter(([n])=>Ot(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
+        ${Kt()===null?i`<nav aria-label="Main">
+                ${gw.filter(([n])=>At(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
               </nav>`:h}
       </div>
-      ${bw()}${ww()}${qt()===null?_w():h}`,document.getElementById("masthead"))}function ww(){return ho()?i`<p class="standing" data-test="held">
-      ${ho()}
+      ${bw()}${ww()}${Kt()===null?_w():h}`,document.getElementById("masthead"))}function ww(){return po()?i`<p class="standing" data-test="held">
+      ${po()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
         open.</b
       >
       Then it is saved automatically.
-    </p>`:no()?i`<p class="standing" data-test="silent-storage">
+    </p>`:so()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
     ${et().reached===!1?h:"Cards come from the shop."}
-  </p>`:h}function _w(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=et(),l=a.filter(m=>Ot(
-`/c/${m}/settle`)),c=s?` ${s}.`:"",d=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=no()?"":"Cards on t\
+  </p>`:h}function _w(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=et(),l=a.filter(m=>At(
+`/c/${m}/settle`)),c=s?` ${s}.`:"",d=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=so()?"":"Cards on t\
 his device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&!d&&!l.length&&!r?h:i`<p class="standing" data-test="standing">
     ${u} ${d} ${o?i`<a href="/settings">${o} refused: look</a>`:h}
     ${l.length?i`<a href="/c/${l[0]}/settle" data-test="settle-count">${l.length} to resolve</a>`:h}
     ${r?i`<a href="/settings" data-test="lost-count"
             >${r===1?"1 card is":`${r} cards are`} not in the shop any more: look</a
           >`:h}
-  </p>`}var gw,$w,bw,Wi=g(()=>{y();Sn();Se();hs();Vt();ye();gw=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+  </p>`}var gw,$w,bw,Di=g(()=>{y();Sn();Se();ps();zt();ye();gw=[["/","Cards"],["/bend","Bend"],["/part","Part"],
 ["/shop","Shop"],["/settings","Settings"]];$w=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
 </svg>`,bw=()=>isSecureContext?h:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});function us(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function I(e){
-return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function ue(e){let t=us(e),n=[...t].filter(s=>!uo.includes(
+      </p>`});function ms(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function I(e){
+return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function me(e){let t=ms(e),n=[...t].filter(s=>!mo.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:t,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return t.length>7?{code:t,whole:!1,
-fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:uh(
+fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:hh(
 t.slice(0,-1))!==t.at(-1)?{code:t,whole:!1,fault:"The check character does not fit: one character is wrong, or\
- two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function pa(){let e=crypto.getRandomValues(
-new Uint8Array(6)),t=Array.from(e,n=>uo[n%uo.length]).join("");return t+uh(t)}function uh(e){let t=0,n=2;for(let s of e)
-t^=ph(n,uo.indexOf(s)),n=ph(n,2);return uo[t]}function ph(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var uo,he=g(()=>{uo="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function ua(e){let t=os()==="bench"?"This device is a press screen":"This device is an operator's",n=Hc(e)==="\
+ two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function ua(){let e=crypto.getRandomValues(
+new Uint8Array(6)),t=Array.from(e,n=>mo[n%mo.length]).join("");return t+hh(t)}function hh(e){let t=0,n=2;for(let s of e)
+t^=dh(n,mo.indexOf(s)),n=dh(n,2);return mo[t]}function dh(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var mo,pe=g(()=>{mo="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function ma(e){let t=as()==="bench"?"This device is a press screen":"This device is an operator's",n=Fc(e)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -354,116 +354,116 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var B,oe,ie=g(()=>{y();Se();B=(e,t,n=h)=>fe(e)?t:n,oe=(e,t,n=h)=>Ot(e)?t:n});function Xt(e){if(e instanceof Ze)return i`<div class="state" data-test="storage-silent">
+  </div>`}var B,oe,le=g(()=>{y();Se();B=(e,t,n=h)=>ge(e)?t:n,oe=(e,t,n=h)=>At(e)?t:n});function Qt(e){if(e instanceof Xe)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
-      answers. ${fh}
+      answers. ${uh}
     </div>`;if(e instanceof H)return i`<div class="state" data-test="unreachable">
       <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
-    </div>`;let t=e instanceof O?e.message:String(e);return e instanceof O||console.error(e),i`<div class="state" data-test="failed">
+    </div>`;let t=e instanceof M?e.message:String(e);return e instanceof M||console.error(e),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${t}
-  </div>`}var Te,ve,mh,fh,Re=g(()=>{y();F();Vt();Te=e=>i`<p class="state" data-test="loading">${e}</p>`,ve=(e,t=h)=>i`<div class="state" data-test="empty">
+  </div>`}var Te,ve,ph,uh,Re=g(()=>{y();F();zt();Te=e=>i`<p class="state" data-test="loading">${e}</p>`,ve=(e,t=h)=>i`<div class="state" data-test="empty">
     <h1>${e}</h1>
     ${t}
-  </div>`,mh=()=>i`<div class="state" data-test="still-opening">
+  </div>`,ph=()=>i`<div class="state" data-test="still-opening">
     <h1>Still opening</h1>
-    ${no()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
-    The page goes on by itself. ${fh}
-  </div>`,fh=i`<span class="buttons"
+    ${so()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
+    The page goes on by itself. ${uh}
+  </div>`,uh=i`<span class="buttons"
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function ge(e,{replace:t=!1}={}){vw()&&(history[t?"replaceState":"pushState"](null,"",e),Lt(!0))}function mt(e){
-mo=e}function vw(){let e=mo?.();return!e||confirm(e)}function $h(){mo?.()?Zt():Lt()}async function Lt(e=!1){Di.
-abort(),Di=new AbortController,mo=null;let{signal:t}=Di,n=document.documentElement;delete n.dataset.ready;let s=xw(
-Xs(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-Zt();let o=l=>{clearTimeout(a),t.aborted||Kt(l,ma())};Kt(i``,ma());let a=setTimeout(()=>o(mh()),yw);if(!s){o(i`<div class="state">
+>`});function $e(e,{replace:t=!1}={}){vw()&&(history[t?"replaceState":"pushState"](null,"",e),Et(!0))}function mt(e){
+fo=e}function vw(){let e=fo?.();return!e||confirm(e)}function fh(){fo?.()?Zt():Et()}async function Et(e=!1){Fi.
+abort(),Fi=new AbortController,fo=null;let{signal:t}=Fi,n=document.documentElement;delete n.dataset.ready;let s=xw(
+Qs(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
+Zt();let o=l=>{clearTimeout(a),t.aborted||Yt(l,fa())};Yt(i``,fa());let a=setTimeout(()=>o(ph()),yw);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
-      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!fe(r)){o(ua(r)),n.dataset.ready="n\
-ot-yours";return}try{let l=await gh[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:kw(
+      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!ge(r)){o(ma(r)),n.dataset.ready="n\
+ot-yours";return}try{let l=await mh[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:kw(
 s.params),query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{
-t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o(Xt(l)),n.dataset.ready="f\
-ailed"}e&&!t.aborted&&ma().focus({preventScroll:!0})}function xw(e){return e&&Rd(e.route.name)?{route:Dc("pair"),
-params:{}}:e}function bh(e){return gh=e,addEventListener("popstate",()=>Lt()),addEventListener("beforeunload",
-t=>(ho()||mo?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest("a");!n||t.
+t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o(Qt(l)),n.dataset.ready="f\
+ailed"}e&&!t.aborted&&fa().focus({preventScroll:!0})}function xw(e){return e&&Pd(e.route.name)?{route:Ic("pair"),
+params:{}}:e}function gh(e){return mh=e,addEventListener("popstate",()=>Et()),addEventListener("beforeunload",
+t=>(po()||fo?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest("a");!n||t.
 defaultPrevented||t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||n.target||n.hasAttribute("download")||n.origin!==
-location.origin||!Xs(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),ge(n.pathname+n.
-search+n.hash))}),ma().replaceChildren(),Lt()}var yw,Di,mo,gh,ma,kw,Be=g(()=>{y();Wi();Sn();he();Se();li();hs();
-ie();Re();yw=1e3,Di=new AbortController,mo=null,gh={},ma=()=>document.getElementById("main");kw=e=>e.code?{...e,
-code:us(e.code)}:e});var En,fa,ms,Fi=g(()=>{En={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},fa=e=>(...t)=>({
-_$litDirective$:e,values:t}),ms=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
-this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var $T,wh,Sw,ga,ji=g(()=>{y();({I:$T}=Zd),wh=e=>e.strings===void 0,Sw={},ga=(e,t=Sw)=>e._$AH=t});var ke,Qt=g(()=>{y();Fi();ji();ke=fa(class extends ms{constructor(e){if(super(e),e.type!==En.PROPERTY&&e.type!==
+location.origin||!Qs(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),$e(n.pathname+n.
+search+n.hash))}),fa().replaceChildren(),Et()}var yw,Fi,fo,mh,fa,kw,Be=g(()=>{y();Di();Sn();pe();Se();ci();ps();
+le();Re();yw=1e3,Fi=new AbortController,fo=null,mh={},fa=()=>document.getElementById("main");kw=e=>e.code?{...e,
+code:ms(e.code)}:e});var En,ga,fs,ji=g(()=>{En={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},ga=e=>(...t)=>({
+_$litDirective$:e,values:t}),fs=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
+this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var _T,$h,Sw,$a,Hi=g(()=>{y();({I:_T}=Yd),$h=e=>e.strings===void 0,Sw={},$a=(e,t=Sw)=>e._$AH=t});var ke,en=g(()=>{y();ji();Hi();ke=ga(class extends fs{constructor(e){if(super(e),e.type!==En.PROPERTY&&e.type!==
 En.ATTRIBUTE&&e.type!==En.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
- bindings");if(!wh(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
+ bindings");if(!$h(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
 t]){if(t===ut||t===h)return t;let n=e.element,s=e.name;if(e.type===En.PROPERTY){if(t===n[s])return ut}else if(e.
 type===En.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return ut}else if(e.type===En.ATTRIBUTE&&n.getAttribute(
-s)===t+"")return ut;return ga(e),t}})});function $a(e){return Object.hasOwn(en,e)?e:void 0}async function ce(e,t){try{return await ba(e,t)}catch(n){let s=n instanceof
-H?await Xo():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function tn(){try{let e=await Xo();
-if(e||!et().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([_a(),ba("metals")]);return{
-press:e,metals:t}}catch{return}}async function ba(e,t){let{body:n,etag:s}=await M("GET",`/${e}`,{signal:t});return{
-items:n[e],etag:s,kept:!1}}async function _h(e,t,n){await M("PUT",`/${e}`,{body:{[e]:t.map(Nn),by:R().name},etag:n})}
-async function wa(e){try{return await _a(e)}catch(t){let n=t instanceof H?await Xo():void 0;if(!n)throw t;return{
-press:n.press??null,etag:null,kept:!0}}}async function _a(e){let{body:t,etag:n}=await M("GET","/press",{signal:e});
-return{press:t.press,etag:n,kept:!1}}async function yh(e,t){let n={press:Nn(e),by:R().name};return(await M("PU\
-T","/press",{body:n,etag:t})).body.press}function Nn({outline_mm:e,outlines_mm:t,...n}){return n}function vh(e,t){
-return JSON.stringify(e&&Nn(e))===JSON.stringify(t&&Nn(t))}function nn({tray:e,slot:t}){return!e&&!t?"place no\
-t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var en,le,fs,me=g(
-()=>{F();se();Ce();ye();en={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
+s)===t+"")return ut;return $a(e),t}})});function ba(e){return Object.hasOwn(tn,e)?e:void 0}async function de(e,t){try{return await wa(e,t)}catch(n){let s=n instanceof
+H?await Qo():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function nn(){try{let e=await Qo();
+if(e||!et().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([ya(),wa("metals")]);return{
+press:e,metals:t}}catch{return}}async function wa(e,t){let{body:n,etag:s}=await O("GET",`/${e}`,{signal:t});return{
+items:n[e],etag:s,kept:!1}}async function bh(e,t,n){await O("PUT",`/${e}`,{body:{[e]:t.map(Nn),by:R().name},etag:n})}
+async function _a(e){try{return await ya(e)}catch(t){let n=t instanceof H?await Qo():void 0;if(!n)throw t;return{
+press:n.press??null,etag:null,kept:!0}}}async function ya(e){let{body:t,etag:n}=await O("GET","/press",{signal:e});
+return{press:t.press,etag:n,kept:!1}}async function wh(e,t){let n={press:Nn(e),by:R().name};return(await O("PU\
+T","/press",{body:n,etag:t})).body.press}function Nn({outline_mm:e,outlines_mm:t,...n}){return n}function _h(e,t){
+return JSON.stringify(e&&Nn(e))===JSON.stringify(t&&Nn(t))}function sn({tray:e,slot:t}){return!e&&!t?"place no\
+t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var tn,ce,gs,fe=g(
+()=>{F();se();Ce();ye();tn={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
-le={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
-metals:"shop.write_metals"};fs=(e,t)=>e?.find(n=>n.code===t)?.name??t});function fo(e,t){let s=t.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...ls(c.body)}),
+ce={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
+metals:"shop.write_metals"};gs=(e,t)=>e?.find(n=>n.code===t)?.name??t});function go(e,t){let s=t.filter(l=>l.kind!=="trial"&&!l.parked&&!l.refused).reduce((l,c)=>({...l,...cs(c.body)}),
 e),o=t.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(e.proposals??[]).filter(l=>!a.
-has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??e.revision_id,here:o}}async function Pn(e){return fo(e,
-await vn(e.code).catch(()=>[]))}async function Hi(e){let t=await it(e);return t&&fo(t,(await vn(e)).filter(n=>n.
-body.settles))}async function go(e){let t=await it(e);return t&&Pn(t)}async function ft(e,t,{reason:n="",settles:s=[]}={}){
-let o=ca(t,e),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:e};let{name:r}=R(),l=await da(
+has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??e.revision_id,here:o}}async function Pn(e){return go(e,
+await vn(e.code).catch(()=>[]))}async function Ui(e){let t=await it(e);return t&&go(t,(await vn(e)).filter(n=>n.
+body.settles))}async function $o(e){let t=await it(e);return t&&Pn(t)}async function ft(e,t,{reason:n="",settles:s=[]}={}){
+let o=da(t,e),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:e};let{name:r}=R(),l=await ha(
 {id:Ue(),kind:a.every(p=>p==="note")&&!s.length?"note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},
-...n?{reason:n}:{},...r?{by:r}:{}},before:ls(e,a),after:e.after,etag:e.etag,revision:e.revision}),c=await go(e.
-code).catch(()=>{}),d=l.answer;return{where:l.where,card:c??(d?fo(d,[]):{...e,...o})}}var sn=g(()=>{ds();Pe();
-hs();se();Ce()});function Ui(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(Mw);if(!t.length)return null;
-let n=Ow(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
+...n?{reason:n}:{},...r?{by:r}:{}},before:cs(e,a),after:e.after,etag:e.etag,revision:e.revision}),c=await $o(e.
+code).catch(()=>{}),d=l.answer;return{where:l.where,card:c??(d?go(d,[]):{...e,...o})}}var on=g(()=>{hs();Pe();
+ps();se();Ce()});function Gi(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(Ow);if(!t.length)return null;
+let n=Mw(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function tt(e,t){let n=Ui(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function tt(e,t){let n=Gi(
 e);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=t;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
-o>0&&o<=n.deepest_mm)}function Ow({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*Tw:0}var kh,Tw,Mw,on=g(()=>{kh=["Read \
+o>0&&o<=n.deepest_mm)}function Mw({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
+o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*Tw:0}var yh,Tw,Ow,an=g(()=>{yh=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],Tw=180/Math.PI;Mw=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function gt(e,t,n){let s=null,o=await it(e).catch(a=>{s=a});if(!o){await t(await Pn(await Aw(e,n,s)),{where:"\
+t."],Tw=180/Math.PI;Ow=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function gt(e,t,n){let s=null,o=await it(e).catch(a=>{s=a});if(!o){await t(await Pn(await Aw(e,n,s)),{where:"\
 shop"});return}await t(await Pn(o),{where:"device"}),Lw(o,t,n)}async function Aw(e,t,n){try{return await $t(e,
-t)}catch(s){throw s instanceof H&&n instanceof Ze?n:s}}async function xh(){try{let e=await zt();if(e.length||!et().
-unkept)return{list:e,where:"device"}}catch{}try{let{body:e}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
-return Jt(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return Jt(!1,e),{list:[],where:"sh\
+t)}catch(s){throw s instanceof H&&n instanceof Xe?n:s}}async function vh(){try{let e=await qt();if(e.length||!et().
+unkept)return{list:e,where:"device"}}catch{}try{let{body:e}=await O("GET","/cards?archived=all&limit=200",{timeout:4e3});
+return Xt(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return Xt(!1,e),{list:[],where:"sh\
 op"}}}async function Lw(e,t,n){try{let s=await $t(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await Pn(s),{
-where:"shop"})}catch{}}async function Sh(e,t){if(await it(e).catch(()=>{}))return"device";try{return await $t(
-e,t),"shop"}catch(n){if(n instanceof O&&n.status===404)return"nowhere";if(n instanceof H)return"silent";throw n}}
-async function $t(e,t){try{let{body:n}=await M("GET",`/cards/${e}`,{signal:t,timeout:4e3});return Jt(!0),await pt(
-n).catch(()=>n)}catch(n){throw t?.aborted||Jt(!1,n),n}}async function ya(e,t){let{body:n}=await M("PUT",`/card\
+where:"shop"})}catch{}}async function kh(e,t){if(await it(e).catch(()=>{}))return"device";try{return await $t(
+e,t),"shop"}catch(n){if(n instanceof M&&n.status===404)return"nowhere";if(n instanceof H)return"silent";throw n}}
+async function $t(e,t){try{let{body:n}=await O("GET",`/cards/${e}`,{signal:t,timeout:4e3});return Xt(!0),await pt(
+n).catch(()=>n)}catch(n){throw t?.aborted||Xt(!1,n),n}}async function va(e,t){let{body:n}=await O("PUT",`/card\
 s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return pt(n).catch(()=>n)}function lt(e,t){let n=e.
 settings?.find(a=>a.step===t.number),s={set_angle_deg:n?.set_angle_deg??t.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??
 t.punch_depth_mm},o=tt(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
-null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var Ie=g(()=>{F();sn();on();Vt();
+null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var Ie=g(()=>{F();on();an();zt();
 Ce();ye()});function Ve(e,t){return e.length*t*.6+t*.3}function Ew(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
-e.y-t.y)*2<e.height+t.height}function Th(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
+e.y-t.y)*2<e.height+t.height}function xh(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
 2]];for(let[c,d,p]of l){if(d===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/d,(p-c)/d];a=Math.max(a,
-Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Nw([e,t],[n,s]){return va(e,t,n)!==va(e,t,s)&&
-va(n,s,e)!==va(n,s,t)}function va(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var ka,xa=g(()=>{
-ka=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
+Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Nw([e,t],[n,s]){return ka(e,t,n)!==ka(e,t,s)&&
+ka(n,s,e)!==ka(n,s,t)}function ka(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var xa,Sa=g(()=>{
+xa=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:t,
-lines:n=[]}){let s=this.taken.filter(l=>Ew(t,l)).length,o=this.edges.filter(l=>Th(t,l)).length,a=n.reduce((l,c)=>l+
-this.edges.filter(d=>Nw(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>Th(d,c)).length,0);return s*40+
-Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Me(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function $o(e){return e.length?
+lines:n=[]}){let s=this.taken.filter(l=>Ew(t,l)).length,o=this.edges.filter(l=>xh(t,l)).length,a=n.reduce((l,c)=>l+
+this.edges.filter(d=>Nw(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>xh(d,c)).length,0);return s*40+
+Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Oe(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function bo(e){return e.length?
 `M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function nt(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
-s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function Mh([e,t,n,s],o){return`${e-
+s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function Sh([e,t,n,s],o){return`${e-
 o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function Cn([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
-t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var an=g(()=>{});function j(e){let{text:t}=w(e,{digits:2});return R().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function Ah({section:e,part:t},{pixels:n=gs(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=Cn(nt([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new ka(d.map((v,N)=>[v,d[(N+1)%d.length]])),u=Rw(e).map(
+t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var rn=g(()=>{});function j(e){let{text:t}=w(e,{digits:2});return R().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
+/\.$/,"")}function Oh({section:e,part:t},{pixels:n=$s(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+c=Cn(nt([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new xa(d.map((v,N)=>[v,d[(N+1)%d.length]])),u=Rw(e).map(
 (v,N)=>Iw(v.map(c),j(t.flats_mm[N]),p,18)),m=e.bend_points.map((v,N)=>Bw(c(v),N+1,t.bends[N],p,18)),[b,f,_,T]=Fw(
-[...d,...m.flatMap(v=>Oh(v.box)),...u.flatMap(v=>[...Oh(v.box),...v.lines.flat()])]),[E,P]=[_-b+12,T-f+12];return i`<svg
+[...d,...m.flatMap(v=>Th(v.box)),...u.flatMap(v=>[...Th(v.box),...v.lines.flat()])]),[E,P]=[_-b+12,T-f+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
@@ -472,7 +472,7 @@ c=Cn(nt([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new ka(d.map((v,N)=>[v,d[
     height=${P}
     viewBox="${b-6} ${f-6} ${E} ${P}">
     <path class="sheet" d="M${d.map(v=>v.join(" ")).join("L")}Z" />
-    ${u.map(({lines:v,box:N,text:Q})=>x`${v.map(([Le,ii])=>x`<path class="dimension" d="M${Le}L${ii}"/>`)}
+    ${u.map(({lines:v,box:N,text:Q})=>x`${v.map(([Le,li])=>x`<path class="dimension" d="M${Le}L${li}"/>`)}
       ${Ww(v[0])}${Dw(N,Q,18)}`)}
     ${m.map(({box:v,text:N,number:Q,badge:Le})=>x`<circle class="badge ${Q===a?"marked":""}" cx=${Le[0]} cy=${Le[1]}
           r=${18*.68}/>
@@ -480,11 +480,11 @@ c=Cn(nt([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new ka(d.map((v,N)=>[v,d[
         dominant-baseline="central">${Q}</text>
       <text x=${Le[0]+18*.95} y=${v.y} font-size=${18}
         dominant-baseline="central">${N}</text>`)}
-  </svg>`}function gs(){return Math.min(Math.max(innerWidth-32,300),720)}function Cw(e){return`Section. ${e.flats_mm.
-map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Lh(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
-join("; ")}.`}function Lh(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":re(S(e.included_angle_deg))}
+  </svg>`}function $s(){return Math.min(Math.max(innerWidth-32,300),720)}function Cw(e){return`Section. ${e.flats_mm.
+map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Mh(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
+join("; ")}.`}function Mh(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":ie(S(e.included_angle_deg))}
 function Rw({dimensions:e,bend_points:t,centre_line:n}){if(e)return e;let s=[n[0],...t,n[n.length-1]];return s.
-slice(1).map((o,a)=>[s[a],o])}function Bw(e,t,n,s,o){let a=Lh(n),r=Ve(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>Pw.
+slice(1).map((o,a)=>[s[a],o])}function Bw(e,t,n,s,o){let a=Mh(n),r=Ve(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>Pw.
 map(u=>{let m=e[0]+Math.cos(u)*(p*o+r/2-o*.6),b=e[1]+Math.sin(u)*p*o;return{box:{x:m,y:b,width:r,height:o*1.5},
 cost:p*2}})),{box:c}=s.choose(l),d=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:t,badge:d}}function Iw([e,t],n,s,o){
 let a=Math.hypot(t[0]-e[0],t[1]-e[1])||1,r=[-(t[1]-e[1])/a,(t[0]-e[0])/a],[l,c]=[Ve(n,o),o*1.3],d=(m,b)=>[m[0]+
@@ -494,16 +494,16 @@ o*.9:0,v=[[_,T],[d(e,Math.sign(b)*o*.5),d(_,Math.sign(b)*4)],[d(t,Math.sign(b)*o
 box:{...E,y:E.y+P},cost:Math.abs(b)+(f===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.lines,text:n}}
 function Ww(e){return e.map(([t,n])=>x`<path class="dimension tick" d="M${t-4} ${n+4}L${t+4} ${n-4}"/>`)}function Dw({
 x:e,y:t,width:n,height:s},o,a){return x`<rect class="ground" x=${e-n/2} y=${t-s/2} width=${n} height=${s}/>
-    <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Oh({
+    <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Th({
 x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function Fw(e){return nt([e])}var Pw,st=g(()=>{
-y();se();A();xa();an();Pw=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});var Gi,_e,rn=g(()=>{y();Gi=()=>matchMedia("(min-width: 1000px)").matches,_e=(e,t,{test:n="",open:s=Gi()}={})=>i`<details class="fold" data-test=${n||
+y();se();A();Sa();rn();Pw=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});var bs,ae,bt=g(()=>{y();bs=()=>matchMedia("(min-width: 1000px)").matches,ae=(e,t,{test:n="",open:s=bs()}={})=>i`<details class="fold" data-test=${n||
 h} ?open=${s}>
     <summary><h2>${e}</h2></summary>
     ${t}
   </details>`});function k(e,t=jw[e]){return i`<span class="flag ${e}"
     ><svg viewBox="0 0 24 24" aria-hidden="true">${Hw[e]}</svg>${t}</span
   >`}function Vi({step:e,steps:t=[]}){return t.length>1?i`<b>Steps ${t.join(", ")}.</b> `:e?i`<b>Step ${e}.</b> `:
-h}function We(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>$s.indexOf(xe(s))-$s.indexOf(
+h}function We(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>ws.indexOf(xe(s))-ws.indexOf(
 xe(o)));return n.length===0?h:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(xe(s))}
@@ -512,8 +512,8 @@ xe(o)));return n.length===0?h:i`<ul class="checks" data-test="checks">
             ${s.do?i`<div class="do">${He(Rn(s),s.numbers)}</div>`:h}
           </div>
         </li>`)}
-  </ul>`}function bs(e){let t=new Map;for(let s of e){let o=`${xe(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
-let n=[...t.values()].sort(([s],[o])=>$s.indexOf(xe(s))-$s.indexOf(xe(o)));return i`<ul class="checks lines" data-test="checks">
+  </ul>`}function _s(e){let t=new Map;for(let s of e){let o=`${xe(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
+let n=[...t.values()].sort(([s],[o])=>ws.indexOf(xe(s))-ws.indexOf(xe(o)));return i`<ul class="checks lines" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s[0].level} data-code=${s[0].code}>
           ${Uw(s)}
         </li>`)}
@@ -524,8 +524,8 @@ level==="stop"}>
     ${t.map(s=>i`<p class="say">${Vi(s)}${He(s.template,s.numbers)}</p>`)}
     ${e.do?i`<p class="do">${He(Rn(e),e.numbers)}</p>`:h}
   </details>`}function Gw(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?h:t.
-length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var jw,$s,
-Hw,xe,Oe,Rn,ze,bo,G=g(()=>{y();A();jw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},$s=
+length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var jw,ws,
+Hw,xe,Me,Rn,ze,wo,G=g(()=>{y();A();jw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},ws=
 ["stop","caution","unknown","note","ok"],Hw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
@@ -533,12 +533,12 @@ caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};xe=({level:e,sign:t,do:n,
-step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),Oe=({template:e,numbers:t})=>He(e,t),Rn=({do:e,do_template:t})=>t??
-e,ze=({template:e,numbers:t={},words:n=""})=>e?He(e,t):n,bo=e=>e.map(Oe).join(" ")});function Bn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
-c",month:"short",year:"numeric"})}function ae(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${Bn(e)}\
-, ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function ws({made_at:e,received_at:t}){return t?
-!e||Math.abs(Date.parse(e)-Date.parse(t))<Vw?ae(t):`in the shop ${ae(t)}, made ${ae(e)} by the device’s clock`:
-ae(e??"")}function Et({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var Vw,qe=g(()=>{Vw=5*6e4});function zi(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),Me=({template:e,numbers:t})=>He(e,t),Rn=({do:e,do_template:t})=>t??
+e,ze=({template:e,numbers:t={},words:n=""})=>e?He(e,t):n,wo=e=>e.map(Me).join(" ")});function Bn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
+c",month:"short",year:"numeric"})}function re(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${Bn(e)}\
+, ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function ys({made_at:e,received_at:t}){return t?
+!e||Math.abs(Date.parse(e)-Date.parse(t))<Vw?re(t):`in the shop ${re(t)}, made ${re(e)} by the device’s clock`:
+re(e??"")}function Nt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var Vw,qe=g(()=>{Vw=5*6e4});function zi(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${e.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
@@ -553,9 +553,9 @@ ae(e??"")}function Et({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join
             </span>
           </a>
         </li>`)}
-  </ul>`}var zw,Eh=g(()=>{y();he();st();A();G();qe();zw=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
-h});function Ta(e,t,n,s){let o=ue(e.code),a=o.fault||(e.asked&&!o.whole?Kw(o.code):"");return i`<form class="code-form" @submit=${l=>{
-l.preventDefault(),e.asked=!0,o.whole?ge(`/c/${o.code}`):n()}}>
+  </ul>`}var zw,Ah=g(()=>{y();pe();st();A();G();qe();zw=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
+h});function Oa(e,t,n,s){let o=me(e.code),a=o.fault||(e.asked&&!o.whole?Kw(o.code):"");return i`<form class="code-form" @submit=${l=>{
+l.preventDefault(),e.asked=!0,o.whole?$e(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
       <input
@@ -580,15 +580,15 @@ l.preventDefault(),e.asked=!0,o.whole?ge(`/c/${o.code}`):n()}}>
         >${I(e.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A valid code, but not on this device yet. Open asks the shop.</span
-      >`}var Sa,Kw,qi=g(()=>{y();Qt();he();Be();Sa=()=>({code:"",asked:!1});Kw=e=>e?`A card code has seven cha\
-racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Ph={};ne(Ph,{show:()=>Jw});async function Jw(e){e.title("Find a card");let t={typed:Sa(),search:"",shown:Ki},
-n=await Nh(),s=!1,o=()=>{e.render(i`<div class="home">
+      >`}var Ta,Kw,qi=g(()=>{y();en();pe();Be();Ta=()=>({code:"",asked:!1});Kw=e=>e?`A card code has seven cha\
+racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Eh={};ne(Eh,{show:()=>Jw});async function Jw(e){e.title("Find a card");let t={typed:Ta(),search:"",shown:Ki},
+n=await Lh(),s=!1,o=()=>{e.render(i`<div class="home">
         <h1>Find a card</h1>
         <div class="home-scan">
           <a class="button next wide" href="/scan" data-test="scan">${Yw} Scan a label</a>
         </div>
         <div class="home-ways">
-          ${Ta(t.typed,n.list,o,"Seven characters, capitals or not.")}
+          ${Oa(t.typed,n.list,o,"Seven characters, capitals or not.")}
           <nav class="home-new" aria-label="Start something">
             ${oe("/bend",i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`)}
             ${oe("/part",i`<a class="button" href="/part" data-test="new-part"
@@ -596,11 +596,11 @@ n=await Nh(),s=!1,o=()=>{e.render(i`<div class="home">
               >`)}
           </nav>
         </div>
-        ${Zw(t,n,s,o)}
-      </div>`)};o();let a=async()=>{s||=et().reached!==null,n=await Nh(),o(),(s||n.list.length)&&e.ready()};document.
-addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await U().then(a)}async function Nh(){let[
-{list:e,where:t},n,s]=await Promise.all([xh(),tn(),Ge().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
-Ii(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>fs(n?.metals,r)}}function Zw(e,t,n,s){
+        ${Xw(t,n,s,o)}
+      </div>`)};o();let a=async()=>{s||=et().reached!==null,n=await Lh(),o(),(s||n.list.length)&&e.ready()};document.
+addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await U().then(a)}async function Lh(){let[
+{list:e,where:t},n,s]=await Promise.all([vh(),nn(),Ge().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
+Wi(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>gs(n?.metals,r)}}function Xw(e,t,n,s){
 if(t.list.length===0)return n?t_():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
 let o=Qw(t,e.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
@@ -623,8 +623,8 @@ let o=Qw(t,e.search);return i`<section class="home-list" aria-label="Cards">
               Show more
             </button>
           </div>`:h}
-    ${e.search.trim()?h:Xw(t)}
-  </section>`}function Xw(e){let t=e.list.filter(n=>n.archived);return t.length?_e(`Archived: ${t.length}`,zi(
+    ${e.search.trim()?h:Zw(t)}
+  </section>`}function Zw(e){let t=e.list.filter(n=>n.archived);return t.length?ae(`Archived: ${t.length}`,zi(
 t,e),{test:"archived",open:!1}):h}function Qw({list:e,metalName:t},n){let s=n.toLowerCase().split(/\s+/).filter(
 Boolean);return s.length===0?e.filter(o=>!o.archived):e.filter(o=>{let{code:a,title:r,note:l,metal:c,thickness_mm:d}=o,
 p=`${c} ${t(c)} ${j(d)} ${C()}`,u=`${a} ${I(a)} ${r} ${l} ${p}`.toLowerCase();return s.every(m=>u.includes(m))})}
@@ -636,60 +636,60 @@ return et().reached===!1?i`<div class="state" data-test="empty">
       </div>`:i`<div class="state" data-test="empty">
         <strong>The shop has no cards yet</strong>${B("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Ki,Yw,Ch=g(()=>{y();Qt();he();me();Pe();Ie();ye();A();st();rn();ie();Eh();qi();Ki=40,Yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Ki,Yw,Nh=g(()=>{y();en();pe();fe();Pe();Ie();ye();A();st();bt();le();Ah();qi();Ki=40,Yw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`});var In,Rh,Bh,_s,Yi=g(()=>{In=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`});var In,Ph,Ch,vs,Yi=g(()=>{In=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
 °, V = 8 t",unit:"°",needed:!0},{name:"min_radius_over_t_across",label:"Smallest radius over t, across the g\
 rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius over t, with the grain",unit:"",
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
-ing n",unit:"",needed:!1}],Rh=["guaranteed minimum","typical","measured","common practice","from memory"],Bh=[
+ing n",unit:"",needed:!1}],Ph=["guaranteed minimum","typical","measured","common practice","from memory"],Ch=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
-ss","stainless steel"],["aluminium","aluminium"]],_s=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
+ss","stainless steel"],["aluminium","aluminium"]],vs=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function Wn(e=""){let n=e.split(`
-`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(Ih.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...Wh}]}function jh(e){let t=Wn(e),{angle:n,face:s}=t[t.length-1];return wo(
-[...t,{...Wh,angle:n,face:s}])}var Ih,Wh,Dh,wo,Fh,Hh,_o,Ji=g(()=>{Ih=["v","angle","radius","face","centre","co\
-de","rating"],Wh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},Dh=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];wo=e=>e.map(t=>Ih.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
+`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(Rh.map((a,r)=>[a,
+o[r]??""]))});return n.length?n:[{...Bh}]}function Dh(e){let t=Wn(e),{angle:n,face:s}=t[t.length-1];return _o(
+[...t,{...Bh,angle:n,face:s}])}var Rh,Bh,Ih,_o,Wh,Fh,yo,Ji=g(()=>{Rh=["v","angle","radius","face","centre","co\
+de","rating"],Bh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},Ih=[["top","top"],["back","b\
+ack"],["bottom","bottom"],["front","front"]];_o=e=>e.map(t=>Rh.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
 `
-`),Fh=(e,t,n)=>wo(Wn(e).map((s,o)=>o===t?{...s,...n}:s));Hh=(e,t)=>wo(Wn(e).filter((n,s)=>s!==t)),_o={v_opening_mm:"\
+`),Wh=(e,t,n)=>_o(Wn(e).map((s,o)=>o===t?{...s,...n}:s));Fh=(e,t)=>_o(Wn(e).filter((n,s)=>s!==t)),yo={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var Vh,zh,n_,s_,o_,Ma,Nt,ys,Zi,Uh,Gh,Xi,Qi,el,Oa,tl=g(()=>{Vh="Empty is unknown: checks with it then say so.",
-zh={name:"rating_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},
+ating"}});var Uh,Gh,n_,s_,o_,Ma,Pt,ks,Xi,jh,Hh,Zi,Qi,el,Aa,tl=g(()=>{Uh="Empty is unknown: checks with it then say so.",
+Gh={name:"rating_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},
 n_={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
 ice twice."},s_=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],o_=[{name:"con\
 dition",label:"Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown",
 "unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],Ma={name:"name",label:"Name",type:"\
-text",broad:!0},Nt=e=>t=>t.shape===e,ys=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
-hint:`One point a line: x, y. x towards the back gauge, y up. ${t}`,when:Nt("points")}),Zi=(...e)=>({name:"sha\
-pe",label:"Shape",type:"pick",broad:!0,options:[...e,["points","by points or DXF"]]}),Uh={name:"turned",label:"\
-Sits in the press",type:"yes",options:[["no","as drawn"],["yes","reversed"]]},Gh={title:"Rating and pieces",part:"\
-rest",fields:[zh,n_]},Xi={title:"Place and condition",part:"rest",fields:[...s_,...o_]},Qi=e=>e.shape!=="multi\
-_v",el=({die_holder_height_mm:e})=>!!e&&!/^0+([.,]0*)?( mm| in)?$/.test(String(e)),Oa={punches:[{title:"What i\
+text",broad:!0},Pt=e=>t=>t.shape===e,ks=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
+hint:`One point a line: x, y. x towards the back gauge, y up. ${t}`,when:Pt("points")}),Xi=(...e)=>({name:"sha\
+pe",label:"Shape",type:"pick",broad:!0,options:[...e,["points","by points or DXF"]]}),jh={name:"turned",label:"\
+Sits in the press",type:"yes",options:[["no","as drawn"],["yes","reversed"]]},Hh={title:"Rating and pieces",part:"\
+rest",fields:[Gh,n_]},Zi={title:"Place and condition",part:"rest",fields:[...s_,...o_]},Qi=e=>e.shape!=="multi\
+_v",el=({die_holder_height_mm:e})=>!!e&&!/^0+([.,]0*)?( mm| in)?$/.test(String(e)),Aa={punches:[{title:"What i\
 t is",part:"what",fields:[Ma,{name:"angle_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_m\
-m",label:"Tip radius",type:"length"}]},{title:"Outline",part:"outline",fields:[Zi(["straight","straight"],["go\
+m",label:"Tip radius",type:"length"}]},{title:"Outline",part:"outline",fields:[Xi(["straight","straight"],["go\
 oseneck","gooseneck"]),{name:"height_mm",label:"Height, tip to seat",type:"length"},{name:"body_width_mm",label:"\
-Width of the body",type:"length"},{name:"neck_relief_mm",label:"Throat behind the tip",type:"length",when:Nt("\
-gooseneck")},{name:"neck_width_mm",label:"Thickness of the neck",type:"length",when:Nt("gooseneck"),blank:"as \
-the body"},{name:"throat_top_mm",label:"Throat begins to close",type:"length",when:Nt("gooseneck"),blank:"as h\
-igh as it can",hint:"Above the tip."},ys("punch","The tip is at 0, 0."),Uh]},Gh,Xi],dies:[{title:"What it is",
+Width of the body",type:"length"},{name:"neck_relief_mm",label:"Throat behind the tip",type:"length",when:Pt("\
+gooseneck")},{name:"neck_width_mm",label:"Thickness of the neck",type:"length",when:Pt("gooseneck"),blank:"as \
+the body"},{name:"throat_top_mm",label:"Throat begins to close",type:"length",when:Pt("gooseneck"),blank:"as h\
+igh as it can",hint:"Above the tip."},ks("punch","The tip is at 0, 0."),jh]},Hh,Zi],dies:[{title:"What it is",
 part:"what",fields:[Ma,{name:"v_opening_mm",label:"V opening",type:"length",hint:"Between the sharp corners of\
  face and flanks.",when:Qi},{name:"angle_deg",label:"Angle of the V",type:"number",unit:"°",when:Qi},{name:"s\
-houlder_radius_mm",label:"Shoulder radius",type:"length",when:Qi}]},{title:"Outline",part:"outline",fields:[Zi(
+houlder_radius_mm",label:"Shoulder radius",type:"length",when:Qi}]},{title:"Outline",part:"outline",fields:[Xi(
 ["single_v","single V"],["multi_v","block with several V's"]),{name:"height_mm",label:"Height",type:"length"},
-{name:"width_mm",label:"Width",type:"length"},Uh,{name:"openings",label:"The V's of the block",type:"openings",
-when:Nt("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:Nt("multi_v")},ys("die","The \
-top face is at y 0, the V's middle at x 0.")]},Gh,Xi],holders:[{title:"What it is",part:"what",fields:[Ma,zh]},
-{title:"Outline",part:"outline",fields:[Zi(["block","plain block"],["clamps","clamps that stick out"]),{name:"\
+{name:"width_mm",label:"Width",type:"length"},jh,{name:"openings",label:"The V's of the block",type:"openings",
+when:Pt("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:Pt("multi_v")},ks("die","The \
+top face is at y 0, the V's middle at x 0.")]},Hh,Zi],holders:[{title:"What it is",part:"what",fields:[Ma,Gh]},
+{title:"Outline",part:"outline",fields:[Xi(["block","plain block"],["clamps","clamps that stick out"]),{name:"\
 height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the front",
 type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to the ba\
-ck",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:Nt("clamps")},{name:"\
-body_front_mm",label:"Body above, to the front",type:"length",when:Nt("clamps")},{name:"body_back_mm",label:"B\
-ody above, to the back",type:"length",when:Nt("clamps")},ys("holder","The punch's seat is at 0, 0.")]},Xi],press:[
+ck",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:Pt("clamps")},{name:"\
+body_front_mm",label:"Body above, to the front",type:"length",when:Pt("clamps")},{name:"body_back_mm",label:"B\
+ody above, to the back",type:"length",when:Pt("clamps")},ks("holder","The punch's seat is at 0, 0.")]},Zi],press:[
 {title:"The press",part:"what",fields:[Ma,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_\
 mm",label:"Bed length",type:"length"},{name:"between_frames_mm",label:"Between the frames",type:"length"},{name:"\
 open_height_mm",label:"Open height",type:"length"},{name:"stroke_mm",label:"Stroke",type:"length"},{name:"thro\
@@ -697,14 +697,14 @@ at_mm",label:"Throat",type:"length"}]},{title:"Ram and bed",part:"outline",field
 Ram width",type:"length",needed:!0},{name:"ram_height_mm",label:"Ram height",type:"length",needed:!0},{name:"b\
 ed_width_mm",label:"Bed width",type:"length",needed:!0},{name:"bed_height_mm",label:"Bed height",type:"length",
 needed:!0},{name:"floor_below_die_mm",label:"Floor below the die",type:"length",broad:!0,blank:"not looked at",
-hint:"From the face that the die stands on, down to the floor: long parts hang that far."},{...ys("ram","From \
+hint:"From the face that the die stands on, down to the floor: long parts hang that far."},{...ks("ram","From \
 the face that carries the holder. Empty: a plain beam."),name:"ram_points_mm",label:"Ram by points",when:void 0,
-folded:!0},{...ys("bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_po\
+folded:!0},{...ks("bed","From the face that carries the die or its holder. Empty: a plain beam."),name:"bed_po\
 ints_mm",label:"Bed by points",when:void 0,folded:!0}]},{title:"Riser or die holder on the bed",part:"rest",fields:[
 {name:"die_holder_height_mm",label:"Height under the die",type:"length",blank:"none",broad:!0,hint:"0 or empty\
 : the die stands on the bed."},{name:"die_holder_width_mm",label:"Width",type:"length",when:el,blank:"by point\
 s"},{name:"die_holder_rating_kn_per_m",label:"Rating of the die holder",type:"rating",hint:"As stamped on it o\
-r in its papers.",when:el},{...ys("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty\
+r in its papers.",when:el},{...ks("die_holder","The die's seat is at y 0, the bed's at minus the height. Empty\
 : a plain block."),name:"die_holder_points_mm",label:"Die holder by points",when:el,folded:!0}]},{title:"Ratin\
 gs",part:"rest",fields:[{name:"force_per_m_limit_kn_per_m",label:"Most force per length of bed",type:"rating",
 hint:"What bed and ram bear over a short length."},{name:"off_centre_mm",label:"Full force off the middle, up \
@@ -721,45 +721,45 @@ length"},{name:"gauge_r_max_mm",label:"R to",type:"length"},{name:"finger_height
 length"},{name:"finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_repeatability_mm",label:"Rep\
 eats within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"Holde\
 r in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"none",
-broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function bt(e=""){let t=Uo(e);return t===""?null:a_.test(t)?Number(t):t}function l_(e){let{show:t}=Pt.number;return{
+broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function wt(e=""){let t=Go(e);return t===""?null:a_.test(t)?Number(t):t}function l_(e){let{show:t}=Ct.number;return{
 v:z(e.v_opening_mm),angle:t(e.angle_deg),radius:z(e.shoulder_radius_mm),face:e.face,centre:z(e.centre_mm),code:e.
-code??"",rating:Pt.rating.show(e.rating_kn_per_m)}}function c_({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
-let l={v_opening_mm:Aa(e),angle_deg:bt(t),shoulder_radius_mm:Aa(n),centre_mm:Aa(o)};return{...Object.fromEntries(
-Object.entries(l).filter(([,d])=>d!==null)),face:s||"top",code:a||null,rating_kn_per_m:qh(r)}}function La(e,t){
-return Object.fromEntries(ln(e).map(({name:n,type:s})=>[n,Pt[s].show(t[n])]))}function Ea(e,t,n={}){let s=({name:r,
-type:l})=>r in n&&Pt[l].show(n[r])===t[r]?n[r]:Pt[l].take(t[r]),a=ln(e).filter(({when:r})=>!r||r(t)).map(r=>({
+code??"",rating:Ct.rating.show(e.rating_kn_per_m)}}function c_({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
+let l={v_opening_mm:La(e),angle_deg:wt(t),shoulder_radius_mm:La(n),centre_mm:La(o)};return{...Object.fromEntries(
+Object.entries(l).filter(([,d])=>d!==null)),face:s||"top",code:a||null,rating_kn_per_m:Vh(r)}}function Ea(e,t){
+return Object.fromEntries(ln(e).map(({name:n,type:s})=>[n,Ct[s].show(t[n])]))}function Na(e,t,n={}){let s=({name:r,
+type:l})=>r in n&&Ct[l].show(n[r])===t[r]?n[r]:Ct[l].take(t[r]),a=ln(e).filter(({when:r})=>!r||r(t)).map(r=>({
 spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||d_(r)).map(({spec:r,value:l})=>[
-r.name,l]))}function Yh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Pt.text.show(e[n]);for(let{
-name:n}of _s)t[n]=Pt.number.show(e[n]);for(let{name:n}of In){let s=e[n];for(let o of h_)t[`${n}.${o}`]=Pt.number.
-show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function Jh(e){let t={name:e.name.trim(),note:e.note.trim(),
-gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of _s)(e[n]?.trim()||!s)&&(t[n]=bt(e[n]));for(let{name:n,
+r.name,l]))}function qh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Ct.text.show(e[n]);for(let{
+name:n}of vs)t[n]=Ct.number.show(e[n]);for(let{name:n}of In){let s=e[n];for(let o of h_)t[`${n}.${o}`]=Ct.number.
+show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function Kh(e){let t={name:e.name.trim(),note:e.note.trim(),
+gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of vs)(e[n]?.trim()||!s)&&(t[n]=wt(e[n]));for(let{name:n,
 needed:s}of In){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?p_(e,n):null}
-return t}function p_(e,t){let n=["low","nominal","high"].map(s=>[s,bt(e[`${t}.${s}`])]);return{...Object.fromEntries(
-n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function Zh(e,t){
+return t}function p_(e,t){let n=["low","nominal","high"].map(s=>[s,wt(e[`${t}.${s}`])]);return{...Object.fromEntries(
+n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function Yh(e,t){
 let n={},s=[];for(let[o,a]of Object.entries(e)){let r=`.${o}.`,c=(r.includes(".openings.")?t.filter(p=>p==="op\
 enings"):t).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],d=/\.(\d+)$/.exec(o)?.[1];c==="o\
 penings"?(n[o.slice(o.indexOf(c))]??=[]).push(...a):c?(n[c]??=[]).push(...d&&r.endsWith(`.${c}.${d}.`)?a.map(p=>`\
-Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var a_,nl,Aa,r_,qh,
-i_,Pt,Kh,ln,d_,h_,Ct=g(()=>{Yi();Ji();tl();A();a_=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;nl=e=>(t="")=>t.trim()===
-""?null:e(t),Aa=nl(e=>te(e)),r_=nl(e=>to(e,Gt())),qh=nl(e=>to(e,wn())),i_=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
-filter(Boolean),Pt={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
-show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:z,take:Aa},number:{show:e=>e==
-null?"":String(e),take:bt},force:{show:e=>di(e,Gt()),take:r_},rating:{show:e=>di(e,wn()),take:qh},lengths:{show:e=>(e??
+Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var a_,nl,La,r_,Vh,
+i_,Ct,zh,ln,d_,h_,Rt=g(()=>{Yi();Ji();tl();A();a_=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;nl=e=>(t="")=>t.trim()===
+""?null:e(t),La=nl(e=>te(e)),r_=nl(e=>no(e,Vt())),Vh=nl(e=>no(e,wn())),i_=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
+filter(Boolean),Ct={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
+show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:z,take:La},number:{show:e=>e==
+null?"":String(e),take:wt},force:{show:e=>hi(e,Vt()),take:r_},rating:{show:e=>hi(e,wn()),take:Vh},lengths:{show:e=>(e??
 []).map(z).join(", "),take:(e="")=>e.split(/[,;\n]/).filter(t=>t.trim()).map(t=>te(t))},points:{show:e=>(e??[]).
 map(([t,n])=>`${z(t)}, ${z(n)}`).join(`
-`),take:e=>i_(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>te(n)))},openings:{show:e=>wo((e??[]).map(l_)),
-take:e=>Wn(e).map(c_)},figure:{show:String,take:String}};Kh=e=>Pt.points.show(e),ln=e=>Oa[e].flatMap(t=>t.fields);
-d_=({type:e,blank:t})=>e==="rating"||t!==void 0,h_=["low","nominal","high","source","standing"]});function Na(e){let t={...u_};for(let n of ol){let s=e.get(sl[n])?.slice(0,60);if(s==null)continue;let o=` ${C()}`;
-t[n]=al(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function Pa(e){let t=new URLSearchParams;for(let n of ol){
-let s=e[n].trim();s!==""&&t.set(sl[n],al(n)?te(s):s)}return t.toString()}function yo(e){return m_.filter(t=>e[t].
+`),take:e=>i_(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>te(n)))},openings:{show:e=>_o((e??[]).map(l_)),
+take:e=>Wn(e).map(c_)},figure:{show:String,take:String}};zh=e=>Ct.points.show(e),ln=e=>Aa[e].flatMap(t=>t.fields);
+d_=({type:e,blank:t})=>e==="rating"||t!==void 0,h_=["low","nominal","high","source","standing"]});function Pa(e){let t={...u_};for(let n of ol){let s=e.get(sl[n])?.slice(0,60);if(s==null)continue;let o=` ${C()}`;
+t[n]=al(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function Ca(e){let t=new URLSearchParams;for(let n of ol){
+let s=e[n].trim();s!==""&&t.set(sl[n],al(n)?te(s):s)}return t.toString()}function vo(e){return m_.filter(t=>e[t].
 trim()==="")}function Dn(e){let t={};for(let n of ol){let s=e[n].trim();s!==""&&(t[n]=al(n)?te(s):n==="include\
-d_angle_deg"?bt(s):s)}return t}var u_,sl,ol,m_,al,Ca=g(()=>{Ct();A();u_={metal:"",thickness_mm:"",bend_length_mm:"",
+d_angle_deg"?wt(s):s)}return t}var u_,sl,ol,m_,al,Ra=g(()=>{Rt();A();u_={metal:"",thickness_mm:"",bend_length_mm:"",
 included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},sl={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
 length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},ol=Object.keys(sl),m_=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],al=e=>e.endsWith("_mm")});function Rt(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
+l","thickness_mm","bend_length_mm","included_angle_deg"],al=e=>e.endsWith("_mm")});function Bt(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:d}=a;try{let p=await e(c,d);d.aborted||t({question:c,answer:p})}catch(p){d.aborted||
-t({question:c,error:p})}}return{stop:r,ask(c,{now:d=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),d?0:s))}}}var vo=g(
-()=>{});function wt(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
+t({question:c,error:p})}}return{stop:r,ask(c,{now:d=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),d?0:s))}}}var ko=g(
+()=>{});function _t(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 h}>
     <span class="what">${e}</span>
     <span class="value"
@@ -770,28 +770,28 @@ h}>
 h}</span
           >`:h}
     ${s&&s!==h?i`<span class="band">${s}</span>`:h}
-  </div>`}var Ra=g(()=>{y()});function Ba(e){return e.force_kn===null||e.force_kn===void 0?h:i`<b>${$(ot(e))}</b>
-    <small class="expected">expected ${$(cn(e))}</small>`}function ko(e,t,n="force_kn",{note:s=h,origin:o=""}={}){
-return wt(e,ot(t,n),{note:i`expected ${$(cn(t,n))}${s}`,origin:o,test:n})}var ot,cn,Xh,_t=g(()=>{y();A();Ra();
-ot=(e,t="force_kn")=>Xh(t)(e[`${t}_high`],{up:!0}),cn=(e,t="force_kn")=>Xh(t)(e[t]),Xh=e=>e==="force_kn"?de:Ee});var rl,Qh=g(()=>{rl=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
+  </div>`}var Ba=g(()=>{y()});function Ia(e){return e.force_kn===null||e.force_kn===void 0?h:i`<b>${$(ot(e))}</b>
+    <small class="expected">expected ${$(cn(e))}</small>`}function xo(e,t,n="force_kn",{note:s=h,origin:o=""}={}){
+return _t(e,ot(t,n),{note:i`expected ${$(cn(t,n))}${s}`,origin:o,test:n})}var ot,cn,Jh,yt=g(()=>{y();A();Ba();
+ot=(e,t="force_kn")=>Jh(t)(e[`${t}_high`],{up:!0}),cn=(e,t="force_kn")=>Jh(t)(e[t]),Jh=e=>e==="force_kn"?he:Ee});var rl,Xh=g(()=>{rl=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#e.observe(this),this.#t.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#e.disconnect(),this.#t.disconnect()}measure(){let t=this.
 querySelector("svg"),{width:n,height:s}=t?.viewBox.baseVal??{width:0,height:0};if(!t||!n||!t.clientWidth||!t.clientHeight)
 return;let o=Math.max(n/t.clientWidth,s/t.clientHeight);t.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",rl)});function il({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function ep(e,{
+define("drawing-frame",rl)});function il({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function Zh(e,{
 left:t,right:n,bottom:s,top:o}){let[a,r]=Fn(e),[[l,c],[d,p]]=[e.on_sheet,e.on_tool],u=a-t>n-a?-1:1,m=r-s>.7*(o-
 s)?1:-1,[b,f]=il(e);return x`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
     <path class="near-line" d="M${l} ${-c}L${d} ${-p}" />
-    ${Ia(e,n-t)?h:[e.on_sheet,e.on_tool].map(f_)}
+    ${Wa(e,n-t)?h:[e.on_sheet,e.on_tool].map(f_)}
     <g transform="translate(${a} ${-r})">
-      ${Ia(e,n-t)?x`<circle class="px near-ring" r="17" />`:h}
+      ${Wa(e,n-t)?x`<circle class="px near-ring" r="17" />`:h}
       <path class="px near-leader" d="M${u*12} ${m*12}L${u*34} ${m*30}H${u*44}" />
       <text class="px label near-label" x=${u*50} y=${m*30-2}
         text-anchor=${u>0?"start":"end"}>${b}<tspan x=${u*50}
           dy="1.1em">${f}</tspan></text>
     </g>
-  </g>`}var Fn,Ia,f_,ll=g(()=>{y();A();Fn=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];Ia=(e,t)=>Math.abs(
-e.distance_mm)<.1*t,f_=([e,t])=>x`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function yt(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:d=!1,room:p=null}){
+  </g>`}var Fn,Wa,f_,ll=g(()=>{y();A();Fn=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];Wa=(e,t)=>Math.abs(
+e.distance_mm)<.1*t,f_=([e,t])=>x`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function vt(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:d=!1,room:p=null}){
 let u=s??(e.bounds[2]-e.bounds[0])/6,m=n?$_(u,d?c:null):b_(e,u,c),b=p&&!n?w_(m,p,u):m,{left:f,bottom:_,right:T,
 top:E}=b,P=l??g_(e,t==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
@@ -802,17 +802,17 @@ top:E}=b,P=l??g_(e,t==="after"?"after":"before");return i`<drawing-frame class="
       data-pose=${t}
       viewBox="${f} ${-E} ${T-f} ${E-_}"
       preserveAspectRatio="xMidYMid meet">
-      ${[e.bed,e.die].map(Me).map(tp)}
-      <g transform="translate(0 ${P.down})">${P.tools.map(tp)}</g>
+      ${[e.bed,e.die].map(Oe).map(Qh)}
+      <g transform="translate(0 ${P.down})">${P.tools.map(Qh)}</g>
       ${e.die.length?x`<path class="axis" d="M0 ${-E-999}V999" />`:h}
       <path class="gauge" transform="translate(${P.back} 0)" d=${P.gauge} />
       <path class="sheet" data-test="sheet" d=${P.sheet} />
       ${t==="before"&&e.gauge_point?__(e.gauge_point,o,b):h}
       ${t==="after"&&a?y_(e.after.sheet,a,u,b):h}
-      ${d&&c?ep(c,b):h}
+      ${d&&c?Zh(c,b):h}
     </svg>
-  </drawing-frame>`}function g_(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Me(n),tools:[
-s,o,a].map(Me),down:0,gauge:Me(r),back:0}}function $_(e,t){let[n,s]=t?Fn(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
+  </drawing-frame>`}function g_(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Oe(n),tools:[
+s,o,a].map(Oe),down:0,gauge:Oe(r),back:0}}function $_(e,t){let[n,s]=t?Fn(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
 e,right:n+1.5*e,top:s+e}}function b_(e,t,n){let[s,o,a,r]=nt([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
 e.gauge_point[0]+1.5*t:0,d={left:Math.max(Math.min(s-.4*t,-1.4*t),-l),right:Math.min(Math.max(a+.4*t,c,1.4*t),
 Math.max(l,c))},p=d.right-d.left,u={...d,bottom:Math.max(Math.min(o-.3*t,-1.1*t,-.17*p),-l/2),top:Math.min(Math.
@@ -821,19 +821,19 @@ bounds:t,share:n},s){let o=cl(cl(e,[t[0],t[1]],s),[t[2],t[3]],s),a=r=>e[r]+(o[r]
 right:a("right"),bottom:a("bottom"),top:a("top")}}function __([e,t],n,{bottom:s}){let o=s*.45;return x`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${e} ${-t}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${e}" />
-    ${np(0,o,180)}${np(e,o,0)}
+    ${ep(0,o,180)}${ep(e,o,0)}
     <g transform="translate(${e} ${-t})"><circle class="px touch" r="5" /></g>
-    ${sp(e/2,o,n,17)}
+    ${tp(e/2,o,n,17)}
   </g>`}function y_(e,t,n,{left:s,right:o}){let a=Math.min(...e.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=t/2*(Math.PI/180),[c,d]=[r*Math.sin(l),a+r*Math.cos(l)];return x`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-d}A${r} ${r} 0 0 1 ${c} ${-d}" />
-    ${sp(0,a+r,$(S(t)))}
-  </g>`}var tp,cl,np,sp,xo=g(()=>{y();A();Qh();ll();an();tp=e=>e?x`<path class="tool" d=${e} />`:h;cl=({left:e,
+    ${tp(0,a+r,$(S(t)))}
+  </g>`}var Qh,cl,ep,tp,So=g(()=>{y();A();Xh();ll();rn();Qh=e=>e?x`<path class="tool" d=${e} />`:h;cl=({left:e,
 right:t,bottom:n,top:s},[o,a],r)=>({left:Math.min(e,o-r),right:Math.max(t,o+r),bottom:Math.min(n,a-r),top:Math.
-max(s,a+r)});np=(e,t,n)=>x`<g transform="translate(${e} ${-t})">
-    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,sp=(e,t,n,s=0)=>x`<g transform="translate(${e} ${-t})">
+max(s,a+r)});ep=(e,t,n)=>x`<g transform="translate(${e} ${-t})">
+    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,tp=(e,t,n,s=0)=>x`<g transform="translate(${e} ${-t})">
     <text class="px label" y=${s} text-anchor="middle"
-      dominant-baseline="central">${n}</text></g>`});function op(e,t){let n=[...e].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
+      dominant-baseline="central">${n}</text></g>`});function np(e,t){let n=[...e].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
     ${n.map(s=>i`<li class="row option" data-die=${s.die} data-level=${s.level}>
           <button
             type="button"
@@ -845,45 +845,44 @@ max(s,a+r)});np=(e,t,n)=>x`<g transform="translate(${e} ${-t})">
             >
             ${s.level==="ok"?h:k(s.level)}
             <span class="facts"> ${v_(s).map(o=>k_(...o))} </span>
-            <span class="more">${Oe(s.reason_said)} ${nn(s)}.</span>
+            <span class="more">${Me(s.reason_said)} ${sn(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var v_,k_,ap=g(()=>{y();me();A();_t();G();v_=e=>[["allow for",$(ot(e,"force_kn_per_m")),`expected ${cn(
+  </ol>`}var v_,k_,sp=g(()=>{y();fe();A();yt();G();v_=e=>[["allow for",$(ot(e,"force_kn_per_m")),`expected ${cn(
 e,"force_kn_per_m").text}`],["radius",$(w(e.inside_radius_mm))],["flange from",$(w(e.min_flange_mm))],["set",$(
 S(e.set_angle_deg))]],k_=(e,t,n)=>i`<span class="fact"
     ><small>${e}</small>
     <span class="amount">${t}</span
     >${n?i` <small class="beside">${n}</small>`:h}</span
-  >`});function vs(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
+  >`});function xs(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
     <b>First hit:</b> ${dl(e)}. If it is too open, make a second hit.
     <span class="drawn">${t}</span>
-  </p>`:h}var Wa,dl,rp,Da,jn=g(()=>{y();A();Wa=e=>S(e).text.replace(/\.0$/,""),dl=e=>`comes out ${Wa(e.comes_out_deg_low)}\
- to ${Wa(e.comes_out_deg_high)}°`,rp=e=>`${Wa(e.comes_out_deg_low)}–${Wa(e.comes_out_deg_high)}°`,Da=(e,{set_angle_deg:t,
-firstHit:n})=>n?e.expected_set_angle_deg:t});function Fa(e){return hl(e,t=>t.level==="stop"||t.level==="caution")}function hl(e,t){let n=e.filter(o=>!ip(o)&&
+  </p>`:h}var Da,dl,op,Fa,jn=g(()=>{y();A();Da=e=>S(e).text.replace(/\.0$/,""),dl=e=>`comes out ${Da(e.comes_out_deg_low)}\
+ to ${Da(e.comes_out_deg_high)}°`,op=e=>`${Da(e.comes_out_deg_low)}–${Da(e.comes_out_deg_high)}°`,Fa=(e,{set_angle_deg:t,
+firstHit:n})=>n?e.expected_set_angle_deg:t});function ja(e){return hl(e,t=>t.level==="stop"||t.level==="caution")}function hl(e,t){let n=e.filter(o=>!ap(o)&&
 t(o));if(n.length===0)return h;let s=n.some(o=>o.level==="stop");return i`<section
     class="panel urgent ${s?"has-stop":""}"
     aria-label="Findings"
     data-test="urgent">
-    ${bs(n)}
-  </section>`}function ks(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>xe(o)==="note"),s=e.filter(o=>xe(
+    ${_s(n)}
+  </section>`}function Ss(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>xe(o)==="note"),s=e.filter(o=>xe(
 o)==="ok");return i`${t.length?i`<section>
           <h2>Not known</h2>
-          ${bs(t)}
+          ${_s(t)}
         </section>`:h}
   ${n.length?i`<section data-test="notes">
-          <h2>How to do it</h2>
-          ${bs(n)}
+          ${ae("How to do it",_s(n),{test:"notes-fold"})}
         </section>`:h}
-  ${s.length?_e(`Passed checks: ${s.length}`,We(s),{test:"fine",open:!1}):h}`}function dn(e){let t=e.filter(ip);
+  ${s.length?ae(`Passed checks: ${s.length}`,We(s),{test:"fine",open:!1}):h}`}function dn(e){let t=e.filter(ap);
 if(t.length===0)return h;let n=i`<ul>
     ${t.map(s=>i`<li>
           <b>${He(s.template,s.numbers)}</b>
           ${He(Rn(s),s.numbers)}
         </li>`)}
   </ul>`;return i`<section class="every-time">
-    ${_e(i`${k("caution")} At the press, every time`,n,{test:"every-time"})}
-  </section>`}var ip,lp,cp,So=g(()=>{y();A();G();rn();ip=e=>e.code.startsWith("general-");lp=e=>hl(e,t=>t.level===
-"stop"),cp=e=>hl(e,t=>t.level==="caution")});function L({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:d="\
+    ${ae(i`${k("caution")} At the press, every time`,n,{test:"every-time"})}
+  </section>`}var ap,rp,ip,To=g(()=>{y();A();G();bt();ap=e=>e.code.startsWith("general-");rp=e=>hl(e,t=>t.level===
+"stop"),ip=e=>hl(e,t=>t.level==="caution")});function L({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:d="\
 input",next:p=!1,list:u=""}){let m=b=>s(b.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${e}>${t}${c?i` <span class="hint">(${c})</span>`:h}</label>
     <input
@@ -905,7 +904,7 @@ input",next:p=!1,list:u=""}){let m=b=>s(b.target.value);return i`<div class="fie
       ${a.map(b=>i`<span class="wrong" data-test="wrong-${e}">${b}</span>`)}
       ${o?i`<span class="hint">${o}</span>`:h}
     </span>
-    ${a.length?x_(e,ed(String(n)),s):h}
+    ${a.length?x_(e,Zc(String(n)),s):h}
   </div>`}function x_(e,t,n){return i`<div class="may-mean">
     ${t.map(s=>i`<button type="button" class="button" data-test="may-mean-${e}" @click=${()=>n(s)}>
           ${s}
@@ -943,7 +942,7 @@ length?"has-wrong":""}">
     <span id="${e}-more"
       >${a.map(r=>i`<span class="wrong" data-test="wrong-${e}">${r}</span>`)}</span
     >
-  </div>`}function Z({name:e,label:t,value:n,options:s,change:o}){return i`<div class="field" role="radiogroup" aria-label=${t}>
+  </div>`}function X({name:e,label:t,value:n,options:s,change:o}){return i`<div class="field" role="radiogroup" aria-label=${t}>
     <span class="legend" aria-hidden="true">${t}</span>
     <div class="choice" data-test=${e}>
       ${s.map(([a,r])=>i`<label>
@@ -956,11 +955,11 @@ length?"has-wrong":""}">
             <span>${r}</span>
           </label>`)}
     </div>
-  </div>`}function ct(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var X=g(
-()=>{y();Qt();A()});function ja(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function pl(e){
-let t=ja(e);return Object.keys(t).length?{tools:t}:{}}function Un(e){let{die:t,punch:n}=ja(e);return[t&&`die ${t}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var To,xs=g(()=>{To=e=>({die:e?.die??"",punch:e?.punch??""})});function W(e,t){return Object.entries(e).filter(([n])=>ul(n,t)).flatMap(([,n])=>n)}function dp(e,t){return Object.
-entries(e).filter(([n])=>!t.some(s=>ul(n,s))).flatMap(([,n])=>n)}function hp(e,t,n){let s=Object.entries(e);return s.
+  </div>`}function ct(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var Z=g(
+()=>{y();en();A()});function Ha(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function pl(e){
+let t=Ha(e);return Object.keys(t).length?{tools:t}:{}}function Un(e){let{die:t,punch:n}=Ha(e);return[t&&`die ${t}`,
+n&&`punch ${n}`].filter(Boolean).join(", ")}var Oo,Ts=g(()=>{Oo=e=>({die:e?.die??"",punch:e?.punch??""})});function W(e,t){return Object.entries(e).filter(([n])=>ul(n,t)).flatMap(([,n])=>n)}function lp(e,t){return Object.
+entries(e).filter(([n])=>!t.some(s=>ul(n,s))).flatMap(([,n])=>n)}function cp(e,t,n){let s=Object.entries(e);return s.
 length===0?h:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
@@ -973,7 +972,7 @@ return i`<li>
 getElementById(e);t?.closest("details")?.setAttribute("open",""),t?.focus({preventScroll:!0}),t?.scrollIntoView(
 {block:"center"})}var ul,dt=g(()=>{y();ul=(e,t)=>e===t||e.startsWith(`${t}.`)});function gl(e,t,n,s){let o=(a,r)=>L({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:t[a]??"",wrong:W(n,`${e}.${a}`),change:l=>s({[a]:l})});
-return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function up(e,{dies:t,punches:n},s,o){
+return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function hp(e,{dies:t,punches:n},s,o){
 let a=t.flatMap($l).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
         <span>Tools: <b>${Un(e.tools)||"chosen by the planner"}</b></span>
@@ -981,95 +980,95 @@ let a=t.flatMap($l).map(({code:r})=>r);return i`<details class="wishes" data-tes
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
       ${gl("tools",e.tools??{},s,r=>o({...e,tools:{die:"",punch:"",...e.tools,...r}}))}
     </details>
-    ${pp("codes-of-dies",a)}
-    ${pp("codes-of-punches",n.map(({code:r})=>r))}`}function Ss({tools_reason:e,tools_reason_said:t}){let n=ze(
-{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:h}var fl,$l,pp,Gn=g(()=>{
-y();xs();G();X();dt();fl=["tools.die","tools.punch"];$l=e=>e.shape==="multi_v"?e.openings:[e];pp=(e,t)=>i`<datalist id=${e}>${t.
-map(n=>i`<option value=${n}></option>`)}</datalist>`});function Ha(e){let t=(e??"").split(":")[0].trim();return S_.includes(t)?t:""}function Oo(e){if(!e)return"";let t=new Map;
+    ${dp("codes-of-dies",a)}
+    ${dp("codes-of-punches",n.map(({code:r})=>r))}`}function Os({tools_reason:e,tools_reason_said:t}){let n=ze(
+{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:h}var fl,$l,dp,Gn=g(()=>{
+y();Ts();G();Z();dt();fl=["tools.die","tools.punch"];$l=e=>e.shape==="multi_v"?e.openings:[e];dp=(e,t)=>i`<datalist id=${e}>${t.
+map(n=>i`<option value=${n}></option>`)}</datalist>`});function Ua(e){let t=(e??"").split(":")[0].trim();return S_.includes(t)?t:""}function Ao(e){if(!e)return"";let t=new Map;
 for(let[n,s]of T_){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
-slice(1)}: ${s.join(", ")}.`).join(" ")}var S_,T_,Ua=g(()=>{S_=["model","handbook","your test bends"];T_=[["fo\
+slice(1)}: ${s.join(", ")}.`).join(" ")}var S_,T_,Ga=g(()=>{S_=["model","handbook","your test bends"];T_=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
-nd_allowance_mm","allowance"]]});function fp(e){return i`<ul class="ratings" data-test="ratings">
-    ${e.map(M_)}
-  </ul>`}function M_(e){let{what:t,share_percent:n,level:s}=e;return i`<li class="rating" data-level=${s} data-what=${t}>
-    <span class="rating-of"><b>${$p[t]??t}</b>${gp(e)}</span>
+nd_allowance_mm","allowance"]]});function up(e){return i`<ul class="ratings" data-test="ratings">
+    ${e.map(O_)}
+  </ul>`}function O_(e){let{what:t,share_percent:n,level:s}=e;return i`<li class="rating" data-level=${s} data-what=${t}>
+    <span class="rating-of"><b>${fp[t]??t}</b>${mp(e)}</span>
     ${k(s,n===null?"Unknown":`${ee(n,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${n===null?"open":""}" d="M0 9H250" />
       ${n===null?h:A_(n)}
     </svg>
-    <span class="rating-words">${O_(e)}</span>
-  </li>`}function O_({load_kn:e,load_kn_per_m:t,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=t===void 0?
-$(de(e)):$(Ee(t));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=t===void 0?
-$(de(n)):$(Ee(s));return`${a} of ${r}`}function A_(e){let t=Math.min(e/100*mp,250);return x`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${mp} 0V18" />`}
-var mp,gp,bl,$p,bp=g(()=>{y();A();G();mp=200;gp=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,bl=e=>`${$p[e.
-what]??e.what}${gp(e)}`,$p={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
-holder:"Holder","die holder":"Die holder"}});function Ts(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(_=>l/_<=a)??L_(l,a))*o,d=Math.
+    <span class="rating-words">${M_(e)}</span>
+  </li>`}function M_({load_kn:e,load_kn_per_m:t,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=t===void 0?
+$(he(e)):$(Ee(t));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=t===void 0?
+$(he(n)):$(Ee(s));return`${a} of ${r}`}function A_(e){let t=Math.min(e/100*pp,250);return x`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${pp} 0V18" />`}
+var pp,mp,bl,fp,gp=g(()=>{y();A();G();pp=200;mp=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,bl=e=>`${fp[e.
+what]??e.what}${mp(e)}`,fp={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
+holder:"Holder","die holder":"Die holder"}});function Ms(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(_=>l/_<=a)??L_(l,a))*o,d=Math.
 floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,u=_=>E_(n+(_-d)/(p-d)*(s-n)),m=Math.round((p-d)/c),b=Math.max(0,-Math.
 floor(Math.log10(c/o)+1e-9)),f=Array.from({length:m+1},(_,T)=>d+T*c).map(_=>({at:u(_),text:(_/o).toFixed(b).replace(
 /^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:f}}function L_(e,t){let n=(e>0?e:1)/t,s=10**Math.floor(
-Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Ga(e){return e.length?`M${e.
-map(([t,n])=>`${t} ${n}`).join("L")}`:""}var E_,wl=g(()=>{E_=e=>Math.round(e*100)/100});function wp({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(b=>b.force_kn_high)),a=s.filter(b=>b.limit_kn!==
+Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Va(e){return e.length?`M${e.
+map(([t,n])=>`${t} ${n}`).join("L")}`:""}var E_,wl=g(()=>{E_=e=>Math.round(e*100)/100});function $p({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(b=>b.force_kn_high)),a=s.filter(b=>b.limit_kn!==
 null).sort((b,f)=>Number(f.limit_kn)-Number(b.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:b})=>Number(
-b)<=(b===r?P_:N_)*o),c=vp(e),d=Ts(0,Math.max(o,...l.map(b=>Number(b.limit_kn))),{from:De.bottom,to:De.top+28,size:Gt().
+b)<=(b===r?P_:N_)*o),c=_p(e),d=Ms(0,Math.max(o,...l.map(b=>Number(b.limit_kn))),{from:De.bottom,to:De.top+28,size:Vt().
 size}),p=(b,f)=>[c.at(b.punch_depth_mm),d.at(b[f])],u=[...e.map(b=>p(b,"force_kn_high")),...e.map(b=>p(b,"forc\
-e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${$(de(n.force_kn))}, at a depth o\
-f ${$(yp(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
+e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${$(he(n.force_kn))}, at a depth o\
+f ${$(wp(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Va} ${za}"
+    viewBox="0 0 ${za} ${qa}"
     role="img"
     aria-label=${m}
     data-test="stroke-force">
-    ${kp(c,d,Gt().unit)}
-    <path class="band" d="${Ga(u)}Z" />
-    ${t.punch_depth_mm===null?h:xp(c.at(t.punch_depth_mm))} ${C_(l,d)}
+    ${yp(c,d,Vt().unit)}
+    <path class="band" d="${Va(u)}Z" />
+    ${t.punch_depth_mm===null?h:vp(c.at(t.punch_depth_mm))} ${C_(l,d)}
     ${B_(a.filter(b=>!l.includes(b)))}
-    <path class="curve" d=${Ga(e.map(b=>p(b,"force_kn")))} data-test="force-curve" />
+    <path class="curve" d=${Va(e.map(b=>p(b,"force_kn")))} data-test="force-curve" />
     ${n?W_(c.at(n.punch_depth_mm),d.at(n.force_kn)):h}
-  </svg>`}function _p({curve:e,set:t,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=vp(e,s.map(u=>Number(
-u.punch_depth_mm))),a=[...e.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=Ts(Math.min(...a),180,{from:De.
-bottom,to:De.top,steps:[5,10,15,30,45]}),l=u=>Ga(e.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=t.set_angle_deg===
+  </svg>`}function bp({curve:e,set:t,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=_p(e,s.map(u=>Number(
+u.punch_depth_mm))),a=[...e.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=Ms(Math.min(...a),180,{from:De.
+bottom,to:De.top,steps:[5,10,15,30,45]}),l=u=>Va(e.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=t.set_angle_deg===
 null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle over punch depth. ${c?`${$(S(t.set_angle_deg))}\
- under load at a depth of ${$(yp(Number(t.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} results drawn.`;return i`<svg
+ under load at a depth of ${$(wp(Number(t.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} results drawn.`;return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Va} ${za}"
+    viewBox="0 0 ${za} ${qa}"
     role="img"
     aria-label=${p}
     data-test="stroke-angle">
-    ${kp(o,r,"°")} ${c?xp(c.x):h}
+    ${yp(o,r,"°")} ${c?vp(c.x):h}
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:h}
     ${s.map(u=>I_(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
-  </svg>`}function vp(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return Ts(0,n,{from:De.left,to:De.
-right,size:C()==="in"?Je:1,most:6})}function kp(e,t,n){let{left:s,right:o,top:a,bottom:r}=De,l=n==="°",c=t.marks.
+  </svg>`}function _p(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return Ms(0,n,{from:De.left,to:De.
+right,size:C()==="in"?Je:1,most:6})}function yp(e,t,n){let{left:s,right:o,top:a,bottom:r}=De,l=n==="°",c=t.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
-        font-size=${Bt}>${m}${l?"°":""}</text>`),d=e.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
-      <text x=${Math.min(u,Va-m.length*Bt*.3)} y=${r+24} text-anchor="middle"
-        font-size=${Bt}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
-    font-size=${Bt}>${n}</text>`;return x`
+        font-size=${It}>${m}${l?"°":""}</text>`),d=e.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
+      <text x=${Math.min(u,za-m.length*It*.3)} y=${r+24} text-anchor="middle"
+        font-size=${It}>${m}</text>`),p=x`<text class="quiet" x=${s-6} y="18" text-anchor="end"
+    font-size=${It}>${n}</text>`;return x`
     ${c}
     ${d}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
-    <text class="quiet" x=${o} y=${za-8} text-anchor="end"
-      font-size=${Bt}>punch depth, ${C()}</text>
+    <text class="quiet" x=${o} y=${qa-8} text-anchor="end"
+      font-size=${It}>punch depth, ${C()}</text>
     ${l?h:p}`}function C_(e,t){let n=-1/0;return R_(e).map(({limit_kn:s,names:o})=>{let a=t.at(s);return n=Math.
-max(a-6,n+Bt+2),x`<path class="limit" d="M${De.left} ${a}H${De.right}" data-test="limit-line"
+max(a-6,n+It+2),x`<path class="limit" d="M${De.left} ${a}H${De.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${De.left+6} y=${n}
-        font-size=${Bt}>${o.join(", ")} ${$(de(s))}</text>`})}function R_(e){let t=new Map;for(let n of e)t.set(
-Number(n.limit_kn),[...t.get(Number(n.limit_kn))??[],qa(n)]);return[...t].map(([n,s])=>({limit_kn:n,names:s}))}
+        font-size=${It}>${o.join(", ")} ${$(he(s))}</text>`})}function R_(e){let t=new Map;for(let n of e)t.set(
+Number(n.limit_kn),[...t.get(Number(n.limit_kn))??[],Ka(n)]);return[...t].map(([n,s])=>({limit_kn:n,names:s}))}
 function B_(e){if(!e.length)return h;let t=e.length>1?`, ${e.length-1} more`:"";return x`<text class="limit-word" x=${De.
-right} y="18" text-anchor="end" font-size=${Bt}
-      data-test="limit-far">↑ ${_l(e[e.length-1])}${t}</text>`}function qa({what:e,name:t}){return e==="pres\
+right} y="18" text-anchor="end" font-size=${It}
+      data-test="limit-far">↑ ${_l(e[e.length-1])}${t}</text>`}function Ka({what:e,name:t}){return e==="pres\
 s per metre"?"Bed and ram":e==="press"||!t?e[0].toUpperCase()+e.slice(1):`${e[0].toUpperCase()}${e.slice(1)} ${t}`}
 function I_(e,t,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${e} cy=${t} r="6" data-test="trial-point" data-id=${n}/>`}
-var Va,za,De,Bt,N_,P_,yp,xp,_l,W_,Sp=g(()=>{y();A();wl();Va=400,za=320,De={left:58,right:Va-14,top:20,bottom:za-
-54},Bt=18,N_=3,P_=5;yp=e=>w(e,{digits:2});xp=e=>x`<path class="set-line" d="M${e} ${De.top}V${De.bottom}"/>
-  <text class="set-word" x=${e-5} y=${De.bottom-6} text-anchor="end" font-size=${Bt}>set</text>`;_l=({what:e,name:t,
-limit_kn:n})=>`${qa({what:e,name:t})} ${$(de(n))}`;W_=(e,t)=>x`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Op({stroke:e,error:t,open:n,toggled:s}){return i`<details
+var za,qa,De,It,N_,P_,wp,vp,_l,W_,kp=g(()=>{y();A();wl();za=400,qa=320,De={left:58,right:za-14,top:20,bottom:qa-
+54},It=18,N_=3,P_=5;wp=e=>w(e,{digits:2});vp=e=>x`<path class="set-line" d="M${e} ${De.top}V${De.bottom}"/>
+  <text class="set-word" x=${e-5} y=${De.bottom-6} text-anchor="end" font-size=${It}>set</text>`;_l=({what:e,name:t,
+limit_kn:n})=>`${Ka({what:e,name:t})} ${$(he(n))}`;W_=(e,t)=>x`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Tp({stroke:e,error:t,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
@@ -1077,11 +1076,11 @@ limit_kn:n})=>`${qa({what:e,name:t})} ${$(de(n))}`;W_=(e,t)=>x`<circle class="pe
     <summary>The stroke in pictures</summary>
     ${n?D_(e,t):h}
   </details>`}function D_(e,t){return t?i`<p class="hint" data-test="stroke-missing">
-      ${t instanceof O?t.message:"The stroke could not be fetched."}
+      ${t instanceof M?t.message:"The stroke could not be fetched."}
     </p>`:e?e.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
-      ${wp(e)}
+      ${$p(e)}
       <div class="stroke-words">
         <p data-test="stroke-peak">${F_(e)}</p>
         ${j_(e)}
@@ -1089,11 +1088,11 @@ limit_kn:n})=>`${qa({what:e,name:t})} ${$(de(n))}`;W_=(e,t)=>x`<circle class="pe
     </figure>
     <figure>
       <figcaption>Angle over depth</figcaption>
-      ${_p(e)}
+      ${bp(e)}
       <div class="stroke-words">
         <ul class="keys" aria-label="What the lines are">
-          <li>${Tp("curve")} under load</li>
-          <li>${Tp("curve let-go")} released</li>
+          <li>${xp("curve")} under load</li>
+          <li>${xp("curve let-go")} released</li>
           ${e.trials.length?i`<li>${G_} trials, released</li>`:h}
         </ul>
         <p data-test="stroke-set">${H_(e)}</p>
@@ -1103,35 +1102,35 @@ limit_kn:n})=>`${qa({what:e,name:t})} ${$(de(n))}`;W_=(e,t)=>x`<circle class="pe
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
 function F_({peak:e,work_j:t}){if(!e)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${$(
 ot(e))}.</b> The peak is expected at
-    ${$(de(e.force_kn))}, ${Mp(e.punch_depth_mm)} deep, ${$(S(e.loaded_angle_deg))}
+    ${$(he(e.force_kn))}, ${Sp(e.punch_depth_mm)} deep, ${$(S(e.loaded_angle_deg))}
     under load.`;return t?i`${n} Work in the stroke ${ee(t,0)} J.`:n}function j_({limits:e}){let t=e.filter(s=>s.
 limit_kn!==null),n=e.filter(s=>s.limit_kn===null);return i`${t.length?i`<p class="hint" data-test="stroke-limits">
           Limits: ${t.map(_l).join(", ")}. The shaded band is what the force may be.
         </p>`:h}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
-          <b>Rating unknown:</b> ${n.map(qa).join(", ")}. Read it off the plate.
+          <b>Rating unknown:</b> ${n.map(Ka).join(", ")}. Read it off the plate.
         </p>`:h}`}function H_({set:e}){return e.set_angle_deg===null?"Tools and press end before the bend is s\
-harp enough: there is nothing to set.":`Set ${$(S(e.set_angle_deg))} under load at a depth of ${Mp(e.punch_depth_mm)}\
+harp enough: there is nothing to set.":`Set ${$(S(e.set_angle_deg))} under load at a depth of ${Sp(e.punch_depth_mm)}\
 .`}function U_({trials:e}){let t=e.filter(n=>n.punch_depth_mm===null).length;return t?i`<p class="hint">
         ${t===1?"One result has":`${t} results have`} no depth written down and can't be drawn.
-      </p>`:h}var Mp,Tp,G_,Ap=g(()=>{y();Sp();F();A();_t();Mp=e=>$(w(e,{digits:2}));Tp=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:h}var Sp,xp,G_,Op=g(()=>{y();kp();F();A();yt();Sp=e=>$(w(e,{digits:2}));xp=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${e} d="M2 8H38" />
   </svg>`,G_=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
-</svg>`});function It(e,t,n,s,o=Ep(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return wt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Ha(e.sources?.[t]),test:t})}function Ep({
-handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Ha(t?.[s])==="handbook")return h;let r=o(a);
+</svg>`});function Wt(e,t,n,s,o=Ap(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return _t(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Ua(e.sources?.[t]),test:t})}function Ap({
+handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Ua(t?.[s])==="handbook")return h;let r=o(a);
 if(r.text===o(n[s]).text)return h;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],d=a<l||a>c;return i`<span class=${d?
 "handbook differs":"handbook"} data-test="handbook-${s}"
     >handbook says ${$(r)}</span
-  >`}function Np(e,t,n){return i`${lp(e.checks)}
+  >`}function Lp(e,t,n){return i`${rp(e.checks)}
     <section class="bend-first" aria-label="What to set" data-test="first">
       ${V_(e,t)} ${z_(e)}
     </section>
-    ${cp(e.checks)} ${ks(e.checks)}
+    ${ip(e.checks)} ${Ss(e.checks)}
     <div class="columns bend-columns">
-      <div>${J_(e)} ${X_(e)}</div>
-      <div>${Q_(e,n)} ${Op(n.stroke)} ${ey(e,n)}</div>
+      <div>${J_(e)} ${Z_(e)}</div>
+      <div>${Q_(e,n)} ${Tp(n.stroke)} ${ey(e,n)}</div>
     </div>
     ${ty(e)} ${dn(e.checks)}`}function V_(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
 code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-tools">
@@ -1142,47 +1141,47 @@ code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-t
             ><span class="name" data-test="chosen-${a}"
               ><b>${r??"none"}</b> <span>${l?.name??""}</span></span
             >
-            <span class="where">${l?nn(l):""}</span>
+            <span class="where">${l?sn(l):""}</span>
             ${l&&l.condition!=="good"?i`<span class="more"
                     >condition:
                     ${l.condition}${l.condition_note?`, ${l.condition_note}`:""}</span
                   >`:h}
           </li>`)}
     </ul>
-    ${Ss(e)}`}function z_(e){return i`<div class="figures">${e.first_hit?Y_(e):K_(e)}</div>
+    ${Os(e)}`}function z_(e){return i`<div class="figures">${e.first_hit?Y_(e):K_(e)}</div>
     <div class="figures three">
-      ${ko("Allow for",e,"force_kn")}
-      ${wt("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
-      ${It(e,"bend_deduction_mm","Deduction",Vn)}
+      ${xo("Allow for",e,"force_kn")}
+      ${_t("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
+      ${Wt(e,"bend_deduction_mm","Deduction",Vn)}
     </div>
-    ${q_(e)} ${vs(e.first_hit)}`}function q_({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
+    ${q_(e)} ${xs(e.first_hit)}`}function q_({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
 reduce((s,o)=>(o.share_percent??0)>(s?.share_percent??0)?o:s,null);return i`<p class="weakest" data-test="weakest">
     ${t?i`<b>${bl(t)}: rating unknown.</b>`:h}
     ${n?i`${bl(n)}: ${ee(n.share_percent??0,0)} % of the rating.`:h}
-  </p>`}function J_(e){return _e("Force against the ratings",i`<div class="figures">
-        ${ko("Per length, allow for",e,"force_kn_per_m")}
-        ${wt("Expected",de(e.force_kn),{note:Z_(e),origin:Ha(e.sources?.force_kn),test:"force_expected"})}
+  </p>`}function J_(e){return ae("Force against the ratings",i`<div class="figures">
+        ${xo("Per length, allow for",e,"force_kn_per_m")}
+        ${_t("Expected",he(e.force_kn),{note:X_(e),origin:Ua(e.sources?.force_kn),test:"force_expected"})}
       </div>
       ${e.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
-              ${fp(e.ratings)}`:h}`)}function Z_(e){let t=e.force_kn_low,n=Ep(e,"force_kn",de);return i`${typeof t==
-"number"?`at least ${$(de(t))}`:h}${n===h?h:i` <br />${n}`}`}function X_(e){return _e("What comes out",i`<div class="figures">
-      ${It(e,"inside_radius_mm","Inside radius",Vn)}
-      ${It(e,"springback_deg","Springback",S)}
-      ${It(e,"bend_allowance_mm","Bend allowance",Vn)}
-      ${It(e,"k_factor","K-factor",Pp)}
+              ${up(e.ratings)}`:h}`)}function X_(e){let t=e.force_kn_low,n=Ap(e,"force_kn",he);return i`${typeof t==
+"number"?`at least ${$(he(t))}`:h}${n===h?h:i` <br />${n}`}`}function Z_(e){return ae("What comes out",i`<div class="figures">
+      ${Wt(e,"inside_radius_mm","Inside radius",Vn)}
+      ${Wt(e,"springback_deg","Springback",S)}
+      ${Wt(e,"bend_allowance_mm","Bend allowance",Vn)}
+      ${Wt(e,"k_factor","K-factor",Ep)}
     </div>`)}function Q_(e,{pose:t,show:n}){if(!e.drawing)return h;let s=$(S(e.set_angle_deg)),o=t==="before"?
-"before the bend":`at the bottom of the stroke, ${s}`;return _e("Drawn to scale",i`<section class="bend-drawing" aria-label="The bend in its tools">
-      ${Z({name:"pose-shown",label:"Shown",value:t,options:[["before","Before"],["after","Bent"]],change:a=>n(
+"before the bend":`at the bottom of the stroke, ${s}`;return ae("Drawn to scale",i`<section class="bend-drawing" aria-label="The bend in its tools">
+      ${X({name:"pose-shown",label:"Shown",value:t,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
-      ${yt(e.drawing,{pose:t,close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,words:`The sheet i\
+      ${vt(e.drawing,{pose:t,close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,words:`The sheet i\
 n die and punch, ${o}`})}
-    </section>`,{test:"drawing"})}function ey(e,{use:t}){return e.options?.length?_e(`Dies of the crib: ${e.options.
+    </section>`,{test:"drawing"})}function ey(e,{use:t}){return e.options?.length?ae(`Dies of the crib: ${e.options.
 length}`,i`<p class="hint">Tap one to use it. Each with the reason for its rank.</p>
-      ${op(e.options,t)}`,{test:"dies"}):h}function ty({opinions:e,sources:t}){return e?_e("Second opinions",i`<div class="opinions">
-      ${e.force?.length?Lp("Force by published relations",e.force,[["force_kn","Force",de],["force_kn_per_m","\
+      ${np(e.options,t)}`,{test:"dies"}):h}function ty({opinions:e,sources:t}){return e?ae("Second opinions",i`<div class="opinions">
+      ${e.force?.length?Mp("Force by published relations",e.force,[["force_kn","Force",he],["force_kn_per_m","\
 Per length",Ee]]):h}
-      ${e.allowance?.length?Lp("Bend allowance by published relations",e.allowance,[["bend_allowance_mm","Allo\
-wance",Vn],["k_factor","K",Pp]]):h}
+      ${e.allowance?.length?Mp("Bend allowance by published relations",e.allowance,[["bend_allowance_mm","Allo\
+wance",Vn],["k_factor","K",Ep]]):h}
       ${t?i`<details>
               <summary>Where each figure comes from</summary>
               <dl class="sources">
@@ -1190,7 +1189,7 @@ wance",Vn],["k_factor","K",Pp]]):h}
                       <dd>${s}</dd>`)}
               </dl>
             </details>`:h}
-    </div>`,{open:!1}):h}function Lp(e,t,n){return i`<div class="table">
+    </div>`,{open:!1}):h}function Mp(e,t,n){return i`<div class="table">
     <table>
       <caption>
         ${e}
@@ -1208,25 +1207,25 @@ wance",Vn],["k_factor","K",Pp]]):h}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Vn,K_,Y_,Pp,ny,Cp=g(()=>{y();xo();me();A();_t();ap();Ra();jn();So();rn();X();Gn();Ua();bp();Ap();
+  </div>`}var Vn,K_,Y_,Ep,ny,Np=g(()=>{y();So();fe();A();yt();sp();Ba();jn();To();bt();Z();Gn();Ga();gp();Op();
 Vn=e=>w(e,{digits:2});K_=e=>i`
-  ${It(e,"set_angle_deg","Set angle",S)}
-  ${It(e,"punch_depth_mm","Depth",Vn)}
+  ${Wt(e,"set_angle_deg","Set angle",S)}
+  ${Wt(e,"punch_depth_mm","Depth",Vn)}
 `,Y_=e=>i`
-  ${It(e,"set_angle_deg","First hit: set angle",S,`then about ${$(S(e.expected_set_angle_deg))}`)}
-  ${It(e,"punch_depth_mm","First hit: depth",Vn,`then about ${$(Vn(e.expected_punch_depth_mm))}`)}
-`;Pp=e=>({text:e==null?"–":ee(e,2),unit:""});ny={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+  ${Wt(e,"set_angle_deg","First hit: set angle",S,`then about ${$(S(e.expected_set_angle_deg))}`)}
+  ${Wt(e,"punch_depth_mm","First hit: depth",Vn,`then about ${$(Vn(e.expected_punch_depth_mm))}`)}
+`;Ep=e=>({text:e==null?"–":ee(e,2),unit:""});ny={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Bp={};ne(Bp,{show:()=>ay});async function ay(e){e.title("Check a bend"),e.render(Te("Looking into the crib\
-…"));let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async P=>(await ce(P,e.signal)).items)),o={
-dies:n,punches:s},a=Na(e.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=t[0]?.code??"";let l={answer:null,
-error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:Gi()},d=Rt(async(P,v)=>(await M("POST","/bend",
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Cp={};ne(Cp,{show:()=>ay});async function ay(e){e.title("Check a bend"),e.render(Te("Looking into the crib\
+…"));let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async P=>(await de(P,e.signal)).items)),o={
+dies:n,punches:s},a=Pa(e.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=t[0]?.code??"";let l={answer:null,
+error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:bs()},d=Bt(async(P,v)=>(await O("POST","/bend",
 {body:P,signal:v})).body,({answer:P=null,error:v=null})=>{Object.assign(l,{answer:P,error:v,busy:!1}),Object.assign(
-c,{stroke:null,error:null}),u(),f()},e.signal),p=Rt(async(P,v)=>(await M("POST","/stroke",{body:P,signal:v})).
+c,{stroke:null,error:null}),u(),f()},e.signal),p=Bt(async(P,v)=>(await O("POST","/stroke",{body:P,signal:v})).
 body,({answer:P=null,error:v=null})=>{Object.assign(c,{stroke:P,error:v}),f()},e.signal);function u(){p.stop(),
-c.open&&l.answer&&!c.stroke&&p.ask(Dn(a),{now:!0})}function m(P){history.replaceState(null,"",`/bend?${Pa(a)}`),
-l.busy=yo(a).length===0,l.busy?d.ask(Dn(a),P):(d.stop(),Object.assign(l,{answer:null,error:null})),f()}function b(P,v){
-Object.assign(a,P),m(v)}function f(){let P=l.error instanceof O?l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
+c.open&&l.answer&&!c.stroke&&p.ask(Dn(a),{now:!0})}function m(P){history.replaceState(null,"",`/bend?${Ca(a)}`),
+l.busy=vo(a).length===0,l.busy?d.ask(Dn(a),P):(d.stop(),Object.assign(l,{answer:null,error:null})),f()}function b(P,v){
+Object.assign(a,P),m(v)}function f(){let P=l.error instanceof M?l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
         <div
           class="desk"
           aria-busy=${l.busy?"true":"false"}
@@ -1242,15 +1241,15 @@ Object.assign(a,P),m(v)}function f(){let P=l.error instanceof O?l.error.errors:{
           <div class="desk-answer" data-test="answer">${T(P)}</div>
         </div>`),l.busy||e.ready()}function _(){let{answer:P}=l;if(!P||l.busy)return"";let v=P.worst==="ok"?"":
 `${P.worst}. `,N=P.set_angle_deg===null?"nothing to set":`set ${$(S(P.set_angle_deg))}`;return`${v}Die ${P.die??
-"none"}, allow for ${$(ot(P))}, ${N}.`}function T(P){let v=yo(a);return v.length?ve("One bend, all its figures",
-i`Still to type: ${v.map(N=>oy[N]).join(", ")}.`):l.error?E(P):l.answer?Np(l.answer,o,{pose:l.pose,show:N=>{l.
+"none"}, allow for ${$(ot(P))}, ${N}.`}function T(P){let v=vo(a);return v.length?ve("One bend, all its figures",
+i`Still to type: ${v.map(N=>oy[N]).join(", ")}.`):l.error?E(P):l.answer?Lp(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,f()},use:N=>b({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),f())}}}):
-Te("Working it out…")}function E(P){if(!(l.error instanceof O)||l.error.status>=500)return i`${Xt(l.error)}
+Te("Working it out…")}function E(P){if(!(l.error instanceof M)||l.error.status>=500)return i`${Qt(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
           </button>
-        </div>`;let v=dp(P,sy),N=Object.keys(P).length>v.length?["The words are beside the field."]:[l.error.message];
+        </div>`;let v=lp(P,sy),N=Object.keys(P).length>v.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...N,...v].map(Q=>i`<p>${Q}</p>`)}
     </div>`}m({now:!0})}function ry(e,{metals:t,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(u,m,b={})=>L(
@@ -1264,8 +1263,8 @@ wrong:W(r,u),change:f=>l({[u]:f},{now:!0})}),p=e.metal&&!t.some(({code:u})=>u===
     </div>
     <details class="choose-tools" ?open=${o}>
       <summary>Choose tools yourself</summary>
-      ${d("die","Die",[["","Best of the crib"],...Rp(e.die,n)])}
-      ${d("punch","Punch",[["","Best of the crib"],...Rp(e.punch,s)])}
+      ${d("die","Die",[["","Best of the crib"],...Pp(e.die,n)])}
+      ${d("punch","Punch",[["","Best of the crib"],...Pp(e.punch,s)])}
       ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:C()})}
     </details>
     ${e.die||e.punch||e.punch_radius_mm?i`<button
@@ -1275,43 +1274,43 @@ wrong:W(r,u),change:f=>l({[u]:f},{now:!0})}),p=e.metal&&!t.some(({code:u})=>u===
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
           </button>`:h}`}function iy({thickness_mm:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(w(
-e,{digits:2})),t??""].filter(Boolean).join(", ")}function Rp(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);
-return e&&!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var sy,oy,ly,Ip=g(()=>{y();F();Ca();me();
-vo();A();_t();Cp();X();rn();Re();dt();sy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","\
+e,{digits:2})),t??""].filter(Boolean).join(", ")}function Pp(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);
+return e&&!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var sy,oy,ly,Rp=g(()=>{y();F();Ra();fe();
+ko();A();yt();Np();Z();bt();Re();dt();sy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","\
 punch","punch_radius_mm"],oy={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"\
-angle"};ly=e=>e.map(({code:t,name:n})=>[t,n])});function Wp(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
+angle"};ly=e=>e.map(({code:t,name:n})=>[t,n])});function Bp(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
 request("screen").catch(()=>{}),e.aborted&&t?.release())};document.addEventListener("visibilitychange",n,{signal:e}),
 e.addEventListener("abort",()=>t?.release()),n()}var yl,vl=g(()=>{y();yl=()=>"wakeLock"in navigator?h:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
-      </p>`});async function zn(e){let{body:t}=await M("GET","/benches",{signal:e,timeout:3e3});return t.benches}async function jp(e){
-let{body:t}=await M("PUT",`/benches/${encodeURIComponent(e)}`,{body:{code:null,step:0}});return t}async function Hp(e){
-await M("DELETE",`/benches/${encodeURIComponent(e)}`)}function kl(){let e=Vp(Dp);return typeof e?.name=="strin\
-g"?{code:null,step:0,etag:null,...e}:null}function Vp(e){try{return JSON.parse(localStorage.getItem(e)??"null")}catch{
-return null}}function zp(e,t){try{t===null?localStorage.removeItem(e):localStorage.setItem(e,JSON.stringify(t))}catch{}}
-var Dp,Fp,qn,Wt,xl,Up,Gp,hn=g(()=>{F();Dp="flangebook.bench.here",Fp="flangebook.bench.last";qn=e=>/^\d/.test(
-e)?`press screen ${e}`:e,Wt=e=>/^\d/.test(e)?`Press screen ${e}`:e;xl=e=>zp(Dp,e),Up=()=>String(Vp(Fp)??""),Gp=
-e=>zp(Fp,e)});function Ka(e,t,n,s){let o=`/benches/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
+      </p>`});async function zn(e){let{body:t}=await O("GET","/benches",{signal:e,timeout:3e3});return t.benches}async function Dp(e){
+let{body:t}=await O("PUT",`/benches/${encodeURIComponent(e)}`,{body:{code:null,step:0}});return t}async function Fp(e){
+await O("DELETE",`/benches/${encodeURIComponent(e)}`)}function kl(){let e=Up(Ip);return typeof e?.name=="strin\
+g"?{code:null,step:0,etag:null,...e}:null}function Up(e){try{return JSON.parse(localStorage.getItem(e)??"null")}catch{
+return null}}function Gp(e,t){try{t===null?localStorage.removeItem(e):localStorage.setItem(e,JSON.stringify(t))}catch{}}
+var Ip,Wp,qn,Dt,xl,jp,Hp,hn=g(()=>{F();Ip="flangebook.bench.here",Wp="flangebook.bench.last";qn=e=>/^\d/.test(
+e)?`press screen ${e}`:e,Dt=e=>/^\d/.test(e)?`Press screen ${e}`:e;xl=e=>Gp(Ip,e),jp=()=>String(Up(Wp)??""),Hp=
+e=>Gp(Wp,e)});function Ya(e,t,n,s){let o=`/benches/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
 r=null,l=t,c=0,d=!1,p;function u(v){let N={...a,waits:r!==null,...v},Q=Object.keys(N).every(Le=>N[Le]===a[Le]);
 a=N,!Q&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),d||s.aborted)return;d=!0;try{await(r&&!b()?
 f():_()),T()}catch(N){s.aborted||E(N)}d=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(dy,cy*
 1.5**c)))}function b(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function f(){let v=r;
-if(!v)return;let N=R().name?{by:R().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
-l,signal:s,timeout:qp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(Q){
-if(!(Q instanceof O)||Q.status>=500)throw Q;r=null,l=null,u({refused:Q.status===412?"":Q.message}),await _()}}
-async function _(){let v=r,{status:N,body:Q,etag:Le}=await M("GET",o,{seen:l,signal:s,timeout:qp});s.aborted||
+if(!v)return;let N=R().name?{by:R().name}:{};try{l=(await O("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
+l,signal:s,timeout:Vp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(Q){
+if(!(Q instanceof M)||Q.status>=500)throw Q;r=null,l=null,u({refused:Q.status===412?"":Q.message}),await _()}}
+async function _(){let v=r,{status:N,body:Q,etag:Le}=await O("GET",o,{seen:l,signal:s,timeout:Vp});s.aborted||
 r!==v||N===304||(l=Le,u({late:!1}),n.heard(Q,Le??""))}function T(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-Jt(!0),v&&U()}function E(v){c+=1,v instanceof O&&v.status===404?u({answers:!0,gone:!0}):v instanceof O&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof H?Jt(!1,v):v instanceof O||console.error(v)}
+Xt(!0),v&&U()}function E(v){c+=1,v instanceof M&&v.status===404?u({answers:!0,gone:!0}):v instanceof M&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof H?Xt(!1,v):v instanceof M||console.error(v)}
 let P=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",P,{signal:s}),
 addEventListener("online",P,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
-r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var cy,dy,qp,Sl=g(()=>{
-F();se();ye();cy=1e3,dy=4e3,qp=3e3});function Kp(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=hy.
+r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var cy,dy,Vp,Sl=g(()=>{
+F();se();ye();cy=1e3,dy=4e3,Vp=3e3});function zp(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=hy.
 has(o.key)?e.next:py.has(o.key)?e.back:null;!a||my(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<uy)&&(n=o.
 timeStamp,a()))};addEventListener("keydown",s,{signal:t}),addEventListener("click",o=>o.detail>0&&fy(),{signal:t})}
 function my({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
 e===" ")&&s.matches("button, a, summary")}function fy(){let e=document.activeElement;e?.matches("button, summa\
-ry, input[type=range]")&&e.blur()}var hy,py,uy,Yp=g(()=>{hy=new Set(["ArrowRight","PageDown"," ","Enter"]),py=
-new Set(["ArrowLeft","PageUp","Backspace"]),uy=300});function Ya(e,{pixels:t=gs(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=Cn(e.bounds,t-2*a,n-1.6*
+ry, input[type=range]")&&e.blur()}var hy,py,uy,qp=g(()=>{hy=new Set(["ArrowRight","PageDown"," ","Enter"]),py=
+new Set(["ArrowLeft","PageUp","Backspace"]),uy=300});function Ja(e,{pixels:t=$s(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=V*2.4,r=Cn(e.bounds,t-2*a,n-1.6*
 a),[,l,c]=e.bounds,[d,p]=r([c,l]),u=m=>m.map(([b,f,_,T])=>`M${r([b,f])}L${r([_,T])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
@@ -1340,7 +1339,7 @@ let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=
       text-anchor="middle" dominant-baseline="central">${e}</text>`}function by({length_mm:e,width_mm:t,height_mm:n,
 faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Kn({length_mm:e,width_mm:t,height_mm:n})}\
 , folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Kn({length_mm:e,width_mm:t,height_mm:n}){
-return $({text:[e,t,n].map(j).join(" × "),unit:w(0).unit})}function Jp(e,{pixels:t=gs(),tallest:n=t*.9,test:s="\
+return $({text:[e,t,n].map(j).join(" × "),unit:w(0).unit})}function Kp(e,{pixels:t=$s(),tallest:n=t*.9,test:s="\
 blank"}={}){let[o,a]=[j(e.length_mm),j(e.width_mm)],r=Ve(a,V)+V*1.8,l=Cn([0,0,e.length_mm,e.width_mm],t-r-12,n-
 V*3),[c,d]=l([e.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
@@ -1371,100 +1370,100 @@ Math.ceil((t-1)/1),[u,m]=[c[0]+(d[0]-c[0])*p,c[1]+(d[1]-c[1])*p];return x`<path 
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
       dominant-baseline="central">${e}</text>`}function yy(e){let t=e.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${j(e.length_mm)} by ${j(e.width_mm)}, inside of the box up. ${t.join("; ")}.`}var V,
-Fe,Ms=g(()=>{y();A();xa();an();st();V=18;Fe=e=>!!e?.folded});function Ja(e,t){return!Fe(e)||!t.side?h:i`<section class="box-step" data-test="box-step" aria-label="Which side">
-    ${Ya(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
+Fe,As=g(()=>{y();A();Sa();rn();st();V=18;Fe=e=>!!e?.folded});function Xa(e,t){return!Fe(e)||!t.side?h:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+    ${Ja(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
-      <li>Bend line <b data-test="bend-length">${re(w(t.bend_length_mm))}</b> long.</li>
-      ${Zp("Punch",t.segments_mm?.punch)} ${Zp("Die",t.segments_mm?.die)}
+      <li>Bend line <b data-test="bend-length">${ie(w(t.bend_length_mm))}</b> long.</li>
+      ${Yp("Punch",t.segments_mm?.punch)} ${Yp("Die",t.segments_mm?.die)}
       ${t.clear_between_mm===null||t.clear_between_mm===void 0?h:i`<li data-test="clear-between">
-              Clear between the finished sides: <b>${re(w(t.clear_between_mm))}</b>. Punch no
+              Clear between the finished sides: <b>${ie(w(t.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
       ${vy(t.sides_near??[])}
     </ul>
-  </section>`}function Zp(e,t){if(!t?.length)return h;let n=t.reduce((o,a)=>o+a,0),s=t.length>1?`${t.map(j).join(
+  </section>`}function Yp(e,t){if(!t?.length)return h;let n=t.reduce((o,a)=>o+a,0),s=t.length>1?`${t.map(j).join(
 " + ")} = `:"";return i`<li class="pieces">${e}: <b>${s}${j(n)} ${w(0).unit}</b></li>`}function vy(e){if(!e.length)
-return h;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=$(S(t.included_angle_deg)),s=re(w(Math.abs(t.
+return h;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=$(S(t.included_angle_deg)),s=ie(w(Math.abs(t.
 distance_mm)));return i`<li data-test="sides-near">
     ${t.distance_mm<0?i`<b>The finished ${t.side} side runs ${s} into the ${t.tool}</b>, at ${n}.`:i`The finished ${t.
 side} side stays <b>${s}</b> from the ${t.tool}, nearest at ${n}.`}
-  </li>`}var Tl=g(()=>{y();Ms();st();A()});function eu(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
-turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Os(e){let t=eu(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${nu}${su[t]}</svg
-    ><b>${tu[t]}.</b>`}function Za(e,t){let n=eu(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
-    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${nu}${su[n]}</svg>
+  </li>`}var Tl=g(()=>{y();As();st();A()});function Zp(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
+turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Ls(e){let t=Zp(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${eu}${tu[t]}</svg
+    ><b>${Qp[t]}.</b>`}function Za(e,t){let n=Zp(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${eu}${tu[n]}</svg>
     <p>
-      <b data-test="move">${tu[n]}.</b>
+      <b data-test="move">${Qp[n]}.</b>
       <span data-test="face">${e.inside_face==="up"?"Top":"Bottom"} face up.</span>
       ${Sy(e,t)}
     </p>
-  </div>`}function Ao({gauged_end:e,gauged_side:t},n){return t?`${t} side`:`${e} end${n?` (flat ${e==="left"?1:
+  </div>`}function Lo({gauged_end:e,gauged_side:t},n){return t?`${t} side`:`${e} end${n?` (flat ${e==="left"?1:
 n})`:""}`}function Sy(e,t){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=e;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
-return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=Ao(e,t);return i`<span data-test="end"
+return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=Lo(e,t);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var tu,nu,Ml,Xp,ky,Qp,xy,su,As=g(()=>{y();tu={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var Qp,eu,Ol,Jp,ky,Xp,xy,tu,Es=g(()=>{y();Qp={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},nu=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,Ml=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-Xp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,ky=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-Qp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,xy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-su={first:[ky],same:[xy],over:[Ml],end:[Xp],both:[Ml,Xp],quarter:[Qp],"quarter-over":[Ml,Qp]}});function Lo({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
-s,o]=[e[n-1],e[n]];return Ol(s,o,(t-s.share)/(o.share-s.share))}function Ol(e,t,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
+ver and a quarter"},eu=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,Ol=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+Jp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,ky=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+Xp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,xy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+tu={first:[ky],same:[xy],over:[Ol],end:[Jp],both:[Ol,Jp],quarter:[Xp],"quarter-over":[Ol,Xp]}});function Eo({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
+s,o]=[e[n-1],e[n]];return Ml(s,o,(t-s.share)/(o.share-s.share))}function Ml(e,t,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(e.share,t.share),phase:t.phase,included_angle_deg:s(e.included_angle_deg,
 t.included_angle_deg),punch_y_mm:s(e.punch_y_mm,t.punch_y_mm),left:o(e.left,t.left),right:o(e.right,t.right),inside_radius_mm:s(
 e.inside_radius_mm,t.inside_radius_mm),half_arc_mm:s(e.half_arc_mm,t.half_arc_mm),gauge_x_mm:e.gauge_x_mm===null||
-t.gauge_x_mm===null?null:s(e.gauge_x_mm,t.gauge_x_mm)}}function ou({frames:e}){let t=e.find(o=>o.punch_y_mm<=0)??
+t.gauge_x_mm===null?null:s(e.gauge_x_mm,t.gauge_x_mm)}}function nu({frames:e}){let t=e.find(o=>o.punch_y_mm<=0)??
 e[0],n=Math.min(...e.map(o=>o.punch_y_mm)),s=[...e].reverse().find(o=>o.phase==="bend")??e[e.length-1];return{
-before:t.share,after:n<0?s.share:e[e.length-1].share}}function au(e,t){let n=-t.punch_travel_mm,s=t.phase==="b\
+before:t.share,after:n<0?s.share:e[e.length-1].share}}function su(e,t){let n=-t.punch_travel_mm,s=t.phase==="b\
 end",o=c=>s?c.included_angle_deg:t.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?t.included_angle_deg:t.phase===
-"approach"?n:-n,r=Ty(e.frames,t.phase);return{...My(r,o,a),punch_y_mm:n}}function Ty(e,t){let n=t==="withdrawa\
+"approach"?n:-n,r=Ty(e.frames,t.phase);return{...Oy(r,o,a),punch_y_mm:n}}function Ty(e,t){let n=t==="withdrawa\
 l"?["release","withdrawal"]:[t],s=e.findIndex(a=>n.includes(a.phase)),o=e.filter((a,r)=>n.includes(a.phase)||r===
-s-1);return o.length?o:e}function My(e,t,n){for(let a=1;a<e.length;a+=1){let[r,l]=[t(e[a-1]),t(e[a])];if(n<=r&&
-n>=l&&r>l)return Ol(e[a-1],e[a],(r-n)/(r-l))}if(n>t(e[0]))return e[0];let[s,o]=e.slice(-2);return o.phase==="b\
-end"?Ol(s,o,(t(s)-n)/(t(s)-t(o))):o}function Oy({thickness_mm:e,left:t,right:n},{left:s,right:o,half_arc_mm:a,
-inside_radius_mm:r}){let[l,c]=Ls([[-a,-e/2],[-a,e/2]],s),[d,p]=Ls([[a,-e/2],[a,e/2]],o),u=([b,f])=>`${b} ${-f}`,
-m=b=>b.map(f=>`L${u(f)}`).join("");return`M${u(l)}A${r+e} ${r+e} 0 0 0 ${u(d)}${m(Ls(n,o))}L${u(p)}A${r} ${r} \
-0 0 1 ${u(c)}${m(Ls(t,s))}Z`}function ru(e,{phase:t,punch_y_mm:n}){let s=t==="putting in"||t==="approach",o=e.
+s-1);return o.length?o:e}function Oy(e,t,n){for(let a=1;a<e.length;a+=1){let[r,l]=[t(e[a-1]),t(e[a])];if(n<=r&&
+n>=l&&r>l)return Ml(e[a-1],e[a],(r-n)/(r-l))}if(n>t(e[0]))return e[0];let[s,o]=e.slice(-2);return o.phase==="b\
+end"?Ml(s,o,(t(s)-n)/(t(s)-t(o))):o}function My({thickness_mm:e,left:t,right:n},{left:s,right:o,half_arc_mm:a,
+inside_radius_mm:r}){let[l,c]=Ns([[-a,-e/2],[-a,e/2]],s),[d,p]=Ns([[a,-e/2],[a,e/2]],o),u=([b,f])=>`${b} ${-f}`,
+m=b=>b.map(f=>`L${u(f)}`).join("");return`M${u(l)}A${r+e} ${r+e} 0 0 0 ${u(d)}${m(Ns(n,o))}L${u(p)}A${r} ${r} \
+0 0 1 ${u(c)}${m(Ns(t,s))}Z`}function ou(e,{phase:t,punch_y_mm:n}){let s=t==="putting in"||t==="approach",o=e.
 frames.filter(u=>u.phase===(s?"putting in":"taking out"));if(!o.length||t==="bend"||t==="release")return null;
-let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...Ls(e.left,u),
-...Ls(e.right,m)]),[c,d]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...d),Math.
-max(...c),Math.max(...d,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function Ls(e,[t,n,s]){let[o,a]=[Math.cos(
-s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function Xa(e,t,n){let s=-n.
-punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Oy(t,n),tools:[
-e.before.ram,e.before.holder,e.before.punch].map(Me).filter(Boolean),down:s,gauge:Me(e.before.gauge),back:a}}var Al=g(
-()=>{an()});function Qa({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=uu?t:null}function Yn(e){
-let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Qa(e),{before:o,after:a}=ou(n),r=s?au(n,
-s):Lo(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Xa(t,n,r),
-near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function Es(e){let{clearance:t}=e;
-if(!t)return"Clearance was not checked at this step.";let n=Qa(e);if(!n)return`Nothing comes within ${re(w(uu,
-{digits:0}))} of the part.`;let s=re(w(Math.abs(n.distance_mm))),o=typeof t.needed_mm=="number"?`, ${re(w(t.needed_mm))}\
+let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:u,right:m})=>[...Ns(e.left,u),
+...Ns(e.right,m)]),[c,d]=[l.map(([u])=>u),l.map(([,u])=>u)];return{bounds:[Math.min(...c),Math.min(...d),Math.
+max(...c),Math.max(...d,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function Ns(e,[t,n,s]){let[o,a]=[Math.cos(
+s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function Qa(e,t,n){let s=-n.
+punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:My(t,n),tools:[
+e.before.ram,e.before.holder,e.before.punch].map(Oe).filter(Boolean),down:s,gauge:Oe(e.before.gauge),back:a}}var Al=g(
+()=>{rn()});function er({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=hu?t:null}function Yn(e){
+let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=er(e),{before:o,after:a}=nu(n),r=s?su(n,
+s):Eo(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Qa(t,n,r),
+near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function Ps(e){let{clearance:t}=e;
+if(!t)return"Clearance was not checked at this step.";let n=er(e);if(!n)return`Nothing comes within ${ie(w(hu,
+{digits:0}))} of the part.`;let s=ie(w(Math.abs(n.distance_mm))),o=typeof t.needed_mm=="number"?`, ${ie(w(t.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
-e part";return n.distance_mm<=0?`${a} runs ${s} into the ${iu(n.tool)}, ${lu(n)}.`:`Closest: ${a.toLowerCase()}\
- is ${s} from the ${iu(n.tool)}, ${lu(n)}${t.hits?.length?o:""}.`}function lu({phase:e,included_angle_deg:t,punch_travel_mm:n}){
+e part";return n.distance_mm<=0?`${a} runs ${s} into the ${au(n.tool)}, ${ru(n)}.`:`Closest: ${a.toLowerCase()}\
+ is ${s} from the ${au(n.tool)}, ${ru(n)}${t.hits?.length?o:""}.`}function ru({phase:e,included_angle_deg:t,punch_travel_mm:n}){
 let s=$(w(Math.max(0,-n),{digits:0}));return e==="approach"?`as the punch comes down, ${s} above the sheet`:e===
 "withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${$(S(t))}`}
 function Ll({motion:e},t){let n=$(S(t.included_angle_deg));if(t.phase==="bend")return e.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(t.phase==="release")return`Releasing, ${n}`;if(t.phase==="taking out")
-return`Taking it out${cu(e,t)}`;if(t.phase==="putting in")return`Putting it in${cu(e,t)}`;let s=$(w(Math.max(0,
+return`Taking it out${iu(e,t)}`;if(t.phase==="putting in")return`Putting it in${iu(e,t)}`;let s=$(w(Math.max(0,
 t.punch_y_mm),{digits:0}));return t.phase==="withdrawal"?`Punch rising, ${s} up`:t.punch_y_mm>0?`Punch coming \
-down, ${s} up`:"First touch, sheet flat"}function cu({frames:e},{phase:t,right:n}){let s=t==="putting in"?e.find(
+down, ${s} up`:"First touch, sheet flat"}function iu({frames:e},{phase:t,right:n}){let s=t==="putting in"?e.find(
 a=>a.phase==="approach"):[...e].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??e[0]).
 right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Ay({clearance:e}){let{way_in:t,way_out:n,rides_up:s,
 clear:o}=e??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(t==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
-."};let[a,r]=[hu(t,n,"slide"),hu(t,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
-Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${du}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
+."};let[a,r]=[cu(t,n,"slide"),cu(t,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
+Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${lu}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${t==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${du}`}:null}function vt(e,{short:t=!1}={}){let n=Ay(e);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${lu}`}:null}function kt(e,{short:t=!1}={}){let n=Ay(e);return n?
 t?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${pu(n.kind)}<b>${n.what}.</b></span
+      >${du(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${pu(n.kind)}
+    ${du(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:h}var uu,iu,du,hu,pu,Ly,Ey,Dt=g(()=>{y();Al();A();uu=100;iu=e=>({gauge:"gauge finger",sheet:"part it\
-self"})[e]??e;du="Punch still, at its top. Fingers never between.";hu=(e,t,n)=>[e===n&&"in",t===n&&"out"].filter(
-Boolean).join(" and ");pu=e=>e==="swing"?Ly:Ey(e!=="slide"),Ly=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  </div>`:h}var hu,au,lu,cu,du,Ly,Ey,Ft=g(()=>{y();Al();A();hu=100;au=e=>({gauge:"gauge finger",sheet:"part it\
+self"})[e]??e;lu="Punch still, at its top. Fingers never between.";cu=(e,t,n)=>[e===n&&"in",t===n&&"out"].filter(
+Boolean).join(" and ");du=e=>e==="swing"?Ly:Ey(e!=="slide"),Ly=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
@@ -1473,31 +1472,31 @@ Boolean).join(" and ");pu=e=>e==="swing"?Ly:Ey(e!=="slide"),Ly=i`<svg class="sig
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${e?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
   </svg>`});function Nl({segments_mm:e,segments_total_mm:t}){if(!e?.length)return"";let n=e.map(o=>j(o)).join(" + "),s=w(0).
-unit;return e.length>1?`${n} = ${j(t??0)} ${s}`:`${n} ${s}`}function Ns(e,t=0,n=[]){return e?.length?i`<ul class="tools" data-test="tools">
+unit;return e.length>1?`${n} = ${j(t??0)} ${s}`:`${n} ${s}`}function Cs(e,t=0,n=[]){return e?.length?i`<ul class="tools" data-test="tools">
     ${e.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
           <span class="where">${El(s)}</span>
           <span class="more"
-            >${[Nl(s),fu(s.steps,t),Pl(s,n),Ny(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[Nl(s),uu(s.steps,t),Pl(s,n),Ny(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
-  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function fu(e,t){return!e?.
+  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function uu(e,t){return!e?.
 length||e.length===t?"":`step${e.length>1?"s":""} ${e.join(", ")}`}function Pl({kind:e,code:t},n){let s=n.filter(
-a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${fu(
+a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${uu(
 o.map(({number:a})=>a),0)}`:""}`:""}function Ny(e){return e==="good"||!e?"":e==="unknown"?"condition unknown":
-e}function er(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures">
-      ${wt("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
+e}function tr(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures blank">
+      ${_t("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
 w(e.length_mm_high,{digits:2})]})}
-      ${wt("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
+      ${_t("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
 e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm_high,{digits:2})]})}
-      ${wt("Mass",eo(e.mass_kg),{test:"blank-mass"})}
+      ${_t("Mass",to(e.mass_kg),{test:"blank-mass"})}
     </div>
     ${e.rests_on?i`<p data-test="blank-rests-on">Blank by ${e.rests_on}.</p>`:h}
     ${e.lines?i`<p data-test="relief">${Cl(e)}</p>`:h}`}function Cl({relief:e,lines:t=[]}){let n=new Set(t.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!e?"":e.shape===
 "none"?"Corners without relief.":`Corner reliefs ${e.shape}, ${$(w(e.size_mm,{digits:1}))} ${e.shape==="round"?
-"across.":"a side."}`}function gu(e){let t=s=>w(s,{digits:2}).text,n=[["At",s=>t(s.at_mm)],["Angle",s=>$(S(s.included_angle_deg))],
+"across.":"a side."}`}function mu(e){let t=s=>w(s,{digits:2}).text,n=[["At",s=>t(s.at_mm)],["Angle",s=>$(S(s.included_angle_deg))],
 ["Inside radius",s=>t(s.inside_radius_mm)],["Allowance",s=>t(s.bend_allowance_mm)],["Deduction",s=>t(s.bend_deduction_mm)],
 ["K-factor",s=>typeof s.k_factor=="number"?s.k_factor.toFixed(2):"–"]];return i`<div class="lines-frame">
     <table class="blank-table stacks" role="table" data-test="bend-lines">
@@ -1526,26 +1525,26 @@ e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm
     </table>
   </div>`}function Py({lines:e},{bend:t}){let n=e?.find(s=>s.bend===t)?.side;return n?`${n} `:""}function Rl(e,t=0){
 let n=e.turn_over||e.turn_end||e.turn_quarter,s=e.gauged_against&&e.gauged_against!=="flat edge"?`, against th\
-e ${e.gauged_against}`:"",o=e.gauged_end?`${Cy(Ao(e,t))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${e.gauged_against}`:"",o=e.gauged_end?`${Cy(Lo(e,t))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
             data-quarter=${String(!!e.turn_quarter)}
             data-over=${String(e.turn_over)}
             data-end=${String(e.turn_end)}
-            >${Os(e)}</span
+            >${Ls(e)}</span
           > `:h}
-    ${vt(e,{short:!0})} ${o}${e.inside_face==="up"?"top":"bottom"} face
+    ${kt(e,{short:!0})} ${o}${e.inside_face==="up"?"top":"bottom"} face
     up.${Ry(e)}
   </span>`}function Ry({hits:e}){if(!e)return h;let t=e.gauge_x_mm.map(n=>j(n)).join(", ");return i` <span data-test="hits"
     >${e.count} bumps, ${$(w(e.pitch_mm,{digits:2}))} apart, gauge X ${t}.</span
-  >`}function kt(e){let t=e.operation&&e.operation!=="bend"?e.operation:"bend",n=e.side?`Bend ${e.bend}, ${e.side}`:
+  >`}function xt(e){let t=e.operation&&e.operation!=="bend"?e.operation:"bend",n=e.side?`Bend ${e.bend}, ${e.side}`:
 `Bend ${e.bend}`;return t==="bend"?n:`${n}, ${t}`}function By(e,t,n){let s=e[`${t}_low`],o=e[`${t}_high`],a=s==
-null||s===o?h:i`<small class="band">${n(s).text} to ${$(n(o))}</small>`;return i`${$(n(e[t]))}${a}`}function mu(e,t,n){
+null||s===o?h:i`<small class="band">${n(s).text} to ${$(n(o))}</small>`;return i`${$(n(e[t]))}${a}`}function pu(e,t,n){
 return tt(e,e)?e.first_hit?Iy(e,t,n):e.limits?By(e,t,n):$(n(e[t])):$(n(null))}function Iy(e,t,n){let s=t==="se\
 t_angle_deg"?`first hit, ${dl(e.first_hit)}; then about `:"then about ";return i`${$(n(e[t]))}<small class="band"
       >${s}${$(n(e[`expected_${t}`]))}</small
-    >`}function tr(e,{link:t}={}){let n=o=>w(o,{digits:2}),s=e.part?.flats_mm?.length??0;return i`<div class="steps-frame">
+    >`}function nr(e,{link:t}={}){let n=o=>w(o,{digits:2}),s=e.part?.flats_mm?.length??0;return i`<div class="steps-frame">
     <table class="steps stacks" role="table" data-test="steps">
       <thead role="rowgroup">
         <tr role="row">
@@ -1555,15 +1554,15 @@ t_angle_deg"?`first hit, ${dl(e.first_hit)}; then about `:"then about ";return i
       <tbody role="rowgroup">
         ${e.steps.map(o=>i`<tr role="row" data-step=${o.number}>
               <th role="rowheader" scope="row">
-                ${t?i`<a href=${t(o.number)}>${o.number}. ${kt(o)}</a>`:i`${o.number}. ${kt(o)}`}
+                ${t?i`<a href=${t(o.number)}>${o.number}. ${xt(o)}</a>`:i`${o.number}. ${xt(o)}`}
                 <small>${$(S(o.included_angle_deg))} ${o.direction}</small>
               </th>
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${$(n(o.gauge_x_mm))}</td>
               <td role="cell" data-head="Gauge R" data-test="gauge-r">${$(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${mu(o,"set_angle_deg",S)}
+                ${pu(o,"set_angle_deg",S)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${mu(o,"punch_depth_mm",n)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${pu(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
                 ${$(ot(o))}<small class="band">expected ${$(cn(o))}</small>
               </td>
@@ -1575,8 +1574,8 @@ h}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var El,Cy,pn=g(()=>{y();me();on();A();_t();st();Ra();jn();As();Dt();El=nn;Cy=e=>e[0].toUpperCase()+e.
-slice(1)});function nr(e,t){return i`<header class="step-top">
+  </div>`}var El,Cy,pn=g(()=>{y();fe();an();A();yt();st();Ba();jn();Es();Ft();El=sn;Cy=e=>e[0].toUpperCase()+e.
+slice(1)});function sr(e,t){return i`<header class="step-top">
     <a class="step-card" href="/c/${e.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${e.title||e.display_code}</span></a
     >
@@ -1589,11 +1588,11 @@ slice(1)});function nr(e,t){return i`<header class="step-top">
   </div>`}var Bl,un=g(()=>{y();pn();Bl=(e,t)=>i`<h1>
     <span data-test="step-number">Step ${t.number} of ${e.plan.steps.length}</span>
     <small
-      >${kt(t)}
+      >${xt(t)}
       ${t.direction}${t.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch reversed</b>`:
 h}</small
     >
-  </h1>`});function $u(e,t,n,s,o){let a=Yn(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?Lo(e.motion,l):null,
+  </h1>`});function fu(e,t,n,s,o){let a=Yn(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?Eo(e.motion,l):null,
 d=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),u=(m,b,f,_)=>i`<button
       type="button"
       class="button"
@@ -1601,8 +1600,8 @@ d=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),u=(m,b,f,_)=>i`<button
       data-test=${_}
       @click=${()=>{Object.assign(n,b,{playing:!1}),s()}}>
       ${m}
-    </button>`;return i`${yt(e.drawing,{pose:r==="between"?"during":r,close:n.close,opening:e.v_opening_mm,gauge:p,
-angle:t,moment:d??(c&&Xa(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&ru(e.motion,c),words:`${kt(
+    </button>`;return i`${vt(e.drawing,{pose:r==="between"?"during":r,close:n.close,opening:e.v_opening_mm,gauge:p,
+angle:t,moment:d??(c&&Qa(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&ou(e.motion,c),words:`${xt(
 e)}, ${Dy(e,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
             ${Fy(e,r,c)}
@@ -1614,7 +1613,7 @@ e)}, ${Dy(e,r)}. Gauge at ${p}.`})}
       ${u(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
     ${a?jy(e,l,n,s,o):h}`}function Dy(e,t){return t==="before"?"the sheet on the die before the bend":t==="aft\
-er"?"at the bottom of the stroke":t==="during"?Es(e):"on its way"}function Fy(e,t,n){return n?Ll(e,n):Es(e)}function jy(e,t,n,s,o){
+er"?"at the bottom of the stroke":t==="during"?Ps(e):"on its way"}function Fy(e,t,n){return n?Ll(e,n):Ps(e)}function jy(e,t,n,s,o){
 let a=()=>{n.playing=!n.playing,n.playing&&Hy(t>=1?0:t,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
@@ -1633,40 +1632,40 @@ let a=()=>{n.playing=!n.playing,n.playing&&Hy(t>=1?0:t,n,s,o),s()};return i`<div
       step="any"
       .value=${String(t)}
       aria-label="The bend from first to last"
-      aria-valuetext=${Ll(e,Lo(e.motion,t))}
+      aria-valuetext=${Ll(e,Eo(e.motion,t))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
   </div>`}function Hy(e,t,n,s){let o=performance.now(),a=r=>{!t.playing||s.aborted||(t.share=Math.min(1,e+Math.
 max(0,r-o)/Wy),t.playing=t.share<1,n(),t.playing&&requestAnimationFrame(a))};Object.assign(t,{at:"between",share:e}),
-requestAnimationFrame(a)}var Wy,Eo,sr=g(()=>{y();Al();xo();A();pn();Dt();Wy=7e3,Eo=()=>({at:"before",share:0,close:!1,
-playing:!1})});function bu(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length){let o=ze({...n?.said,words:n?.words});return i`<p data-test="no-setting">${o||
+requestAnimationFrame(a)}var Wy,No,or=g(()=>{y();Al();So();A();pn();Ft();Wy=7e3,No=()=>({at:"before",share:0,close:!1,
+playing:!1})});function gu(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length){let o=ze({...n?.said,words:n?.words});return i`<p data-test="no-setting">${o||
 "No new setting comes from this one."}</p>`}let s=ze({...n?.said,words:n?.what})||`${Uy(e)} Something else is \
 wrong.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(n?.to_check??kh).map(o=>i`<li>${o}</li>`)}
+      ${(n?.to_check??yh).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function Uy(e){let t=Ui(e),n="That is further off than the card’s table of corrections goes.";return t?
-`${n} Tools and press end at ${$(S(t.sharpest_deg))} under load.`:n}function wu(e,t){return e.die?i`<p class="why-not-set" data-test="why-not-set">
+  </div>`}function Uy(e){let t=Gi(e),n="That is further off than the card’s table of corrections goes.";return t?
+`${n} Tools and press end at ${$(S(t.sharpest_deg))} under load.`:n}function $u(e,t){return e.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${t?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:h}var Il=g(()=>{y();on();A();G()});function _u({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?h:i`<h3>Where the tools stand</h3>
+  </p>`:h}var Il=g(()=>{y();an();A();G()});function bu({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?h:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${e.map(t=>i`<li>
             <b>Station ${t.number}</b> ${t.punch}${t.turned?", reversed,":h} over ${t.die}:
-            ${yu(t.centre_mm)}; step${t.steps.length>1?"s":""} ${t.steps.join(", ")}.
+            ${wu(t.centre_mm)}; step${t.steps.length>1?"s":""} ${t.steps.join(", ")}.
             ${t.off_centre_level==="ok"?h:i`${k(t.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
-    </ul>`}function or({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
-`Station ${n.number}, ${yu(n.centre_mm)}`:""}function yu(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
-w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var ar=g(()=>{y();A();G()});function rr(e,t){let n=t.checks.filter(l=>xe(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
-plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+Oe(l),{...l,sign:xe(
-l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function ir(e,t,n,s,o){
+    </ul>`}function ar({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
+`Station ${n.number}, ${wu(n.centre_mm)}`:""}function wu(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
+w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var rr=g(()=>{y();A();G()});function ir(e,t){let n=t.checks.filter(l=>xe(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
+plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+Me(l),{...l,sign:xe(
+l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function lr(e,t,n,s,o){
 if(!t.drawing)return i`<p class="state" data-test="no-drawing">
       ${t.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=lt(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return $u(r,Da(t,a),n,s,o)}function lr(e,t){let n=lt(
+    </p>`;let a=lt(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return fu(r,Fa(t,a),n,s,o)}function cr(e,t){let n=lt(
 e,t);return n.set_angle_deg===null&&t.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${Ke("Gauge X",w(n.gauge_x_mm),"gauge-x")}
@@ -1674,8 +1673,8 @@ i`<div class="set-figures">
       ${Ke("Angle to set",S(n.set_angle_deg),"set-angle")}
       ${Ke("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
-    ${vs(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
-    ${n.set_angle_deg===null?wu(t,n.fromTrial):h} ${Gy(t)}
+    ${xs(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
+    ${n.set_angle_deg===null?$u(t,n.fromTrial):h} ${Gy(t)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
             <b>Angle and depth from a first piece.</b> The plan said ${$(S(t.set_angle_deg))} and
             ${$(w(t.punch_depth_mm,{digits:2}))}.
@@ -1684,12 +1683,12 @@ i`<div class="set-figures">
             <b>Retract the gauge ${$(w(t.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would run into it.
           </p>`:h}
-    ${Vy(t)}`}function Gy(e){let t=Ba(e);return t===h?h:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
+    ${Vy(t)}`}function Gy(e){let t=Ia(e);return t===h?h:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
 function Vy({hits:e}){return e?i`<div class="hits" data-test="hits">
     <b>${e.count} bumps</b>, ${$(S(e.angle_each_deg))} each. Move the gauge
     ${$(w(e.pitch_mm,{digits:2}))} each time:
     ${e.gauge_x_mm.map(t=>w(t).text).join(" · ")}
-  </div>`:h}function vu(e,t){if(!t.die)return h;let n=or(e,t);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:h}function _u(e,t){if(!t.die)return h;let n=ar(e,t);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1714,7 +1713,7 @@ function Vy({hits:e}){return e?i`<div class="hits" data-test="hits">
         <dd><b>${$(S(t.included_angle_deg))}</b> ${t.direction}</dd>
       </div>
     </dl>
-    ${Ss(t)}`}var cr=g(()=>{y();Ie();A();_t();G();jn();sr();Gn();Il();un();ar()});function ku(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=rr(e,t),c=l.filter(m=>xe(m)!=="note"),d=l.length>
+    ${Os(t)}`}var dr=g(()=>{y();Ie();A();yt();G();jn();or();Gn();Il();un();rr()});function yu(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=ir(e,t),c=l.filter(m=>xe(m)!=="note"),d=l.length>
 zy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
@@ -1722,28 +1721,28 @@ zy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
     data-step=${t.number}
     data-revision=${e.revision}>
     <header class="step-top">
-      ${dr(n,o)}
+      ${hr(n,o)}
       <p class="bench-card" data-test="bench-card">${e.title||e.display_code}</p>
       ${Bl(e,t)}
     </header>
     ${s} ${r.length?i`<div class="step-stop">${We(r)}</div>`:h}
     <div class="step-body">
-      <div class="step-way">${Za(t,e.part.flats_mm.length)}${vt(t)}</div>
-      <section class="step-set" aria-label="What to set">${lr(e,t)}</section>
+      <div class="step-way">${Za(t,e.part.flats_mm.length)}${kt(t)}</div>
+      <section class="step-set" aria-label="What to set">${cr(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${d?"many":""}" aria-label="What to watch">
-        ${p.length?We(p):h}${Ja(e.plan,t)}
+        ${p.length?We(p):h}${Xa(e.plan,t)}
       </section>
-      <section class="step-with" aria-label="Tools">${Ns(qy(e,t),0)}</section>
+      <section class="step-with" aria-label="Tools">${Cs(qy(e,t),0)}</section>
     </div>
-    ${Su({back:t.number>1,label:u?"Done":"Next",more:u?"":`step ${t.number+1}`},o)}
-  </article>`}function xu(e,{name:t,lines:n,acts:s}){let o=e.plan.steps.length;return i`<article
+    ${ku({back:t.number>1,label:u?"Done":"Next",more:u?"":`step ${t.number+1}`},o)}
+  </article>`}function vu(e,{name:t,lines:n,acts:s}){let o=e.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-done"
     data-code=${e.code}
     data-step=${o+1}>
     <header class="step-top">
-      ${dr(t,s)}
+      ${hr(t,s)}
       <p class="bench-card" data-test="bench-card">${e.title||e.display_code}</p>
     </header>
     ${n}
@@ -1757,21 +1756,21 @@ zy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
         Take this card off
       </button>
     </div>
-    ${Su({back:!0,label:"Next piece",more:"step 1"},s)}
-  </article>`}function Su({back:e,label:t,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
+    ${ku({back:!0,label:"Next piece",more:"step 1"},s)}
+  </article>`}function ku({back:e,label:t,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!e} @click=${s.back}>Back</button>
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${t}${n?i` <small>${n}</small>`:h}
     </button>
-  </nav>`}var zy,qy,dr,Wl=g(()=>{y();hn();Tl();G();As();pn();un();Dt();cr();zy=3;qy=(e,t)=>e.plan.tools.filter(
-n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));dr=(e,t)=>i`<button
+  </nav>`}var zy,qy,hr,Wl=g(()=>{y();hn();Tl();G();Es();pn();un();Ft();dr();zy=3;qy=(e,t)=>e.plan.tools.filter(
+n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));hr=(e,t)=>i`<button
     type="button"
     class="button bench-name"
     data-test="bench-name"
-    aria-label="${Wt(e)}, this display. Choose another"
+    aria-label="${Dt(e)}, this display. Choose another"
     @click=${t.choose}>
-    ${Wt(e)}
-  </button>`});function Tu({names:e,silent:t,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
+    ${Dt(e)}
+  </button>`});function xu({names:e,silent:t,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
     <h1>Which press screen is this display?</h1>
     ${t?i`<p class="bench-line" data-test="silent">
             The shop does not answer. It is asked again automatically.
@@ -1782,7 +1781,7 @@ n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));dr=(e,t)=>i`<button
                   class="button next"
                   data-test="take-bench"
                   @click=${()=>a.take(r)}>
-                  ${Wt(r)}
+                  ${Dt(r)}
                 </button>`)}
           </div>`:h}
     ${e?i`<form
@@ -1797,7 +1796,7 @@ hint:"Like 1, or Big press. It is kept on this display."})}
             Stay at ${qn(o)}
           </button>`:h}
     ${yl()}
-  </div>`}function Lu({answers:e,refused:t},n,s,o){return i`${e===!1?i`<p class="bench-line" role="status" data-test="alone">
+  </div>`}function Mu({answers:e,refused:t},n,s,o){return i`${e===!1?i`<p class="bench-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again automatically.`}
         </p>`:h}
   ${t?i`<p class="bench-line" role="status" data-test="refused">
@@ -1806,160 +1805,160 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:h}`}var Mu,Ou,Au,Dl,Eu=g(()=>{y();F();vl();hn();he();Wl();X();Mu=e=>Dl(e,"bench-idle",Wt(e.name),
+        </p>`:h}`}var Su,Tu,Ou,Dl,Au=g(()=>{y();F();vl();hn();pe();Wl();Z();Su=e=>Dl(e,"bench-idle",Dt(e.name),
 i`<p>Open a card on a phone and choose this press screen.</p>
-      ${yl()}`),Ou=(e,t,n)=>Dl(n,"bench-no-card",I(e),t instanceof O?i`<p>${t.message}</p>`:i`<p>
+      ${yl()}`),Tu=(e,t,n)=>Dl(n,"bench-no-card",I(e),t instanceof M?i`<p>${t.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes when the shop is back.
-        </p>`),Au=(e,t,n)=>Dl(n,"bench-no-step",`There is no step ${t}`,i`<p>
+        </p>`),Ou=(e,t,n)=>Dl(n,"bench-no-step",`There is no step ${t}`,i`<p>
       ${e.title||e.display_code} has ${e.plan.steps.length} now. Choose the step on the phone.
     </p>`),Dl=({name:e,lines:t,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
-    <header class="step-top">${dr(e,n)}</header>
+    <header class="step-top">${hr(e,n)}</header>
     ${t}
     <div class="bench-says">
       <h1>${o}</h1>
       ${a}
     </div>
-  </article>`});var Cu={};ne(Cu,{show:()=>Yy});function Yy(e){Wp(e.signal);let t=kl();t?Pu(e,t):Nu(e,"")}function Nu(e,t){e.title(
+  </article>`});var Nu={};ne(Nu,{show:()=>Yy});function Yy(e){Bp(e.signal);let t=kl();t?Eu(e,t):Lu(e,"")}function Lu(e,t){e.title(
 "Press screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:t},o;e.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&e.render(Tu(s,c)),r=p=>{n.abort();let u=kl();Pu(e,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
-c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await jp(p||" ")).name)}catch(u){
-s.wrong=u instanceof O?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
+aborted&&e.render(xu(s,c)),r=p=>{n.abort();let u=kl();Eu(e,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
+c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await Dp(p||" ")).name)}catch(u){
+s.wrong=u instanceof M?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
 d=async()=>{try{Object.assign(s,{names:(await zn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),e.ready(),o=setTimeout(d,Ky))};a(),d()}function Pu(e,t){let{name:n}=t,s=new AbortController,
+signal.aborted||(a(),e.ready(),o=setTimeout(d,Ky))};a(),d()}function Eu(e,t){let{name:n}=t,s=new AbortController,
 {signal:o}=s;e.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:t.code,
-step:t.step},l=null,c=null,d=0,p=Eo(),u=Ka(n,t.etag,{keepMs:1/0,heard:(v,N)=>{t={...t,etag:N},f({code:v.code,step:v.
+step:t.step},l=null,c=null,d=0,p=No(),u=Ya(n,t.etag,{keepMs:1/0,heard:(v,N)=>{t={...t,etag:N},f({code:v.code,step:v.
 step},!1)},sent:(v,N,Q)=>m({etag:N,unsent:Q}),changed:v=>v.gone?b(""):E()},o);function m(v){t={...t,...r,...v},
-xl(t)}function b(v){s.abort(),v||xl(null),Nu(e,v)}function f(v,N){let Q=v.code!==r.code||v.step!==r.step;v.code!==
-r.code&&(l=null),Q&&(p=Eo()),r=v,m({unsent:N}),N&&u.move(v),Q||!l&&v.code?_():E()}async function _(){a.abort(),
+xl(t)}function b(v){s.abort(),v||xl(null),Lu(e,v)}function f(v,N){let Q=v.code!==r.code||v.step!==r.step;v.code!==
+r.code&&(l=null),Q&&(p=No()),r=v,m({unsent:N}),N&&u.move(v),Q||!l&&v.code?_():E()}async function _(){a.abort(),
 a=new AbortController;let v=a.signal;if(d=0,c=null,E(),!!r.code)try{await gt(r.code,N=>{v.aborted||(l=N,d=0,E())},
 v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let T={next:()=>{if(!l)return;let v=l.plan.steps.length;f(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&f({code:l.code,step:r.step-1},!0),clear:()=>f(
-{code:null,step:0},!0),choose:()=>b(n),newer:()=>_()};function E(){if(o.aborted)return;let v=Lu(u.standing(),!!l,
+{code:null,step:0},!0),choose:()=>b(n),newer:()=>_()};function E(){if(o.aborted)return;let v=Mu(u.standing(),!!l,
 d,T.newer);e.title(l?`${l.title||l.code}, ${n}`:n),e.render(P({name:n,lines:v,acts:T})),(l||c||!r.code)&&e.ready()}
-function P(v){if(!r.code)return Mu(v);if(!l)return c?Ou(r.code,c,v):Te(`Opening ${I(r.code)}…`);let N=l.plan.
-steps,Q=N[r.step-1];return Q?ku(l,Q,v,ir(l,Q,p,E,a.signal)):r.step===N.length+1?xu(l,v):Au(l,r.step,v)}Kp(T,o),
-we(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let N=await it(
+function P(v){if(!r.code)return Su(v);if(!l)return c?Tu(r.code,c,v):Te(`Opening ${I(r.code)}…`);let N=l.plan.
+steps,Q=N[r.step-1];return Q?yu(l,Q,v,lr(l,Q,p,E,a.signal)):r.step===N.length+1?vu(l,v):Ou(l,r.step,v)}zp(T,o),
+_e(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let N=await it(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||d===N.revision||(d=N.revision,E())},{signal:o}),
-o.addEventListener("abort",()=>a.abort()),m({}),t.unsent&&u.move(r),_()}var Ky,Ru=g(()=>{F();vl();hn();Sl();Ie();
-he();Yp();se();Ce();Eu();Wl();sr();Re();cr();Ky=3e3});function Y(e,t){let n=document.getElementById("notices"),s=()=>Kt(i``,n);Kt(i`<div class="notice" data-test="notice">
+o.addEventListener("abort",()=>a.abort()),m({}),t.unsent&&u.move(r),_()}var Ky,Pu=g(()=>{F();vl();hn();Sl();Ie();
+pe();qp();se();Ce();Au();Wl();or();Re();dr();Ky=3e3});function Y(e,t){let n=document.getElementById("notices"),s=()=>Yt(i``,n);Yt(i`<div class="notice" data-test="notice">
       <span>${e}</span>
       <button type="button" @click=${()=>{s(),t?.act()}}>${t?.label??"Close"}</button>
-    </div>`,n),clearTimeout(Bu),t||(Bu=setTimeout(s,8e3))}var Bu,at=g(()=>{y()});function jl(e){try{let t=JSON.parse(localStorage.getItem(Fl(e))??"null");return t&&Array.isArray(t.form?.flats)&&
-Array.isArray(t.form?.bends)?t:null}catch{return null}}function hr(e,t){try{return localStorage.setItem(Fl(e),
+    </div>`,n),clearTimeout(Cu),t||(Cu=setTimeout(s,8e3))}var Cu,at=g(()=>{y()});function jl(e){try{let t=JSON.parse(localStorage.getItem(Fl(e))??"null");return t&&Array.isArray(t.form?.flats)&&
+Array.isArray(t.form?.bends)?t:null}catch{return null}}function pr(e,t){try{return localStorage.setItem(Fl(e),
 JSON.stringify({...t,kept_at:new Date().toISOString()})),!0}catch{return!1}}function Hl(e){try{localStorage.removeItem(
-Fl(e))}catch{}}var Fl,Iu=g(()=>{Fl=e=>`flangebook.part.${e||"new"}`});var pr,xt,ur,mr,No=g(()=>{Ct();xs();A();pr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
-xt=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),ur=e=>({angle:String(e.included_angle_deg),direction:e.
-direction,radius:z(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?z(e.hem_gap_mm):"",...To(e)}),
-mr=(e,t)=>({included_angle_deg:e.kind==="bend"?bt(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
-e.kind==="bend"?{inside_radius_mm:te(e.radius,t)}:{},...e.kind==="open_hem"?{hem_gap_mm:te(e.gap,t)}:{},...ja(
-e)})});function fr(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[xt(),xt()]}:e==="lips-out"?{flats:["",""],
-bends:[xt(),{...xt(),direction:"down"}]}:{flats:[""],bends:[xt()]};return{length:"",width:"",there:e==="channe\
+Fl(e))}catch{}}var Fl,Ru=g(()=>{Fl=e=>`flangebook.part.${e||"new"}`});var ur,St,mr,fr,Po=g(()=>{Rt();Ts();A();ur=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+St=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),mr=e=>({angle:String(e.included_angle_deg),direction:e.
+direction,radius:z(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?z(e.hem_gap_mm):"",...Oo(e)}),
+fr=(e,t)=>({included_angle_deg:e.kind==="bend"?wt(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
+e.kind==="bend"?{inside_radius_mm:te(e.radius,t)}:{},...e.kind==="open_hem"?{hem_gap_mm:te(e.gap,t)}:{},...Ha(
+e)})});function gr(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[St(),St()]}:e==="lips-out"?{flats:["",""],
+bends:[St(),{...St(),direction:"down"}]}:{flats:[""],bends:[St()]};return{length:"",width:"",there:e==="channe\
 l"?["left","right"]:[...Jn],alike:!0,sides:{left:t(),right:t(),front:t(),back:t()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function Du(e,t){let n=fr(t);for(let s of Jn){let o=e.sides[e.alike?
+corner:"closed",gap:"",firstPair:"left-right"}}function Iu(e,t){let n=gr(t);for(let s of Jn){let o=e.sides[e.alike?
 e.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...e,there:n.there,sides:n.
-sides}}function Fu({there:e,sides:t,alike:n}){let s=(n?e.slice(0,1):e).map(r=>t[r]),o=({bends:r})=>r.length===
+sides}}function Wu({there:e,sides:t,alike:n}){let s=(n?e.slice(0,1):e).map(r=>t[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return e.length===2&&e.includes("left")&&e.includes("right")&&s.every(o)?"channel":e.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function ju(e){let t=Jn.
-filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=fr().sides;for(let o of Jn){let a=e.sides[o]??e.
-sides[t[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(ur)}}return{length:z(e.length_mm),width:z(e.width_mm),
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function Du(e){let t=Jn.
+filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=gr().sides;for(let o of Jn){let a=e.sides[o]??e.
+sides[t[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(mr)}}return{length:z(e.length_mm),width:z(e.width_mm),
 there:t,alike:n.every(o=>o===n[0]),sides:s,relief:e.relief,reliefSize:z(e.relief_mm),corner:e.corner,gap:z(e.gap_mm),
-firstPair:e.first_pair??"left-right"}}function Vu(e,t){let n=s=>e.there.includes(s)?Uu(e,s).flats.map((o,a)=>`${s}\
- ${Rs(a)}`):[];return Ul.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
-o),...n(o)])}function zu(e,t){let n=o=>te(o,t),s=e.there.map(o=>{let a=Uu(e,o);return[o,{flats_mm:a.flats.map(
-n),bends:a.bends.map(r=>mr(r,t))}]});return{length_mm:n(e.length),width_mm:n(e.width),sides:Object.fromEntries(
+firstPair:e.first_pair??"left-right"}}function Uu(e,t){let n=s=>e.there.includes(s)?ju(e,s).flats.map((o,a)=>`${s}\
+ ${Is(a)}`):[];return Ul.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
+o),...n(o)])}function Gu(e,t){let n=o=>te(o,t),s=e.there.map(o=>{let a=ju(e,o);return[o,{flats_mm:a.flats.map(
+n),bends:a.bends.map(r=>fr(r,t))}]});return{length_mm:n(e.length),width_mm:n(e.width),sides:Object.fromEntries(
 s),relief:e.relief,corner:e.corner,...e.firstPair==="front-back"?{first_pair:e.firstPair}:{},...e.reliefSize.trim()&&
-e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="closed"?{gap_mm:n(e.gap)}:{}}}function Ps(e){
+e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="closed"?{gap_mm:n(e.gap)}:{}}}function Rs(e){
 return[["box.length_mm","length of the base",e.length],["box.width_mm","width of the base",e.width],...Gl(e).flatMap(
 t=>Jy(e,t))]}function Jy({sides:e,alike:t},n){let s=t?"":`${n} `;return e[n].flats.flatMap((o,a)=>{let{kind:r,
-angle:l,gap:c}=e[n].bends[a],d=`${s}${Rs(a)}`;return[[Cs(n,a),d,o],...r==="bend"?[[gr(n,a),`angle of the ${d}`,
-l]]:[],...r==="open_hem"?[[`${mn(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function qu(e,t){if(!e.alike)return t;
+angle:l,gap:c}=e[n].bends[a],d=`${s}${Is(a)}`;return[[Bs(n,a),d,o],...r==="bend"?[[$r(n,a),`angle of the ${d}`,
+l]]:[],...r==="open_hem"?[[`${mn(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function Vu(e,t){if(!e.alike)return t;
 let n=e.there[0];return Object.fromEntries(Object.entries(t).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
-`box.sides.${n}.`),o]))}function Ku(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
+`box.sides.${n}.`),o]))}function zu(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[t]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${Rs(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function Yu(e,t,n,s){
-let o=e.sides[t];return $r(e,t,{...o,flats:o.flats.with(n,s)})}function Bs(e,t,n,s){let o=e.sides[t];return $r(
-e,t,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function Ju(e,t){let{flats:n,bends:s}=e.sides[t],o=s.map(
-a=>({...a,kind:"bend"}));return $r(e,t,{flats:[...n,""],bends:[...o,xt()]})}function Zu(e,t){let{flats:n,bends:s}=e.
-sides[t];return $r(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Xu(e,t){let n=Jn.filter(o=>o===t!==
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${Is(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function qu(e,t,n,s){
+let o=e.sides[t];return br(e,t,{...o,flats:o.flats.with(n,s)})}function Ws(e,t,n,s){let o=e.sides[t];return br(
+e,t,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function Ku(e,t){let{flats:n,bends:s}=e.sides[t],o=s.map(
+a=>({...a,kind:"bend"}));return br(e,t,{flats:[...n,""],bends:[...o,St()]})}function Yu(e,t){let{flats:n,bends:s}=e.
+sides[t];return br(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Ju(e,t){let n=Jn.filter(o=>o===t!==
 e.there.includes(o));if(!n.length)return e;let s=e.sides[e.there[0]];return{...e,there:n,sides:e.alike?{...e.sides,
-[n[0]]:s}:e.sides}}function Qu(e,t){let n=e.sides[e.there[0]];return{...e,alike:t,sides:t?e.sides:{left:n,right:n,
-front:n,back:n}}}var Ul,Jn,Wu,Hu,Uu,Zn,Gu,Gl,Cs,mn,gr,Rs,$r,Xn=g(()=>{No();A();Ul=[["left","right"],["front","\
-back"]],Jn=Ul.flat(),Wu=6;Hu=({there:e})=>Ul.every(t=>t.some(n=>e.includes(n))),Uu=(e,t)=>e.sides[e.alike?e.there[0]:
-t],Zn=e=>Vu(e,()=>[]),Gu=e=>Vu(e,(t,n)=>[`base, ${t} to ${n}`]);Gl=({there:e,alike:t})=>t?e.slice(0,1):e;Cs=(e,t)=>`\
-box.sides.${e}.flats_mm.${t}`,mn=(e,t)=>`box.sides.${e}.bends.${t}`,gr=(e,t)=>`${mn(e,t)}.included_angle_deg`,
-Rs=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;$r=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function zl(e){if(!e)return Po();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
+[n[0]]:s}:e.sides}}function Xu(e,t){let n=e.sides[e.there[0]];return{...e,alike:t,sides:t?e.sides:{left:n,right:n,
+front:n,back:n}}}var Ul,Jn,Bu,Fu,ju,Xn,Hu,Gl,Bs,mn,$r,Is,br,Zn=g(()=>{Po();A();Ul=[["left","right"],["front","\
+back"]],Jn=Ul.flat(),Bu=6;Fu=({there:e})=>Ul.every(t=>t.some(n=>e.includes(n))),ju=(e,t)=>e.sides[e.alike?e.there[0]:
+t],Xn=e=>Uu(e,()=>[]),Hu=e=>Uu(e,(t,n)=>[`base, ${t} to ${n}`]);Gl=({there:e,alike:t})=>t?e.slice(0,1):e;Bs=(e,t)=>`\
+box.sides.${e}.flats_mm.${t}`,mn=(e,t)=>`box.sides.${e}.bends.${t}`,$r=(e,t)=>`${mn(e,t)}.included_angle_deg`,
+Is=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;br=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function zl(e){if(!e)return Co();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
 "",no_turn_over:!!e.no_turn_over,no_turn_end:!!e.no_turn_end,one_set_up:!!e.one_set_up,critical_flats:[...e.critical_flats??
 []],margin:s===void 0||s===Vl?"":z(s)}}function ql(e,t){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
-critical_flats:l,margin:c}=e??Po(),d={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
+critical_flats:l,margin:c}=e??Co(),d={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:te(
 c,t)}:{}};return Object.keys(d).length?{wishes:d}:{}}function Kl(e,t){if(!e)return{};let n=t?-1:1,s=a=>!a||Number(
 a)===t?"":Number(a)>t?String(Number(a)+n):a,o=e.critical_flats.filter(a=>!t||a!==t+1).map(a=>a>t?a+n:a);return{
-wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function br(e){let{first:t,last:n,no_turn_over:s,
-no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??Po();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
+wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function wr(e){let{first:t,last:n,no_turn_over:s,
+no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??Co();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Vl,Po,em,wr=g(()=>{A();Vl=2,Po=()=>({
-first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});em=e=>({...e,first:"",
-last:"",critical_flats:[]})});function Jl(e){return{unit:C(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[xt()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function _r({aside:e,...t},n){let s=tm({...t,box:n?t.box??e??fr():
-null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function nm(e,t){return e.box&&t&&String(Zn(e.box))===String(
-Zn(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:tm({...e,box:t})}function Is(e,t){return e.box?{...Jl(e.metal),
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Vl,Co,Zu,_r=g(()=>{A();Vl=2,Co=()=>({
+first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Zu=e=>({...e,first:"",
+last:"",critical_flats:[]})});function Jl(e){return{unit:C(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[St()],dimension:"\
+din6935",grain:"",holes:[],order:null,box:null}}function yr({aside:e,...t},n){let s=Qu({...t,box:n?t.box??e??gr():
+null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function em(e,t){return e.box&&t&&String(Xn(e.box))===String(
+Xn(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:Qu({...e,box:t})}function Ds(e,t){return e.box?{...Jl(e.metal),
 title:e.title??"",note:t,thickness:z(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:zl(
-e.wishes),tools:To(e.tools),box:ju(e.box)}:{unit:C(),title:e.title??"",note:t,metal:e.metal,thickness:z(e.thickness_mm),
-length:z(e.bend_length_mm),flats:e.flats_mm.map(z),bends:e.bends.map(ur),dimension:e.dimension??"din6935",grain:e.
-grain??"",order:e.order??null,wishes:zl(e.wishes),tools:To(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
-flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Ws(e){let t=n=>te(n,e.unit);return e.box?
-{title:e.title.trim(),metal:e.metal,thickness_mm:t(e.thickness),dimension:e.dimension,box:zu(e.box,e.unit),...e.
+e.wishes),tools:Oo(e.tools),box:Du(e.box)}:{unit:C(),title:e.title??"",note:t,metal:e.metal,thickness:z(e.thickness_mm),
+length:z(e.bend_length_mm),flats:e.flats_mm.map(z),bends:e.bends.map(mr),dimension:e.dimension??"din6935",grain:e.
+grain??"",order:e.order??null,wishes:zl(e.wishes),tools:Oo(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
+flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function Fs(e){let t=n=>te(n,e.unit);return e.box?
+{title:e.title.trim(),metal:e.metal,thickness_mm:t(e.thickness),dimension:e.dimension,box:Gu(e.box,e.unit),...e.
 order?{order:e.order}:{},...ql(e.wishes,e.unit),...pl(e.tools)}:{title:e.title.trim(),metal:e.metal,thickness_mm:t(
-e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>mr(n,e.unit)),dimension:e.
+e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>fr(n,e.unit)),dimension:e.
 dimension,...e.grain?{grain:e.grain}:{},...e.order?{order:e.order}:{},...ql(e.wishes,e.unit),...pl(e.tools),...e.
-holes.length?{holes:e.holes.map(n=>({flat:bt(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
-function yr(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...Ps(
+holes.length?{holes:e.holes.map(n=>({flat:wt(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
+function vr(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...Rs(
 e.box)]:[...t,["bend_length_mm","length",e.length],...e.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...e.
-bends.flatMap((s,o)=>Zy(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
+bends.flatMap((s,o)=>Xy(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
-filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function Zy({kind:e,angle:t,gap:n},s){return e==="bend"?[[`\
+filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function Xy({kind:e,angle:t,gap:n},s){return e==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,t]]:e==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function sm(e,t,n){return{...e,flats:e.flats.with(t,n)}}function Qn(e,t,n){return{...e,bends:e.
-bends.with(t,{...e.bends[t],...n})}}function Xl(e,t){let n=e.bends.at(t==="left"?0:-1),s={...xt(),direction:n?.
+ ${s+1}`,n]]:[]}function tm(e,t,n){return{...e,flats:e.flats.with(t,n)}}function Qn(e,t,n){return{...e,bends:e.
+bends.with(t,{...e.bends[t],...n})}}function Zl(e,t){let n=e.bends.at(t==="left"?0:-1),s={...St(),direction:n?.
 direction??"up"},o=t==="left"?e.bends:e.bends.map((r,l)=>l>0&&l===e.bends.length-1?{...r,kind:"bend"}:r);if(t===
-"right")return{...e,bends:[...o,s],flats:[...e.flats,""],order:null};let a=e.holes.map(r=>({...r,flat:am(r.flat,
-1,1)}));return{...e,bends:[s,...o],flats:["",...e.flats],order:null,holes:a,...Kl(e.wishes,0)}}function om(e,t){
-let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:am(o.flat,n,-1)}));return{...e,bends:e.
-bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...Kl(e.wishes,t+1)}}function am(e,t,n){
-let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function vr(e){let t=e.split(/[^\d]+/).filter(Boolean).
-map(Number);return t.length?t:null}function rm(e,t){return t===0||t===e.bends.length-1}var Yl,tm,Zl,fn=g(()=>{
-No();Xn();Ct();xs();A();wr();Yl=40;tm=e=>({...e,order:null,...e.wishes?{wishes:em(e.wishes)}:{}});Zl=e=>JSON.stringify(
-{...Ws(e),title:""})});async function Ql(e,t){try{let{body:n}=await M("POST","/cards",{body:{...lm(e),code:t},timeout:im});return{saved:await hm(
-n)}}catch(n){if(n instanceof O&&n.status===409)return{taken:t};throw dm(n)}}async function cm(e,t){let n={...lm(
-e),reason:e.reason??""},s=Xy(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${t.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:im});return await yd().then(c=>oo({...s,number:c},l)).catch(
-()=>{}),{saved:await hm(r)}}catch(o){if(o instanceof O&&o.status===412)return{stale:await $t(t.code)};throw dm(
-o)}}function Xy(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ue(),wanted:n});let{code:s,etag:o,
+"right")return{...e,bends:[...o,s],flats:[...e.flats,""],order:null};let a=e.holes.map(r=>({...r,flat:sm(r.flat,
+1,1)}));return{...e,bends:[s,...o],flats:["",...e.flats],order:null,holes:a,...Kl(e.wishes,0)}}function nm(e,t){
+let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:sm(o.flat,n,-1)}));return{...e,bends:e.
+bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...Kl(e.wishes,t+1)}}function sm(e,t,n){
+let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function kr(e){let t=e.split(/[^\d]+/).filter(Boolean).
+map(Number);return t.length?t:null}function om(e,t){return t===0||t===e.bends.length-1}var Yl,Qu,Xl,fn=g(()=>{
+Po();Zn();Rt();Ts();A();_r();Yl=40;Qu=e=>({...e,order:null,...e.wishes?{wishes:Zu(e.wishes)}:{}});Xl=e=>JSON.stringify(
+{...Fs(e),title:""})});async function Ql(e,t){try{let{body:n}=await O("POST","/cards",{body:{...rm(e),code:t},timeout:am});return{saved:await cm(
+n)}}catch(n){if(n instanceof M&&n.status===409)return{taken:t};throw lm(n)}}async function im(e,t){let n={...rm(
+e),reason:e.reason??""},s=Zy(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await O("PUT",`/cards/${t.code}`,{body:{
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:am});return await wd().then(c=>ao({...s,number:c},l)).catch(
+()=>{}),{saved:await cm(r)}}catch(o){if(o instanceof M&&o.status===412)return{stale:await $t(t.code)};throw lm(
+o)}}function Zy(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ue(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=e;return{id:e.saving.id,number:0,kind:"edit",code:s,body:t,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function dm(e){return e instanceof O&&(e.errors=Object.fromEntries(Object.entries(e.
-errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function hm(e){return pt(e).catch(()=>e)}var im,lm,
-pm=g(()=>{F();Ie();Pe();fn();se();Ce();im=6e4,lm=e=>({part:Ws(e),note:e.note,...R().name?{by:R().name}:{}})});function fm(e,{pixels:t=gs(),tallest:n=t*.45,test:s="blank"}={}){let o=j(e.width_mm),a=t-Ve(o,J)-J*2,r=a/e.length_mm,
-l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=um(e.bend_lines.map(f=>[f.at_mm*r,J*1.8+Ve(ec(f),J)]),a),p=um(
-e.bend_lines.map(f=>[f.at_mm*r,Ve(j(f.at_mm),J)]),a),u=mm(d)*Co+J*.4,m=mm(p)*Co+J*.4,b=u+c;return i`<svg
+after:r,etag:o,revision:a}}function lm(e){return e instanceof M&&(e.errors=Object.fromEntries(Object.entries(e.
+errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function cm(e){return pt(e).catch(()=>e)}var am,rm,
+dm=g(()=>{F();Ie();Pe();fn();se();Ce();am=6e4,rm=e=>({part:Fs(e),note:e.note,...R().name?{by:R().name}:{}})});function um(e,{pixels:t=$s(),tallest:n=t*.45,test:s="blank"}={}){let o=j(e.width_mm),a=t-Ve(o,J)-J*2,r=a/e.length_mm,
+l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=hm(e.bend_lines.map(f=>[f.at_mm*r,J*1.8+Ve(ec(f),J)]),a),p=hm(
+e.bend_lines.map(f=>[f.at_mm*r,Ve(j(f.at_mm),J)]),a),u=pm(d)*Ro+J*.4,m=pm(p)*Ro+J*.4,b=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
       aria-label=${Qy(e)}
-      viewBox="-8 -4 ${t+8} ${b+m+Co*1.4}">
+      viewBox="-8 -4 ${t+8} ${b+m+Ro*1.4}">
       ${l?tv(a,u,b):x`<rect class="sheet" x="0" y=${u} width=${a} height=${c}/>`}
       ${e.bend_lines.map((f,_)=>ev(f,f.at_mm*r,d[_],p[_],u,b))}
       ${nv(a,b+m+J*.7,j(e.length_mm))}
       ${sv(a+J,u,b,o)}
     </svg>
     ${l?i`<p class="hint">Width ${$({text:o,unit:""})} is drawn short at the break.</p>`:h}`}function ec(e){let t=e.
-included_angle_deg?re(S(e.included_angle_deg)):"hem";return`${e.direction} ${t}`}function Qy(e){let t=e.bend_lines.
+included_angle_deg?ie(S(e.included_angle_deg)):"hem";return`${e.direction} ${t}`}function Qy(e){let t=e.bend_lines.
 map(n=>`bend ${n.bend} ${ec(n)} at ${j(n.at_mm)}`);return`Blank ${j(e.length_mm)} by ${j(e.width_mm)}. ${t.join(
-"; ")}.`}function um(e,t){let n=[];return e.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),Math.max(t-o/2,o/2)),
+"; ")}.`}function hm(e,t){let n=[];return e.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),Math.max(t-o/2,o/2)),
 r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function ev(e,t,n,s,o,a){
-let r=o-J*.4-Co*(n.row+.5),l=a+J*.4+Co*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
+let r=o-J*.4-Ro*(n.row+.5),l=a+J*.4+Ro*(s.row+.5),c=n.at-n.width/2;return x`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
     <path class="leader" d="M${t} ${o}V${r+J*.8}M${t} ${a}V${l-J*.8}"/>
     <rect class="ground" x=${c} y=${r-J*.75} width=${n.width} height=${J*1.5}/>
     <circle class="badge" cx=${c+J*.75} cy=${r} r=${J*.68}/>
@@ -1980,10 +1979,10 @@ let r=o-J*.4-Co*(n.row+.5),l=a+J*.4+Co*(s.row+.5),c=n.at-n.width/2;return x`<pat
       dominant-baseline="central">${n}</text>`}function sv(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return x`<path class="dimension" d="M${e} ${t}V${n}${o(
 t)}${o(n)}"/>
     <text x=${e+J*.6} y=${(t+n)/2} font-size=${J}
-      dominant-baseline="central">${s}</text>`}var J,Co,mm,gm=g(()=>{y();A();xa();st();J=18,Co=J*1.5;mm=e=>Math.
-max(0,...e.map(t=>t.row+1))});function rt(e,{mark:t=0,...n}={}){if(!Fe(e))return Ah(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
-side??"";return Ya(e.folded,{...n,mark:s})}function Ds(e,t={}){return e.outline?Jp(e,t):fm(e,t)}var gn=g(()=>{
-Ms();gm();st()});function Fs({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+      dominant-baseline="central">${s}</text>`}var J,Ro,pm,mm=g(()=>{y();A();Sa();st();J=18,Ro=J*1.5;pm=e=>Math.
+max(0,...e.map(t=>t.row+1))});function rt(e,{mark:t=0,...n}={}){if(!Fe(e))return Oh(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
+side??"";return Ja(e.folded,{...n,mark:s})}function es(e,t={}){return e.outline?Kp(e,t):um(e,t)}var gn=g(()=>{
+As();mm();st()});function js({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${e==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:h}
@@ -2016,9 +2015,9 @@ Ms();gm();st()});function Fs({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){
               Take what is saved
             </button>`}
     </div>
-  </section>`}function kr(e,t,n){return n.filter(({name:s})=>(e[s]??"")!==(t[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:t[s]??"",mine:e[s]??""}))}var js=g(()=>{y();G()});function bm(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=Is(e.part,e.note),r=[...new Set([...tc(t),...tc(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=kr($m(t),$m(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+  </section>`}function xr(e,t,n){return n.filter(({name:s})=>(e[s]??"")!==(t[s]??"")).map(({name:s,label:o})=>({
+label:o,theirs:t[s]??"",mine:e[s]??""}))}var Hs=g(()=>{y();G()});function gm(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=Ds(e.part,e.note),r=[...new Set([...tc(t),...tc(a)].
+map(c=>c.label))].map(c=>({name:c,label:c})),l=xr(fm(t),fm(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${e.updated_by?`${e.updated_by} saved`:"Somebody saved"} revision ${e.revision}. What
@@ -2067,19 +2066,19 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=kr($m(t),$m(a),r);return i`<secti
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
   </section>`}function tc(e){return[{label:"Title",value:e.title},{label:"Note",value:e.note},{label:"Metal",value:e.
 metal},{label:"Thickness",value:e.thickness},{label:"Length",value:e.length},{label:"Measured",value:e.dimension},
-{label:"Grain",value:e.grain},{label:"Order",value:e.order?.join(", ")??""},{label:"Limits on the order",value:br(
-e.wishes)},{label:"Tools",value:Un(e.tools)},...e.box?[...Ps(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
+{label:"Grain",value:e.grain},{label:"Order",value:e.order?.join(", ")??""},{label:"Limits on the order",value:wr(
+e.wishes)},{label:"Tools",value:Un(e.tools)},...e.box?[...Rs(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
 slice(1)}`,value:n})),{label:"Corners",value:`${e.box.corner}, relief ${e.box.relief} ${e.box.reliefSize} ${e.
 box.gap}`.trim()},{label:"Sides",value:e.box.there.join(", ")}]:[],...(e.box?[]:e.flats).map((t,n)=>({label:`F\
 lat ${n+1}`,value:t})),...(e.box?[]:e.bends).map((t,n)=>({label:`Bend ${n+1}`,value:[t.kind==="bend"?`${t.angle}\
 °`:t.kind.replace("_"," "),t.direction,t.radius&&`radius ${t.radius}`,t.gap&&`gap ${t.gap}`,Un(t)].filter(Boolean).
 join(", ")})),...e.holes.map((t,n)=>({label:`Hole ${n+1}`,value:`flat ${t.flat}, at ${t.position}, size ${t.diameter}`}))]}
-var $m,wm=g(()=>{y();gn();Xn();fn();xs();wr();G();js();$m=e=>Object.fromEntries(tc(e).map(({label:t,value:n})=>[
-t,n]))});function ym(e,t,n){let{box:s,unit:o}=e,a=qu(s,t),r=(l,c)=>n(nm(e,l),c);return i`${lv(s,r)}
+var fm,$m=g(()=>{y();gn();Zn();fn();Ts();_r();G();Hs();fm=e=>Object.fromEntries(tc(e).map(({label:t,value:n})=>[
+t,n]))});function wm(e,t,n){let{box:s,unit:o}=e,a=Vu(s,t),r=(l,c)=>n(em(e,l),c);return i`${dv(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
-      ${cv(s,r)}
-      <div>
+      ${hv(s,r)}
+      <div class="fields">
         ${L({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:W(a,"box.length_m\
 m"),change:l=>r({...s,length:l})})}
         ${L({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:W(a,"box.width_mm"),
@@ -2094,78 +2093,77 @@ change:l=>r({...s,width:l})})}
         name="box.alike"
         data-test="box.alike"
         .checked=${s.alike}
-        @change=${l=>r(Qu(s,l.target.checked))} /><span>All sides alike</span></label
+        @change=${l=>r(Xu(s,l.target.checked))} /><span>All sides alike</span></label
     >
-    ${Gl(s).map(l=>dv(s,l,a,r))}
-    <h2>Corners</h2>
-    ${mv(e,a,r)}
-    ${Hu(s)?Z({name:"box.first_pair",label:"Bent first; the others go between them",value:s.firstPair??_m[0][0],
-options:_m,change:l=>r({...s,firstPair:l==="front-back"?l:"left-right"})}):h}`}function lv(e,t){let n=Fu(e);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+    ${Gl(s).map(l=>pv(s,l,a,r))}
+    ${ae(i`Corners <span class="fold-now">${lv(s)}</span>`,i`${gv(e,a,r)}${cv(s,r)}`,{test:"corners-fold"})}`}
+function lv({corner:e,relief:t,reliefSize:n}){let s=t==="none"?"no relief":`${t} relief`;return`${e}, ${s}${t!==
+"none"&&n?` ${n}`:""}`}function dv(e,t){let n=Wu(e);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
     ${ov.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
           data-test="kind-${s}"
-          @click=${()=>t(Du(e,s))}>
+          @click=${()=>t(Iu(e,s))}>
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
-  </div>`}function cv(e,t){let n=s=>{let o=e.there.includes(s),a=o&&e.there.length===1;return i`<button
+  </div>`}function hv(e,t){let n=s=>{let o=e.there.includes(s),a=o&&e.there.length===1;return i`<button
       type="button"
       class="base-side ${s}"
       aria-pressed=${String(o)}
       ?disabled=${a}
       data-test="side-${s}"
-      @click=${()=>t(Xu(e,s))}>
+      @click=${()=>t(Ju(e,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
     ${Jn.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
-  </div>`}function dv(e,t,n,s){let{flats:o,bends:a}=e.sides[t],r=e.alike?"Each side":`${t[0].toUpperCase()}${t.
+  </div>`}function pv(e,t,n,s){let{flats:o,bends:a}=e.sides[t],r=e.alike?"Each side":`${t[0].toUpperCase()}${t.
 slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${t}">
     <legend>${r}</legend>
-    ${uv(a)}
+    ${fv(a)}
     <ol class="box-chain">
-      ${o.map((l,c)=>i`<li>${hv(e,t,c,n,s)}</li>`)}
+      ${o.map((l,c)=>i`<li>${uv(e,t,c,n,s)}</li>`)}
     </ol>
     <div class="buttons">
       <button
         type="button"
         class="button"
         data-test="add-flat-${t}"
-        ?disabled=${o.length>=Wu}
-        @click=${()=>s(Ju(e,t),{focus:Cs(t,o.length)})}>
+        ?disabled=${o.length>=Bu}
+        @click=${()=>s(Ku(e,t),{focus:Bs(t,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${t}"
-              @click=${()=>s(Zu(e,t),{focus:Cs(t,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(Yu(e,t),{focus:Bs(t,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:h}
     </div>
-  </fieldset>`}function hv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],vm(Rs(n))],d=`${mn(t,n)}.hem\
+  </fieldset>`}function uv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],_m(Is(n))],d=`${mn(t,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${L({next:!0,name:Cs(t,n),label:c,value:a[n],wrong:[...W(s,Cs(t,n)),...W(s,mn(t,n))],change:p=>o(Yu(e,t,
+      ${L({next:!0,name:Bs(t,n),label:c,value:a[n],wrong:[...W(s,Bs(t,n)),...W(s,mn(t,n))],change:p=>o(qu(e,t,
 n,p))})}
-      ${l.kind==="bend"?L({next:!0,name:gr(t,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:W(s,
-gr(t,n)),change:p=>o(Bs(e,t,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+      ${l.kind==="bend"?L({next:!0,name:$r(t,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:W(s,
+$r(t,n)),change:p=>o(Ws(e,t,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
-    ${l.kind==="open_hem"?L({next:!0,name:d,label:"Clear gap inside",value:l.gap,wrong:W(s,d),change:p=>o(Bs(e,
+    ${l.kind==="open_hem"?L({next:!0,name:d,label:"Clear gap inside",value:l.gap,wrong:W(s,d),change:p=>o(Ws(e,
 t,n,{gap:p}))}):h}
-    ${Z({name:`${mn(t,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:iv,change:p=>o(Bs(e,t,n,{direction:p==="down"?"down":"up"}))})}
-    ${pv(e,t,n,s,o)}`}function pv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],l=`${mn(t,n)}.inside_radius_mm`,c=n===
+    ${X({name:`${mn(t,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
+n","↓ down"]]:iv,change:p=>o(Ws(e,t,n,{direction:p==="down"?"down":"up"}))})}
+    ${mv(e,t,n,s,o)}`}function mv(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],l=`${mn(t,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?h:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${vm(Rs(n))}: </span
+      <span class="unseen">${_m(Is(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":h}
     </summary>
     ${r[n].kind==="bend"?L({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
-radius,wrong:W(s,l),change:d=>o(Bs(e,t,n,{radius:d}))}):h}
-    ${c?K({name:`${mn(t,n)}.kind`,label:"Kind",value:r[n].kind,options:pr,change:d=>o(Bs(e,t,n,{kind:d}))}):h}
-  </details>`}function uv(e){let t=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of e.
+radius,wrong:W(s,l),change:d=>o(Ws(e,t,n,{radius:d}))}):h}
+    ${c?K({name:`${mn(t,n)}.kind`,label:"Kind",value:r[n].kind,options:ur,change:d=>o(Ws(e,t,n,{kind:d}))}):h}
+  </details>`}function fv(e){let t=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of e.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[d,p]=n[n.length-1];n.push(
 [d+t[o]*Math.cos(s),p-t[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${n.map(o=>o.join(" ")).join("L")}" />
@@ -2173,12 +2171,12 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
     ${n.slice(2).map(([o,a],r)=>x`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
-  </svg>`}function mv({box:e,unit:t},n,s){return i`<div class="corner-grid">
-      ${gv(e)}
+  </svg>`}function gv({box:e,unit:t},n,s){return i`<div class="corner-grid">
+      ${bv(e)}
       <div>
-        ${Z({name:"box.corner",label:"Walls at the corner",value:e.corner,options:rv,change:o=>s({...e,corner:o===
+        ${X({name:"box.corner",label:"Walls at the corner",value:e.corner,options:rv,change:o=>s({...e,corner:o===
 "open"?"open":"closed"})})}
-        ${Z({name:"box.relief",label:"Relief",value:e.relief,options:av,change:o=>s({...e,relief:o})})}
+        ${X({name:"box.relief",label:"Relief",value:e.relief,options:av,change:o=>s({...e,relief:o})})}
       </div>
     </div>
     <div class="fields">
@@ -2187,22 +2185,24 @@ f, side",unit:t,hint:"Empty: by radius and thickness.",value:e.reliefSize,wrong:
 {...e,reliefSize:o})})}
       ${e.corner==="open"?h:L({next:!0,name:"box.gap_mm",label:"Gap between the walls",unit:t,hint:"Empty: by \
 thickness.",value:e.gap,wrong:W(n,"box.gap_mm"),change:o=>s({...e,gap:o})})}
-    </div>`}function gv({corner:e,relief:t}){let[n,s]=e==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
+    </div>`}function bv({corner:e,relief:t}){let[n,s]=e==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
     <path
       class="flat-sheet"
-      d="M110 4L${50-s} 4L${50-s} 20L50 20${fv[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
+      d="M110 4L${50-s} 4L${50-s} 20L50 20${$v[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var ov,av,rv,_m,iv,vm,fv,km=g(()=>{y();No();Xn();fn();X();dt();ov=[["tray","Tray","M10 14V44H86V14"],
-["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channel","Two s\
-ides","M10 14V44H86V14M18 36H30M66 36H78"]],av=[["round","Round"],["square","Square"],["none","None"]],rv=[["c\
-losed","Closed"],["open","Open"]],_m=[["left-right","Left and right"],["front-back","Front and back"]],iv=[["u\
-p","↑ in"],["down","↓ out"]];vm=e=>e[0].toUpperCase()+e.slice(1);fv={none:"L50 40L30 40",square:"L58 20L58\
- 48L30 48",round:"L50 31A9 9 0 1 1 41 40L30 40"}});function nc(e,t){return i`<details class="convention" data-test="convention">
+  </svg>`}var ov,av,rv,bm,iv,cv,_m,$v,ym=g(()=>{y();Po();Zn();fn();Z();bt();dt();ov=[["tray","Tray","M10 14V44\
+H86V14"],["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channe\
+l","Two sides","M10 14V44H86V14M18 36H30M66 36H78"]],av=[["round","Round"],["square","Square"],["none","None"]],
+rv=[["closed","Closed"],["open","Open"]],bm=[["left-right","Left and right"],["front-back","Front and back"]],
+iv=[["up","↑ in"],["down","↓ out"]];cv=(e,t)=>Fu(e)?X({name:"box.first_pair",label:"Bent first; the others\
+ go between them",value:e.firstPair??bm[0][0],options:bm,change:n=>t({...e,firstPair:n==="front-back"?n:"left-\
+right"})}):h;_m=e=>e[0].toUpperCase()+e.slice(1);$v={none:"L50 40L30 40",square:"L58 20L58 48L30 48",round:"L5\
+0 31A9 9 0 1 1 41 40L30 40"}});function km(e,t){return i`<details class="convention" data-test="convention">
     <summary>
-      <span>Flats are measured: <b>${xm[e.dimension].title.toLowerCase()}</b></span>
+      <span>Flats are measured: <b>${vm[e.dimension].title.toLowerCase()}</b></span>
     </summary>
     <div role="radiogroup" aria-label="How flats are measured">
-      ${Object.entries(xm).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
+      ${Object.entries(vm).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
             <input
               type="radio"
               name="dimension"
@@ -2212,15 +2212,15 @@ p","↑ in"],["down","↓ out"]];vm=e=>e[0].toUpperCase()+e.slice(1);fv={none:"L
               @change=${()=>t({...e,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
-                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:$v(n)}
+                ${n==="inside"?x`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:wv(n)}
               </g>
               <g class="measure-line">${a}</g>
             </svg>
             <span><b>${s}</b> ${o}</span>
           </label>`)}
     </div>
-  </details>`}function $v(e){return e==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
-function Sm(e,t,n){let s=(o,a)=>n({...e,holes:e.holes.with(o,{...e.holes[o],...a})});return i`<details class="holes">
+  </details>`}function wv(e){return e==="din6935"?x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:x`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
+function xm(e,t,n){let s=(o,a)=>n({...e,holes:e.holes.with(o,{...e.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${e.holes.length?`: ${e.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${e.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
@@ -2249,7 +2249,7 @@ t,`${r}.position_mm`),change:l=>s(a,{position:l})})}
 .flat`})}>
       + Hole
     </button>
-  </details>`}function sc(e,t,n,s){let o=e.box?Zn(e.box):[],a=e.order??t??e.bends.map((l,c)=>c+1),r=(l,c)=>s({
+  </details>`}function Sm(e,t,n,s){let o=e.box?Xn(e.box):[],a=e.order??t??e.bends.map((l,c)=>c+1),r=(l,c)=>s({
 ...e,order:a.toSpliced(l,1).toSpliced(c,0,a[l])},{focus:`order-${a[l]}-${c<l?"earlier":"later"}`});return i`<details class="order">
     <summary>
       <span
@@ -2258,7 +2258,7 @@ t,`${r}.position_mm`),change:l=>s(a,{position:l})})}
       >
     </summary>
     ${L({next:!0,name:"order",label:"Bend numbers, first to last",hint:"Empty: the planner chooses.",value:e.order?.
-join(", ")??"",wrong:W(n,"order"),on:"change",change:l=>s({...e,order:vr(l)})})}
+join(", ")??"",wrong:W(n,"order"),on:"change",change:l=>s({...e,order:kr(l)})})}
     <ol class="order-rows">
       ${a.map((l,c)=>i`<li>
             <span>Bend ${l}${o[l-1]?`: ${o[l-1]}`:""}</span>
@@ -2291,23 +2291,23 @@ join(", ")??"",wrong:W(n,"order"),on:"change",change:l=>s({...e,order:vr(l)})})}
           </button>`:h}
   </details>`}function Tm(e,t,n){return K({name:"grain",label:"Rolling direction against the bend lines",value:e.
 grain,wrong:W(t,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...e,grain:s})})}var xm,Mm=g(()=>{y();Qt();Xn();fn();X();dt();xm={din6935:{title:"\
+s along the grain"]],change:s=>n({...e,grain:s})})}var vm,Om=g(()=>{y();en();Zn();fn();Z();dt();vm={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Om,Am=g(()=>{y();Fi();ji();Om=fa(class extends ms{constructor(){super(...arguments),this.key=h}render(e,t){
-return this.key=e,t}update(e,[t,n]){return t!==this.key&&(ga(e),this.key=t),n}})});function Lm(e,t,n){let s=e.bends.length>=Yl;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:x`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Mm,Am=g(()=>{y();ji();Hi();Mm=ga(class extends fs{constructor(){super(...arguments),this.key=h}render(e,t){
+return this.key=e,t}update(e,[t,n]){return t!==this.key&&($a(e),this.key=t),n}})});function Lm(e,t,n){let s=e.bends.length>=Yl;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
         data-test="add-left"
         ?disabled=${s}
-        @click=${()=>n(Xl(e,"left"),{focus:"flats_mm.0"})}>
+        @click=${()=>n(Zl(e,"left"),{focus:"flats_mm.0"})}>
         + Bend at the left end
       </button>
     </div>
     <ol class="section-rows" data-test="section-rows">
-      ${e.flats.map((o,a)=>i`${wv(e,a,t,n)}${a<e.bends.length?_v(e,a,t,n):h}`)}
+      ${e.flats.map((o,a)=>i`${yv(e,a,t,n)}${a<e.bends.length?vv(e,a,t,n):h}`)}
     </ol>
     <div class="add-bend">
       <button
@@ -2315,49 +2315,51 @@ return this.key=e,t}update(e,[t,n]){return t!==this.key&&(ga(e),this.key=t),n}})
         class="button"
         data-test="add-right"
         ?disabled=${s}
-        @click=${()=>n(Xl(e,"right"),{focus:`flats_mm.${e.flats.length}`})}>
+        @click=${()=>n(Zl(e,"right"),{focus:`flats_mm.${e.flats.length}`})}>
         + Bend at the right end
       </button>
     </div>
-    ${s?i`<p class="hint">A part has at most ${Yl} bends.</p>`:h}`}function wv(e,t,n,s){let o=`flats_mm.${t}`;
+    ${s?i`<p class="hint">A part has at most ${Yl} bends.</p>`:h}`}function yv(e,t,n,s){let o=`flats_mm.${t}`;
 return i`<li class="flat-row">
-    ${L({next:!0,name:o,label:`Flat ${t+1}`,value:e.flats[t],wrong:W(n,o),change:a=>s(sm(e,t,a))})}
-  </li>`}function _v(e,t,n,s){let o=e.bends[t],a=`bends.${t}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
+    ${L({next:!0,name:o,label:`Flat ${t+1}`,value:e.flats[t],wrong:W(n,o),change:a=>s(tm(e,t,a))})}
+  </li>`}function vv(e,t,n,s){let o=e.bends[t],a=`bends.${t}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([d])=>d===a||d===`${a}.kind`||d===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${t+1}>
     <span class="badge-mark" aria-hidden="true">${t+1}</span>
     <div class="bend-main">
       ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:L({next:!0,name:l,label:`\
 Bend ${t+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:W(n,l),change:d=>s(Qn(e,t,{angle:d}))})}
-      ${Z({name:`${a}.direction`,label:`Bend ${t+1} turns`,value:o.direction,options:bv,change:d=>s(Qn(e,t,{direction:d===
+      ${X({name:`${a}.direction`,label:`Bend ${t+1} turns`,value:o.direction,options:_v,change:d=>s(Qn(e,t,{direction:d===
 "down"?"down":"up"}))})}
     </div>
     ${Object.values(c).flat().map(d=>i`<p class="wrong" data-test="wrong-${a}">${d}</p>`)}
-    ${o.kind==="open_hem"?yv(e,t,n,s):h}
-    ${Om(t,vv(e,t,n,s))}
-  </li>`}function yv(e,t,n,s){let o=`bends.${t}.hem_gap_mm`;return L({next:!0,name:o,label:"Clear gap inside",
-unit:e.unit,value:e.bends[t].gap,wrong:W(n,o),change:a=>s(Qn(e,t,{gap:a}))})}function vv(e,t,n,s){let o=e.bends[t],
-a=`bends.${t}.inside_radius_mm`;return i`<details class="bend-more">
-    <summary>
-      <span class="unseen">Bend ${t+1}: </span>${o.radius?`Radius ${o.radius}`:"Radius"},
-      ${Un(o)||"tools"}, kind, remove
-    </summary>
-    ${o.kind==="bend"?L({next:!0,name:a,label:"Inside radius wanted",unit:e.unit,hint:"Empty: what the tools g\
-ive.",value:o.radius,wrong:W(n,a),change:r=>s(Qn(e,t,{radius:r}))}):h}
-    ${gl(`bends.${t}`,o,n,r=>s(Qn(e,t,r)))}
-    ${rm(e,t)||o.kind!=="bend"?K({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:pr,change:r=>s(Qn(e,
-t,{kind:r}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
-    <button
-      type="button"
-      class="button wide"
-      data-test="remove-bend-${t+1}"
-      ?disabled=${e.bends.length<2}
-      @click=${()=>s(om(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
-      Remove bend ${t+1} and flat ${t+2}
-    </button>
-  </details>`}var bv,Em=g(()=>{y();Am();No();fn();X();xs();Gn();dt();bv=[["up","↑ up"],["down","↓ down"]]});function Pm(e,t,n){let s=e.wishes??Po(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?Zn(e.box).map((c,d)=>[String(
-d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?Gu(e.box).map(c=>c[0].toUpperCase()+
-c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=br(s);return i`<details class="wishes" data-test="wishes">
+    ${o.kind==="open_hem"?kv(e,t,n,s):h}
+    ${Mm(t,xv(e,t,n,s))}
+  </li>`}function kv(e,t,n,s){let o=`bends.${t}.hem_gap_mm`;return L({next:!0,name:o,label:"Clear gap inside",
+unit:e.unit,value:e.bends[t].gap,wrong:W(n,o),change:a=>s(Qn(e,t,{gap:a}))})}function xv(e,t,n,s){let o=e.bends[t],
+a=`bends.${t}.inside_radius_mm`,r=[o.radius&&`Radius ${o.radius}`,Un(o)].filter(Boolean).join(", ");return i`${r?
+i`<p class="hint bend-wanted">${r}</p>`:h}
+    <details class="bend-more">
+      <summary>
+        <span class="unseen">Bend ${t+1}: </span
+        ><span class="bend-more-words">Radius, tools, kind, remove</span>
+      </summary>
+      ${o.kind==="bend"?L({next:!0,name:a,label:"Inside radius wanted",unit:e.unit,hint:"Empty: what the tools\
+ give.",value:o.radius,wrong:W(n,a),change:l=>s(Qn(e,t,{radius:l}))}):h}
+      ${gl(`bends.${t}`,o,n,l=>s(Qn(e,t,l)))}
+      ${om(e,t)||o.kind!=="bend"?K({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:ur,change:l=>s(Qn(
+e,t,{kind:l}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
+      <button
+        type="button"
+        class="button wide"
+        data-test="remove-bend-${t+1}"
+        ?disabled=${e.bends.length<2}
+        @click=${()=>s(nm(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
+        Remove bend ${t+1} and flat ${t+2}
+      </button>
+    </details>`}var _v,Em=g(()=>{y();Am();Po();fn();Z();Ts();Gn();dt();_v=[["up","↑ up"],["down","↓ down"]]});function Pm(e,t,n){let s=e.wishes??Co(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?Xn(e.box).map((c,d)=>[String(
+d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?Hu(e.box).map(c=>c[0].toUpperCase()+
+c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=wr(s);return i`<details class="wishes" data-test="wishes">
     <summary>
       <span>Limits on the order: <b>${l||"none"}</b></span>
     </summary>
@@ -2367,21 +2369,21 @@ rst"),change:c=>o({first:c})})}
       ${K({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:W(t,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
-    ${xr("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
-    ${xr("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
-    ${xr("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
+    ${Sr("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
+    ${Sr("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
+    ${Sr("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
     <fieldset class="tick-flats" id="wishes.critical_flats" tabindex="-1">
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,d)=>xr(`wishes.flat-${d+1}`,c,s.critical_flats.includes(d+1),p=>o({critical_flats:kv(s.critical_flats,
+        ${r.map((c,d)=>Sr(`wishes.flat-${d+1}`,c,s.critical_flats.includes(d+1),p=>o({critical_flats:Sv(s.critical_flats,
 d+1,p)})))}
       </div>
       ${W(t,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${L({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:e.unit,hint:"Emp\
 ty: the usual.",placeholder:z(Vl),value:s.margin,wrong:W(t,"wishes.margin_mm"),change:c=>o({margin:c})})}
-  </details>`}function xr(e,t,n,s){return i`<label class="tick"
+  </details>`}function Sr(e,t,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
       name=${e}
@@ -2390,29 +2392,27 @@ ty: the usual.",placeholder:z(Vl),value:s.margin,wrong:W(t,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${t}</span
     ></label
-  >`}var oc,Nm,kv,Cm=g(()=>{y();Qt();Xn();A();wr();X();dt();oc=["wishes.first","wishes.last","wishes.critical_\
+  >`}var nc,Nm,Sv,Cm=g(()=>{y();en();Zn();A();_r();Z();dt();nc=["wishes.first","wishes.last","wishes.critical_\
 flats","wishes.margin_mm"],Nm={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};kv=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function Bm(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
-[]:[[e.metal,e.metal?`${e.metal} (not in the shop)`:"Choose"]],...t.map(({code:p,name:u})=>[p,u])],{box:d}=e;return i`${Z(
+Clearance wanted"};Sv=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function Bm(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
+[]:[[e.metal,e.metal?`${e.metal} (not in the shop)`:"Choose"]],...t.map(({code:p,name:u})=>[p,u])],{box:d}=e;return i`${X(
 {name:"shape",label:"What it is",value:d?"box":"section",options:[["section","Section"],["box","Box or tray"]],
-change:p=>r(_r(e,p==="box"))})}
+change:p=>r(yr(e,p==="box"))})}
     ${L({next:!0,name:"title",label:"Name of the part",value:e.title,wrong:W(a,"title"),change:p=>r({...e,title:p})})}
     ${K({name:"metal",label:"Metal",value:e.metal,options:c,wrong:W(a,"metal"),change:p=>r({...e,metal:p})})}
     <div class="fields">
-      ${L({next:!0,name:"thickness_mm",label:"Thickness",unit:e.unit,placeholder:"3 or 16 ga",hint:s?xv(s,e.thickness):
+      ${L({next:!0,name:"thickness_mm",label:"Thickness",unit:e.unit,placeholder:"3 or 16 ga",hint:s?Ov(s,e.thickness):
 "",value:e.thickness,wrong:W(a,"thickness_mm"),change:p=>r({...e,thickness:p})})}
       ${d?h:L({next:!0,name:"bend_length_mm",label:"Bend length",unit:e.unit,value:e.length,wrong:W(a,"bend_le\
 ngth_mm"),change:p=>r({...e,length:p})})}
     </div>
-    ${d?i`${ym({...e,box:d},a,r)}
-            <h2>More, if it matters</h2>
-            ${nc(e,r)}
-            ${s||e.order?sc(e,s?.order?.sequence,a,r):h}`:i`<h2>Section, left to right <small>${e.unit}</small></h2>
-            ${nc(e,r)} ${Lm(e,a,r)}
-            <h2>More, if it matters</h2>
-            ${Tm(e,a,r)} ${Sm(e,a,r)}
-            ${sc(e,s?.order?.sequence,a,r)}`}
-    ${Pm(e,a,r)} ${up(e,n,a,r)}
+    ${d?i`${wm({...e,box:d},a,r)} `:i`<h2>Section, left to right <small>${e.unit}, °</small></h2>
+            ${Lm(e,a,r)}`}
+    ${ae("More, if it matters",Tv(e,{crib:n,plan:s,editing:o,errors:a,change:r}),{test:"more-fold"})}`}function Tv(e,{
+crib:t,plan:n,editing:s,errors:o,change:a}){let r=n?.order?.sequence;return i`${km(e,a)}
+    ${e.box?h:i`${Tm(e,o,a)} ${xm(e,o,a)}`}
+    ${e.box&&!n&&!e.order?h:Sm(e,r,o,a)}
+    ${Pm(e,o,a)} ${hp(e,t,o,a)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -2421,34 +2421,34 @@ ngth_mm"),change:p=>r({...e,length:p})})}
         data-test="note"
         rows="2"
         .value=${ke(e.note)}
-        @input=${p=>r({...e,note:p.target.value})}></textarea>
+        @input=${l=>a({...e,note:l.target.value})}></textarea>
     </div>
-    ${o?L({next:!0,name:"reason",label:"Why this change, for the history",value:e.reason??"",wrong:W(a,"reason"),
-change:p=>r({...e,reason:p})}):h}`}function xv({part:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(
-w(e.thickness_mm,{digits:2})),t??""].filter(Boolean).join(", ")}function ac(e){return e.box?["title","metal","\
-thickness_mm",...Ps(e.box).map(([t])=>t),"box.relief_mm","box.gap_mm","order",...oc,...fl,"note","reason"]:["t\
+    ${s?L({next:!0,name:"reason",label:"Why this change, for the history",value:e.reason??"",wrong:W(o,"reason"),
+change:l=>a({...e,reason:l})}):h}`}function Ov({part:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(
+w(e.thickness_mm,{digits:2})),t??""].filter(Boolean).join(", ")}function sc(e){return e.box?["title","metal","\
+thickness_mm",...Rs(e.box).map(([t])=>t),"box.relief_mm","box.gap_mm","order",...nc,...fl,"note","reason"]:["t\
 itle","metal","thickness_mm","bend_length_mm",...e.flats.map((t,n)=>`flats_mm.${n}`),...e.bends.flatMap((t,n)=>[
 `bends.${n}.included_angle_deg`,`bends.${n}.inside_radius_mm`,...t.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:
 [],`bends.${n}.die`,`bends.${n}.punch`]),...e.holes.flatMap((t,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,
-`holes.${n}.diameter_mm`]),"grain","order",...oc,...fl,"note","reason"]}function Sr(e){if(e.startsWith("box"))
-return Ku(e);let[t,n,s]=e.split(".");return t==="tools"?n==="die"?"Die":"Punch":t==="wishes"?Nm[n]??"Limits on\
+`holes.${n}.diameter_mm`]),"grain","order",...nc,...fl,"note","reason"]}function Tr(e){if(e.startsWith("box"))
+return zu(e);let[t,n,s]=e.split(".");return t==="tools"?n==="die"?"Die":"Punch":t==="wishes"?Nm[n]??"Limits on\
  the order":n===void 0?Rm[t]??t:`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[t]??t} ${Number(n)+1}${s?`, ${Rm[s]??
 s}`:""}`}function Im(e){let t=e.target;if(e.key!=="Enter"||!(t instanceof HTMLInputElement))return;e.preventDefault();
 let n=[...t.form.querySelectorAll("input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(t)+
-1).find(o=>o.checkVisibility());s instanceof HTMLElement&&s.focus()}var Rm,rc=g(()=>{y();Qt();A();fn();Xn();km();
-X();Mm();Gn();Em();Cm();dt();Rm={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend leng\
-th",grain:"Rolling direction",order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"\
-gap",flat:"flat",position_mm:"place",diameter_mm:"size",die:"die",punch:"punch"}});function Wm({dimensions:e=[]}){let t=e.filter(({error_mm:a})=>a!==null);if(!t.length)return h;let{basis:n,basis_said:s}=t[0],
+1).find(o=>o.checkVisibility());s instanceof HTMLElement&&s.focus()}var Rm,oc=g(()=>{y();en();A();fn();Zn();ym();
+Z();bt();Om();Gn();Em();Cm();dt();Rm={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend\
+ length",grain:"Rolling direction",order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radi\
+us",hem_gap_mm:"gap",flat:"flat",position_mm:"place",diameter_mm:"size",die:"die",punch:"punch"}});function Wm({dimensions:e=[]}){let t=e.filter(({error_mm:a})=>a!==null);if(!t.length)return h;let{basis:n,basis_said:s}=t[0],
 o=ze({...s,words:n});return i`<h3>Expected tolerance of each flange</h3>
     <ul class="order-list sizes" data-test="sizes">
-      ${t.map(Tv)}
+      ${t.map(Av)}
     </ul>
-    ${o?i`<p class="hint" data-test="sizes-basis">${o}</p>`:h}`}function Tv({flat:e,flat_name:t=`flat ${e}`,wanted_mm:n,
+    ${o?i`<p class="hint" data-test="sizes-basis">${o}</p>`:h}`}function Av({flat:e,flat_name:t=`flat ${e}`,wanted_mm:n,
 error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${e}>
     <b>${t[0].toUpperCase()}${t.slice(1)}</b> ${$(w(n))}
-    <b>± ${$(Sv(Number(s)))}</b>, from step
+    <b>± ${$(Mv(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:h}.
-  </li>`}var Sv,Dm=g(()=>{y();A();G();Sv=e=>C()==="in"?{text:ee(e/Je,3),unit:"in"}:w(e,{digits:2})});function Tr(e,t){if(!es(e))return h;let{order:n}=e,[s,o]=Mv(e),a=!!e.part?.order?.length,r=a?t.free():h,l=n.sequence.
+  </li>`}var Mv,Dm=g(()=>{y();A();G();Mv=e=>C()==="in"?{text:ee(e/Je,3),unit:"in"}:w(e,{digits:2})});function Or(e,t){if(!ts(e))return h;let{order:n}=e,[s,o]=Lv(e),a=!!e.part?.order?.length,r=a?t.free():h,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
@@ -2456,28 +2456,28 @@ length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}
     ${l>1?i`<p class="order-run">
             ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${Fm(n.sequence)}
           </p>`:h}
-    ${Ov(n.blocked??[])} ${Av(n.remedies??[])} ${Lv(n.wishes)}
+    ${Ev(n.blocked??[])} ${Nv(n.remedies??[])} ${Pv(n.wishes)}
     ${r===h?h:i`<div class="buttons">${r}</div>`}
-    ${Ev(n.alternatives,t)}
-    ${_e("Where the tools stand, and flange tolerances",i`${_u(e)} ${Wm(e)}`,{test:"stations-fold"})}
-  </div>`}function Mv({order:e,checks:t}){let n=s=>t.some(o=>o.code===s);return e.proven?["ok","Clear on paper"]:
+    ${Cv(n.alternatives,t)}
+    ${ae("Where the tools stand, and flange tolerances",i`${bu(e)} ${Wm(e)}`,{test:"stations-fold"})}
+  </div>`}function Lv({order:e,checks:t}){let n=s=>t.some(o=>o.code===s);return e.proven?["ok","Clear on paper"]:
 n("no-order")?["stop","No order"]:t.some(({level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the\
  way"]:n("order-not-found")?["caution","None found"]:n("clearance-not-checked")?["caution","Not checked"]:["ca\
 ution","Not fully checked"]}function Fm(e){return i`<span class="run" role="img" aria-label="bends ${e.join(",\
  ")}"
     >${e.map(t=>i`<span class="badge-mark" aria-hidden="true">${t}</span>`)}</span
-  >`}function Ov(e){return e.length?i`<h3>What is in the way</h3>
+  >`}function Ev(e){return e.length?i`<h3>What is in the way</h3>
     <ul class="order-list" data-test="blocked">
       ${e.map(({bend:t,words:n})=>i`<li><b>Bend ${t}</b> ${n}</li>`)}
-    </ul>`:h}function Av(e){return e.length?i`<h3>What would help</h3>
+    </ul>`:h}function Nv(e){return e.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
-      ${e.map(t=>i`<li>${Oe(t)}</li>`)}
-    </ul>`:h}function Lv(e){return e.length?i`<h3>What each limit costs</h3>
+      ${e.map(t=>i`<li>${Me(t)}</li>`)}
+    </ul>`:h}function Pv(e){return e.length?i`<h3>What each limit costs</h3>
     <ul class="order-list" data-test="wish-costs">
       ${e.map(t=>i`<li data-wish=${t.wish}>${ze(t)}</li>`)}
-    </ul>`:h}function Ev(e,{use:t}){return e.length?_e("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
+    </ul>`:h}function Cv(e,{use:t}){return e.length?ae("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
       ${e.map(({sequence:n,words:s})=>i`<li>${Fm(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
-    </ul>`,{test:"others-fold"}):h}var es,jm,Hm,Mr=g(()=>{y();G();rn();ie();Dm();ar();es=({order:e})=>Array.isArray(
+    </ul>`,{test:"others-fold"}):h}var ts,jm,Hm,Mr=g(()=>{y();G();bt();le();Dm();rr();ts=({order:e})=>Array.isArray(
 e?.wishes)&&Array.isArray(e?.alternatives);jm=e=>({use:t=>i`<button
       type="button"
       class="button use-order"
@@ -2496,33 +2496,32 @@ null)}>
         >Use this order</a
       >`),free:()=>B("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${e}&order=free"
         >Let it choose</a
-      >`)})});function Um(e,{save:t,order:n}){return i`${Fa(e.checks)}
+      >`)})});function Um(e,{save:t,order:n}){return i`${ja(e.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
+        <div>${tr(e.blank)}${bs()?es(e.blank,{pixels:560}):h}</div>
         <div>
-          ${er(e.blank)}${Ds(e.blank,{pixels:innerWidth<1e3?innerWidth-24:560})}
-        </div>
-        <div>
-          ${_e("Bend lines and drawings",Nv(e.blank,t),{test:"bend-lines-fold"})}
+          ${ae("Bend lines and drawings",Rv(e.blank,t),{test:"bend-lines-fold"})}
         </div>
       </div>
     </section>
-    ${es(e)?i`<section>
+    ${ts(e)?i`<section>
             <h2>Order</h2>
-            ${Tr(e,n)}
+            ${Or(e,n)}
           </section>`:h}
     <section>
       <h2>Fetch</h2>
-      ${Ns(e.tools,e.steps.length,e.steps)}
+      ${Cs(e.tools,e.steps.length,e.steps)}
     </section>
     <section>
       <h2>Steps</h2>
-      ${e.order&&!es(e)?i`<p data-test="order-words">${e.order.words}</p>`:h}
-      <div class="step-drawings">${e.steps.map(s=>Pv(s,e.part.thickness_mm))}</div>
-      ${_e("All settings in a table",tr(e),{test:"steps-fold"})}
+      ${e.order&&!ts(e)?i`<p data-test="order-words">${e.order.words}</p>`:h}
+      <div class="step-drawings">${e.steps.map(s=>Bv(s,e.part.thickness_mm))}</div>
+      ${ae("All settings in a table",nr(e),{test:"steps-fold"})}
     </section>
-    ${ks(e.checks)} ${dn(e.checks)}`}function Nv(e,t){return i`${gu(e)} ${Cv(e.bend_lines)}
+    ${Ss(e.checks)} ${dn(e.checks)}`}function Rv(e,t){return i`${bs()?h:es(e,{pixels:innerWidth-24})} ${mu(e)}
+    ${Iv(e.bend_lines)}
     <div class="buttons">
       <button type="button" class="button" data-test="blank-svg" @click=${()=>t("svg")}>
         Drawing as SVG
@@ -2530,9 +2529,9 @@ null)}>
       <button type="button" class="button" data-test="blank-dxf" @click=${()=>t("dxf")}>
         Drawing as DXF
       </button>
-    </div>`}function Pv(e,t){let n=tt(e,e)?e.set_angle_deg:null,s=[$(S(n)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],
-o=i`${e.number}. ${kt(e)} <span class="step-set">${s.join(", ")}</span>`;return _e(o,Rv(e,t),{test:"step-fold"})}
-function Cv(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?h:i`<details data-test="other-allowances">
+    </div>`}function Bv(e,t){let n=tt(e,e)?e.set_angle_deg:null,s=[$(S(n)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],
+o=i`${e.number}. ${xt(e)} <span class="step-set">${s.join(", ")}</span>`;return ae(o,Wv(e,t),{test:"step-fold"})}
+function Iv(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?h:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
       ${t.length===1?`bend ${t[0].bend}`:`${t.length} bends`}
@@ -2541,38 +2540,38 @@ function Cv(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?h:i`<de
           <b>Bend ${n.bend}:</b>
           ${n.opinions.map(s=>`${s.name} ${$(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
         </p>`)}
-  </details>`}function Rv(e,t){if(!e.drawing)return h;let n=w(e.gauge_x_mm,{digits:2}),s=Da(e,{set_angle_deg:e.
+  </details>`}function Wv(e,t){if(!e.drawing)return h;let n=w(e.gauge_x_mm,{digits:2}),s=Fa(e,{set_angle_deg:e.
 set_angle_deg,firstHit:e.first_hit??null}),o=$(S(s)),a={close:!1,opening:e.v_opening_mm??8*t,gauge:n.text,angle:s,
 near:Yn(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.number}>
     <figcaption>
-      ${Rl(e)} ${Ss(e)}
-      <small data-test="origins">${Oo(e.origin)}</small>
+      ${Rl(e)} ${Os(e)}
+      <small data-test="origins">${Ao(e.origin)}</small>
       ${e.motion?i`<span class="near-words ${e.clearance?.hits?.length?"hit":""}" data-test="near-words"
-              >${Es(e)}</span
+              >${Ps(e)}</span
             >`:h}
     </figcaption>
     <div class="poses">
-      ${yt(e.drawing,{...a,pose:"before",words:`Step ${e.number} before the bend: the sheet on the die, gauge \
+      ${vt(e.drawing,{...a,pose:"before",words:`Step ${e.number} before the bend: the sheet on the die, gauge \
 at ${$(n)}.`})}
-      ${Bv(e,a)}
-      ${yt(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
+      ${Dv(e,a)}
+      ${vt(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function Bv(e,t){let n=Yn(e);return n?yt(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${e.number}. ${Es(e)}`}):h}var Gm=g(()=>{y();gn();xo();on();A();jn();So();rn();Mr();Gn();Ua();Dt();pn()});function Vm({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function Dv(e,t){let n=Yn(e);return n?vt(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${e.number}. ${Ps(e)}`}):h}var Gm=g(()=>{y();gn();So();an();A();jn();To();bt();Mr();Gn();Ga();Ft();pn()});function Vm({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${e&&o?"stale":""} ${a===h?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
     ${e?.section?rt(e,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 h}
     ${a===h?i`<p class="picture-words" role="status" data-test="picture-words">
-            ${Wv(e,t,n,s)}
+            ${jv(e,t,n,s)}
           </p>`:r?a:h}
-  </div>`}function Iv(e){let[t]=Object.entries(e.errors);return t?ml(Sr(t[0]),t[1]):e.message}function Wv(e,t,n,s){
+  </div>`}function Fv(e){let[t]=Object.entries(e.errors);return t?ml(Tr(t[0]),t[1]):e.message}function jv(e,t,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.length>4?` and ${s.length-4} mo\
 re`:""}.`;if(t instanceof H)return"The shop's server does not answer. What you type stays on this device.";if(t instanceof
-O)return`Not right yet. ${Iv(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
+M)return`Not right yet. ${Fv(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
 `Blank ${w(e.blank.length_mm,{digits:2}).text} × ${$(w(e.blank.width_mm,{digits:2}))}`:`Blank ${$(w(e.blank.length_mm,
-{digits:2}))}`;return i`${o} ${e.worst==="ok"?h:k(e.worst)}`}var zm=g(()=>{y();gn();F();A();G();rc();dt()});function Fv({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`;return i`${o} ${e.worst==="ok"?h:k(e.worst)}`}var zm=g(()=>{y();gn();F();A();G();oc();dt()});function Uv({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${t} value=${Math.min(e,t)} aria-label="Time used">
       ${Math.round(e)} s
@@ -2591,13 +2590,13 @@ O)return`Not right yet. ${Iv(t)}`;if(t)return String(t);if(!e)return n?"Working 
       </div>
       <div class="best">
         <dt>Best so far</dt>
-        <dd data-test="looking-best">${s?i`<b>${Hv(s)}</b>`:"none yet"}</dd>
+        <dd data-test="looking-best">${s?i`<b>${Vv(s)}</b>`:"none yet"}</dd>
       </div>
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
-  </section>`}function Hv(e){return jv.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
-"no turning"}function Km({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?Fv(t,s):n?Uv({again:o,
-back:e?a:null}):h}function Uv({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
+  </section>`}function Vv(e){return Gv.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
+"no turning"}function Km({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?Uv(t,s):n?zv({again:o,
+back:e?a:null}):h}function zv({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
       ${t?"Below stands the plan from before your last change.":h}
@@ -2608,44 +2607,44 @@ back:e?a:null}):h}function Uv({again:e,back:t}){return i`<section class="looking
               Back to the part before
             </button>`:h}
     </div>
-  </section>`}var Dv,qm,jv,Gv,Vv,Ym,Jm=g(()=>{y();Dv=.6,qm=({seconds:e})=>e>=Dv;jv=[["turn_overs","turn-over",
+  </section>`}var Hv,qm,Gv,qv,Kv,Ym,Jm=g(()=>{y();Hv=.6,qm=({seconds:e})=>e>=Hv;Gv=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];Gv="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];qv="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",Vv="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",Kv="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
  and right are bent first, then front and back between them.",Ym=e=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${e?Vv:Gv}
-  </div>`});var Xm={};ne(Xm,{show:()=>zv});async function zv(e){let t=us(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
+    <strong>The plan comes here</strong> ${e?Kv:qv}
+  </div>`});var Zm={};ne(Zm,{show:()=>Yv});async function Yv(e){let t=ms(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
 vise":"cards.create";e.title(t?`Edit ${I(t)}`:"New part"),e.render(Te(t?"Fetching the card…":"Looking into t\
-he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([ce("metals",e.signal),ce("dies",e.signal),
-ce("punches",e.signal)]),r=t?"":us(e.query.get("copy")??"").slice(0,7),l=r?jl(""):null,c=r?await Kv(r,e.signal):
-await qv(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(c.form=_r(c.form,!0));let d={...c,plan:null,planned:null,
-progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,kept:!0},p=Rt(async(D,pe)=>(await sd(
-"/plan",Ws(D),{signal:pe,tell:u})).plan,({question:D,answer:pe,error:ht=null})=>{pe&&Object.assign(d,{plan:pe,
-planned:D}),Object.assign(d,{error:ht,busy:!1,progress:null,summary:d.summary&&ht!==null}),Tt()},e.signal,350);
-function u(D){qm(D)&&(d.progress=D,Tt())}function m(D=!1){let pe=Zl(d.form);if(!D&&pe===d.key&&!d.error)return Tt();
-Object.assign(d,{key:pe,busy:yr(d.form).length===0,progress:null,stopped:!1}),d.busy?p.ask(d.form,{now:D}):(p.
-stop(),d.error=null),Tt()}let b={cancel(){p.stop(),Object.assign(d,{busy:!1,progress:null,stopped:!0,error:null}),
-Tt()},again:()=>m(!0),back(){if(!d.planned)return;let D=d.form;Object.assign(d,{form:d.planned,key:Zl(d.planned),
-stopped:!1}),d.kept=hr(t,{form:d.form,base:d.base,newCode:d.newCode}),Tt(),Y("The part of this plan is in the \
-boxes again.",{label:"Put mine back",act:()=>f(D)})}};function f(D,{focus:pe,undo:ht}={}){let Mt=d.form;d.form=
-D,d.kept=hr(t,{form:D,base:d.base,newCode:d.newCode}),m(),pe&&requestAnimationFrame(()=>Mo(pe)),ht&&Y(ht,{label:"\
+he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([de("metals",e.signal),de("dies",e.signal),
+de("punches",e.signal)]),r=t?"":ms(e.query.get("copy")??"").slice(0,7),l=r?jl(""):null,c=r?await Xv(r,e.signal):
+await Jv(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(c.form=yr(c.form,!0));let d={...c,plan:null,planned:null,
+progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,kept:!0},p=Bt(async(D,ue)=>(await td(
+"/plan",Fs(D),{signal:ue,tell:u})).plan,({question:D,answer:ue,error:ht=null})=>{ue&&Object.assign(d,{plan:ue,
+planned:D}),Object.assign(d,{error:ht,busy:!1,progress:null,summary:d.summary&&ht!==null}),Ot()},e.signal,350);
+function u(D){qm(D)&&(d.progress=D,Ot())}function m(D=!1){let ue=Xl(d.form);if(!D&&ue===d.key&&!d.error)return Ot();
+Object.assign(d,{key:ue,busy:vr(d.form).length===0,progress:null,stopped:!1}),d.busy?p.ask(d.form,{now:D}):(p.
+stop(),d.error=null),Ot()}let b={cancel(){p.stop(),Object.assign(d,{busy:!1,progress:null,stopped:!0,error:null}),
+Ot()},again:()=>m(!0),back(){if(!d.planned)return;let D=d.form;Object.assign(d,{form:d.planned,key:Xl(d.planned),
+stopped:!1}),d.kept=pr(t,{form:d.form,base:d.base,newCode:d.newCode}),Ot(),Y("The part of this plan is in the \
+boxes again.",{label:"Put mine back",act:()=>f(D)})}};function f(D,{focus:ue,undo:ht}={}){let Mt=d.form;d.form=
+D,d.kept=pr(t,{form:D,base:d.base,newCode:d.newCode}),m(),ue&&requestAnimationFrame(()=>Mo(ue)),ht&&Y(ht,{label:"\
 Put it back",act:()=>f(Mt)})}function _(D){f({...d.form,order:D},{undo:D?`Order ${D.join(", ")} is yours now.`:
 "The planner chooses the order."})}function T(D){history.replaceState(history.state,"",t?`/part?from=${t}`:"/p\
-art"),_(vr(D))}async function E(D){let[pe]=yr(d.form);if(pe){d.summary=!0,Tt(),Mo(pe[0]);return}Object.assign(
-d,{saving:!0,clash:null,taken:""}),Tt();try{let Ye=await D();if("saved"in Ye)return P(Ye.saved);"stale"in Ye?d.
-clash=Ye.stale:d.taken=Ye.taken}catch(Ye){d.error=Ye,d.summary=!0}d.saving=!1,Tt();let ht=d.error instanceof O?
-d.error.errors:{},Mt=ac(d.form).find(Ye=>Object.keys(ht).some(Ic=>Ic===Ye||Ic.startsWith(`${Ye}.`)));Mt&&Mo(Mt)}
-function P(D){Hl(t);let pe=D.revision===d.base?.revision;Y(pe?"Nothing was changed, so nothing was saved.":`Ca\
-rd ${I(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),ge(`/c/${D.code}`)}let v=()=>fe(n)&&E(()=>d.
-base?cm(d.form,d.base):Ql(d.form,d.newCode)),N=()=>(d.newCode=pa(),E(()=>Ql(d.form,d.newCode)));function Q(){Hl(
-t);let D=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,...Zm(d.card,s)}),m(!0),Y(t?"Th\
-e card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>f(D)})}function Le(D){let pe=d.form;Object.
-assign(d,{clash:null,base:ic(D)}),f(Is(D.part,D.note)),Y("What is saved is in the boxes now.",{label:"Put mine\
- back",act:()=>f(pe)})}async function ii(D){try{await od(`/blank.${D}`,Ws(d.form),`${d.form.title.trim()||"bla\
-nk"}.${D}`)}catch(pe){Y(q(pe))}}function Tt(){let D=d.error instanceof O?d.error.errors:{},pe=yr(d.form),ht=Km(
-d,b),Mt=!d.busy&&!d.stopped&&!pe.length&&!d.error;e.render(i`<h1>
+art"),_(kr(D))}async function E(D){let[ue]=vr(d.form);if(ue){d.summary=!0,Ot(),Mo(ue[0]);return}Object.assign(
+d,{saving:!0,clash:null,taken:""}),Ot();try{let Ye=await D();if("saved"in Ye)return P(Ye.saved);"stale"in Ye?d.
+clash=Ye.stale:d.taken=Ye.taken}catch(Ye){d.error=Ye,d.summary=!0}d.saving=!1,Ot();let ht=d.error instanceof M?
+d.error.errors:{},Mt=sc(d.form).find(Ye=>Object.keys(ht).some(Rc=>Rc===Ye||Rc.startsWith(`${Ye}.`)));Mt&&Mo(Mt)}
+function P(D){Hl(t);let ue=D.revision===d.base?.revision;Y(ue?"Nothing was changed, so nothing was saved.":`Ca\
+rd ${I(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),$e(`/c/${D.code}`)}let v=()=>ge(n)&&E(()=>d.
+base?im(d.form,d.base):Ql(d.form,d.newCode)),N=()=>(d.newCode=ua(),E(()=>Ql(d.form,d.newCode)));function Q(){Hl(
+t);let D=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,...Xm(d.card,s)}),m(!0),Y(t?"Th\
+e card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>f(D)})}function Le(D){let ue=d.form;Object.
+assign(d,{clash:null,base:ac(D)}),f(Ds(D.part,D.note)),Y("What is saved is in the boxes now.",{label:"Put mine\
+ back",act:()=>f(ue)})}async function li(D){try{await nd(`/blank.${D}`,Fs(d.form),`${d.form.title.trim()||"bla\
+nk"}.${D}`)}catch(ue){Y(q(ue))}}function Ot(){let D=d.error instanceof M?d.error.errors:{},ue=vr(d.form),ht=Km(
+d,b),Mt=!d.busy&&!d.stopped&&!ue.length&&!d.error;e.render(i`<h1>
           ${t?i`${B(n,"Edit","Plan")} ${d.card?.title||"card"}
                   <small class="code">${I(t)}</small>`:B(n,"New part","Plan a part")}
         </h1>
@@ -2658,7 +2657,7 @@ d,b),Mt=!d.busy&&!d.stopped&&!pe.length&&!d.error;e.render(i`<h1>
         ${d.kept?h:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${d.clash?bm(d.clash,d.form,{saveMine:()=>{d.base=ic(d.clash),v()},takeTheirs:()=>Le(d.clash),saveAsNew:N}):
+        ${d.clash?gm(d.clash,d.form,{saveMine:()=>{d.base=ac(d.clash),v()},takeTheirs:()=>Le(d.clash),saveAsNew:N}):
 h}
         ${d.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
@@ -2668,7 +2667,7 @@ h}
                   Save this as another card
                 </button>
               </div>`:h}
-        ${d.summary?hp(D,Sr,ac(d.form)):h}
+        ${d.summary?cp(D,Tr,sc(d.form)):h}
         ${d.summary&&d.error instanceof H?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
@@ -2679,7 +2678,7 @@ h}
           data-busy=${String(d.busy)}
           aria-busy=${d.busy?"true":"false"}>
           <div class="part-edit">
-            ${Vm(d,{open:pe,stale:!Mt,waiting:ht})}
+            ${Vm(d,{open:ue,stale:!Mt,waiting:ht})}
             <form
               class="panel part-form"
               aria-label="The part"
@@ -2701,92 +2700,92 @@ h}
                       ${d.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:h}
-              ${d.plan?Um(d.plan,{save:ii,order:jm(_)}):Ym(!!d.form.box)}
+              ${d.plan?Um(d.plan,{save:li,order:jm(_)}):Ym(!!d.form.box)}
             </div>
           </div>
-        </div>`),d.busy||e.ready()}m(!0),r&&(history.replaceState(null,"","/part"),d.kept=hr("",{form:d.form,base:null,
+        </div>`),d.busy||e.ready()}m(!0),r&&(history.replaceState(null,"","/part"),d.kept=pr("",{form:d.form,base:null,
 newCode:d.newCode}),l&&Y("The copy took the place of a part you had begun.",{label:"Put it back",act:()=>f(l.form)}));
-let Bc=e.query.get("order");Bc&&T(Bc)}function Zm(e,t){return e?{form:Is(e.part,e.note),base:ic(e)}:{form:Jl(t[0]?.
-code??""),base:null}}async function qv(e,t,n){let s=jl(e),o=null;try{e&&(o=await $t(e,n))}catch(a){if(!s)throw a}
-return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:{...Zm(o,t),newCode:pa(),card:o,restored:!1}}
-async function Kv(e,t){let{part:n,note:s}=await $t(e,t),o=`Copy of ${n.title||I(e)}`;return{form:Is({...n,title:o},
-s),base:null,newCode:pa(),card:null,restored:!1}}var ic,Qm=g(()=>{y();F();Ie();he();me();vo();at();Iu();fn();pm();
-Se();Be();he();ie();wm();rc();Mr();Gm();zm();Jm();Re();dt();ic=e=>({code:e.code,etag:e.etag,revision:e.revision,
-revision_id:e.revision_id})});async function ef(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new ts(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(Yv)}catch(o){throw new ts(Jv[o.name]??"busy")}let s=()=>n.
+let Cc=e.query.get("order");Cc&&T(Cc)}function Xm(e,t){return e?{form:Ds(e.part,e.note),base:ac(e)}:{form:Jl(t[0]?.
+code??""),base:null}}async function Jv(e,t,n){let s=jl(e),o=null;try{e&&(o=await $t(e,n))}catch(a){if(!s)throw a}
+return s?{form:s.form,base:s.base,newCode:s.newCode,card:o,restored:!0}:{...Xm(o,t),newCode:ua(),card:o,restored:!1}}
+async function Xv(e,t){let{part:n,note:s}=await $t(e,t),o=`Copy of ${n.title||I(e)}`;return{form:Ds({...n,title:o},
+s),base:null,newCode:ua(),card:null,restored:!1}}var ac,Qm=g(()=>{y();F();Ie();pe();fe();ko();at();Ru();fn();dm();
+Se();Be();pe();le();$m();oc();Mr();Gm();zm();Jm();Re();dt();ac=e=>({code:e.code,etag:e.etag,revision:e.revision,
+revision_id:e.revision_id})});async function ef(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new ns(isSecureContext?"none":"insecure");
+let n;try{n=await navigator.mediaDevices.getUserMedia(Zv)}catch(o){throw new ns(Qv[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return e.aborted&&s(),e.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
 "ended",t),n}function tf(e){return!!e.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function nf(e,t){await e.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var ts,Yv,Jv,sf=g(()=>{ts=class extends Error{constructor(t){
-super(t),this.fault=t}},Yv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-Jv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function rf(){return Or??=Xv(),Or.catch(()=>Or=void 0),Or}async function Xv(){let e=await Qv(),t=e??await of(),
-n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new Hs(String(o));return t=await of(),
-n.read(s)}}};return n}async function Qv(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
+getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var ns,Zv,Qv,sf=g(()=>{ns=class extends Error{constructor(t){
+super(t),this.fault=t}},Zv={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
+Qv={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function rf(){return Ar??=tk(),Ar.catch(()=>Ar=void 0),Ar}async function tk(){let e=await nk(),t=e??await of(),
+n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new Us(String(o));return t=await of(),
+n.read(s)}}};return n}async function nk(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
 ()=>[]);return e&&t?.includes("qr_code")?new e(af):null}async function of(){try{let{BarcodeDetector:e,prepareZXingModule:t}=await import("/vendor/barcode-detector/ponyfill.js");
-return await t({overrides:{locateFile:()=>Zv},fireImmediately:!0}),new e(af)}catch(e){throw new Hs(String(e))}}
-var Hs,Zv,af,Or,lf=g(()=>{Hs=class extends Error{},Zv="/vendor/zxing-wasm/zxing_reader.wasm",af={formats:["qr_\
-code"]}});function df(e){let t=nk(e.trim()),n=t?ek.exec(t.pathname)?.[1]:tk.exec(e.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:ok(e,t)};let{code:s,whole:o,fault:a}=ue(sk(n));if(o)return{kind:"card",code:s,words:""};let r=a||
-`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${lc(I(s))} is\
- not a card code. ${r}`}}function nk(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
-t.protocol)?t:null}function sk(e){try{return decodeURIComponent(e)}catch{return e}}function ok(e,t){return t?`\
-It leads to ${lc(t.host)}, not to a card.`:e.trim()?`It says “${lc(e.trim())}”, which is not a card code.`:
-"It holds nothing that can be read."}var ek,tk,cf,lc,hf=g(()=>{he();ek=/^\/c\/([^/]+)\/?$/i,tk=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-cf=40;lc=e=>e.length>cf?`${e.slice(0,cf)}…`:e});async function mf(e,t,n,s){for(;!s.aborted;){if(e.readyState>=e.HAVE_CURRENT_DATA){let o=await t.read(e);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,ak))}}function ff(e,t,n){let o=e.filter(l=>uf(l,t,t)).map(l=>({...df(
+return await t({overrides:{locateFile:()=>ek},fireImmediately:!0}),new e(af)}catch(e){throw new Us(String(e))}}
+var Us,ek,af,Ar,lf=g(()=>{Us=class extends Error{},ek="/vendor/zxing-wasm/zxing_reader.wasm",af={formats:["qr_\
+code"]}});function df(e){let t=ak(e.trim()),n=t?sk.exec(t.pathname)?.[1]:ok.exec(e.trim())?.[0];if(!n)return{kind:"other",
+code:"",words:ik(e,t)};let{code:s,whole:o,fault:a}=me(rk(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${rc(I(s))} is\
+ not a card code. ${r}`}}function ak(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
+t.protocol)?t:null}function rk(e){try{return decodeURIComponent(e)}catch{return e}}function ik(e,t){return t?`\
+It leads to ${rc(t.host)}, not to a card.`:e.trim()?`It says “${rc(e.trim())}”, which is not a card code.`:
+"It holds nothing that can be read."}var sk,ok,cf,rc,hf=g(()=>{pe();sk=/^\/c\/([^/]+)\/?$/i,ok=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+cf=40;rc=e=>e.length>cf?`${e.slice(0,cf)}…`:e});async function mf(e,t,n,s){for(;!s.aborted;){if(e.readyState>=e.HAVE_CURRENT_DATA){let o=await t.read(e);s.aborted||
+await n(o)}await new Promise(o=>setTimeout(o,lk))}}function ff(e,t,n){let o=e.filter(l=>uf(l,t,t)).map(l=>({...df(
 l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(pf(a))return a[0];let r=a.
 filter(l=>uf(l.mark,t,n));return r.length>0&&pf(r)?r[0]:"several"}function uf({boundingBox:e},t,n){let s=t.getBoundingClientRect(),
 o=Math.max(s.width/t.videoWidth,s.height/t.videoHeight),a=s.x+s.width/2+(e.x+e.width/2-t.videoWidth/2)*o,r=s.y+
 s.height/2+(e.y+e.height/2-t.videoHeight/2)*o,{left:l,right:c,top:d,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=d&&r<=p}var ak,pf,gf=g(()=>{hf();ak=60;pf=e=>e.every(t=>t.code===e[0].code)});function $f(e,t){let{title:n,words:s,again:o}=rk[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
+l&&a<=c&&r>=d&&r<=p}var lk,pf,gf=g(()=>{hf();lk=60;pf=e=>e.every(t=>t.code===e[0].code)});function $f(e,t){let{title:n,words:s,again:o}=ck[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${t}>Try again</button>`:h}
-  </section>`}var cc,rk,bf=g(()=>{y();cc=i`<p>
+  </section>`}var ic,ck,bf=g(()=>{y();ic=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
-</p>`,rk={insecure:{title:"This page gets no camera",words:i`<p>
+</p>`,ck={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
         has an https address, open that one.
       </p>
       <p>Type the code instead.</p>
-      ${cc}`,again:!1},none:{title:"No camera found",words:i`<p>
+      ${ic}`,again:!1},none:{title:"No camera found",words:i`<p>
       This device has no camera that the browser can use. Connect one and try again, or type the code instead.
     </p>`,again:!0},refused:{title:"The camera is not allowed",words:i`<p>
         The browser may not use the camera here. Tap the sign beside the address and allow the camera; in an
         installed app, the phone’s settings have it. Then try again.
       </p>
       <p>Or type the code instead.</p>
-      ${cc}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
+      ${ic}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
       Another app or page is using it, or it was taken away. Close the other one and try again, or type the
       code instead.
     </p>`,again:!0},"no-decoder":{title:"The reader could not be loaded",words:i`<p>
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${cc}`,again:!0}}});var _f={};ne(_f,{show:()=>dk});async function dk(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
-says:wf},n=Sa(),s=await zt().catch(()=>[]),o=new AbortController,a=()=>e.render(mk(t,{again:d,lamp:p},()=>Ta(n,
+      ${ic}`,again:!0}}});var _f={};ne(_f,{show:()=>uk});async function uk(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
+says:wf},n=Ta(),s=await qt().catch(()=>[]),o=new AbortController,a=()=>e.render($k(t,{again:d,lamp:p},()=>Oa(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(t,u),a()},l=()=>{o.abort(),Object.assign(t,{stream:null,
-lamp:null})},c=u=>{l(),u instanceof ts?r({fault:u.fault}):u instanceof Hs?r({fault:"no-decoder"}):e.render(Xt(
+lamp:null})},c=u=>{l(),u instanceof ns?r({fault:u.fault}):u instanceof Us?r({fault:"no-decoder"}):e.render(Qt(
 u)),e.ready()};async function d(){l();let{signal:u}=o=new AbortController;r({fault:null,says:wf});try{let[m,b]=await Promise.
-all([ef(u,()=>c(new ts("busy"))),rf()]);if(u.aborted)return;r({stream:m,lamp:tf(m)?!1:null,says:ik});let f=document.
-querySelector(".scan-view video"),_=document.querySelector(".scan-frame");f.play().catch(()=>{}),e.ready();let T=hk(
+all([ef(u,()=>c(new ns("busy"))),rf()]);if(u.aborted)return;r({stream:m,lamp:tf(m)?!1:null,says:dk});let f=document.
+querySelector(".scan-view video"),_=document.querySelector(".scan-frame");f.play().catch(()=>{}),e.ready();let T=mk(
 E=>r({says:E}),u);await mf(f,b,E=>T(ff(E,f,_)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!t.stream)return;
 let u=!t.lamp;await nf(t.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}e.signal.addEventListener("abort",
-l),document.addEventListener("visibilitychange",()=>document.hidden?l():d(),{signal:e.signal}),d()}function hk(e,t){
-let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>ck&&(n="");return}let l=a==="several"?
-a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(lk):a.kind==="card"?await uk(a.code,e,t):e(pk(a)),s=performance.
-now())}}function pk({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
-bel",words:`${t} Still looking.`}}async function uk(e,t,n){let s=I(e);t({kind:"found",title:s,words:"Opening i\
-t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await Sh(e,n).catch(a=>String(a.
-message));n.aborted||(o==="device"||o==="shop"?ge(`/c/${e}`,{replace:!0}):t(o==="nowhere"?{kind:"wrong",title:`${s}\
+l),document.addEventListener("visibilitychange",()=>document.hidden?l():d(),{signal:e.signal}),d()}function mk(e,t){
+let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>pk&&(n="");return}let l=a==="several"?
+a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(hk):a.kind==="card"?await gk(a.code,e,t):e(fk(a)),s=performance.
+now())}}function fk({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
+bel",words:`${t} Still looking.`}}async function gk(e,t,n){let s=I(e);t({kind:"found",title:s,words:"Opening i\
+t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await kh(e,n).catch(a=>String(a.
+message));n.aborted||(o==="device"||o==="shop"?$e(`/c/${e}`,{replace:!0}):t(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is valid, but this shop has no such card: it is another shop’s label. S\
 till looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server does no\
 t answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wrong",title:`${s}\
- could not be opened`,words:o}))}function mk({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
+ could not be opened`,words:o}))}function $k({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
 s.kind}>
     <h1>Scan a label</h1>
     ${e?$f(e,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${t} aria-label="What the camera sees"></video>
-            ${fk}
+            ${bk}
           </div>`}
     <div class="scan-beside">
       <p class="scan-says" data-kind=${e?"fault":s.kind} role="status" data-test="says">
@@ -2802,36 +2801,36 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var wf,ik,lk,ck,fk,yf=g(()=>{y();sf();Ie();he();lf();gf();Be();Ce();qi();bf();Re();wf={kind:"wait",title:"\
-Starting the camera…",words:"If the browser asks, allow it."},ik={kind:"look",title:"Hold the label’s square\
- in the frame",words:"It opens by itself."},lk={kind:"wrong",title:"More than one label",words:"Hold only one \
-in the frame."},ck=2500;fk=i`<div class="scan-frame" aria-hidden="true">
+  </div>`}var wf,dk,hk,pk,bk,yf=g(()=>{y();sf();Ie();pe();lf();gf();Be();Ce();qi();bf();Re();wf={kind:"wait",title:"\
+Starting the camera…",words:"If the browser asks, allow it."},dk={kind:"look",title:"Hold the label’s square\
+ in the frame",words:"It opens by itself."},hk={kind:"wrong",title:"More than one label",words:"Hold only one \
+in the frame."},pk=2500;bk=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function vf(e,t,n){Sf(e,t,n),Gp(e),$e?.link.move({code:t,step:n},{whatever:!0})}function Ar(){$e?.end.abort(),
-$e=null,Lr(),Ro()}function kf(e,t){!$e||$e.at.code!==e||$e.at.step===t||($e.at.step=t,Lr(),$e.link.move({code:e,
-step:t}),Ro())}function xf(e){$e&&($e.at.step=e,$e.link.move({code:$e.at.code,step:e},{whatever:!0}))}function Er(e,t){
-document.addEventListener("bench",()=>e(Bo()),{signal:t})}function Sf(e,t,n,s=null){$e?.end.abort();let o=new AbortController,
-a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Ka(e,s,{keepMs:gk,heard:l=>{if(l.code!==a.code)return Ar();
-a.step=l.step,Lr(),Ro()},changed:({gone:l,answers:c,late:d,refused:p})=>{if(l)return Ar();Object.assign(a,{answers:c,
-late:d,refused:p}),Ro()}},o.signal);$e={at:a,link:r,end:o},Lr(),Ro()}function Lr(){try{$e?sessionStorage.setItem(
-dc,JSON.stringify({name:$e.at.name,code:$e.at.code,step:$e.at.step})):sessionStorage.removeItem(dc)}catch{}}function Nr(){
-if(!$e)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(dc)??"{}");e&&t&&Sf(e,t,n)}catch{}}var dc,
-gk,$e,Bo,Ro,Pr=g(()=>{Sl();hn();dc="flangebook.on-bench",gk=5e3,$e=null,Bo=()=>$e?{...$e.at}:null;Ro=()=>document.
-dispatchEvent(new CustomEvent("bench"))});function Ae(e){let{fault:t}=ue(e);return i`<div class="state" data-test="bad-code">
+</div>`});function vf(e,t,n){Sf(e,t,n),Hp(e),be?.link.move({code:t,step:n},{whatever:!0})}function Lr(){be?.end.abort(),
+be=null,Er(),Bo()}function kf(e,t){!be||be.at.code!==e||be.at.step===t||(be.at.step=t,Er(),be.link.move({code:e,
+step:t}),Bo())}function xf(e){be&&(be.at.step=e,be.link.move({code:be.at.code,step:e},{whatever:!0}))}function Nr(e,t){
+document.addEventListener("bench",()=>e(Io()),{signal:t})}function Sf(e,t,n,s=null){be?.end.abort();let o=new AbortController,
+a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Ya(e,s,{keepMs:wk,heard:l=>{if(l.code!==a.code)return Lr();
+a.step=l.step,Er(),Bo()},changed:({gone:l,answers:c,late:d,refused:p})=>{if(l)return Lr();Object.assign(a,{answers:c,
+late:d,refused:p}),Bo()}},o.signal);be={at:a,link:r,end:o},Er(),Bo()}function Er(){try{be?sessionStorage.setItem(
+lc,JSON.stringify({name:be.at.name,code:be.at.code,step:be.at.step})):sessionStorage.removeItem(lc)}catch{}}function Pr(){
+if(!be)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(lc)??"{}");e&&t&&Sf(e,t,n)}catch{}}var lc,
+wk,be,Io,Bo,Cr=g(()=>{Sl();hn();lc="flangebook.on-bench",wk=5e3,be=null,Io=()=>be?{...be.at}:null;Bo=()=>document.
+dispatchEvent(new CustomEvent("bench"))});function Ae(e){let{fault:t}=me(e);return i`<div class="state" data-test="bad-code">
     <h1>${I(e)} is not a card</h1>
-    ${t||"A card code has seven characters, digits and letters without I, L, O and U."} ${hc}
-  </div>`}function ns(e,t){if(t instanceof H)return i`<div class="state" data-test="not-kept">
+    ${t||"A card code has seven characters, digits and letters without I, L, O and U."} ${cc}
+  </div>`}function ss(e,t){if(t instanceof H)return i`<div class="state" data-test="not-kept">
       <h1>${I(e)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
-      reaches and open it again. ${hc}
-    </div>`;if(t instanceof O&&t.status===404)return i`<div class="state" data-test="unknown-code">
+      reaches and open it again. ${cc}
+    </div>`;if(t instanceof M&&t.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${I(e)}</h1>
-      The code is valid, but this shop has no card of that number. Look at the label again. ${hc}
-    </div>`;throw t}async function St(e,t){let{code:n}=e.params;try{await gt(n,t,e.signal)}catch(s){e.signal.aborted||
-be(e,ns(n,s))}}function be(e,t){e.title("No such card"),e.render(t),e.ready()}var hc,Ft=g(()=>{y();F();Ie();he();
-hc=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Mf(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
+      The code is valid, but this shop has no card of that number. Look at the label again. ${cc}
+    </div>`;throw t}async function Tt(e,t){let{code:n}=e.params;try{await gt(n,t,e.signal)}catch(s){e.signal.aborted||
+we(e,ss(n,s))}}function we(e,t){e.title("No such card"),e.render(t),e.ready()}var cc,jt=g(()=>{y();F();Ie();pe();
+cc=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Of(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${e.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -2855,14 +2854,14 @@ hc=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});
         </tbody>
       </table>
     </div>
-    ${o&&fe("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
+    ${o&&ge("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
 h}
     <p class="wrong" role="alert">${n}</p>
     ${B("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${t} @click=${s}>
         ${t?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
   </details>`:h}function Tf(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(e.field)&&typeof n=="number"?$(Ut(e.field??"",n)):e[t]}var Of=g(()=>{y();Se();A();ie()});function Io(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
+test(e.field)&&typeof n=="number"?$(Gt(e.field??"",n)):e[t]}var Mf=g(()=>{y();Se();A();le()});function Wo(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
 fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to resolve":e.late?`Saved here, not\
  yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function Af(e){let t=e.here??
 [],n=e.proposals??[];if(!t.length&&!n.length)return h;let s=t.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
@@ -2876,17 +2875,17 @@ fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to re
           </div>`:h}
     ${t.length?i`<p class="waits" data-test="saved-here">
             <b>Saved here, not yet in the shop.</b>
-            ${$k(t.length,n.length>0)}
+            ${_k(t.length,n.length>0)}
             ${s.length?i`<a href="/settings">${s.length} refused: look</a>`:h}
           </p>`:h}
-  </section>`}function $k(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
+  </section>`}function _k(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
 `${n} until the other one is resolved.`:`${n} and ${e===1?"is sent automatically":"are sent automatically"}.`}
-function Cr(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
-automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${fe("cards.revise")?"decide whic\
-h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Us=g(()=>{y();Se();G();ie()});async function Rr(e,t){try{Gs=(await zn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Br(e,t,{draw:n,
-start:s}){let o=Bo();if(o?.code===e)return bk(o,t);if(!Gs.length)return h;let a=[Lf,Up()].find(r=>Gs.includes(
-r))??Gs[0];return i`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
-    ${Gs.length>1?K({name:"bench",label:"Press screen",value:a,options:Gs.map(r=>[r,r]),change:r=>{Lf=r,n()}}):
+function Rr(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
+automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${ge("cards.revise")?"decide whic\
+h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Gs=g(()=>{y();Se();G();le()});async function Br(e,t){try{Vs=(await zn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Ir(e,t,{draw:n,
+start:s}){let o=Io();if(o?.code===e)return yk(o,t);if(!Vs.length)return h;let a=[Lf,jp()].find(r=>Vs.includes(
+r))??Vs[0];return i`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
+    ${Vs.length>1?K({name:"bench",label:"Press screen",value:a,options:Vs.map(r=>[r,r]),change:r=>{Lf=r,n()}}):
 h}
     <button
       type="button"
@@ -2895,83 +2894,83 @@ h}
       @click=${()=>{vf(a,e,t),n(),s?.()}}>
       Show on ${qn(a)}
     </button>
-  </section>`}function bk(e,t){let n=qn(e.name);return i`<section
+  </section>`}function yk(e,t){let n=qn(e.name);return i`<section
     class="show-on-bench on"
     aria-label="Press screen"
     data-test="on-bench"
     data-bench-step=${e.step}>
-    <p role="status">${wk(e,n)}</p>
+    <p role="status">${vk(e,n)}</p>
     ${e.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>xf(t)}>
             Show step ${t} there
           </button>`:h}
-    <button type="button" class="button" data-test="off-bench" @click=${Ar}>Stop</button>
-  </section>`}function wk({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+    <button type="button" class="button" data-test="off-bench" @click=${Lr}>Stop</button>
+  </section>`}function vk({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:t?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var Gs,Lf,pc=g(()=>{y();hn();Pr();X();Gs=[],Lf=""});function Ir(e){let{drawing:t}=e,n=Yn(e),s=Qa(e),o=_k(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
-    ${uc("before","before",Ef(t.before),t,o)}
-    ${n?uc("during",s?il(s).join(" "):"half way",n.shown,t,o,s):h}
-    ${uc("after","after",Ef(t.after),t,o)}
-  </div>`}function _k(e,t,n){let[s,o,a,r]=nt([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?Fn(n):[0,0];
+i`<b>On ${s}.</b>`}var Vs,Lf,dc=g(()=>{y();hn();Cr();Z();Vs=[],Lf=""});function Wr(e){let{drawing:t}=e,n=Yn(e),s=er(e),o=kk(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+    ${hc("before","before",Ef(t.before),t,o)}
+    ${n?hc("during",s?il(s).join(" "):"half way",n.shown,t,o,s):h}
+    ${hc("after","after",Ef(t.after),t,o)}
+  </div>`}function kk(e,t,n){let[s,o,a,r]=nt([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?Fn(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,e.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
-l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function uc(e,t,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${e}>
+l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function hc(e,t,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${e}>
     <svg
       class="small-pose"
       viewBox="${o} ${-l} ${a-o} ${l-r}"
       preserveAspectRatio="xMidYMid meet"
       aria-hidden="true">
-      <path class="tool" d=${Me(s.die)} />
+      <path class="tool" d=${Oe(s.die)} />
       <g transform="translate(0 ${n.down})">
         ${n.tools.map(d=>x`<path class="tool" d=${d}/>`)}
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
-      ${c?yk(c,a-o):h}
+      ${c?xk(c,a-o):h}
     </svg>
     <figcaption data-test="small-${e}">${t}</figcaption>
-  </figure>`}function yk(e,t){if(!Ia(e,t))return x`<path class="ring" d=${$o([e.on_sheet,e.on_tool])}/>`;let[n,
-s]=Fn(e);return x`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Ef,mc=g(()=>{y();Dt();ll();an();Ef=({
-sheet:e,ram:t,holder:n,punch:s,gauge:o})=>({sheet:Me(e),tools:[t,n,s].map(Me).filter(Boolean),down:0,gauge:Me(
-o),back:0})});function Wr(e,t,n,s){let o=[...e].sort((d,p)=>d[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
+  </figure>`}function xk(e,t){if(!Wa(e,t))return x`<path class="ring" d=${bo([e.on_sheet,e.on_tool])}/>`;let[n,
+s]=Fn(e);return x`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Ef,pc=g(()=>{y();Ft();ll();rn();Ef=({
+sheet:e,ram:t,holder:n,punch:s,gauge:o})=>({sheet:Oe(e),tools:[t,n,s].map(Oe).filter(Boolean),down:0,gauge:Oe(
+o),back:0})});function Dr(e,t,n,s){let o=[...e].sort((d,p)=>d[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
 return null;let a=o.findIndex(d=>d[t]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[t])/
-(c[t]-l[t])*(c[s]-l[s])}var fc=g(()=>{});function Do(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
-let n=Number(t);return n>0&&n<180?n:null}function Fo(e){let t={},n={},s=e.places==="one"?[["measured_deg",e.one]]:
+(c[t]-l[t])*(c[s]-l[s])}var uc=g(()=>{});function Fo(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
+let n=Number(t);return n>0&&n<180?n:null}function jo(e){let t={},n={},s=e.places==="one"?[["measured_deg",e.one]]:
 [["left_deg",e.left],["middle_deg",e.middle],["right_deg",e.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=Do(a);r===null?n[o]=[e.places==="one"?Nf:vk]:t[o]=r}return!Object.keys(t).length&&!Object.keys(n).length&&
-(n[s[0][0]]=[Nf]),{angles:t,wrong:n}}function Pf(e,t,n){let s=Tk(t),[o,a]=["set_angle_deg","punch_depth_mm"].map(
-c=>Wr(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||kk(e,s))return null;
-let r=e,l={row:s,ends:s!==Dr(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
-null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return tt(e,l)?l:null}function kk({first_hit:e,included_angle_deg:t},n){
-return!!(e&&n>Math.max(t+xk,e.comes_out_deg_high))}function Dr(e){let t=Object.values(e);return t.reduce((n,s)=>n+
-s,0)/t.length}function Tk(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-t>=Sk?t:Dr(e)}function Vs(e){
-return e?.correction?.set_angle_deg?e.correction:e?.table??null}function jt(e){let t=[e.left_deg,e.middle_deg,
+let r=Fo(a);r===null?n[o]=[e.places==="one"?Nf:Sk]:t[o]=r}return!Object.keys(t).length&&!Object.keys(n).length&&
+(n[s[0][0]]=[Nf]),{angles:t,wrong:n}}function Pf(e,t,n){let s=Ak(t),[o,a]=["set_angle_deg","punch_depth_mm"].map(
+c=>Dr(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||Tk(e,s))return null;
+let r=e,l={row:s,ends:s!==Fr(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
+null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return tt(e,l)?l:null}function Tk({first_hit:e,included_angle_deg:t},n){
+return!!(e&&n>Math.max(t+Ok,e.comes_out_deg_high))}function Fr(e){let t=Object.values(e);return t.reduce((n,s)=>n+
+s,0)/t.length}function Ak(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-t>=Mk?t:Fr(e)}function zs(e){
+return e?.correction?.set_angle_deg?e.correction:e?.table??null}function Ht(e){let t=[e.left_deg,e.middle_deg,
 e.right_deg],s=t.some(o=>o!=null)?t.map(o=>$(S(o??null))).join(" / "):$(S(e.measured_deg));return e.flange_mm?
-`${s}, flange ${Mk(e.flange_mm)}`:s}var Wo,Nf,vk,xk,Sk,Mk,$n=g(()=>{on();fc();A();Wo={one:"",left:"",middle:"",
+`${s}, flange ${Lk(e.flange_mm)}`:s}var Do,Nf,Sk,Ok,Mk,Lk,$n=g(()=>{an();uc();A();Do={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};Nf="Type the angle between the f\
-lats in degrees, such as 90.5. Square is 90.",vk="Degrees, such as 90.5";xk=5;Sk=.3;Mk=e=>typeof e=="string"?e:
-$(w(e,{digits:2}))});function zs(e,{waiting:t,step:n}={}){return i`<li class="row trial" data-test=${t?"waiting-trial":"trial"} data-id=${e.
+lats in degrees, such as 90.5. Square is 90.",Sk="Degrees, such as 90.5";Ok=5;Mk=.3;Lk=e=>typeof e=="string"?e:
+$(w(e,{digits:2}))});function qs(e,{waiting:t,step:n}={}){return i`<li class="row trial" data-test=${t?"waiting-trial":"trial"} data-id=${e.
 id}>
     <div>
-      <span class="lead">${jt(e)}</span>
+      <span class="lead">${Ht(e)}</span>
       <span class="code">Step ${e.step}</span>
       <span class="more">
-        ${t?i`<b class="waits">${Io(t)}</b> · `:h}
-        ${[ws(e),Et(e),Ok(e),Ak(e.correction,n)].filter(Boolean).join(" · ")}
+        ${t?i`<b class="waits">${Wo(t)}</b> · `:h}
+        ${[ys(e),Nt(e),Ek(e),Nk(e.correction,n)].filter(Boolean).join(" · ")}
         ${e.note?i`<span class="trial-note">${e.note}</span>`:h}
         ${t?.refused?i`<a href="/settings">Decide</a>`:h}
       </span>
     </div>
-  </li>`}var Ok,Ak,gc=g(()=>{y();on();$n();A();Us();qe();Ok=e=>e.set_angle_deg?`set at ${$(S(e.set_angle_deg))}`:
-"",Ak=(e,t)=>e?.set_angle_deg&&t&&tt(t,e)?`new setting ${$(S(e.set_angle_deg))}`:""});var Cf={};ne(Cf,{show:()=>Lk});async function Lk(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{e.title(n.title||I(t)),e.render(Ek(n,s,{take:r,archive:a,
+  </li>`}var Ek,Nk,mc=g(()=>{y();an();$n();A();Gs();qe();Ek=e=>e.set_angle_deg?`set at ${$(S(e.set_angle_deg))}`:
+"",Nk=(e,t)=>e?.set_angle_deg&&t&&tt(t,e)?`new setting ${$(S(e.set_angle_deg))}`:""});var Cf={};ne(Cf,{show:()=>Pk});async function Pk(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{e.title(n.title||I(t)),e.render(Ck(n,s,{take:r,archive:a,
 draw:o}))},a=async()=>{try{({card:n}=await ft(n,{archived:!n.archived})),Y(n.archived?"Archived. It stands und\
 er Archived, below the cards.":"In use again."),U()}catch(c){Y(q(c))}o()},r=async()=>{Object.assign(s,{busy:!0,
-fault:""}),o();try{let c=R().name?{by:R().name}:{};n=await Pn(await ya(n,{replan:!0,reason:"Planned afresh wit\
-h today’s tools",id:Ue(),...c})),s.fresh=null,U()}catch(c){s.fault=c instanceof O&&c.status===412?"The card \
+fault:""}),o();try{let c=R().name?{by:R().name}:{};n=await Pn(await va(n,{replan:!0,reason:"Planned afresh wit\
+h today’s tools",id:Ue(),...c})),s.fresh=null,U()}catch(c){s.fault=c instanceof M&&c.status===412?"The card \
 was changed meanwhile. Open it again first.":q(c)}s.busy=!1,o()},l=async c=>{n=c,s.waiting=(await vn(t).catch(
-()=>[])).filter(d=>d.kind==="trial"),s.metal=fs((await tn())?.metals,n.part.metal),o(),e.ready()};we(()=>n&&o(),
-e.signal),Er(()=>n&&o(),e.signal),document.addEventListener("sync",async()=>n&&l(await go(t).catch(()=>{})??n),
-{signal:e.signal});try{await gt(t,l,e.signal)}catch(c){e.signal.aborted||be(e,ns(t,c));return}Nr(),Rr(e.signal,
-o),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:c})=>c,()=>null),o()}function Ek(e,t,{
+()=>[])).filter(d=>d.kind==="trial"),s.metal=gs((await nn())?.metals,n.part.metal),o(),e.ready()};_e(()=>n&&o(),
+e.signal),Nr(()=>n&&o(),e.signal),document.addEventListener("sync",async()=>n&&l(await $o(t).catch(()=>{})??n),
+{signal:e.signal});try{await gt(t,l,e.signal)}catch(c){e.signal.aborted||we(e,ss(t,c));return}Pr(),Br(e.signal,
+o),s.fresh=await O("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:c})=>c,()=>null),o()}function Ck(e,t,{
 take:n,archive:s,draw:o}){let{plan:a}=e,r=a.checks.filter(d=>d.level!=="ok"),l=r.filter(d=>d.level==="stop"),c=r.
 filter(d=>d.level!=="stop"&&!d.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${e.
 revision}>
@@ -2979,67 +2978,70 @@ revision}>
       <header class="card-top">
         <p class="card-code" data-test="card-code">${I(e.code)}</p>
         <h1 data-test="card-title">${e.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${Pk(e,t.metal)}</p>
+        <p class="card-what" data-test="card-what">${Bk(e,t.metal)}</p>
         ${e.note?i`<p class="card-note" data-test="card-note">${e.note}</p>`:h}
         ${e.archived?i`<p class="card-note"><b>Archived.</b> This card is not in use any more.</p>`:h}
       </header>
       ${Af(e)}
       ${l.length?i`<section class="card-stops" aria-label="Stop">${We(l)}</section>`:h}
-      ${Mf(t.fresh,{...t,take:n,settings:e.settings.length})}
-      ${Nk(e,l.length>0)}
-      ${a.steps.length?Br(e.code,1,{draw:o,start:()=>ge(`/c/${e.code}/step/1`)}):h}
+      ${Of(t.fresh,{...t,take:n,settings:e.settings.length})}
+      ${Rk(e,l.length>0)}
+      ${a.steps.length?Ir(e.code,1,{draw:o,start:()=>$e(`/c/${e.code}/step/1`)}):h}
       <section class="panel card-picture" aria-label="What it becomes">
-        ${rt(a,{tallest:innerHeight*.34})}
+        ${rt(a,{tallest:innerHeight*.28})}
       </section>
-      ${Wk(e,s)}
+      ${jk(e,s)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${Ns(a.tools,a.steps.length,a.steps)}${er(a.blank)}${Fe(a)?Ds(a.blank,{tallest:420}):h}
+        ${Cs(a.tools,a.steps.length,a.steps)}${tr(a.blank)}${Fe(a)?es(a.blank,{tallest:420}):h}
       </section>
-      <section class="panel card-trials">
-        <h2>Results</h2>
-        ${Ik(e,t.waiting)}
-      </section>
+      ${Fk(e,t.waiting)}
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${es(a)?h:Ck(a.order)}${Bk(e)}
+        ${ts(a)?h:Ik(a.order)}${Dk(e)}
+        ${ts(a)?ae("Order",Or(a,Hm(e.code)),{test:"order-fold"}):h}
       </section>
-      ${es(a)?i`<section class="panel card-order">
-              ${_e("Order",Tr(a,Hm(e.code)),{test:"order-fold"})}
-            </section>`:h}
       ${c.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
-              ${bs(c)}
+              ${_s(c)}
             </section>`:h}
       ${dn(a.checks)}
     </div>
-  </article>`}function Nk({code:e,plan:t},n){return t.steps.length?i`<div class="card-start">
+  </article>`}function Rk({code:e,plan:t},n){return t.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${e}/step/1" data-test="start">
       ${n?"See step 1":"Start"}
       <small>${t.steps.length===1?"1 step":`${t.steps.length} steps`}</small>
     </a>
-  </div>`:h}function Pk({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
+  </div>`:h}function Bk({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
 1?"1 bend":`${e.bends.length} bends`,a=Fe(t)?`box ${Kn(t.folded)}`:`${j(e.bend_length_mm)} ${C()} long`;return`${n}\
-, ${j(e.thickness_mm)} ${C()}${s}, ${a}, ${o}`}function Rk(e,t){let{gauge_x_mm:n}=lt(e,t);return n===null?"no \
-gauge":`gauge at ${$(w(n))}`}function Bk(e){return i`<ol class="rows" data-test="step-list">
+, ${j(e.thickness_mm)} ${C()}${s}, ${a}, ${o}`}function Wk(e,t){let{gauge_x_mm:n}=lt(e,t);return n===null?"no \
+gauge":`gauge X ${$(w(n))}`}function Dk(e){return i`<ol class="rows" data-test="step-list">
     ${e.plan.steps.map(t=>i`<li class="row">
           <a href="/c/${e.code}/step/${t.number}">
-            <span class="lead">${t.number}. ${kt(t)} ${t.direction}</span>
+            <span class="lead">${t.number}. ${xt(t)} ${t.direction}</span>
             <span class="code">${$(S(t.included_angle_deg))}</span>
-            <span class="more">${Rk(e,t)}</span>
-            ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${Os(t)}</span>`:h}
-            ${vt(t,{short:!0})}
-            ${t.drawing?Ir(t):h}
+            <span class="more">
+              ${Wk(e,t)}
+              ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${Ls(t)}</span>`:
+h}
+            </span>
+            ${kt(t,{short:!0})}
+            ${t.drawing?Wr(t):h}
           </a>
         </li>`)}
-  </ol>`}function Ik(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<p data-test="no-trials">
-      Nothing measured yet.${B("trials.keep"," After a bend, type the result.")}
-    </p>`:i`<ul class="rows trials" data-test="trials">
-    ${[...t].reverse().map(s=>zs(s.body,{waiting:s}))}
-    ${n.map(s=>zs(s,{step:e.plan.steps[s.step-1]}))}
-  </ul>`}function Wk({code:e,archived:t},n){return i`<nav class="card-links" aria-label="This card">
+  </ol>`}function Fk(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<section class="card-trials">
+      <p class="soft" data-test="no-trials">
+        Nothing measured yet.${B("trials.keep"," After a bend, type the result.")}
+      </p>
+    </section>`:i`<section class="panel card-trials">
+    <h2>Results</h2>
+    <ul class="rows trials" data-test="trials">
+      ${[...t].reverse().map(s=>qs(s.body,{waiting:s}))}
+      ${n.map(s=>qs(s,{step:e.plan.steps[s.step-1]}))}
+    </ul>
+  </section>`}function jk({code:e,archived:t},n){return i`<nav class="card-links" aria-label="This card">
     ${oe(`/c/${e}/note`,i`<a class="button" href="/c/${e}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${e}/history" data-test="history">History</a>
     <a class="button" href="/c/${e}/label" data-test="label">Label</a>
@@ -3049,35 +3051,35 @@ gauge":`gauge at ${$(w(n))}`}function Bk(e){return i`<ol class="rows" data-test=
     ${B("cards.revise",i`<button type="button" class="button" data-test="archive" @click=${n}>
         ${t?"Use again":"Archive"}
       </button>`)}
-  </nav>`}var Ck,Rf=g(()=>{y();F();Ie();he();me();sn();Pe();Pr();Be();at();se();ye();A();Ft();G();So();rn();Of();
-Us();As();ie();Mr();pn();pc();mc();Dt();gc();Ms();gn();st();Ck=e=>e?.words?i`<p class="order" data-test="order">${e.
-words}</p>`:h});var Wf={};ne(Wf,{show:()=>Dk});async function Dk(e){let{code:t,step:n}=e.params;if(!ue(t).whole)return be(e,Ae(
-t));let s=Eo(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return e.render(Hk(o,n));e.title(`${o.title||t},\
- step ${r.number}`),e.render(Gk(o,r,()=>ir(o,r,s,a,e.signal),Br(o.code,r.number,{draw:a})))};we(()=>o&&a(),e.signal),
-Er(()=>o&&Fk(o,Number(n),a),e.signal),document.addEventListener("sync",()=>o&&jk(o),{signal:e.signal}),addEventListener(
-"keydown",r=>o&&Uk(r,o,Number(n)),{signal:e.signal}),Nr();try{await gt(t,r=>{!o&&r.plan.steps[Number(n)-1]&&kf(
-t,Number(n)),o=r,a(),e.ready()},e.signal)}catch(r){e.signal.aborted||be(e,ns(t,r));return}Rr(e.signal,()=>o&&a())}
-function Fk(e,t,n){let s=Bo(),o=s?.code===e.code&&s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?ge(`/c/${e.code}\
-/step/${o.number}`,{replace:!0}):n()}async function jk(e){let t=await go(e.code).catch(()=>{});t&&t.revision!==
-e.revision&&Y(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>Lt()})}function Uk(e,t,n){
+  </nav>`}var Ik,Rf=g(()=>{y();F();Ie();pe();fe();on();Pe();Cr();Be();at();se();ye();A();jt();G();To();bt();Mf();
+Gs();Es();le();Mr();pn();dc();pc();Ft();mc();As();gn();st();Ik=e=>e?.words?i`<p class="order" data-test="order">${e.
+words}</p>`:h});var Wf={};ne(Wf,{show:()=>Hk});async function Hk(e){let{code:t,step:n}=e.params;if(!me(t).whole)return we(e,Ae(
+t));let s=No(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return e.render(Vk(o,n));e.title(`${o.title||t},\
+ step ${r.number}`),e.render(qk(o,r,()=>lr(o,r,s,a,e.signal),Ir(o.code,r.number,{draw:a})))};_e(()=>o&&a(),e.signal),
+Nr(()=>o&&Uk(o,Number(n),a),e.signal),document.addEventListener("sync",()=>o&&Gk(o),{signal:e.signal}),addEventListener(
+"keydown",r=>o&&zk(r,o,Number(n)),{signal:e.signal}),Pr();try{await gt(t,r=>{!o&&r.plan.steps[Number(n)-1]&&kf(
+t,Number(n)),o=r,a(),e.ready()},e.signal)}catch(r){e.signal.aborted||we(e,ss(t,r));return}Br(e.signal,()=>o&&a())}
+function Uk(e,t,n){let s=Io(),o=s?.code===e.code&&s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?$e(`/c/${e.code}\
+/step/${o.number}`,{replace:!0}):n()}async function Gk(e){let t=await $o(e.code).catch(()=>{});t&&t.revision!==
+e.revision&&Y(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>Et()})}function zk(e,t,n){
 e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.test(e.target.tagName)||(e.key==="Arro\
-wRight"&&ge(Bf(t,n).href),e.key==="ArrowLeft"&&ge(If(t,n).href))}function Bf(e,t){let n=e.plan.steps.at(-1);return t<
+wRight"&&$e(Bf(t,n).href),e.key==="ArrowLeft"&&$e(If(t,n).href))}function Bf(e,t){let n=e.plan.steps.at(-1);return t<
 e.plan.steps.length?{href:`/c/${e.code}/step/${t+1}`,label:"Next",more:`step ${t+1}`}:n.set_angle_deg===null||
-!Ot(`/c/${e.code}/trial/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}/trial/${t}`,
-label:"Type the result",more:""}}function Gk(e,t,n,s){let{stops:o,watch:a}=rr(e,t),r=t.number===e.plan.steps.length,
+!At(`/c/${e.code}/trial/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}/trial/${t}`,
+label:"Type the result",more:""}}function qk(e,t,n,s){let{stops:o,watch:a}=ir(e,t),r=t.number===e.plan.steps.length,
 l=Bf(e,t.number);return i`<article class="step" data-test="step">
-    ${nr(e,t)} ${o.length?i`<div class="step-stop">${We(o)}</div>`:h}
+    ${sr(e,t)} ${o.length?i`<div class="step-stop">${We(o)}</div>`:h}
     <div class="step-body">
-      <div class="step-way">${Za(t,e.part.flats_mm.length)}${vt(t)}</div>
-      <section class="step-set" aria-label="What to set">${lr(e,t)}</section>
+      <div class="step-way">${Za(t,e.part.flats_mm.length)}${kt(t)}</div>
+      <section class="step-set" aria-label="What to set">${cr(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-bench">${s}</div>
       <section class="step-watch" aria-label="What to watch">
         ${a.length?We(a):h}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${vu(e.plan,t)} ${Ja(e.plan,t)}
-        ${Oo(t.origin)?i`<p class="hint origins" data-test="origins">${Oo(t.origin)}</p>`:h}
+        ${_u(e.plan,t)} ${Xa(e.plan,t)}
+        ${Ao(t.origin)?i`<p class="hint origins" data-test="origins">${Ao(t.origin)}</p>`:h}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
@@ -3090,17 +3092,17 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:h}</a
       >
     </nav>
-  </article>`}var Hk,If,Df=g(()=>{y();Ie();he();at();Pr();Be();Se();se();sn();Ft();Tl();G();As();ie();sr();Ua();
-pc();un();Dt();cr();Hk=(e,t)=>i`<div class="state" data-test="no-step">
+  </article>`}var Vk,If,Df=g(()=>{y();Ie();pe();at();Cr();Be();Se();se();on();jt();Tl();G();Es();le();or();Ga();
+dc();un();Ft();dr();Vk=(e,t)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${t}</strong>This card has ${e.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${e.code}">Open the card</a></span>
-  </div>`;If=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"})});function Ff(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Wr(o.rows,"measured_deg",t,"flange_mm");if(a===
+  </div>`;If=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"})});function Ff(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Dr(o.rows,"measured_deg",t,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
- is further off than a gauge error can be. Check it before you set a new X.",to_check:Vk};let l=Math.abs(r)<=$c?
+ is further off than a gauge error can be. Check it before you set a new X.",to_check:Kk};let l=Math.abs(r)<=fc?
 s:s-r,c=l>=o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not rea\
-ch far enough to correct the flange.",to_check:[]}}var $c,Vk,qs,Fr=g(()=>{fc();$c=.05;Vk=["Measure again, to t\
+ch far enough to correct the flange.",to_check:[]}}var fc,Kk,Ks,jr=g(()=>{uc();fc=.05;Kk=["Measure again, to t\
 he face that the card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand a\
-t the X of the card, and the sheet against it?"],qs=({correction:e,gauge:t})=>e?.flange??t??null});function Hf(e,t,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(d,p,u,m={})=>L({name:p,label:u,value:a[d],wrong:r[p],
+t the X of the card, and the sheet against it?"],Ks=({correction:e,gauge:t})=>e?.flange??t??null});function Hf(e,t,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(d,p,u,m={})=>L({name:p,label:u,value:a[d],wrong:r[p],
 change:b=>Object.assign(a,{[d]:b}),...m}),c=n.used??lt(e,t);return i`<form
     class="trial-form"
     novalidate
@@ -3114,7 +3116,7 @@ change:b=>Object.assign(a,{[d]:b}),...m}),c=n.used??lt(e,t);return i`<form
 _deg","Left",{keys:"decimal",unit:"°"}),l("middle","middle_deg","Middle",{keys:"decimal",unit:"°"}),l("right",
 "right_deg","Right",{keys:"decimal",unit:"°"})]}
       </div>
-      ${bc(a,o)}
+      ${gc(a,o)}
       <div class="trial-more">
         ${n.byDepth?l("set","punch_depth_mm","Depth that was set",{unit:C(),placeholder:c.punch_depth_mm===null?
 "":w(c.punch_depth_mm,{digits:2}).text,hint:jf}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
@@ -3140,120 +3142,120 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:jf}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var jf,bc,wc=g(()=>{y();Ie();A();X();jf="Leave it if it was set as shown.",bc=(e,t)=>Z({name:"place\
+  </form>`}var jf,gc,$c=g(()=>{y();Ie();A();Z();jf="Leave it if it was set as shown.",gc=(e,t)=>X({name:"place\
 s",label:"Measured at",value:e.places,options:[["one","One place"],["three","Left, middle, right"]],change:n=>{
-Object.assign(e,{places:n}),t()}})});function Uf(e){let t=qs(e);return t?t.gauge_x_mm===null?zk(t):i`<div class="set-figures" data-test="new-gauge">
+Object.assign(e,{places:n}),t()}})});function Uf(e){let t=Ks(e);return t?t.gauge_x_mm===null?Yk(t):i`<div class="set-figures" data-test="new-gauge">
       ${Ke("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${Gf(t.error_mm)}</p>`:h}function zk({error_mm:e,words:t,said:n,to_check:s}){
+    <p class="basis" data-test="gauge-basis">${Gf(t.error_mm)}</p>`:h}function Yk({error_mm:e,words:t,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
     <p>${k("stop")} <b>No new gauge X.</b> ${Gf(e)} No gauge is that far off.</p>
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
   </div>`:i`<p data-test="no-gauge">${ze({...n,words:t})}</p>`}function Gf(e){return e===null?"":Math.abs(e)<=
-$c?"Flange as wanted: leave the gauge.":`Flange ${re(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function Vf(e){
+fc?"Flange as wanted: leave the gauge.":`Flange ${ie(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function Vf(e){
 let t=e?.crown;return t?i`<div class="crown" data-test="crown">
-    <p>${qk(t)}</p>
-    ${t.shim?Kk(t.shim):h}
-  </div>`:h}function qk({middle_open_deg:e,shim:t,words:n}){return t?i`<b>The middle is ${re(S(e))} more open than the ends.</b> First crown the middle
-    by ${re(w(t.middle_mm,{digits:2}))}, or shim the die:`:n}function Kk({strip_mm:e,lengths_mm:t}){let n=t.map(
+    <p>${Jk(t)}</p>
+    ${t.shim?Xk(t.shim):h}
+  </div>`:h}function Jk({middle_open_deg:e,shim:t,words:n}){return t?i`<b>The middle is ${ie(S(e))} more open than the ends.</b> First crown the middle
+    by ${ie(w(t.middle_mm,{digits:2}))}, or shim the die:`:n}function Xk({strip_mm:e,lengths_mm:t}){let n=t.map(
 o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return i`<p data-test="shim">
     ${t.length===1?"1 strip":`${t.length} strips`} of
-    ${re(w(e,{digits:2}))} under the middle of the die, one on the other, ${n} ${s}
+    ${ie(w(e,{digits:2}))} under the middle of the die, one on the other, ${n} ${s}
     long. Nothing at the ends. Then set what stands above, which is for the ends; bend again and measure.
-  </p>`}var zf,qf=g(()=>{y();Fr();A();G();un();zf=({thickness_mm:e})=>e?` Calculated for the ${re(w(e,{digits:2}))}\
- that the sheet measures.`:""});function Kf(e,t,n,{again:s,keep:o}){let a=Vs(n);return i`<div
+  </p>`}var zf,qf=g(()=>{y();jr();A();G();un();zf=({thickness_mm:e})=>e?` Calculated for the ${ie(w(e,{digits:2}))}\
+ that the sheet measures.`:""});function Kf(e,t,n,{again:s,keep:o}){let a=zs(n);return i`<div
     class="trial-result"
     data-test="trial-result"
     data-waits=${n.waits?"true":"false"}>
     <div class="trial-main">
-      <h2>${jt(n.trial)} <small>wanted ${$(S(t.included_angle_deg))}</small></h2>
+      <h2>${Ht(n.trial)} <small>wanted ${$(S(t.included_angle_deg))}</small></h2>
       ${n.waits?i`<p class="waits" data-test="waits">
               <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
               It is sent automatically.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?Jk(a):bu(t,n)}
-      ${a?i`<p class="basis" data-test="basis">${Xk(n)}</p>`:h}
-      ${n.question?Yk(e,n.question):h} ${Uf(n)}
-      ${ex(n.correction)} ${Vf(n.correction)}
-      ${a?B("cards.revise",sx(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?Qk(a):gu(t,n)}
+      ${a?i`<p class="basis" data-test="basis">${tx(n)}</p>`:h}
+      ${n.question?Zk(e,n.question):h} ${Uf(n)}
+      ${sx(n.correction)} ${Vf(n.correction)}
+      ${a?B("cards.revise",rx(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 h}
     </div>
     <nav class="step-nav" aria-label="Result">
       <button class="button" data-test="again" @click=${s}>Measure again</button>
       <a class="button" href="/c/${e.code}/step/${t.number}" data-test="back">Step ${t.number}</a>
-      ${a&&n.kept!=="kept"?B("cards.revise",_c(e,t,"button",", not kept"),_c(e,t)):_c(e,t)}
+      ${a&&n.kept!=="kept"?B("cards.revise",bc(e,t,"button",", not kept"),bc(e,t)):bc(e,t)}
     </nav>
-  </div>`}function _c({code:e,plan:t},{number:n},s="button next",o=""){let a=n===t.steps.length;return i`<a class=${s} href=${a?
+  </div>`}function bc({code:e,plan:t},{number:n},s="button next",o=""){let a=n===t.steps.length;return i`<a class=${s} href=${a?
 `/c/${e}`:`/c/${e}/step/${n+1}`} data-test="next"
     >${a?`Done${o}: the card`:`Next${o}: step ${n+1}`}</a
-  >`}function Xk({correction:e,table:t}){return e?`${ze({...e.said,words:e.what})}${Qk(e)}${zf(e)}`:`Worked ou\
+  >`}function tx({correction:e,table:t}){return e?`${ze({...e.said,words:e.what})}${nx(e)}${zf(e)}`:`Worked ou\
 t on this device, from the card’s own table at ${$(S(t?.row??null))}. The shop works it out again when the r\
-esult arrives.${t?.ends?` ${Zk}`:""}`}function ex(e){let t=e?.tilt_mm_per_m;return t==null?h:i`<p data-test="tilt">
-    Left and right differ: about ${nx(Math.abs(t))},
+esult arrives.${t?.ends?` ${ex}`:""}`}function sx(e){let t=e?.tilt_mm_per_m;return t==null?h:i`<p data-test="tilt">
+    Left and right differ: about ${ax(Math.abs(t))},
     ${t>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function sx(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function rx(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${e.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${e.words}
     </p>`:i`<div class="buttons">
       <button class="button next wide" data-test="keep" ?disabled=${e.kept==="asking"} @click=${t}>
         ${e.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var Yk,Jk,Zk,Qk,tx,nx,Yf=g(()=>{y();qf();
-$n();A();G();Il();ie();un();Yk=(e,t)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var Zk,Qk,ex,nx,ox,ax,Yf=g(()=>{y();qf();
+$n();A();G();Il();le();un();Zk=(e,t)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${t}</p>
     <p><a href="/shop/learned/${encodeURIComponent(e.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,Jk=e=>i`<div class="set-figures" data-test="new-setting">
+  </section>`,Qk=e=>i`<div class="set-figures" data-test="new-setting">
     ${Ke("Angle now",S(e.set_angle_deg),"new-angle")}
     ${e.punch_depth_mm===null?h:Ke("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`,Zk="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
- first.";Qk=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
-low.":"";tx=3048,nx=e=>C()==="in"?`${ee(e*tx/1e3/Je,3)} in over ten feet`:`${ee(e,2)} mm in each metre`});async function Jf(e,t,n,s){let o=Vs(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await ft(e,{settings:[...e.settings.filter(r=>r.step!==t.number),ax(t,o,n.trial,rx(e,t,n))]},{reason:`\
-Step ${t.number} set from a piece measured at ${jt(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
-kept",where:a.where,words:ox(a)}),U()}catch(a){Object.assign(n,{kept:"no",words:q(a)})}s()}}function ox({where:e,
+  </div>`,ex="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
+ first.";nx=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
+low.":"";ox=3048,ax=e=>C()==="in"?`${ee(e*ox/1e3/Je,3)} in over ten feet`:`${ee(e,2)} mm in each metre`});async function Jf(e,t,n,s){let o=zs(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await ft(e,{settings:[...e.settings.filter(r=>r.step!==t.number),lx(t,o,n.trial,cx(e,t,n))]},{reason:`\
+Step ${t.number} set from a piece measured at ${Ht(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
+kept",where:a.where,words:ix(a)}),U()}catch(a){Object.assign(n,{kept:"no",words:q(a)})}s()}}function ix({where:e,
 card:t}){return e==="shop"?`Revision ${t.revision} of the card has it. Steps show it from now on.`:e==="settle"?
 "The card was changed meanwhile. Both are kept: decide on the card which holds.":"Steps show it on this device\
- from now on; it is sent to the shop automatically."}var ax,rx,Zf=g(()=>{F();sn();Fr();$n();ye();ax=(e,t,n,s)=>({
+ from now on; it is sent to the shop automatically."}var lx,cx,Xf=g(()=>{F();on();jr();$n();ye();lx=(e,t,n,s)=>({
 step:e.number,set_angle_deg:t.set_angle_deg,punch_depth_mm:t.punch_depth_mm,...s===null?{}:{gauge_x_mm:s},trial_id:n.
-id,reason:`Piece measured at ${jt(n)}`}),rx=(e,t,n)=>qs(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
-gauge_x_mm??null});var Xf={};ne(Xf,{show:()=>lx});async function lx(e){let{code:t,step:n}=e.params;if(!ue(t).whole)return be(e,Ae(
-t));let s={typed:{...Wo},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=ix.
-includes((await tn())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!e.signal.
+id,reason:`Piece measured at ${Ht(n)}`}),cx=(e,t,n)=>Ks(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
+gauge_x_mm??null});var Zf={};ne(Zf,{show:()=>hx});async function hx(e){let{code:t,step:n}=e.params;if(!me(t).whole)return we(e,Ae(
+t));let s={typed:{...Do},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=dx.
+includes((await nn())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!e.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:e.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
-n)-1];if(!l)return be(e,i`<p class="state" data-test="no-step">
+n)-1];if(!l)return we(e,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${t}">Open the card</a>
-        </p>`);e.title(`${o.title||t}: result`),e.render(cx(o,l,s,r))};mt(()=>!s.result&&s.typed.one+s.typed.left+
-s.typed.note?"Leave without saving what you measured?":null),await St(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
-function cx(e,t,n,s){let o=()=>dx(e,t,n,s),a=()=>{let l=hx(n);Object.assign(n,{typed:{...Wo,places:n.typed.places,
+        </p>`);e.title(`${o.title||t}: result`),e.render(px(o,l,s,r))};mt(()=>!s.result&&s.typed.one+s.typed.left+
+s.typed.note?"Leave without saving what you measured?":null),await Tt(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
+function px(e,t,n,s){let o=()=>ux(e,t,n,s),a=()=>{let l=mx(n);Object.assign(n,{typed:{...Do,places:n.typed.places,
 lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>Jf(e,t,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
-    ${nr(e,t)}
+    ${sr(e,t)}
     <div class="trial-body">
       ${n.result?Kf(e,t,n.result,{again:a,keep:r}):Hf(e,t,n,{save:o,draw:s})}
       <aside class="trial-aside" aria-label="Which bend">
         ${rt(e.plan,{mark:t.bend})}
       </aside>
     </div>
-  </article>`}async function dx(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a}=Fo(n.typed),r=ux(e,t,n);if(r||
+  </article>`}async function ux(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a}=jo(n.typed),r=gx(e,t,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),ct(a);let l=mx(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...d}=await da(
+Object.keys(a).length||!r)return s(),ct(a);let l=$x(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...d}=await ha(
 {id:l.id,kind:"trial",code:e.code,body:l}),p=d.answer,u=p?.correction??null;n.result={trial:l,correction:u,table:p||
-r.set_angle_deg===null?null:Pf(t,o,r),gauge:p?null:px(t,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
-Oe(p.question_said):"",kept:"no",words:""},p&&U()}catch(c){n.wrong=c instanceof O?c.errors:{},n.general=q(c)}n.
-sending=!1,await ps(),s(),ct(n.wrong)}function hx({result:e,used:t}){let n=Vs(e),s=e&&(qs(e)?.gauge_x_mm??e.trial.
-gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}function px(e,t,n,s){let o=td(s);return o===
-null||typeof n.gauge_x_mm!="number"?null:Ff(e,Dr(t),o,n.gauge_x_mm)}function ux(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,
+r.set_angle_deg===null?null:Pf(t,o,r),gauge:p?null:fx(t,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
+Me(p.question_said):"",kept:"no",words:""},p&&U()}catch(c){n.wrong=c instanceof M?c.errors:{},n.general=q(c)}n.
+sending=!1,await us(),s(),ct(n.wrong)}function mx({result:e,used:t}){let n=zs(e),s=e&&(Ks(e)?.gauge_x_mm??e.trial.
+gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}function fx(e,t,n,s){let o=Qc(s);return o===
+null||typeof n.gauge_x_mm!="number"?null:Ff(e,Fr(t),o,n.gauge_x_mm)}function gx(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,
 gauge_x_mm:a}=n.used??lt(e,t),r={set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.typed.set.trim()==="")return r;
-if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:te(n.typed.set),gauge_x_mm:a};let l=Do(n.typed.set);return l===
-null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function mx(e,t,n,s,o){let a={id:Ue(),revision:e.
+if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:te(n.typed.set),gauge_x_mm:a};let l=Fo(n.typed.set);return l===
+null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function $x(e,t,n,s,o){let a={id:Ue(),revision:e.
 revision,step:t.number,bend:t.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=te(o.flange)),o.radius.trim()&&(a.radius_mm=te(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=te(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),R().name&&(a.by=R().name),a}var ix,Qf=g(()=>{y();F();Ie();he();me();Fr();$n();Pe();Be();hs();se();
-ye();A();Ft();G();X();un();wc();Yf();gn();Zf();ix=["depth","stop"]});function tg(e,t,n,s){return e.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
-        <legend>${o.label} <small>was ${jo(o,o.before)}</small></legend>
+o.note.trim()),R().name&&(a.by=R().name),a}var dx,Qf=g(()=>{y();F();Ie();pe();fe();jr();$n();Pe();Be();ps();se();
+ye();A();jt();G();Z();un();$c();Yf();gn();Xf();dx=["depth","stop"]});function tg(e,t,n,s){return e.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+        <legend>${o.label} <small>was ${Ho(o,o.before)}</small></legend>
         ${eg(o,"shop","In the shop",t,s)} ${eg(o,"yours",n,t,s)}
       </fieldset>`)}function eg(e,t,n,s,o){return i`<label class="settle-side" data-test=${t}>
     <span class="settle-whose"
@@ -3265,48 +3267,48 @@ ye();A();Ft();G();X();un();wc();Yf();gn();Zf();ix=["depth","stop"]});function tg
         @change=${()=>o(e.name,t)} />
       ${n}</span
     >
-    <span class="settle-value">${jo(e,e[t])}</span>
-  </label>`}function jo({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
+    <span class="settle-value">${Ho(e,e[t])}</span>
+  </label>`}function Ho({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
 return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||n.punch_depth_mm===void 0?"":`\
-, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(S(n.set_angle_deg??null))}${s}`}var yc=g(()=>{y();A()});function ng(e,t){return e.length?i`<section class="panel">
+, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(S(n.set_angle_deg??null))}${s}`}var wc=g(()=>{y();A()});function ng(e,t){return e.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${e.map(n=>fx(n,t))}
+      ${e.map(n=>bx(n,t))}
     </ol>
-  </section>`:h}function fx(e,t){let n=cs(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:h}function bx(e,t){let n=ds(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${e.settled_by?`Resolved by revision ${e.settled_by}`:oe(`/c/${t}/settle`,i`<a href="/c/${t}/settle">To resolve</a>`,
 "To resolve")}
     </h3>
-    <p class="more">${[ws(e),Et(e)?`by ${Et(e)}`:""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[ys(e),Nt(e)?`by ${Nt(e)}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
-      ${n.map(s=>i`<li>${s.label}: ${jo(s,s.before)} to ${jo(s,s.yours)}</li>`)}
+      ${n.map(s=>i`<li>${s.label}: ${Ho(s,s.before)} to ${Ho(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var sg=g(()=>{y();ds();ie();yc();qe()});function og({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var sg=g(()=>{y();hs();le();wc();qe()});function og({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${e}</b>, ${$(w(n.thickness_mm,{digits:2}))},
       ${Fe(s)?Kn(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:h}
     </p>
     ${rt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${gx(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${wx(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:h}
-    ${tr(s)} ${We(s.checks,{quiet:!0})}
-  </div>`}function gx(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
+    ${nr(s)} ${We(s.checks,{quiet:!0})}
+  </div>`}function wx(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
 !tt(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(S(n.
-set_angle_deg))}, depth ${s}`}var ag=g(()=>{y();Ms();gn();on();A();G();pn()});var rg={};ne(rg,{show:()=>$x});async function $x(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(wx(n,s,{look:r,
-bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${t}/${u}`,{signal:e.signal}),[d,p]=await Promise.all(
+set_angle_deg))}, depth ${s}`}var ag=g(()=>{y();As();gn();an();A();G();pn()});var rg={};ne(rg,{show:()=>_x});async function _x(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(vx(n,s,{look:r,
+bringBack:l})),a=async()=>{try{let c=u=>O("GET",`/cards/${t}/${u}`,{signal:e.signal}),[d,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);s.revisions=d.body.revisions,s.proposals=p.body.proposals,s.silent=
 !1}catch(c){if(!(c instanceof H))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=null,o(),
-!!s.open){try{let{body:d}=await M("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
-d)}catch(d){s.open=0,Y(q(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await bx(n,c),Y(`Revision ${c} is back, as \
-revision ${n.revision}.`),s.open=0,U(),await a()}catch(d){Y(d instanceof O&&d.status===412?"The card was chang\
-ed meanwhile. Look at the history again.":q(d))}s.busy=!1,o()};we(()=>n&&o(),e.signal);try{await gt(t,async c=>{
+!!s.open){try{let{body:d}=await O("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
+d)}catch(d){s.open=0,Y(q(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await yx(n,c),Y(`Revision ${c} is back, as \
+revision ${n.revision}.`),s.open=0,U(),await a()}catch(d){Y(d instanceof M&&d.status===412?"The card was chang\
+ed meanwhile. Look at the history again.":q(d))}s.busy=!1,o()};_e(()=>n&&o(),e.signal);try{await gt(t,async c=>{
 n=c,e.title(`${n.title||I(t)}: history`),s.waiting=(await vn(t).catch(()=>[])).filter(d=>d.kind==="trial"),o()},
-e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||be(e,ns(t,c))}}async function bx(e,t){let n=await $t(
-e.code);return ya(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ue(),...R().name?{by:R().name}:
-{}})}function wx(e,t,n){return i`<article class="history" data-test="history-screen">
+e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||we(e,ss(t,c))}}async function yx(e,t){let n=await $t(
+e.code);return va(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ue(),...R().name?{by:R().name}:
+{}})}function vx(e,t,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
       <h1>History of ${e.title||"this card"}</h1>
@@ -3314,27 +3316,27 @@ e.code);return ya(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:U
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${_x(e,t,n)}
+        ${kx(e,t,n)}
       </section>
       ${ng(t.proposals,e.code)}
       <section class="panel">
         <h2>Results</h2>
-        ${vx(e,t)}
+        ${Sx(e,t)}
       </section>
     </div>
-  </article>`}function _x(e,t,n){return t.silent?i`<p data-test="silent">
+  </article>`}function kx(e,t,n){return t.silent?i`<p data-test="silent">
       This device has revision ${e.revision}, of
-      ${ae(e.updated_at)}${e.updated_by?` by ${e.updated_by}`:""}. What was before it is kept
+      ${re(e.updated_at)}${e.updated_by?` by ${e.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:t.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${t.revisions.map(s=>yx(s,e,t,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function yx(e,t,n,{look:s,bringBack:o}){let a=e.revision===
+    ${t.revisions.map(s=>xx(s,e,t,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function xx(e,t,n,{look:s,bringBack:o}){let a=e.revision===
 t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="revision" data-revision=${e.revision}>
     <h3>
       Revision ${e.revision}${a?", as it is now":""}
       ${e.worst==="stop"||e.worst==="caution"?k(e.worst):h}
     </h3>
-    <p class="more">${[ae(e.at),Et(e)].filter(Boolean).join(", by ")}</p>
+    <p class="more">${[re(e.at),Nt(e)].filter(Boolean).join(", by ")}</p>
     ${e.reason?i`<p data-test="reason">${e.reason}</p>`:h}
     ${e.changes.length?i`<ul class="changes" data-test="changes">
             ${e.changes.map(l=>i`<li>${l}</li>`)}
@@ -3356,22 +3358,22 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
               </button>`)}
     </div>
     ${r?n.snapshot?og(n.snapshot):i`<p>Fetching it…</p>`:h}
-  </li>`}function vx(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+  </li>`}function Sx(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
-      ${[...t.waiting].reverse().map(n=>zs(n.body,{waiting:n}))}
-      ${[...e.trials].reverse().map(n=>zs(n,{step:e.plan.steps[n.step-1]}))}
+      ${[...t.waiting].reverse().map(n=>qs(n.body,{waiting:n}))}
+      ${[...e.trials].reverse().map(n=>qs(n,{step:e.plan.steps[n.step-1]}))}
     </ol>
     ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:h}`}var ig=g(
-()=>{y();F();Ie();he();at();Pe();se();ye();Ft();G();ie();sg();ag();gc();qe()});var lg={};ne(lg,{show:()=>kx});async function kx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
+()=>{y();F();Ie();pe();at();Pe();se();ye();jt();G();le();sg();ag();mc();qe()});var lg={};ne(lg,{show:()=>Tx});async function Tx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{e.title(`${n.title||I(t)}: not\
-e`),e.render(Sx(n,s,{draw:o,save:()=>xx(n,s,o,e.signal)}))};mt(()=>s.typed?"Leave without saving what you type\
-d?":null),await St(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
-o(),e.ready())})}async function xx(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
+e`),e.render(Mx(n,s,{draw:o,save:()=>Ox(n,s,o,e.signal)}))};mt(()=>s.typed?"Leave without saving what you type\
+d?":null),await Tt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
+o(),e.ready())})}async function Ox(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
 `
 `).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),ct(t.wrong);
-t.sending=!0,n();try{let{where:r}=await ft(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,Y(Cr(r)),U(),
-s.aborted)return;ge(r==="settle"&&Ot(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
-r instanceof O?r.errors:{},t.general=q(r),t.sending=!1,n(),ct(t.wrong)}}function Sx(e,t,{draw:n,save:s}){let o=a=>Object.
+t.sending=!0,n();try{let{where:r}=await ft(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,Y(Rr(r)),U(),
+s.aborted)return;$e(r==="settle"&&At(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
+r instanceof M?r.errors:{},t.general=q(r),t.sending=!1,n(),ct(t.wrong)}}function Mx(e,t,{draw:n,save:s}){let o=a=>Object.
 assign(t,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3384,7 +3386,7 @@ assign(t,a,{typed:!0});return i`<form
     ${t.general?i`<p class="wrong" role="alert" data-test="wrong">${t.general}</p>`:h}
     ${Hn({name:"note",label:"Note",value:t.note,lines:5,wrong:t.wrong.note,change:a=>o({note:a})})}
     ${B("cards.revise",[L({name:"title",label:"Title",value:t.title,wrong:t.wrong.title,change:a=>o({title:a})}),
-Z({name:"archived",label:"This card",value:t.archived?"away":"use",options:[["use","In use"],["away","Archived"]],
+X({name:"archived",label:"This card",value:t.archived?"away":"use",options:[["use","In use"],["away","Archived"]],
 change:a=>{o({archived:a==="away"}),n()}})])}
     <p class="hint">
       This works without the shop too: it is saved here and sent automatically.
@@ -3396,29 +3398,29 @@ nswer.","The owner changes the rest of the card.")}
         ${t.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var cg=g(()=>{y();he();F();sn();at();Be();Se();ye();Ft();ie();X();Us()});var dg={};ne(dg,{show:()=>Tx});async function Tx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
+  </form>`}var cg=g(()=>{y();pe();F();on();at();Be();Se();ye();jt();le();Z();Gs()});var dg={};ne(dg,{show:()=>Ax});async function Ax(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{e.title(`${n.title||I(t)}: to resolve`),
-e.render(Mx(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
-n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=cs(u,m,n),s.mine=!!(s.proposal&&await Yo(s.proposal.
-id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Hi(t).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await ft(n,nh(s.rows,s.chosen,
-n),{settles:[s.proposal.id],reason:"Resolved"});Y(Cr(d.where)),s.sending=!1,await r(),U()}catch(d){Object.assign(
+e.render(Lx(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
+n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=ds(u,m,n),s.mine=!!(s.proposal&&await Jo(s.proposal.
+id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Ui(t).catch(
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await ft(n,eh(s.rows,s.chosen,
+n),{settles:[s.proposal.id],reason:"Resolved"});Y(Rr(d.where)),s.sending=!1,await r(),U()}catch(d){Object.assign(
 s,{sending:!1,fault:q(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
-d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await St(e,async d=>a(await Hi(t).catch(()=>{})??
-d))}function Mx(e,t,n){return i`<article class="settle" data-test="settle-screen">
+d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await Tt(e,async d=>a(await Ui(t).catch(()=>{})??
+d))}function Lx(e,t,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
       <h1>${t.proposal?"Two changes met":"Nothing to resolve"} <small>${e.title}</small></h1>
     </header>
-    ${t.proposal?Ox(e,t,n):i`<p data-test="settled">
+    ${t.proposal?Ex(e,t,n):i`<p data-test="settled">
             Every change of this card is resolved. Both sides are in its
             <a href="/c/${e.code}/history">history</a>.
           </p>`}
-  </article>`}function Ox(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function Ex(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":t.by?`${t.by} changed`:"Somebody changed"} this card
-      (${ws(t)}) while it was changed in the shop (revision ${e.revision},
-      ${ae(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}). Choose what holds. Both
+      (${ys(t)}) while it was changed in the shop (revision ${e.revision},
+      ${re(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}). Choose what holds. Both
       stay in the history.
     </p>
     ${e.proposals.length>1?i`<p><b>1 of ${e.proposals.length} to resolve.</b></p>`:h}
@@ -3442,35 +3444,35 @@ length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:h}
       </button>
-    </div>`}var hg=g(()=>{y();F();ds();he();sn();at();Pe();ye();Ft();Us();yc();qe()});function pg(e,t){let{plan:n}=e,s=Dx(n.checks);return i`<article
+    </div>`}var hg=g(()=>{y();F();hs();pe();on();at();Pe();ye();jt();Gs();wc();qe()});function pg(e,t){let{plan:n}=e,s=Hx(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${Lx(e,t)}
+    ${Px(e,t)}
     <figure class="strip ${Fe(n)?"of-box":""}">
       <figcaption>
-        Blank ${jr(n.blank.length_mm)} × ${jr(n.blank.width_mm)},
-        ${$(eo(n.blank.mass_kg))}.
-        ${Fe(n)?Ax(n):"Bend lines from the left end."}
+        Blank ${Hr(n.blank.length_mm)} × ${Hr(n.blank.width_mm)},
+        ${$(to(n.blank.mass_kg))}.
+        ${Fe(n)?Nx(n):"Bend lines from the left end."}
       </figcaption>
-      ${Ds(n.blank,Fe(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
+      ${es(n.blank,Fe(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${Ex(n)} ${Nx(e,s)} ${jx(s)}
+    ${Cx(n)} ${Rx(e,s)} ${Gx(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function Ax({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${j(
+  </article>`}function Nx({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${j(
 r.at_mm)}`},n=a=>e.lines.filter(r=>a.includes(r.side)).map(t).join(", "),[s,o]=[n(["left","right"]),n(["front",
 "back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,Cl(e),"Inside up."].filter(
-Boolean).join(" ")}function Lx(e,t){let{part:n,plan:s}=e;return i`<header>
+Boolean).join(" ")}function Px(e,t){let{part:n,plan:s}=e;return i`<header>
     <div>
       <h2>${e.title}</h2>
       <p class="big-code" data-test="sheet-code">${e.display_code}</p>
       <p>
         <b
           >${t},
-          ${jr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:h}</b
-        >, ${Fe(s)?`box ${Kn(s.folded)}`:i`bend length ${jr(n.bend_length_mm)}`}.
+          ${Hr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:h}</b
+        >, ${Fe(s)?`box ${Kn(s.folded)}`:i`bend length ${Hr(n.bend_length_mm)}`}.
       </p>
       <p>
         Revision ${e.revision}, ${Bn(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}.
@@ -3484,7 +3486,7 @@ Boolean).join(" ")}function Lx(e,t){let{part:n,plan:s}=e;return i`<header>
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function Ex(e){let t=n=>{let s=Pl(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:h};
+  </header>`}function Cx(e){let t=n=>{let s=Pl(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:h};
 return e.tools.length?i`<table class="fetch">
     <thead>
       <tr>
@@ -3504,7 +3506,7 @@ return e.tools.length?i`<table class="fetch">
             <td>${n.steps.length===e.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Nx(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Rx(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
     <thead>
       <tr>
         <th scope="col">Step</th>
@@ -3517,94 +3519,94 @@ return e.tools.length?i`<table class="fetch">
       </tr>
     </thead>
     <tbody>
-      ${e.plan.steps.map(s=>Px(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${e.plan.steps.map(s=>Bx(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function Px(e,t,n,s){let o=lt(e,t);return i`<tr data-test="sheet-step-${t.number}">
+  </table>`}function Bx(e,t,n,s){let o=lt(e,t);return i`<tr data-test="sheet-step-${t.number}">
     <th scope="row">
       <span class="number">${t.number}</span> bend ${t.bend} ${t.side??""}
       ${t.direction}${t.operation&&t.operation!=="bend"?i`<br />${t.operation}`:h}
     </th>
     <td class="picture">
-      ${Rx(e.plan,t)}${t.drawing?Ir(t):"no drawing"}${Bx(t,e.plan.tools)}
+      ${Wx(e.plan,t)}${t.drawing?Wr(t):"no drawing"}${Dx(t,e.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(t.gauge_r_mm).text}</b>${Ix(t)}
+      <b>${w(t.gauge_r_mm).text}</b>${Fx(t)}
     </td>
     <td class="figures-cell">
-      ${Ux(t,o)}<br />
+      ${zx(t,o)}<br />
       <span class="small"
-        >${Cx(t)}${Gx(o)?i`<br />from a first piece`:h}</span
+        >${Ix(t)}${qx(o)?i`<br />from a first piece`:h}</span
       >
     </td>
     <td class="move">
-      ${Os(t)}
+      ${Ls(t)}
       <span class="small"
         >${t.inside_face==="up"?"Top":"Bottom"} face
-        up${t.gauged_end?`, ${Ao(t,s)} to the gauge`:""}.</span
-      >${vt(t,{short:!0})}
+        up${t.gauged_end?`, ${Lo(t,s)} to the gauge`:""}.</span
+      >${kt(t,{short:!0})}
     </td>
-    <td>${Wx(n)}</td>
+    <td>${jx(n)}</td>
     <td class="pen">
       <span
-        >${t.included_angle_deg?re(S(t.included_angle_deg)):"flat"}
-        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${rp(o.firstHit)}</span>`:h}</span
+        >${t.included_angle_deg?ie(S(t.included_angle_deg)):"flat"}
+        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${op(o.firstHit)}</span>`:h}</span
       >
     </td>
-  </tr>`}function Cx(e){let t=Ba(e);return t===h?h:i`<span data-test="sheet-force">allow for ${t}</span>`}function Rx(e,t){
-let n=or(e,t);return n?i`<div class="pieces" data-test="sheet-station">
+  </tr>`}function Ix(e){let t=Ia(e);return t===h?h:i`<span data-test="sheet-force">allow for ${t}</span>`}function Wx(e,t){
+let n=ar(e,t);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${t.punch}${t.punch_turned?" reversed":""} over ${t.die}
-      </div>`:h}function Bx({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
+      </div>`:h}function Dx({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
 find(d=>d.kind===a&&d.code===r)?.segments_mm??[],c=e[a]??[];return!c.length||c.length===l.length?h:i`<div class="pieces" data-test="own-pieces">
       ${a} ${c.map(j).join(" + ")} only
-    </div>`}):h}function Ix({hits:e}){return e?i`<br /><span class="small"
+    </div>`}):h}function Fx({hits:e}){return e?i`<br /><span class="small"
           >${e.count} bumps, ${w(e.pitch_mm,{digits:2}).text} apart</span
-        >`:h}function Wx(e){return vc.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
+        >`:h}function jx(e){return _c.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
 map(({letter:n})=>n)})).filter(({letters:t})=>t.length).map(({level:t,letters:n})=>i`<div class="mark">${k(t)} <b>${n.
-join(" ")}</b></div>`)}function Dx(e){let t=new Map;for(let n of vc)for(let s of e.filter(o=>xe(o)===n)){let o=`${n}\
- ${s.template} ${Rn(s)}`,a=t.get(o)??{letter:Fx(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
-...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function jx(e){return i`<div class="remarks" data-test="sheet-remarks">
-    ${vc.map(t=>{let n=e.filter(s=>s.level===t);return n.length?i`<section data-level=${t}>
+join(" ")}</b></div>`)}function Hx(e){let t=new Map;for(let n of _c)for(let s of e.filter(o=>xe(o)===n)){let o=`${n}\
+ ${s.template} ${Rn(s)}`,a=t.get(o)??{letter:Ux(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
+...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function Gx(e){return i`<div class="remarks" data-test="sheet-remarks">
+    ${_c.map(t=>{let n=e.filter(s=>s.level===t);return n.length?i`<section data-level=${t}>
         <h3>${k(t)}</h3>
         <ul>
           ${n.map(({letter:s,checks:o,steps:a})=>i`<li>
                 <b>${s}</b>
-                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:h}${Hx(o)}
+                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:h}${Vx(o)}
               </li>`)}
         </ul>
       </section>`:h})}
-  </div>`}function Hx(e){return`${e[0].template} ${Rn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
-numbers:s})=>re(Ut(n,s[n]))))].join(" / ")).trim()}function Ux(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
+  </div>`}function Vx(e){return`${e[0].template} ${Rn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
+numbers:s})=>ie(Gt(n,s[n]))))].join(" / ")).trim()}function zx(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
 if(t===null&&e.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-h;return i`<b>${$(S(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var jr,vc,Fx,Gx,ug=g(()=>{y();Ms();
-gn();st();mc();Ie();A();_t();G();jn();As();pn();ar();Dt();qe();jr=e=>$({text:j(e),unit:C()});vc=$s.filter(e=>e!==
-"ok");Fx=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));Gx=e=>e.fromTrial&&e.set_angle_deg!==
-null});function Ks(e){return Z({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(t){Ht({paper:t==="Letter"?"Letter":"A4"}),e()}})}function Ys(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+h;return i`<b>${$(S(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Hr,_c,Ux,qx,ug=g(()=>{y();As();
+gn();st();pc();Ie();A();yt();G();jn();Es();pn();rr();Ft();qe();Hr=e=>$({text:j(e),unit:C()});_c=ws.filter(e=>e!==
+"ok");Ux=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));qx=e=>e.fromTrial&&e.set_angle_deg!==
+null});function Ys(e){return X({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],
+change(t){Ut({paper:t==="Letter"?"Letter":"A4"}),e()}})}function Js(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${e}
-  </button>`}function Hr(e,{lying:t=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
+  </button>`}function Ur(e,{lying:t=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
     <div class="paper ${R().paper.toLowerCase()} ${t?"lying":"upright"}" data-test="sheet">
       ${e}
     </div>
-  </div>`}var Ur=g(()=>{y();se();X()});var mg={};ne(mg,{show:()=>Vx});async function Vx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n,
-s=[],o=async()=>{s=(await tn())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
+  </div>`}var Gr=g(()=>{y();se();Z()});var mg={};ne(mg,{show:()=>Kx});async function Kx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
+s=[],o=async()=>{s=(await nn())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
-        <div class="paper-tools screen-only">${Ks(a)}${Ys("Print the card")}</div>
-        ${Hr(pg(n,fs(s,n.part.metal)),{about:"The card as it prints"})}`)}we(()=>n&&a(),e.signal),document.addEventListener(
-"sync",o,{signal:e.signal}),await o(),await St(e,r=>{n=r,a(),e.ready()})}var fg=g(()=>{y();he();me();se();Ft();
-ug();Ur()});var $g={};ne($g,{show:()=>zx});async function zx(e){let{code:t}=e.params;if(!ue(t).whole)return be(e,Ae(t));let n=R().
+        <div class="paper-tools screen-only">${Ys(a)}${Js("Print the card")}</div>
+        ${Ur(pg(n,gs(s,n.part.metal)),{about:"The card as it prints"})}`)}_e(()=>n&&a(),e.signal),document.addEventListener(
+"sync",o,{signal:e.signal}),await o(),await Tt(e,r=>{n=r,a(),e.ready()})}var fg=g(()=>{y();pe();fe();se();jt();
+ug();Gr()});var $g={};ne($g,{show:()=>Yx});async function Yx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n=R().
 units,s=gg[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){e.title(`Label of ${o.title}`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${o.
 title}</a></p>
         <h1 class="screen-only">Label</h1>
         <div class="paper-tools screen-only">
-          ${Z({name:"units",label:"Printed in",value:n,options:[["mm","mm"],["inch","inch"]],change:l=>{n=l===
+          ${X({name:"units",label:"Printed in",value:n,options:[["mm","mm"],["inch","inch"]],change:l=>{n=l===
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${gg.map(l=>qx(o,l,n,()=>a(l)))}
+          ${gg.map(l=>Jx(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3612,15 +3614,15 @@ title}</a></p>
         </p>
         <img
           class="label-print ${s.print}"
-          src=${Gr(t,s.size,n,"svg")}
+          src=${Vr(t,s.size,n,"svg")}
           alt=""
-          hidden />`)}await St(e,l=>{o=l,r(),e.ready()})}function qx(e,{size:t,words:n,print:s},o,a){let r=`la\
+          hidden />`)}await Tt(e,l=>{o=l,r(),e.ready()})}function Jx(e,{size:t,words:n,print:s},o,a){let r=`la\
 bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label-${t}">
     <h2>${n}</h2>
     <div class="label-ground">
       <img
         class="label-view ${s}"
-        src=${Gr(e.code,t,o,"svg")}
+        src=${Vr(e.code,t,o,"svg")}
         data-test="label-image-${t}"
         alt="Label of card ${e.display_code}: ${e.title}"
         @error=${l=>l.target.closest(".label-panel")?.classList.add("missing")} />
@@ -3634,27 +3636,27 @@ bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label
       <a
         class="button"
         download="${r}.svg"
-        href=${Gr(e.code,t,o,"svg")}
+        href=${Vr(e.code,t,o,"svg")}
         data-test="svg-${t}"
         >SVG</a
       >
       <a
         class="button"
         download="${r}.png"
-        href=${Gr(e.code,t,o,"png")}
+        href=${Vr(e.code,t,o,"png")}
         data-test="png-${t}"
         >PNG</a
       >
     </div>
-  </section>`}var gg,Gr,bg=g(()=>{y();he();se();Ft();X();ie();gg=[{size:"50x25",words:"50 × 25 mm, for a bin",
-print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];Gr=(e,t,n,s)=>`/api/\
-v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var wg={};ne(wg,{show:()=>Yx});async function Yx(e){e.title("Labels on a sheet"),e.render(Te("Fetching the car\
-ds…"));let t=(await Zx(e.signal)).filter(f=>!f.archived);if(!t.length)return e.render(ve("No cards yet",B("c\
+  </section>`}var gg,Vr,bg=g(()=>{y();pe();se();jt();Z();le();gg=[{size:"50x25",words:"50 × 25 mm, for a bin",
+print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];Vr=(e,t,n,s)=>`/api/\
+v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var wg={};ne(wg,{show:()=>Zx});async function Zx(e){e.title("Labels on a sheet"),e.render(Te("Fetching the car\
+ds…"));let t=(await e0(e.signal)).filter(f=>!f.archived);if(!t.length)return e.render(ve("No cards yet",B("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),e.ready();let n=new Set((e.query.
 get("codes")??"").split(",").filter(f=>t.some(_=>_.code===f))),s="50x25",o=R().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=f=>new URLSearchParams({codes:[...n].join(","),size:s,paper:R().paper,units:o,skip:a.trim()||"0",page:String(
 f)}),d=(f,_)=>`/api/v1/labels/sheet.${f}?${c(_)}`;async function p(){let f=String(c(1));if(!n.size)l={key:f,pages:[],
-wrong:""};else try{let{body:_}=await M("GET",`/labels/sheet.json?${c(1)}`,{signal:e.signal});l={key:f,pages:Array.
+wrong:""};else try{let{body:_}=await O("GET",`/labels/sheet.json?${c(1)}`,{signal:e.signal});l={key:f,pages:Array.
 from({length:_.pages},(T,E)=>E+1),wrong:""}}catch(_){l={key:f,pages:[],wrong:q(_)}}f===String(c(1))&&b()}let u=f=>{
 f(),b(),p()},m=f=>u(()=>n.has(f)?n.delete(f):n.add(f));function b(){let f=t.filter(_=>`${_.code} ${_.title}`.toLowerCase().
 includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a sheet</h1>
@@ -3696,9 +3698,9 @@ includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${Z({name:"size",label:"Label size",value:s,options:Kx,change:_=>u(()=>s=_)})}
-              ${Ks(()=>u(()=>{}))}
-              ${Z({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:_=>u(()=>o=
+              ${X({name:"size",label:"Label size",value:s,options:Xx,change:_=>u(()=>s=_)})}
+              ${Ys(()=>u(()=>{}))}
+              ${X({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:_=>u(()=>o=
 _==="inch"?"inch":"mm")})}
               ${L({name:"skip",label:"Places used already",value:a,keys:"numeric",hint:"Counted along the rows\
  from the top left.",change:_=>u(()=>a=_)})}
@@ -3706,13 +3708,13 @@ _==="inch"?"inch":"mm")})}
           </div>
           <section class="sheets" aria-label="Sheets as they print">
             ${l.pages.length?i`<div class="buttons screen-only">
-                      ${Ys(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
+                      ${Js(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(_=>Jx(_,l.pages.length,d))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(_=>Qx(_,l.pages.length,d))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}we(b,e.signal),b(),await p(),e.ready()}function Jx(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${R().
+        </div>`)}_e(b,e.signal),b(),await p(),e.ready()}function Qx(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${R().
 paper.toLowerCase()}">
     <img src=${n("svg",e)} alt="Sheet ${e} of ${t} with labels" data-test="sheet-${e}" />
     <figcaption class="screen-only">
@@ -3726,14 +3728,14 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function Zx(e){try{let t=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${t.
-length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await zt().
-catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var Kx,_g=g(()=>{y();F();se();Ce();X();ie();Ur();Re();
-Kx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function yg(e){return i`<article class="chart-sheet" data-test="chart">
+  </figure>`}async function e0(e){try{let t=[];for(;;){let{body:n}=await O("GET",`/cards?limit=100&offset=${t.
+length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await qt().
+catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var Xx,_g=g(()=>{y();F();se();Ce();Z();le();Gr();Re();
+Xx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function yg(e){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${e.metal.name}</h2>
       <p>
-        ${e.press?.name??"No press entered"}${e.press?i`, ${$(de(e.press.force_kn))}`:h}.
+        ${e.press?.name??"No press entered"}${e.press?i`, ${$(he(e.press.force_kn))}`:h}.
         Checked against ratings at a bend length of ${$(w(e.bend_length_mm,{digits:0}))}.
       </p>
       <p class="printed">Printed ${Bn(new Date().toISOString())}</p>
@@ -3753,30 +3755,30 @@ Kx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function yg(e){return i
       <tbody>
         ${e.rows.map(t=>i`<tr>
               <th scope="row">${j(t.thickness_mm)}<span class="sub">${t.gauge??""}</span></th>
-              ${t.cells.map(Xx)}
+              ${t.cells.map(t0)}
             </tr>`)}
       </tbody>
     </table>
-    ${e0()}
+    ${s0()}
     <ul class="chart-words">
       ${e.words.map(t=>i`<li>${t}</li>`)}
     </ul>
-  </article>`}function Xx(e){return e.usable?i`<td
+  </article>`}function t0(e){return e.usable?i`<td
     class="cell ${e.level}"
     data-level=${e.level}
     data-die=${e.die}
     title=${e.why}>
     <span class="first"
       ><span class="force">${ot(e,"force_kn_per_m").text}</span>${e.level==="stop"?h:i`<span class="expected">${cn(
-e,"force_kn_per_m").text}</span>`}${e.level==="ok"?h:k(e.level,Qx(e))}</span
+e,"force_kn_per_m").text}</span>`}${e.level==="ok"?h:k(e.level,n0(e))}</span
     >
     ${e.level==="stop"?h:i`<span class="rest"
             >${w(e.min_flange_mm).text} · R ${w(e.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${e.die} title=${e.why}>
       <span aria-hidden="true">–</span><span class="unseen">${e.why}</span>
-    </td>`}function Qx({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function e0(){let e=Ee(0).unit;return i`<ul class="chart-legend">
+    </td>`}function n0({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function s0(){let e=Ee(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${e}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3785,10 +3787,10 @@ e,"force_kn_per_m").text}</span>`}${e.level==="ok"?h:k(e.level,Qx(e))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var vg=g(()=>{y();st();A();_t();G();qe()});var kg={};ne(kg,{show:()=>t0});async function t0(e){e.title("Wall chart"),e.render(Te("Working out the chart…"));
-let t=(await ce("metals",e.signal)).items;if(!t.length)return e.render(ve("No metals yet",i`A chart needs one. ${B(
-le.metals,i`<a href="/shop/metals">Metals</a>`)}`)),e.ready();let n=e.query.get("metal")??t[0].code,s=e.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=Rt(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
+  </ul>`}var vg=g(()=>{y();st();A();yt();G();qe()});var kg={};ne(kg,{show:()=>o0});async function o0(e){e.title("Wall chart"),e.render(Te("Working out the chart…"));
+let t=(await de("metals",e.signal)).items;if(!t.length)return e.render(ve("No metals yet",i`A chart needs one. ${B(
+ce.metals,i`<a href="/shop/metals">Metals</a>`)}`)),e.ready();let n=e.query.get("metal")??t[0].code,s=e.query.
+get("bend_length")??"",o=null,a=null,{ask:r}=Bt(async(p,u)=>(await O("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,d(),e.ready()},e.signal);function l(){let p=new URLSearchParams({metal:n});
 return s.trim()&&p.set("bend_length_mm",te(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{
 bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d()}function d(){e.render(i`<h1 class="screen-only">Wall chart</h1>
@@ -3796,100 +3798,92 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d
           ${K({name:"metal",label:"Metal",value:n,options:t.map(({code:p,name:u})=>[p,u]),change:p=>{n=p,c()}})}
           ${L({name:"bend_length",label:"Checked at a bend length of",value:s,unit:C(),keys:"decimal",placeholder:C()===
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
-          ${Ks(d)} ${Ys("Print the chart")}
+          ${Ys(d)} ${Js("Print the chart")}
         </div>
-        ${a?Xt(a):h}
-        ${o?Hr(yg(o),{lying:!0,about:"Wall chart as it prints"}):a?h:Te("Working out the chart…")}`)}we(d,e.
-signal),r(null,{now:!0})}var xg=g(()=>{y();F();me();se();A();vg();X();ie();Ur();Re();vo()});function Sg(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+        ${a?Qt(a):h}
+        ${o?Ur(yg(o),{lying:!0,about:"Wall chart as it prints"}):a?h:Te("Working out the chart…")}`)}_e(d,e.
+signal),r(null,{now:!0})}var xg=g(()=>{y();F();fe();se();A();vg();Z();le();Gr();Re();ko()});function Sg(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Press screens <span class="soft">${e.length}</span></h2>
     ${t?i`<p class="wrong" role="alert" data-test="bench-fault">${t}</p>`:h}
     ${e.length?i`<ul class="plain-list bench-list">
             ${e.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${Wt(s.name)}</b> ${n0(s)}</span>
+                  <span><b>${Dt(s.name)}</b> ${a0(s)}</span>
                   ${B("benches.remove",i`<button
                       type="button"
                       class="button"
                       data-test="take-bench-out"
-                      aria-label="Take it out… ${Wt(s.name)}"
+                      aria-label="Take it out… ${Dt(s.name)}"
                       @click=${()=>n(s)}>
                       Take it out…
                     </button>`)}
                 </li>`)}
           </ul>`:i`<p>None yet.</p>`}
-    <p class="hint">
-      Make a large screen at a press one of them: open the shop's address there with
-      <a href="/bench">/bench</a> behind it.
-    </p>
-  </section>`}var n0,Tg=g(()=>{y();hn();he();ie();n0=({code:e})=>e?i`<a href="/c/${e}">${I(e)}</a>`:i`<span class="soft">empty</span>`});function Mg(e){let t=e.map(({ring:o})=>nt([o])),n=kc-2*zr,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return e.map(({name:o,ring:a},r)=>s0(o,a,t[r],s))}function s0(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*zr),c=(kc-(o-n)*r)/2-n*r,d=u=>c+u*r,p=u=>zr+(a-u)*r;return i`<figure>
+    <p class="hint">To add one, open the shop's address on it, with <a href="/bench">/bench</a> behind it.</p>
+  </section>`}var a0,Tg=g(()=>{y();hn();pe();le();a0=({code:e})=>e?i`<a href="/c/${e}">${I(e)}</a>`:i`<span class="soft">empty</span>`});function Og(e){let t=e.map(({ring:o})=>nt([o])),n=yc-2*qr,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return e.map(({name:o,ring:a},r)=>r0(o,a,t[r],s))}function r0(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
+r+2*qr),c=(yc-(o-n)*r)/2-n*r,d=u=>c+u*r,p=u=>qr+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
-      viewBox="0 0 ${kc} ${l}"
+      viewBox="0 0 ${yc} ${l}"
       role="img"
-      aria-label="${e||"Outline"} to scale, ${Vr(o-n)} wide, ${Vr(a-s)} high"
+      aria-label="${e||"Outline"} to scale, ${zr(o-n)} wide, ${zr(a-s)} high"
       data-test="outline">
-      ${o0(n,o,d(0),l)}
+      ${i0(n,o,d(0),l)}
       <path
         class="tool"
-        d=${Me(t)}
-        transform="translate(${c} ${zr+a*r}) scale(${r})" />
-      ${a0(d(n),d(o),l-16,Vr(o-n))}
-      ${r0(p(s),p(a),d(o)+16,Vr(a-s))}
+        d=${Oe(t)}
+        transform="translate(${c} ${qr+a*r}) scale(${r})" />
+      ${l0(d(n),d(o),l-16,zr(o-n))}
+      ${c0(p(s),p(a),d(o)+16,zr(a-s))}
     </svg>
     ${e?i`<figcaption>${e}</figcaption>`:h}
-  </figure>`}function o0(e,t,n,s){return e>0||t<0?h:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function a0(e,t,n,s){
+  </figure>`}function i0(e,t,n,s){return e>0||t<0?h:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function l0(e,t,n,s){
 return x`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-5}v10M${t} ${n-5}v10"/>
-    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function r0(e,t,n,s){
+    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function c0(e,t,n,s){
 let o=(e+t)/2;return x`<path class="dimension" d="M${n} ${e}V${t}M${n-5} ${e}h10M${n-5} ${t}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function qr(e,t){return e?.length?i`<svg class="small-outline" viewBox=${Mh(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Kr(e,t){return e?.length?i`<svg class="small-outline" viewBox=${Sh(
 t,2)} aria-hidden="true">
-    <path class="tool" d=${Me(e)} />
-  </svg>`:h}function Kr(e){let t=e.filter(n=>n?.length);return t.length?nt(t):[0,0,1,1]}var kc,zr,Vr,Yr=g(()=>{
-y();A();an();st();kc=360,zr=50;Vr=e=>$({text:j(e),unit:C()})});function Og(e,t){let n=Kr(t.map(s=>s.outline_mm));return i`<ul class="rack">
+    <path class="tool" d=${Oe(e)} />
+  </svg>`:h}function Yr(e){let t=e.filter(n=>n?.length);return t.length?nt(t):[0,0,1,1]}var yc,qr,zr,Jr=g(()=>{
+y();A();rn();st();yc=360,qr=50;zr=e=>$({text:j(e),unit:C()})});function Mg(e,t){let n=Yr(t.map(s=>s.outline_mm));return i`<ul class="rack">
     ${t.map(s=>i`<li>
           <a
             href="/shop/${e}/${encodeURIComponent(s.code)}"
             aria-label="${s.code}, ${s.name}${s.rating_kn_per_m===null?", rating unknown":""}">
-            ${qr(s.outline_mm,n)}<span class="under"
+            ${Kr(s.outline_mm,n)}<span class="under"
               >${s.code}${s.rating_kn_per_m===null?i`<span class="unknown-mark">?</span>`:h}</span
             >
           </a>
         </li>`)}
-  </ul>`}var Ag=g(()=>{y();Yr()});var Lg={};ne(Lg,{show:()=>i0});async function i0(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
-all([wa(e.signal),ce("punches",e.signal),ce("dies",e.signal),ce("holders",e.signal),ce("metals",e.signal),zn(e.
+  </ul>`}var Ag=g(()=>{y();Jr()});var Lg={};ne(Lg,{show:()=>d0});async function d0(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
+all([_a(e.signal),de("punches",e.signal),de("dies",e.signal),de("holders",e.signal),de("metals",e.signal),zn(e.
 signal).catch(()=>null)]),c={benches:l,fault:""};async function d(u){let m=qn(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A display that still shows it asks which press screen it is.`)){c.fault=
-"";try{await Hp(u.name)}catch(b){c.fault=q(b)}c.benches=await zn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
+"";try{await Fp(u.name)}catch(b){c.fault=q(b)}c.benches=await zn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
 render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
-                ${B(le.press,"Changing anything needs the shop's server.")}
+                ${B(ce.press,"Changing anything needs the shop's server.")}
               </p>`:h}
         <div class="shop-grid">
-          ${c0(t)} ${xc("punches",s.items)} ${xc("dies",o.items)}
-          ${xc("holders",a.items)}
+          ${p0(t)} ${vc("punches",s.items)} ${vc("dies",o.items)}
+          ${vc("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${oe("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(l0)}
+              ${r.items.map(h0)}
             </ul>
           </section>
-          ${c.benches?Sg(c.benches,{...c,takeOut:d}):h} ${d0()}
-          ${oe("/crew",i`<section class="panel" data-test="panel-crew">
-              <h2><a href="/crew">Crew</a></h2>
-              <p>Phones and screens that may see this shop.</p>
-              <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
-            </section>`)}
-        </div>`);p(),e.ready()}function c0(e){return e?i`<section class="panel" data-test="panel-press">
+          ${c.benches?Sg(c.benches,{...c,takeOut:d}):h} ${u0()}
+        </div>`);p(),e.ready()}function p0(e){return e?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${e.name}</p>
     <dl class="plate">
       <div>
         <dt>Force</dt>
-        <dd>${$(de(e.force_kn))}</dd>
+        <dd>${$(he(e.force_kn))}</dd>
       </div>
       <div>
         <dt>Bed</dt>
@@ -3908,67 +3902,67 @@ render(i`<h1>The shop</h1>
       <h2>Press</h2>
       <p>${k("unknown","No press yet")}</p>
       <p>Without its figures nothing can be checked against it.</p>
-      ${B(le.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
-    </section>`}function xc(e,t){let n=t.filter(o=>o.rating_kn_per_m===null).length,s=t.filter(o=>o.condition===
+      ${B(ce.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
+    </section>`}function vc(e,t){let n=t.filter(o=>o.rating_kn_per_m===null).length,s=t.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${e}">
-    <h2><a href="/shop/${e}">${en[e].title}</a> <span class="soft">${t.length}</span></h2>
-    ${t.length?Og(e,t):i`<p>None yet. ${B(le[e],i`<a href="/shop/${e}/+">Add the first</a>`)}</p>`}
-    ${n?i`<p>${k("unknown",`${n} without a rating`)}</p>`:h}
-    ${s?i`<p>${k("caution",`${s} worn or damaged`)}</p>`:h}
-  </section>`}function d0(){let e=oe("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Backups and export</a>`);
+    <h2><a href="/shop/${e}">${tn[e].title}</a> <span class="soft">${t.length}</span></h2>
+    ${t.length?Mg(e,t):i`<p>None yet. ${B(ce[e],i`<a href="/shop/${e}/+">Add the first</a>`)}</p>`}
+    ${n||s?i`<p class="rack-flags">
+            ${n?k("unknown",`${n} without a rating`):h}
+            ${s?k("caution",`${s} worn or damaged`):h}
+          </p>`:h}
+  </section>`}function u0(){let e=oe("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Backups and export</a>`);
 return oe("/chart",i`<section class="panel" data-test="panel-paper">
-      <h2>On paper${e===h?"":", and away"}</h2>
+      <h2>On paper${e===h?"":", backups, crew"}</h2>
       <div class="stack">
         <a class="button wide" href="/chart" data-test="to-chart">Wall chart</a>
         <a class="button wide" href="/labels" data-test="to-labels">Labels on a sheet</a>
         ${e}
+        ${oe("/crew",i`<a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>`)}
       </div>
-      ${e===h?h:i`<p class="hint">
-              Whether there is a good backup of the shop; all of it in one open file, out and in.
-            </p>`}
-    </section>`)}var l0,Eg=g(()=>{y();F();hn();me();A();Tg();G();ie();Ag();l0=({code:e,name:t})=>i`<li>
+    </section>`)}var h0,Eg=g(()=>{y();F();hn();fe();A();Tg();G();le();Ag();h0=({code:e,name:t})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(e)}">${t}</a>
     ${oe("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(e)}" data-test="learned-${e}"
-        >Measured springback</a
+        ><span class="wide-only">Measured&nbsp;</span>springback</a
       >`)}
   </li>`});function Pg(e,{took:t,show:n,signal:s}){let o={file:"",busy:!1,choices:{...Ng},answer:null,wrong:"",fault:null,
 code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...Ng},layers:[]}),
 d()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():d()}
 async function d(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>h0)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Go(
-`/outlines/dxf?${p0(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
-t(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=q(u),u instanceof O&&u.outline){let{code:m,layers:b}=u.outline;
+try{if(a.size>m0)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await Vo(
+`/outlines/dxf?${f0(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+t(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=q(u),u instanceof M&&u.outline){let{code:m,layers:b}=u.outline;
 Object.assign(o,{fault:u.outline,code:m,layers:b.length?b:o.layers})}}o.busy=!1,n()}return{state:o,choose:l,set:c}}
-function p0(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
-[["kind",t],...n])}var Ng,h0,Cg=g(()=>{F();Ng={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
-o"},h0=2e6});async function Js(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
+function f0(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
+[["kind",t],...n])}var Ng,m0,Cg=g(()=>{F();Ng={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
+o"},m0=2e6});async function Xs(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>e.fromDraft(s.draft,s.kept??{}),a=()=>e.draw(s),r=()=>e.boxes.filter(({name:f,needed:_})=>_&&f in
 s.draft&&!s.draft[f].trim());function l(f,_){s.draft={...s.draft,[f]:_},delete s.wrong[f],mt(()=>"Leave withou\
 t saving what you typed?"),e.preview?.(o()),a()}async function c(f){let _=f?Object.fromEntries(r().map(({name:E})=>[
 E,["This is needed."]])):{},T=Object.keys(_).length===0;if(Object.assign(s,{busy:T,wrong:_,others:[],clash:null}),
 a(),!T)return ct(_);try{await e.write(f),mt(null),e.done(f);return}catch(E){await d(E)}s.busy=!1,a(),ct(s.wrong)}
-async function d(f){if(f instanceof O&&f.status===412){let _=s.kept;s.kept=await e.read(t);let T=s.kept?e.toDraft(
-s.kept):{},E=vh(_,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
-his changed"?kr(s.draft,T,e.boxes):[]}}else if(f instanceof O&&Object.keys(f.errors).length){let{byName:_,others:T}=Zh(
+async function d(f){if(f instanceof M&&f.status===412){let _=s.kept;s.kept=await e.read(t);let T=s.kept?e.toDraft(
+s.kept):{},E=_h(_,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
+his changed"?xr(s.draft,T,e.boxes):[]}}else if(f instanceof M&&Object.keys(f.errors).length){let{byName:_,others:T}=Yh(
 f.errors,e.boxes.map(({name:E})=>E));Object.assign(s,{wrong:_,others:T})}else s.others=[`Not saved: ${q(f)} Wh\
 at you typed is still here.`]}function p(){Object.assign(s,{draft:e.toDraft(s.kept??e.blank),clash:null}),mt(null),
 e.preview?.(o()),a()}let u=new Map;function m(f,_){let T=u.get(_)??Pg(f,{signal:t,show:a,took:E=>b(_,E)});return u.
 set(_,T),T}function b(f,{points_mm:_,height_mm:T}){f==="points_mm"&&s.draft.height_mm===""&&l("height_mm",z(T)),
-l(f,Kh(_))}return e.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(o()),takeOut:()=>c(
-null)}}var Jr=g(()=>{F();me();Ct();Cg();Be();A();js();X()});function Xr(e,t,n){let s=[],{ask:o}=Rt(async(a,r)=>{let{body:l}=await M("POST","/outline",{body:{kind:e,...f0(
-e,a)},signal:r});return l},({answer:a,error:r})=>{a&&(s=Rg(a));let l=r instanceof O&&r.outline?.lines_mm.some(
-c=>c.length>1)?r.outline:null;t({parts:s,checks:m0(a),wrong:r?g0(r):[],fault:l})},n);return a=>{u0(e,a)&&o(a)}}
-function u0(e,t){let n={punch:"punches",die:"dies",holder:"holders",press:"press"}[e];return ln(n).filter(({type:s,
+l(f,zh(_))}return e.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(o()),takeOut:()=>c(
+null)}}var Xr=g(()=>{F();fe();Rt();Cg();Be();A();Hs();Z()});function Qr(e,t,n){let s=[],{ask:o}=Bt(async(a,r)=>{let{body:l}=await O("POST","/outline",{body:{kind:e,...b0(
+e,a)},signal:r});return l},({answer:a,error:r})=>{a&&(s=Rg(a));let l=r instanceof M&&r.outline?.lines_mm.some(
+c=>c.length>1)?r.outline:null;t({parts:s,checks:$0(a),wrong:r?w0(r):[],fault:l})},n);return a=>{g0(e,a)&&o(a)}}
+function g0(e,t){let n={punch:"punches",die:"dies",holder:"holders",press:"press"}[e];return ln(n).filter(({type:s,
 blank:o,when:a})=>["length","number"].includes(s)&&o===void 0&&(!a||a(t))).every(({name:s})=>t[s]!==void 0)&&(t.
 shape!=="multi_v"||t.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function Rg({outline_mm:e,
-ram:t,bed:n}){return[{name:"",ring:e},{name:"Ram",ring:t},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function f0(e,t){
-return e==="press"?Nn(t):{...Nn(t),code:t.code||"new"}}function g0(e){if(!(e instanceof O))return["The drawing\
+ram:t,bed:n}){return[{name:"",ring:e},{name:"Ram",ring:t},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function b0(e,t){
+return e==="press"?Nn(t):{...Nn(t),code:t.code||"new"}}function w0(e){if(!(e instanceof M))return["The drawing\
  waits: the shop's server does not answer."];let t=[...new Set(Object.values(e.errors).flat())];return t.length?
-t:[e.message]}var Zr,m0,Sc=g(()=>{F();me();Ct();vo();Zr=e=>({parts:Rg({...e,...e?.outlines_mm}),checks:[],wrong:[],
-fault:null});m0=e=>(e?.checks??[]).filter(({code:t})=>!t.endsWith("rating-unknown"))});function Qr({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return L(
+t:[e.message]}var Zr,$0,kc=g(()=>{F();fe();Rt();ko();Zr=e=>({parts:Rg({...e,...e?.outlines_mm}),checks:[],wrong:[],
+fault:null});$0=e=>(e?.checks??[]).filter(({code:t})=>!t.endsWith("rating-unknown"))});function ei({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return L(
 {name:"code",label:"Code",value:e.draft.code,change:o=>t("code",o),wrong:s,hint:"As marked on the tool. It sta\
-ys."})}function ei({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
-up, new plans no longer use this ${s}.`;return fe(le[n.kind])?i`<div role="alert">
+ys."})}function ti({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
+up, new plans no longer use this ${s}.`;return ge(ce[n.kind])?i`<div role="alert">
       ${e.others.map(a=>i`<p class="wrong-line" data-test="not-saved">${a}</p>`)}
     </div>
     <div class="buttons">
@@ -3988,7 +3982,7 @@ up, new plans no longer use this ${s}.`;return fe(le[n.kind])?i`<div role="alert
               Take it out…
             </button>`}
     </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Zs,
-ti=g(()=>{y();me();Se();X();Zs=(e,t)=>fe(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
+ni=g(()=>{y();fe();Se();Z();Zs=(e,t)=>ge(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
         <fieldset class="only-read" disabled>${t}</fieldset>`});function Ig(e,t){if(!e?.systematic)return h;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
@@ -4002,7 +3996,7 @@ ti=g(()=>{y();me();Se();X();Zs=(e,t)=>fe(e)?t:i`<p data-test="owners">The owner 
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${t}>The zero is set</button>
     </div>
-  </section>`}var Bg,Wg=g(()=>{y();F();A();Bg=e=>M("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function Hg(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=m=>b=>{r[m]=b,delete l[m]},
+  </section>`}var Bg,Wg=g(()=>{y();F();A();Bg=e=>O("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function Hg(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=m=>b=>{r[m]=b,delete l[m]},
 p=(m,b)=>({name:m,label:b,value:r[m]??"",wrong:l[m],change:d(m)}),u=(m,b,f)=>i`<div class="broad">${K({...p(m,
 b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
@@ -4012,7 +4006,7 @@ b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips"
     </p>
     <form
       novalidate
-      @submit=${m=>{m.preventDefault(),b0(e,o)}}>
+      @submit=${m=>{m.preventDefault(),y0(e,o)}}>
       <div class="fields">
         ${u("metal","Metal",t)} ${u("die","Die",n)} ${u("punch","Punch",s)}
         ${jg.map(([m,b,f])=>L({...p(m,b),unit:C(),keys:"decimal",hint:f}))}
@@ -4023,8 +4017,8 @@ b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips"
         <button class="button" data-test="strips-ask" ?disabled=${e.busy}>Work it out</button>
       </div>
     </form>
-    ${c?$0(c,a):h}
-  </details>`}function $0(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?_0(c,a):h}
+  </details>`}function _0(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(e.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(e.deflection_mm_low)} and ${n(e.deflection_mm_high)}: the middle strip is
@@ -4039,27 +4033,27 @@ b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips"
         Put it in the box
       </button>
     </div>
-  </div>`}async function b0(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
-let{body:n}=await M("POST","/press/strip-test",{body:w0(e.typed)});e.found=n}catch(n){e.wrong=n instanceof O?n.
-errors:{},e.general=q(n)}e.busy=!1,t()}}function w0(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of jg)
-t[n]=te(e[n]??"");for(let[n]of Fg)t[n]=Do(e[n]??"");return t}var Dg,Fg,jg,Ug=g(()=>{y();F();$n();A();X();Dg=()=>({
+  </div>`}async function y0(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
+let{body:n}=await O("POST","/press/strip-test",{body:v0(e.typed)});e.found=n}catch(n){e.wrong=n instanceof M?n.
+errors:{},e.general=q(n)}e.busy=!1,t()}}function v0(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of jg)
+t[n]=te(e[n]??"");for(let[n]of Fg)t[n]=Fo(e[n]??"");return t}var Dg,Fg,jg,Ug=g(()=>{y();F();$n();A();Z();Dg=()=>({
 typed:{},wrong:{},general:"",busy:!1,found:null}),Fg=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
 "Right"]],jg=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
  alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s end","To the middle of the st\
-rip, left and right alike."]]});function ni({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=nt([...t,s]),a=Cn(o,Tc-2*Gg,Mc-2*Gg),[r,l]=a([o[2],o[1]]),
-c=[(Tc-r)/2,(Mc-l)/2],d=m=>{let[b,f]=a(m);return[b+c[0],-(f+c[1])]},p=!["open","branching"].includes(e),u=`${s.
+rip, left and right alike."]]});function si({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=nt([...t,s]),a=Cn(o,xc-2*Gg,Sc-2*Gg),[r,l]=a([o[2],o[1]]),
+c=[(xc-r)/2,(Sc-l)/2],d=m=>{let[b,f]=a(m);return[b+c[0],-(f+c[1])]},p=!["open","branching"].includes(e),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
-    viewBox="0 0 ${Tc} ${Mc}"
+    viewBox="0 0 ${xc} ${Sc}"
     role="img"
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
-    ${t.map(m=>x`<path class="fault-line" d=${$o((p?[...m,m[0]]:m).map(d))}/>`)}
-    ${n.map(m=>_0(t[0],m,d))} ${s.map(m=>y0(d(m)))}
-  </svg>`}function _0(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return x`<path class="fault-edge" d=${$o([
+    ${t.map(m=>x`<path class="fault-line" d=${bo((p?[...m,m[0]]:m).map(d))}/>`)}
+    ${n.map(m=>k0(t[0],m,d))} ${s.map(m=>x0(d(m)))}
+  </svg>`}function k0(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return x`<path class="fault-edge" d=${bo([
 s,o])}/>
-    ${Vg(s,t)}${Vg(o,t%e.length+1)}`}var Tc,Mc,Gg,Vg,y0,Oc=g(()=>{y();an();Tc=360,Mc=300,Gg=30;Vg=([e,t],n)=>x`<text class="fault-number" x=${e} y=${-t-
-9} text-anchor="middle" font-size="19">${n}</text>`,y0=([e,t])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
+    ${Vg(s,t)}${Vg(o,t%e.length+1)}`}var xc,Sc,Gg,Vg,x0,Tc=g(()=>{y();rn();xc=360,Sc=300,Gg=30;Vg=([e,t],n)=>x`<text class="fault-number" x=${e} y=${-t-
+9} text-anchor="middle" font-size="19">${n}</text>`,x0=([e,t])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
     <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});function zg(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:d,layers:p}=t,u=`dx\
 f-${e}`,m=(b,f,_)=>K({name:`${u}-${b}`,label:f,value:d[b],options:_,change:T=>s(b,T)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
@@ -4075,49 +4069,49 @@ f-${e}`,m=(b,f,_)=>K({name:`${u}-${b}`,label:f,value:d[b],options:_,change:T=>s(
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:h}
               ${r?i`<p data-test="${u}-read">
-                      <b>${o}</b>, read in ${r.units}: ${Ac(r.width_mm)} wide,
-                      ${Ac(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${Ac(r.within_mm)}. ${r.rule}${T0(r)}
+                      <b>${o}</b>, read in ${r.units}: ${Oc(r.width_mm)} wide,
+                      ${Oc(r.height_mm)} high, ${r.points_mm.length} points, arcs within
+                      ${Oc(r.within_mm)}. ${r.rule}${A0(r)}
                     </p>`:h}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:h}
             </div>
-            ${c?.lines_mm.length?ni(c):h}
+            ${c?.lines_mm.length?si(c):h}
             <div class="fields">
-              ${m("units","Drawn in",v0)}
+              ${m("units","Drawn in",S0)}
               ${p.length>1||d.layer?m("layer","Layer",[["","all"],...p.map(b=>[b,b])]):h}
-              ${m("origin","0, 0 is",k0)}
+              ${m("origin","0, 0 is",T0)}
               ${d.origin==="point"?L({name:`${u}-point`,label:"Point number",value:d.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:b=>s("point",b)}):h}
-              ${m("turn_deg","Turned",x0)} ${m("mirror","Mirrored",S0)}
+              ${m("turn_deg","Turned",O0)} ${m("mirror","Mirrored",M0)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function T0({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
-", ")}.`:""}var v0,k0,x0,S0,Ac,qg=g(()=>{y();Oc();A();X();v0=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],k0=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-x0=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],S0=[["no","no"],
-["yes","front to back"]];Ac=e=>$(w(e,{digits:2}))});function Kg({draft:e,change:t,wrong:n}){let s=e.openings??"",o=Wn(s);return i`<div class="broad openings" data-test="openings">
+  </div>`}function A0({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
+", ")}.`:""}var S0,T0,O0,M0,Oc,qg=g(()=>{y();Tc();A();Z();S0=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],T0=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+O0=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],M0=[["no","no"],
+["yes","front to back"]];Oc=e=>$(w(e,{digits:2}))});function Kg({draft:e,change:t,wrong:n}){let s=e.openings??"",o=Wn(s);return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((r,l)=>M0(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",Fh(s,l,c)),raise:()=>t("up",String(
+    ${o.map((r,l)=>L0(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",Wh(s,l,c)),raise:()=>t("up",String(
 l+1)),drop:()=>a(l)}))}
     ${(n.openings??[]).map(r=>i`<p class="wrong" data-test="wrong-openings">${r}</p>`)}
     <button
       type="button"
       class="button"
       data-test="add-opening"
-      @click=${()=>t("openings",jh(s))}>
+      @click=${()=>t("openings",Dh(s))}>
       Add a V
     </button>
-  </div>`;function a(r){let l=Number(e.up||"1");t("openings",Hh(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
-max(l-1,1)))}}function M0(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=f=>s[`${d}\
-.${f}`]??[],u=Object.keys(_o).map(f=>`${d}.${f}`),m=Object.entries(s).filter(([f])=>(f===d||f.startsWith(`${d}\
-.`))&&!u.includes(f)).flatMap(([,f])=>f),b=(f,_,T,E="")=>L({name:`opening-${c}-${_o[f]}`,label:_,unit:T,placeholder:E,
-value:e[_o[f]],keys:f==="code"?"text":"decimal",change:P=>a({[_o[f]]:P}),wrong:p(f)});return i`<fieldset class="opening" data-test="opening-${c}">
+  </div>`;function a(r){let l=Number(e.up||"1");t("openings",Fh(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
+max(l-1,1)))}}function L0(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=f=>s[`${d}\
+.${f}`]??[],u=Object.keys(yo).map(f=>`${d}.${f}`),m=Object.entries(s).filter(([f])=>(f===d||f.startsWith(`${d}\
+.`))&&!u.includes(f)).flatMap(([,f])=>f),b=(f,_,T,E="")=>L({name:`opening-${c}-${yo[f]}`,label:_,unit:T,placeholder:E,
+value:e[yo[f]],keys:f==="code"?"text":"decimal",change:P=>a({[yo[f]]:P}),wrong:p(f)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
       <label class="tick"
@@ -4142,45 +4136,45 @@ value:e[_o[f]],keys:f==="code"?"text":"decimal",change:P=>a({[_o[f]]:P}),wrong:p
     <div class="fields three">
       ${b("v_opening_mm","V opening",C())} ${b("angle_deg","Angle","°")}
       ${b("shoulder_radius_mm","Shoulder radius",C())}
-      ${K({name:`opening-${c}-face`,label:"Face",value:e.face||"top",options:Dh,change:f=>a({face:f}),wrong:p(
+      ${K({name:`opening-${c}-face`,label:"Face",value:e.face||"top",options:Ih,change:f=>a({face:f}),wrong:p(
 "face")})}
       ${b("centre_mm","Off the middle",C(),"0")}
       ${b("rating_kn_per_m","Rating",wn().unit,"as the block")}
       ${b("code","Code","","automatic")}
     </div>
     ${m.map(f=>i`<p class="wrong">${f}</p>`)}
-  </fieldset>`}var Yg=g(()=>{y();Qt();Ji();A();X()});function si({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=h,reader:l}){return i`<div class="workbench">
-    ${Oa[e].map((c,d)=>i`<section class="panel ${c.part}">
+  </fieldset>`}var Yg=g(()=>{y();en();Ji();A();Z()});function oi({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=h,reader:l}){return i`<div class="workbench">
+    ${Aa[e].map((c,d)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
-          ${d===0?r:h} ${c.part==="outline"?O0(o):h}
+          ${d===0?r:h} ${c.part==="outline"?E0(o):h}
           <div class="fields">
             ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(t))).map(p=>p.type==="openings"?Kg({draft:t,change:n,
-wrong:s}):A0(p,t[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+wrong:s}):N0(p,t[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function O0(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${e?.fault?ni(e.fault):e?.parts.length?i`<div class="outlines">${Mg(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+  </div>`}function E0(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+    ${e?.fault?si(e.fault):e?.parts.length?i`<div class="outlines">${Og(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${e?.wrong.map(t=>i`<p class="wrong" data-test="outline-wrong">${t}</p>`)}
     ${e?We(e.checks,{quiet:!0}):h}
-  </div>`}function A0(e,t,n,{wrong:s=[],options:o=e.options,reader:a}){let{name:r,label:l,type:c}=e;if(c==="pi\
+  </div>`}function N0(e,t,n,{wrong:s=[],options:o=e.options,reader:a}){let{name:r,label:l,type:c}=e;if(c==="pi\
 ck"||c==="yes"){let m=e.blank?[["",e.blank],...o??[]]:o??[];return Jg(e,K({name:r,label:l,value:t,options:m,change:n,
-wrong:s}))}if(c==="points"||c==="note"){let m=e.dxf?zg(r,a(e.dxf,r)):h;return L0(e,t,i`${m}${E0(e,t,n,s)}`)}let d=Zg(
+wrong:s}))}if(c==="points"||c==="note"){let m=e.dxf?zg(r,a(e.dxf,r)):h;return P0(e,t,i`${m}${C0(e,t,n,s)}`)}let d=Xg(
 e),p=["number","length","force","rating"].includes(c)?"decimal":"text",u=L({name:r,label:l,value:t,change:n,wrong:s,
-unit:d,keys:p,hint:N0(e,t),placeholder:e.blank??""});return c==="rating"?i`<div class="broad">
+unit:d,keys:p,hint:R0(e,t),placeholder:e.blank??""});return c==="rating"?i`<div class="broad">
       ${u}${t.trim()?h:k("unknown",`${l} unknown`)}
-    </div>`:Jg(e,u)}function L0({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
+    </div>`:Jg(e,u)}function P0({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
         <summary>${t}</summary>
         ${s}
-      </details>`:s}function Zg({type:e,unit:t=""}){return e==="force"?Gt().unit:e==="rating"?wn().unit:["leng\
-th","lengths","points"].includes(e)?C():t}function E0(e,t,n,s){let{name:o,label:a,hint:r,type:l}=e;return Hn({
-name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Zg(e),lines:l==="points"?7:2})}function N0({type:e,hint:t="",
-counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${re(Ut("counted_mm",n))} is counted with (common\
- practice).`),e==="rating"&&!s.trim()&&o.push(Vh),(e==="force"||e==="rating")&&o.push(P0(e,s)),e==="lengths"&&
-o.push(C0(s)),o.filter(Boolean).join(" ")}function P0(e,t){if(R().units==="inch")return"Short tons, of 2000 lb\
-; metric ones with a t.";let n=to(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";let s=Number(
-n)*Kc;return`In metric tons: ${$(e==="force"?de(s):Ee(s))}.`}function C0(e){let t=e.split(/[,;\n]/).filter(n=>n.
-trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}var Jg,Lc=g(()=>{y();Oc();Yr();se();tl();A();G();qg();
-X();Yg();Jg=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:n});function Xg(e,t){return i`<section class="panel" id="zero" data-test="zero">
+      </details>`:s}function Xg({type:e,unit:t=""}){return e==="force"?Vt().unit:e==="rating"?wn().unit:["leng\
+th","lengths","points"].includes(e)?C():t}function C0(e,t,n,s){let{name:o,label:a,hint:r,type:l}=e;return Hn({
+name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Xg(e),lines:l==="points"?7:2})}function R0({type:e,hint:t="",
+counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${ie(Gt("counted_mm",n))} is counted with (common\
+ practice).`),e==="rating"&&!s.trim()&&o.push(Uh),(e==="force"||e==="rating")&&o.push(B0(e,s)),e==="lengths"&&
+o.push(I0(s)),o.filter(Boolean).join(" ")}function B0(e,t){if(R().units==="inch")return"Short tons, of 2000 lb\
+; metric ones with a t.";let n=no(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";let s=Number(
+n)*zc;return`In metric tons: ${$(e==="force"?he(s):Ee(s))}.`}function I0(e){let t=e.split(/[,;\n]/).filter(n=>n.
+trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}var Jg,Mc=g(()=>{y();Tc();Jr();se();tl();A();G();qg();
+Z();Yg();Jg=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:n});function Zg(e,t){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
       What results taught of this press’s error no longer holds then. It is measured again from the next piece
@@ -4194,14 +4188,14 @@ X();Yg();Jg=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</di
         It is another press
       </button>
     </div>
-  </section>`}var Qg=g(()=>{y()});var e$={};ne(e$,{show:()=>R0});async function R0(e){let t=fe(le.press),s=(await ce("holders",e.signal)).items.
-map(({code:T,name:E})=>[T,`${T}, ${E}`]),o=async T=>(await ce(T,e.signal)).items.flatMap($l).map(({code:E,name:P})=>[
+  </section>`}var Qg=g(()=>{y()});var e$={};ne(e$,{show:()=>W0});async function W0(e){let t=ge(ce.press),s=(await de("holders",e.signal)).items.
+map(({code:T,name:E})=>[T,`${T}, ${E}`]),o=async T=>(await de(T,e.signal)).items.flatMap($l).map(({code:E,name:P})=>[
 E,P?`${E}, ${P}`:E]),a=Dg(),[r,l,c,d]=t?await Promise.all([Bg(e.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,u={before:null,after:null},m=null,b=await Js({async read(T){let E=await(t?_a:wa)(T);return p=
-E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(T){let E=await yh(T,p);u.after=E.depth_zeroed_at},
-blank:{},boxes:ln("press"),toDraft:T=>La("press",T),fromDraft:(T,E)=>({...Ea("press",T,E),depth_zeroed_at:E?.depth_zeroed_at??
-null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:t?Xr("press",T=>{m=T,b.show()},e.signal):void 0,draw:()=>b&&
-_(),done(){Y(u.after===u.before?"The press is saved.":"The press is saved. Its error is measured anew."),ge("/\
+null,[],[],[]],p=null,u={before:null,after:null},m=null,b=await Xs({async read(T){let E=await(t?ya:_a)(T);return p=
+E.etag,u.before=E.press?.depth_zeroed_at??null,E.press??void 0},async write(T){let E=await wh(T,p);u.after=E.depth_zeroed_at},
+blank:{},boxes:ln("press"),toDraft:T=>Ea("press",T),fromDraft:(T,E)=>({...Na("press",T,E),depth_zeroed_at:E?.depth_zeroed_at??
+null,gauge_zeroed_at:E?.gauge_zeroed_at??null}),preview:t?Qr("press",T=>{m=T,b.show()},e.signal):void 0,draw:()=>b&&
+_(),done(){Y(u.after===u.before?"The press is saved.":"The press is saved. Its error is measured anew."),$e("/\
 shop")}},e.signal);e.title("The press"),t||(m=Zr(b.state.kept));let f=(...T)=>{let E=new Date().toISOString();
 for(let P of T)b.state.kept[P]=E;b.save()};function _(){let{state:T,change:E,save:P}=b;e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>${T.kept?.name??"The press"}</h1>
@@ -4210,12 +4204,12 @@ for(let P of T)b.state.kept[P]=E;b.save()};function _(){let{state:T,change:E,sav
 figure from its own plate and manual."}
                 What is not on the plate may stay empty where the box says unknown.
               </p>`:h}
-        ${T.clash?Fs(T.clash,"press",{saveMine:P,takeTheirs:b.takeTheirs}):h}
+        ${T.clash?js(T.clash,"press",{saveMine:P,takeTheirs:b.takeTheirs}):h}
         ${Ig(r,()=>f("gauge_zeroed_at"))}
         <form
           novalidate
           @submit=${v=>{v.preventDefault(),P()}}>
-          ${Zs(le.press,si({kind:"press",draft:T.draft,change:E,wrong:T.wrong,preview:m,reader:b.reader,options:{
+          ${Zs(ce.press,oi({kind:"press",draft:T.draft,change:E,wrong:T.wrong,preview:m,reader:b.reader,options:{
 holder:s}}))}
           <div role="alert">
             ${T.others.map(v=>i`<p class="wrong-line" data-test="not-saved">${v}</p>`)}
@@ -4228,14 +4222,14 @@ holder:s}}))}
           </div>
         </form>
         ${t&&T.kept?Hg(a,{metals:l,dies:c,punches:d},{draw:_,take:v=>E("deflection_mm",v)}):h}
-        ${t&&T.kept?Xg(()=>f("depth_zeroed_at"),()=>f("depth_zeroed_at","gauge_zeroed_at")):h}`)}_(),e.ready()}
-var t$=g(()=>{y();me();Ct();Jr();at();Sc();Se();Be();js();ti();Wg();Gn();Ug();Lc();Qg()});function s$(e,t,n,s){let{angles:o,wrong:a}=Fo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=Dn(
+        ${t&&T.kept?Zg(()=>f("depth_zeroed_at"),()=>f("depth_zeroed_at","gauge_zeroed_at")):h}`)}_(),e.ready()}
+var t$=g(()=>{y();fe();Rt();Xr();at();kc();Se();Be();Hs();ni();Wg();Gn();Ug();Mc();Qg()});function s$(e,t,n,s){let{angles:o,wrong:a}=jo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=Dn(
 t),p={id:e,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?I0(s.set,a):n.set_angle_deg;for(let[u,m]of B0)s[u].trim()&&(p[m]=te(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),R().name&&(p.by=R().name),{body:p,wrong:a}}function I0(e,t){
-let{angles:n}=Fo({...oi,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var oi,B0,n$,o$=g(()=>{Ca();$n();se();A();oi={...Wo,depth:"",flat:"",
-leftFlange:"",rightFlange:""},B0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
+s.set.trim()?F0(s.set,a):n.set_angle_deg;for(let[u,m]of D0)s[u].trim()&&(p[m]=te(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),R().name&&(p.by=R().name),{body:p,wrong:a}}function F0(e,t){
+let{angles:n}=jo({...ai,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
+ in degrees, such as 88.5."]),n.measured_deg}var ai,D0,n$,o$=g(()=>{Ra();$n();se();A();ai={...Do,depth:"",flat:"",
+leftFlange:"",rightFlange:""},D0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
 eft_mm"],["rightFlange","flange_right_mm"],["radius","radius_mm"]],n$=e=>Object.entries(e).some(([t,n])=>t!=="\
 places"&&t!=="lot"&&n.trim()!=="")});function i$(e,t){let n=Math.min((a$-2*r$-34)/e,170/t),[s,o]=[e*n,t*n],[a,r]=[r$+34,24],[l,c,d]=[a+s,r+o,a+s/2],
 p=$(w(e,{digits:0})),u=$(w(t,{digits:0}));return i`<svg
@@ -4262,7 +4256,7 @@ p=$(w(e,{digits:0})),u=$(w(t,{digits:0}));return i`<svg
       ${u}
     </text>
   </svg>`}var a$,r$,l$=g(()=>{y();A();a$=400,r$=30});function h$({before:e,after:t,points:n=[],size:s=1,words:o}){let a=[e.low,e.high,t.low,t.high,...n.map(p=>p.value)],
-[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return h;let c=Ts(r,l,{from:d$,to:c$-d$,size:s,most:5}),{at:d}=c;
+[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return h;let c=Ms(r,l,{from:d$,to:c$-d$,size:s,most:5}),{at:d}=c;
 return i`<svg
     class="drawing band-picture"
     viewBox="0 0 ${c$} 112"
@@ -4271,29 +4265,29 @@ return i`<svg
     data-test="band-picture">
     ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${W0}>${p.text}</text>`)}
+            font-size=${j0}>${p.text}</text>`)}
     <path
       class="was"
       d="M${d(e.low)} 24H${d(e.high)}M${d(e.low)} 17v14M${d(e.high)} 17v14M${d(e.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${d(t.low)} 52H${d(t.high)}" data-test="band-after" />
     <path class="now-middle" d="M${d(t.nominal)} 42v20" />
-    ${n.map(p=>D0(d(p.value),74,p))}
-  </svg>`}function D0(e,t,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+
+    ${n.map(p=>H0(d(p.value),74,p))}
+  </svg>`}function H0(e,t,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+
 6} ${t-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${e} cy=${t} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var c$,d$,W0,p$=g(()=>{y();wl();c$=340,d$=24,W0=17});function g$({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
+        data-id=${n}/>`}var c$,d$,j0,p$=g(()=>{y();wl();c$=340,d$=24,j0=17});function g$({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
 ee(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(t.nominal)}</b> (${o(t.low)} to ${o(t.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
     ${[u$(n,"measured flange"),u$(s,"strip")].filter(Boolean).join(" and ")} of this
     metal.
-  </p>`}function ai(e){if(!e.length)return i`<p data-test="no-figures">No figure changed.</p>`;let t=e.flatMap(
+  </p>`}function ri(e){if(!e.length)return i`<p data-test="no-figures">No figure changed.</p>`;let t=e.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: results"];return t.some(s=>(s.weight??1)<.25)&&n.push("s\
 mall ones, of other sheet or tools, count little"),t.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${e.
-map(F0)}</div>
-    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:h}`}function F0(e){let{what:t,before:n,after:s,trials:o,
-points:a=[]}=e,r=c=>j0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
+map(U0)}</div>
+    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:h}`}function U0(e){let{what:t,before:n,after:s,trials:o,
+points:a=[]}=e,r=c=>G0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
     <h3>
       ${l} <small>${o===0?"no results":o===1?"1 result":`${o} results`}</small>
     </h3>
@@ -4309,8 +4303,8 @@ points:a=[]}=e,r=c=>j0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i
     </dl>
     ${h$({before:n,after:s,points:a,size:e.unit==="mm"&&C()==="in"?Je:1,words:`${l}: before ${f$(n,r)}, now ${f$(
 s,r)}, ${a.length} results drawn.`})}
-  </section>`}function j0(e,t){return e==="deg"?S(t):e==="mm"?w(t,{digits:2}):{text:ee(t,3),unit:e}}var u$,m$,
-f$,Ec=g(()=>{y();p$();A();u$=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";m$=(e,t)=>i`<b>${$(t(e.nominal))}</b>
+  </section>`}function G0(e,t){return e==="deg"?S(t):e==="mm"?w(t,{digits:2}):{text:ee(t,3),unit:e}}var u$,m$,
+f$,Ac=g(()=>{y();p$();A();u$=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";m$=(e,t)=>i`<b>${$(t(e.nominal))}</b>
     <span class="band">${t(e.low).text} to ${t(e.high).text}</span>`,f$=({low:e,high:t},n)=>`${n(e).text} to ${$(
 n(t))}`});function v$(e,{metals:t,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:d}=e,p=(m,b,f={})=>L(
 {name:m,label:b,value:r[m],wrong:W(c,m),change:_=>Object.assign(r,{[m]:_}),unit:C(),next:!0,...f}),u=(m,b,f)=>K(
@@ -4335,7 +4329,7 @@ As on the sheet’s tag, if you know it."})}
     </div>
   </form>`}function b$(e,t){let n=e.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=t&&!e.some(({code:o})=>o===t)?
 [[t,`${t} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function k$({bend:e},{go:t}){let n=e.
-worst!=="stop"&&e.die&&e.punch,s=$(w(U0,{digits:0}));return i`${Fa(e.checks)}
+worst!=="stop"&&e.die&&e.punch,s=$(w(z0,{digits:0}));return i`${ja(e.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4363,16 +4357,16 @@ worst!=="stop"&&e.die&&e.punch,s=$(w(U0,{digits:0}));return i`${Fa(e.checks)}
           ${Ke("Angle to set",S(e.set_angle_deg),"set-angle")}
           ${Ke("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
-        ${vs(e.first_hit)}
-        <div class="figures">${ko("Allow for",e)}</div>
+        ${xs(e.first_hit)}
+        <div class="figures">${xo("Allow for",e)}</div>
       </div>
       <div class="strip-pictures">
         ${i$($$,e.bend_length_mm)}
-        ${e.drawing?yt(e.drawing,{pose:"before",close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,
+        ${e.drawing?vt(e.drawing,{pose:"before",close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,
 words:"The strip on the die before the bend"}):h}
       </div>
     </div>
-    ${ks(e.checks)} ${dn(e.checks)}
+    ${Ss(e.checks)} ${dn(e.checks)}
     <div class="step-nav" role="group" aria-label="Test bend">
       <button type="button" class="button" data-test="back" @click=${()=>t("choose")}>Back</button>
       ${n?i`<button type="button" class="button next" data-test="next" @click=${()=>t("measure")}>
@@ -4395,7 +4389,7 @@ label:m,value:o[p],wrong:W(a,u),change:f=>Object.assign(o,{[p]:f}),unit:C(),next
           ${o.places==="one"?c("one","measured_deg","Angle measured",d):[c("left","left_deg","Left",d),c("midd\
 le","middle_deg","Middle",d),c("right","right_deg","Right",d)]}
         </div>
-        ${bc(o,s)}
+        ${gc(o,s)}
       </fieldset>
       <fieldset class="panel">
         <legend><span class="badge-word">2</span> Lengths</legend>
@@ -4431,10 +4425,10 @@ t if it was set as shown."})}
   </form>`}function S$({answer:e,form:t,busy:n},s,{again:o}){if(!e)return h;let a=s.find(({code:d})=>d===t.metal)?.
 name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed <small>${a}</small></h2>
     <div class=${e.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
-      ${e.said.map(d=>i`<p>${Oe(d)}</p>`)}
+      ${e.said.map(d=>i`<p>${Me(d)}</p>`)}
     </div>
     ${r?h:i`<section class="panel urgent" data-test="teaches-nothing">
-            <p>${k("caution")} <b>Kept, but it does not count.</b> ${bo(c)}</p>
+            <p>${k("caution")} <b>Kept, but it does not count.</b> ${wo(c)}</p>
             ${l?i`<p>
                     <a href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-confirm"
                       >Say that it was right, or wrong</a
@@ -4443,17 +4437,17 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
           </section>`}
     ${e.outliers.length?i`<section class="panel urgent" data-test="outliers">
             <h2>${k("caution","Odd one out")}</h2>
-            ${e.outliers.map(({said:d})=>i`<p>${bo(d)}</p>`)}
+            ${e.outliers.map(({said:d})=>i`<p>${wo(d)}</p>`)}
             <p>
               Measured wrong? <a href="/shop/learned/${encodeURIComponent(t.metal)}">Forget it</a>, and the
               figures are as before.
             </p>
           </section>`:h}
-    ${ai(e.figures)}
+    ${ri(e.figures)}
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${e.cards.length?i`<ul class="rows">
-              ${e.cards.map(G0)}
+              ${e.cards.map(q0)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4463,18 +4457,18 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
       <a class="button next" href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-learned"
         >Measured springback</a
       >
-    </div>`}var H0,$$,U0,w$,_$,y$,G0,T$=g(()=>{y();xo();l$();A();_t();X();wc();So();G();jn();Ec();un();dt();H0=
-[["choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],$$=300,U0=102,w$=e=>i`<ol class="stages" aria-label="Stages">
-    ${H0.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
+    </div>`}var V0,$$,z0,w$,_$,y$,q0,T$=g(()=>{y();So();l$();A();yt();Z();$c();To();G();jn();Ac();un();dt();V0=
+[["choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],$$=300,z0=102,w$=e=>i`<ol class="stages" aria-label="Stages">
+    ${V0.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
   </ol>`,_$=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:h,y$=e=>t=>{t.preventDefault(),
-e()};G0=({code:e,title:t,said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
+e()};q0=({code:e,title:t,said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
     <a href="/c/${e}">
       <span class="lead">${t||e}</span> <span class="code">${e}</span>
-      <span class="more">${n.map(Oe).join("; ")}</span>
+      <span class="more">${n.map(Me).join("; ")}</span>
     </a>
-  </li>`});var M$={};ne(M$,{show:()=>z0});async function z0(e){e.title("Test bend"),e.render(Te("Looking into the crib…"));
-let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async f=>(await ce(f,e.signal)).items)),o=Na(e.query);
-o.metal||=t[0]?.code??"",o.bend_length_mm||=C()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...oi},bend:null,
+  </li>`});var O$={};ne(O$,{show:()=>Y0});async function Y0(e){e.title("Test bend"),e.render(Te("Looking into the crib…"));
+let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async f=>(await de(f,e.signal)).items)),o=Pa(e.query);
+o.metal||=t[0]?.code??"",o.bend_length_mm||=C()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...ai},bend:null,
 answer:null,id:Ue(),wrong:{},general:"",busy:!1};mt(()=>a.stage==="measure"&&n$(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>e.render(i`<article
         class="test-bend"
@@ -4486,30 +4480,30 @@ g what you measured?":null);let r=()=>e.render(i`<article
         ${w$(a.stage)} ${l()}
       </article>`);function l(){let f={draw:r,go:c,choose:d,send:p,again:u};return a.stage==="bend"?k$(a,f):a.
 stage==="measure"?x$(a,f):a.stage==="taught"?S$(a,t,f):v$(a,{metals:t,dies:n,punches:s},f)}function c(f){Object.
-assign(a,{stage:f,wrong:{},general:""}),r(),scrollTo(0,0)}async function d(){let f=yo(o);if(f.length)return m(
-Object.fromEntries(f.map(_=>[_,V0[_]])));history.replaceState(null,"",`/shop/test-bend?${Pa(o)}`),await b(async()=>{
-let _=await M("POST","/bend",{body:Dn(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:f,
-wrong:_}=s$(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return m(_);await b(async()=>{let T=await M("POST",
-"/test-bends",{body:f,timeout:2e4});a.answer=T.body,c("taught"),U()})}function u(){Object.assign(a,{typed:{...oi,
+assign(a,{stage:f,wrong:{},general:""}),r(),scrollTo(0,0)}async function d(){let f=vo(o);if(f.length)return m(
+Object.fromEntries(f.map(_=>[_,K0[_]])));history.replaceState(null,"",`/shop/test-bend?${Ca(o)}`),await b(async()=>{
+let _=await O("POST","/bend",{body:Dn(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:f,
+wrong:_}=s$(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return m(_);await b(async()=>{let T=await O("POST",
+"/test-bends",{body:f,timeout:2e4});a.answer=T.body,c("taught"),U()})}function u(){Object.assign(a,{typed:{...ai,
 lot:a.typed.lot,places:a.typed.places},answer:null,id:Ue()}),d()}function m(f,_=""){Object.assign(a,{wrong:f,general:_}),
 r(),ct(f)}async function b(f){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await f()}catch(_){
-return e.signal.aborted?void 0:(a.busy=!1,m(_ instanceof O?_.errors:{},q0(_)))}a.busy=!1,r()}}we(r,e.signal),r(),
-e.ready()}function q0(e){return e instanceof O?e.message:e instanceof H?"The shop’s server does not answer. Wh\
-at you typed stays here: try again.":String(e)}var V0,O$=g(()=>{y();F();Ca();me();Pe();Be();se();ye();o$();A();
-X();Re();T$();V0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
+return e.signal.aborted?void 0:(a.busy=!1,m(_ instanceof M?_.errors:{},J0(_)))}a.busy=!1,r()}}_e(r,e.signal),r(),
+e.ready()}function J0(e){return e instanceof M?e.message:e instanceof H?"The shop’s server does not answer. Wh\
+at you typed stays here: try again.":String(e)}var K0,M$=g(()=>{y();F();Ra();fe();Pe();Be();se();ye();o$();A();
+Z();Re();T$();K0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
  1.98."],bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you\
  want, such as 90."]}});function A$(e){if(!e)return h;let{set_by:t,offset_mm:n,results:s,strip:o}=e;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 e.apart)}>
     <h2>
-      The press <small>${t?K0[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${t?X0[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?Y0(n,s):h}
+    ${n?Z0(n,s):h}
     ${n?oe("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):h}
-    ${e.said.map(a=>i`<p>${Oe(a)}</p>`)}
+    ${e.said.map(a=>i`<p>${Me(a)}</p>`)}
     ${o?oe("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${J0(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${Q0(o)}>Bend this strip</a>
             </p>`):h}
-  </section>`}function Y0({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
+  </section>`}function Z0({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(t).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(t)}</b> ${r?"as":"than"} the press shows
@@ -4517,16 +4511,16 @@ e.apart)}>
       >(${a(e)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var K0,J0,L$=g(()=>{y();A();G();ie();K0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-J0=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var E$={};ne(E$,{show:()=>Z0});async function Z0(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
-title("Measured springback");let{items:s}=await ce("metals",e.signal),o=s.find(({code:d})=>d===t);if(!o)return e.
+  </p>`}var X0,Q0,L$=g(()=>{y();A();G();le();X0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+Q0=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var E$={};ne(E$,{show:()=>eS});async function eS(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
+title("Measured springback");let{items:s}=await de("metals",e.signal),o=s.find(({code:d})=>d===t);if(!o)return e.
 title("No such metal"),e.render(ve(`No metal ${t} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(`${o.name}: measured springback`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){
-let[d,p]=await Promise.all([M("GET",`/learned?${n}`,{signal:e.signal}),M("GET",`/test-bends?${n}`,{signal:e.signal})]),
+let[d,p]=await Promise.all([O("GET",`/learned?${n}`,{signal:e.signal}),O("GET",`/test-bends?${n}`,{signal:e.signal})]),
 u=d.body,{evidence:m}=p.body;Object.assign(a,{groups:u.groups,press:u.press}),a.evidence=[...m].sort((b,f)=>b.
-made_at<f.made_at?1:-1)}async function l(d,p){if(!a.busy){a.busy=d.id,c();try{let{body:u}=await M("POST",`/evi\
-dence/${encodeURIComponent(d.id)}/${p}`,{body:R().name?{by:R().name}:{},timeout:2e4});await r(),Y(Q0(p,u.cards)),
-U()}catch(u){if(e.signal.aborted)return;if(!(u instanceof O||u instanceof H))throw u;Y(u.message)}a.busy="",c()}}
+made_at<f.made_at?1:-1)}async function l(d,p){if(!a.busy){a.busy=d.id,c();try{let{body:u}=await O("POST",`/evi\
+dence/${encodeURIComponent(d.id)}/${p}`,{body:R().name?{by:R().name}:{},timeout:2e4});await r(),Y(nS(p,u.cards)),
+U()}catch(u){if(e.signal.aborted)return;if(!(u instanceof M||u instanceof H))throw u;Y(u.message)}a.busy="",c()}}
 let c=()=>e.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(t)}">${o.name}</a>
         </p>
@@ -4538,34 +4532,34 @@ let c=()=>e.render(i`<p class="crumb">
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${A$(a.press)} ${eS(a.groups)}
+                  ${A$(a.press)} ${sS(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Results</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(d=>tS(d,a.busy,l))}
+                    ${a.evidence.map(d=>oS(d,a.busy,l))}
                   </ul>
                 </section>
               </div>`:ve("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),we(c,e.signal),c(),e.ready()}function Q0(e,t){let n=X0[e];return t.
+                cards count too.`)}`);await r(),_e(c,e.signal),c(),e.ready()}function nS(e,t){let n=tS[e];return t.
 length?`${n} ${t.length===1?"One card":`${t.length} cards`} would now plan differently: ${t.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function eS(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function sS(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}>
         <h2>
           ${$(w(t,{digits:2}))} over V
           ${$(w(n))}${s?i` <small>lot ${s}</small>`:h}
         </h2>
-        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${Oe(c)}</p>`)}
+        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${Me(c)}</p>`)}
         ${o?i`<p data-test="factor">
                 The metal springs back <b>${ee(o.nominal,2)} times</b> as much as expected
                 (${ee(o.low,2)} to ${ee(o.high,2)}).
               </p>`:h}
-        ${a?g$(a):h} ${ai(r)}
+        ${a?g$(a):h} ${ri(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function tS(e,t,n){
+      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function oS(e,t,n){
 let s=e.kind==="test bend"?"Test bend":i`First piece${e.code?i` of <a href="/c/${e.code}">${e.code}</a>`:h}`,o=[
 e.set_angle_deg===null?"":`set at ${$(S(e.set_angle_deg))}`,$(w(e.thickness_mm,{digits:2})),e.die?`die ${e.die}`:
-e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_at),Et(e)];return i`<li
+e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",re(e.made_at),Nt(e)];return i`<li
     class="row evidence ${e.forgotten?"forgotten":""}"
     data-test="evidence-row"
     data-id=${e.id}
@@ -4578,10 +4572,10 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_
       </p>
       <p class="more">${o.filter(Boolean).join(" · ")}</p>
       ${e.note?i`<p>${e.note}</p>`:h}
-      ${e.said.length?i`<p class=${e.asks?"":"more"} data-test="evidence-words">${bo(e.said)}</p>`:h}
+      ${e.said.length?i`<p class=${e.asks?"":"more"} data-test="evidence-words">${wo(e.said)}</p>`:h}
     </div>
     <div class="evidence-marks">
-      ${nS(e).map(([a,r])=>B(`evidence.${a}`,i`<button
+      ${aS(e).map(([a,r])=>B(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4590,53 +4584,53 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",ae(e.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function nS({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var X0,N$=g(()=>{y();F();me();at();se();ye();
-A();G();Ec();ie();L$();Re();qe();X0={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var P$={};ne(P$,{show:()=>sS});async function sS(e){let t=$a(e.params.kind);if(!t)return e.title("Not here"),e.
-render(ve("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=en[t];
-e.title(s);let{items:a,kept:r}=await ce(t,e.signal),l=Kr(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+  </li>`}function aS({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var tS,N$=g(()=>{y();F();fe();at();se();ye();
+A();G();Ac();le();L$();Re();qe();tS={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var P$={};ne(P$,{show:()=>rS});async function rS(e){let t=ba(e.params.kind);if(!t)return e.title("Not here"),e.
+render(ve("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=tn[t];
+e.title(s);let{items:a,kept:r}=await de(t,e.signal),l=Yr(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
-        ${r?h:B(le[t],i`<a class="button" href="/shop/${t}/+" data-test="add">Add a ${n}</a>`)}
+        ${r?h:B(ce[t],i`<a class="button" href="/shop/${t}/+" data-test="add">Add a ${n}</a>`)}
       </div>
       ${r?i`<p data-test="kept">
               As this device last saw them.
-              ${B(le[t],"Changing anything needs the shop's server.")}
+              ${B(ce[t],"Changing anything needs the shop's server.")}
             </p>`:h}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>t==="metals"?lS(c):oS(t,c,l))}
-            </ul>`:ve(`No ${o} yet`,B(le[t],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),e.ready()}function oS(e,t,n){return i`<li class="row" data-test="row-${t.code}">
+              ${a.map(c=>t==="metals"?hS(c):iS(t,c,l))}
+            </ul>`:ve(`No ${o} yet`,B(ce[t],"Add what lies in the rack: plans choose from it.","The owner adds\
+ what lies in the rack."))}`),e.ready()}function iS(e,t,n){return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/${e}/${encodeURIComponent(t.code)}">
-      <span class="thumb">${qr(t.outline_mm,n)}</span>
-      <span class="who"><span class="lead">${t.code}</span> <span>${t.name}</span>${aS(t)}</span>
-      <span class="fact"><span class="what">Place</span>${nn(t)}</span>
+      <span class="thumb">${Kr(t.outline_mm,n)}</span>
+      <span class="who"><span class="lead">${t.code}</span> <span>${t.name}</span>${lS(t)}</span>
+      <span class="fact"><span class="what">Place</span>${sn(t)}</span>
       <span class="fact"
         ><span class="what">Rating</span>${t.rating_kn_per_m===null?k("unknown"):$(Ee(t.rating_kn_per_m))}</span
       >
       ${t.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${t.segments_mm.length?i`${t.segments_mm.length}, up to
-                    ${$(w(rS(t.segments_mm),{digits:0}))}`:"none"}</span
+                    ${$(w(cS(t.segments_mm),{digits:0}))}`:"none"}</span
             >`:h}
-      <span class="fact"><span class="what">Condition</span>${iS(t)}</span>
+      <span class="fact"><span class="what">Condition</span>${dS(t)}</span>
     </a>
-  </li>`}function aS({shape:e,openings:t=[]}){return e!=="multi_v"?h:i`<span class="soft" data-test="block-vs"
+  </li>`}function lS({shape:e,openings:t=[]}){return e!=="multi_v"?h:i`<span class="soft" data-test="block-vs"
     >${t.map(n=>`${n.code}: V ${$(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function iS({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
+  >`}function dS({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
 op","Damaged"):e==="worn"?k("caution","Worn"):k("unknown");return i`${n}${t?i` <span class="soft">${t}</span>`:
-h}`}function lS(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
+h}`}function hS(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/metals/${encodeURIComponent(e.code)}">
       <span class="who"><span class="lead">${e.name}</span> <span class="soft">${e.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${t.low} to ${t.high} MPa</span>
       <span class="fact"><span class="what">Reliability</span>${t.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${e.gauge_family??"none"}</span>
     </a>
-  </li>`}var rS,C$=g(()=>{y();me();A();G();ie();Re();Yr();rS=e=>Math.max(...e)});function Pc(e,t){let n=t.params.tool===Nc,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
-isNew:n,code:s,async read(a){return o=await(fe(le[e])?ba:ce)(e,a),o.items.find(r=>r.code===s)},async write(a){
-let r=o.items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await _h(
-e,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Y(a?`${a.name||s} is saved.`:`${s} is taken out.`),ge(`/\
-shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Nc,R$=g(()=>{me();at();Se();Be();Nc="+"});async function B$(e,t){let n=await Js({...t,blank:{poisson:.3},boxes:cS,toDraft:o=>({code:String(o.code??""),...Yh(
-o)}),fromDraft:o=>({...Jh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
+  </li>`}var cS,C$=g(()=>{y();fe();A();G();le();Re();Jr();cS=e=>Math.max(...e)});function Ec(e,t){let n=t.params.tool===Lc,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
+isNew:n,code:s,async read(a){return o=await(ge(ce[e])?wa:de)(e,a),o.items.find(r=>r.code===s)},async write(a){
+let r=o.items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await bh(
+e,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Y(a?`${a.name||s} is saved.`:`${s} is taken out.`),$e(`/\
+shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Lc,R$=g(()=>{fe();at();Se();Be();Lc="+"});async function B$(e,t){let n=await Xs({...t,blank:{poisson:.3},boxes:pS,toDraft:o=>({code:String(o.code??""),...qh(
+o)}),fromDraft:o=>({...Kh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
 title("No such metal"),e.render(ve(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(t.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,d={})=>L({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
@@ -4655,43 +4649,43 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
                     >Test bend</a
                   >`)}
               </div>`}
-        ${o.clash?Fs(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):h}
+        ${o.clash?js(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):h}
         <form
           novalidate
           @submit=${l=>{l.preventDefault(),n.save()}}>
-          ${Zs(le.metals,i`<section class="panel">
+          ${Zs(ce.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
-                  ${t.isNew?Qr(n,t):h} ${r("name","Name")}
-                  ${K({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:Bh,change:l=>a(
+                  ${t.isNew?ei(n,t):h} ${r("name","Name")}
+                  ${K({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:Ch,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
-                  ${_s.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
+                  ${vs.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
                 ${Hn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${In.map(l=>dS(l,n))}</div>`)}
-          ${ei(n,t,"metal")}
-        </form>`)}s(),e.ready()}function dS({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
-.${p}`]??"",l=p=>o.wrong[`${e}.${p}`]??[],c=p=>u=>a(`${e}.${p}`,u),d=!s&&!Cc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${e}">
+              <div class="figure-cards">${In.map(l=>uS(l,n))}</div>`)}
+          ${ti(n,t,"metal")}
+        </form>`)}s(),e.ready()}function uS({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
+.${p}`]??"",l=p=>o.wrong[`${e}.${p}`]??[],c=p=>u=>a(`${e}.${p}`,u),d=!s&&!Nc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${e}">
     <legend>${t}${n?i` <span class="hint">(${n})</span>`:h}</legend>
     ${(o.wrong[e]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
     <div class="fields three">
-      ${Cc.map(([p,u])=>L({name:`${e}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
+      ${Nc.map(([p,u])=>L({name:`${e}.${p}`,label:u,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
     </div>
     ${d?k("unknown","Not known"):h}
     <div class="fields source-line">
       ${Hn({name:`${e}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
-      ${K({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Rh.map(p=>[p,p]),change:c("sta\
+      ${K({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Ph.map(p=>[p,p]),change:c("sta\
 nding"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Cc,cS,I$=g(()=>{y();Ct();me();Jr();Yi();ti();js();G();X();ie();Re();Cc=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],cS=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},..._s,...In.flatMap(({name:e,label:t})=>[...Cc,["source","s\
-ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...In]});var W$={};ne(W$,{show:()=>pS});async function pS(e){let t=$a(e.params.kind);return t?e.params.tool===Nc&&!fe(le[t])?
-(e.title(`New ${en[t].one}`),e.render(ua(le[t])),e.ready()):t==="metals"?B$(e,Pc(t,e)):uS(e,t):(e.render(ve("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function uS(e,t){let n=en[t],s=Pc(
-t,e),o=fe(le[t]),a=null,r=await Js({...s,blank:hS[t],boxes:[{name:"code",label:"Code"},...ln(t)],toDraft:c=>({
-code:String(c.code??""),...La(t,c)}),fromDraft:(c,d)=>({...Ea(t,c,d),code:c.code.trim()}),preview:o?Xr(n.one,c=>{
+  </fieldset>`}var Nc,pS,I$=g(()=>{y();Rt();fe();Xr();Yi();ni();Hs();G();Z();le();Re();Nc=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],pS=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+Note"},{name:"gauge_family",label:"Gauge numbers"},...vs,...In.flatMap(({name:e,label:t})=>[...Nc,["source","s\
+ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...In]});var W$={};ne(W$,{show:()=>fS});async function fS(e){let t=ba(e.params.kind);return t?e.params.tool===Lc&&!ge(ce[t])?
+(e.title(`New ${tn[t].one}`),e.render(ma(ce[t])),e.ready()):t==="metals"?B$(e,Ec(t,e)):gS(e,t):(e.render(ve("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function gS(e,t){let n=tn[t],s=Ec(
+t,e),o=ge(ce[t]),a=null,r=await Xs({...s,blank:mS[t],boxes:[{name:"code",label:"Code"},...ln(t)],toDraft:c=>({
+code:String(c.code??""),...Ea(t,c)}),fromDraft:(c,d)=>({...Na(t,c,d),code:c.code.trim()}),preview:o?Qr(n.one,c=>{
 a=c,r.show()},e.signal):void 0,draw:()=>r&&l()},e.signal);if(!r.state.kept&&!s.isNew)return e.title("Not in th\
 e crib"),e.render(ve(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${t}">${n.
 title}</a>`)),e.ready();e.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Zr(r.state.kept));function l(){
@@ -4699,46 +4693,46 @@ let{state:c,change:d}=r;e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <
         <h1>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${c.kept?.name}</span>`}
         </h1>
-        ${c.clash?Fs(c.clash,n.one,{saveMine:r.save,takeTheirs:r.takeTheirs}):h}
+        ${c.clash?js(c.clash,n.one,{saveMine:r.save,takeTheirs:r.takeTheirs}):h}
         <form
           novalidate
           @submit=${p=>{p.preventDefault(),r.save()}}>
-          ${Zs(le[t],si({kind:t,draft:c.draft,change:d,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?Qr(
+          ${Zs(ce[t],oi({kind:t,draft:c.draft,change:d,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?ei(
 r,s):h}))}
-          ${ei(r,s,n.one)}
-        </form>`)}l(),e.ready()}var hS,D$=g(()=>{y();me();Ct();Jr();R$();Sc();Se();js();ti();ie();Re();Lc();I$();
-hS={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
-wn",up:1},holders:{shape:"block",condition:"unknown"}}});var H$={};ne(H$,{show:()=>fS});async function fS(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render($S(n,o)),o=gS(n,s,
-t),[a,r,l]=await Promise.all([M("GET","/devices",{signal:t}),M("GET","/crew-options",{signal:t}),xn(t).then(({
-network:d})=>d?M("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,mS);t.addEventListener("abort",()=>clearInterval(
-c))}function gS(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=ta(r)}t()};
-async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
+          ${ti(r,s,n.one)}
+        </form>`)}l(),e.ready()}var mS,D$=g(()=>{y();fe();Rt();Xr();R$();kc();Se();Hs();ni();le();Re();Mc();I$();
+mS={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
+wn",up:1},holders:{shape:"block",condition:"unknown"}}});var H$={};ne(H$,{show:()=>bS});async function bS(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(_S(n,o)),o=wS(n,s,
+t),[a,r,l]=await Promise.all([O("GET","/devices",{signal:t}),O("GET","/crew-options",{signal:t}),xn(t).then(({
+network:d})=>d?O("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
+joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,$S);t.addEventListener("abort",()=>clearInterval(
+c))}function wS(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=na(r)}t()};
+async function o(){if(document.visibilityState!=="visible")return;let a=await O("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;e.devices=a.body.devices;let r=e.offer&&e.devices.find(l=>!e.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(e,{came:r,offer:null,name:""}):e.offer&&Date.parse(e.offer.expires_at)<=
-Date.now()&&(e.offer=null),t()}return{look:o,draw:t,offer:()=>s(async()=>{let{body:a}=await M("POST","/pairing\
+Date.now()&&(e.offer=null),t()}return{look:o,draw:t,offer:()=>s(async()=>{let{body:a}=await O("POST","/pairing\
 s",{body:{role:e.role,name:e.name.trim()},signal:n});Object.assign(e,{offer:a,came:null,known:new Set(e.devices.
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Remove ${a.name}? It can read nothing any more, and its cards\
- go from it when it next asks.`)&&(await M("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
-async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await M(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function $S(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+ go from it when it next asks.`)&&(await O("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
+async()=>{await O("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await O(
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function _S(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${e.fault?i`<p class="wrong" role="alert" data-test="fault">${e.fault}</p>`:h}
-    ${e.joining?i`<div class="crew-grid">${wS(e,t)}${_S(e.joining)}</div>`:bS()}
+    ${e.joining?i`<div class="crew-grid">${vS(e,t)}${kS(e.joining)}</div>`:yS()}
     <section class="panel" data-test="devices">
       <h2>Devices in the shop</h2>
-      ${yS(e,t)}
+      ${xS(e,t)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
-      ${Z({name:"labels-open",label:"A device that is not paired",value:e.open?"open":"shut",options:[["shut",
+      ${X({name:"labels-open",label:"A device that is not paired",value:e.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>t.setOpen(n==="open")})}
-    </section>`}function wS(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
+    </section>`}function vS(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
         ${Qe[n.role].word}${n.name?i`: <b>${n.name}</b>`:h}. Works once, until
-        ${ae(n.expires_at).slice(-5)}.
+        ${re(n.expires_at).slice(-5)}.
       </p>
       <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${j$(n.qr)} />
       <p class="pair-code" data-test="offer-code">${n.code}</p>
@@ -4757,26 +4751,26 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     ${s?i`<p data-test="came">
             ${k("ok","Paired")} <b>${s.name}</b> is in, as ${Qe[s.role].word.toLowerCase()}.
           </p>`:h}
-    ${Z({name:"role",label:"As",value:e.role,options:F$,change:o=>{e.role=o,t.draw()}})}
+    ${X({name:"role",label:"As",value:e.role,options:F$,change:o=>{e.role=o,t.draw()}})}
     <p class="hint" data-test="role-does">${Qe[e.role].word}: ${Qe[e.role].does}.</p>
     ${L({name:"device-name",label:"Whose?",value:e.name,placeholder:"Ann's phone",change:o=>e.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${t.offer}>
       Show a pairing code
     </button>
-  </section>`}function _S(e){return i`<section class="panel" data-test="begin">
+  </section>`}function kS(e){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
     <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${j$(e.qr)} />
     <p>${e.shop}: ${e.https.map(t=>i`<span class="address">${t}</span> `)}</p>
     ${e.http.length?i`<p class="hint">Or type <span class="address">${e.http[0]}/join</span></p>`:h}
     ${e.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${vS(e.fingerprint)}</p>`:h}
-  </section>`}function yS({devices:e},t){return e.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${SS(e.fingerprint)}</p>`:h}
+  </section>`}function xS({devices:e},t){return e.length?i`<ul class="plain-list devices">
     ${e.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:h}
             <span class="soft"
-              >${n.revoked_at?`removed ${ae(n.revoked_at)}`:`last seen ${ae(n.seen_at)}`},
-              paired ${ae(n.paired_at)} by
+              >${n.revoked_at?`removed ${re(n.revoked_at)}`:`last seen ${re(n.seen_at)}`},
+              paired ${re(n.paired_at)} by
               ${n.paired_by}${n.way==="http"?", over plain http":""}</span
             >
           </div>
@@ -4786,8 +4780,8 @@ value:n.role,options:F$,change:s=>t.setRole(n,s)})}
                     Remove…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var mS,F$,bS,j$,vS,U$=g(()=>{y();F();Sn();
-G();X();qe();mS=2e3,F$=Object.entries(Qe).map(([e,{word:t}])=>[e,t]);bS=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var $S,F$,yS,j$,SS,U$=g(()=>{y();F();Sn();
+G();Z();qe();$S=2e3,F$=Object.entries(Qe).map(([e,{word:t}])=>[e,t]);yS=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4795,18 +4789,18 @@ G();X();qe();mS=2e3,F$=Object.entries(Qe).map(([e,{word:t}])=>[e,t]);bS=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;j$=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,vS=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var ri,Rc=g(()=>{y();ri=i`<p class="hint" data-test="kept-how-long">
+  </section>`;j$=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,SS=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var ii,Pc=g(()=>{y();ii=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop; what still waits to be sent does not, so open Flangebook in the shop’s network first. Some phones ask
   each time before the camera may be used.
-</p>`});var V$={};ne(V$,{show:()=>kS});async function kS(e){e.title("Pair this device"),e.render(Te("Asking the shop…"));
-let t={me:null,code:xS(),name:R().name,fault:"",asking:!1,waits:0},n=()=>e.render(SS(t,n));t.me=await xn(e.signal).
-catch(()=>null),t.waits=(await Ge().catch(()=>[])).length,n(),e.ready()}function xS(){if(location.pathname!=="\
+</p>`});var V$={};ne(V$,{show:()=>TS});async function TS(e){e.title("Pair this device"),e.render(Te("Asking the shop…"));
+let t={me:null,code:OS(),name:R().name,fault:"",asking:!1,waits:0},n=()=>e.render(MS(t,n));t.me=await xn(e.signal).
+catch(()=>null),t.waits=(await Ge().catch(()=>[])).length,n(),e.ready()}function OS(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let e=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),e}function SS(e,t){let{me:n}=e;return n?n.role?TS(n):i`<div class="door">
+null,"",location.pathname),e}function MS(e,t){let{me:n}=e;return n?n.role?AS(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${G$[qt()??n.why]?i`<p data-test="why">${k("caution","Not paired")} ${G$[qt()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${G$[Kt()??n.why]?i`<p data-test="why">${k("caution","Not paired")} ${G$[Kt()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${e.waits?i`<p data-test="waits">
             ${e.waits===1?"1 result":`${e.waits} results`} typed here still
             ${e.waits===1?"waits":"wait"}. Pair again and
@@ -4819,7 +4813,7 @@ null,"",location.pathname),e}function SS(e,t){let{me:n}=e;return n?n.role?TS(n):
     <form
       class="panel"
       novalidate
-      @submit=${s=>{s.preventDefault(),OS(e,t)}}>
+      @submit=${s=>{s.preventDefault(),ES(e,t)}}>
       ${L({name:"pair-code",label:"Pairing code",value:e.code,placeholder:"ABCD-1234",change:s=>e.code=s,wrong:e.
 fault?[e.fault]:[]})}
       ${L({name:"pair-name",label:"Whose device is this?",value:e.name,placeholder:"Ann's phone",change:s=>e.name=
@@ -4839,7 +4833,7 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function TS(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
+    </div>`}function AS(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
@@ -4847,22 +4841,22 @@ s,hint:"The owner sees this name in the list."})}
     <h1>This device is paired</h1>
     <p data-test="paired">${k("ok",Qe[t].word)} <b>${e.name}</b>: ${Qe[t].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
-    ${ri}
+    ${ii}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${MS}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${LS}>Unpair this device…</button>
     </p>
-  </div>`}async function MS(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await Wd()}async function OS(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Id(e.
-code,e.name.trim()),U(),ge(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-e,{asking:!1,fault:ta(n)}),t()}}var G$,z$=g(()=>{y();Sn();Pe();Be();se();ye();G();X();Rc();Re();G$={revoked:"T\
+  </div>`}async function LS(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await Bd()}async function ES(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Rd(e.
+code,e.name.trim()),U(),$e(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
+e,{asking:!1,fault:na(n)}),t()}}var G$,z$=g(()=>{y();Sn();Pe();Be();se();ye();G();Z();Pc();Re();G$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function q$({show:e,done:t,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>LS)throw new Error(
-"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await Go(`/import?${d}`,
-o,"application/json",n,AS);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=ES(p)}s.busy="",e(),s.told?.imported&&
-t()}}return{state:s,choose:a,take:r}}function ES(e){if(!(e instanceof O))return[q(e)];let t=Object.entries(e.errors).
-slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var AS,LS,K$=g(()=>{F();AS=3e5,LS=6e7});function Z$({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
+async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>PS)throw new Error(
+"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await Vo(`/import?${d}`,
+o,"application/json",n,NS);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=CS(p)}s.busy="",e(),s.told?.imported&&
+t()}}return{state:s,choose:a,take:r}}function CS(e){if(!(e instanceof M))return[q(e)];let t=Object.entries(e.errors).
+slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var NS,PS,K$=g(()=>{F();NS=3e5,PS=6e7});function X$({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4881,11 +4875,11 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var AS,LS,K
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:h}
-      ${r.length?PS(s,r):h}
-      ${a?a.imported?BS(a):CS(s,a,n):h}
+      ${r.length?BS(s,r):h}
+      ${a?a.imported?DS(a):IS(s,a,n):h}
     </div>
-  </section>`}function CS(e,t,n){return i`<div data-test="import-preview">
-    <p><b>${e}</b>, exported ${ae(t.exported_at)} by ${t.made_by}</p>
+  </section>`}function IS(e,t,n){return i`<div data-test="import-preview">
+    <p><b>${e}</b>, exported ${re(t.exported_at)} by ${t.made_by}</p>
     <table>
       <thead>
         <tr>
@@ -4895,7 +4889,7 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var AS,LS,K
         </tr>
       </thead>
       <tbody>
-        ${NS.map(([s,o])=>i`<tr>
+        ${RS.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
               <td>${J$(t.holds[s])}</td>
               <td>${J$(t.here[s])}</td>
@@ -4913,35 +4907,35 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var AS,LS,K
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>RS(t)&&n()}>
+              @click=${()=>WS(t)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var NS,Y$,PS,J$,RS,BS,X$=g(()=>{y();G();qe();NS=[["press","Press"],["tools","Tools"],["metals","Meta\
-ls"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],Y$=8;PS=(e,t)=>i`<div data-test="import-wrong">
+  </div>`}var RS,Y$,BS,J$,WS,DS,Z$=g(()=>{y();G();qe();RS=[["press","Press"],["tools","Tools"],["metals","Meta\
+ls"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],Y$=8;BS=(e,t)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${e}</p>
     <ul>
       ${t.slice(0,Y$).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
     ${t.length>Y$?i`<p>There are more.</p>`:h}
     <p>Nothing in the shop was changed.</p>
-  </div>`;J$=e=>e===""?"none":e,RS=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
-trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),BS=({holds:e,
+  </div>`;J$=e=>e===""?"none":e,WS=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
+trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),DS=({holds:e,
 kept_as:t})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${e.cards} cards, ${e.trials} results.</p>
     ${t?i`<p>The shop that was there is kept as ${t}.</p>`:h}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var Q$={};ne(Q$,{show:()=>WS});async function WS(e){e.title("Backups and export");let t=q$({show:a,done:s,signal:e.
-signal}),n=await o();async function s(){U(),n=await o(),a()}async function o(){let{body:r}=await M("GET","/cop\
+  </div>`});var Q$={};ne(Q$,{show:()=>jS});async function jS(e){e.title("Backups and export");let t=q$({show:a,done:s,signal:e.
+signal}),n=await o();async function s(){U(),n=await o(),a()}async function o(){let{body:r}=await O("GET","/cop\
 ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Backups and export</h1>
         <div class="settings-grid">
-          ${DS(n)}
-          <div class="stack">${HS()}${Z$(t)}</div>
-        </div>`)}a(),e.ready()}function DS({standing:e,last_good_at:t,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+          ${HS(n)}
+          <div class="stack">${VS()}${X$(t)}</div>
+        </div>`)}a(),e.ready()}function HS({standing:e,last_good_at:t,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
     <h2>Backups</h2>
-    <p data-test="standing">${FS(e)}</p>
-    ${t?i`<p class="lead-line" data-test="last-good">Last good backup: ${ae(t)}</p>`:h}
-    ${n?i`<p class="wrong" data-test="trouble">${ae(n.at)}: ${n.words}</p>`:h}
+    <p data-test="standing">${US(e)}</p>
+    ${t?i`<p class="lead-line" data-test="last-good">Last good backup: ${re(t)}</p>`:h}
+    ${n?i`<p class="wrong" data-test="trouble">${re(n.at)}: ${n.words}</p>`:h}
     <p>
       The server makes one each night, looks it through, and keeps seven days and four weeks. Put one on
       another disk, too: a backup beside the shop burns with it.
@@ -4956,9 +4950,9 @@ ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hre
             </thead>
             <tbody>
               ${o.map(a=>i`<tr>
-                    <td>${ae(a.at)}</td>
-                    <td>${IS[a.kind]}</td>
-                    <td>${jS(a.size_bytes)}</td>
+                    <td>${re(a.at)}</td>
+                    <td>${FS[a.kind]}</td>
+                    <td>${GS(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:h}
@@ -4966,9 +4960,9 @@ ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hre
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> restores one.
     </p>
-  </section>`}function FS(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
+  </section>`}function US(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
  backup is over two days old"):e==="trouble"?k("stop","The last backup could not be made"):k("unknown","There \
-is no backup yet")}function HS(){return i`<section class="panel" data-test="panel-export">
+is no backup yet")}function VS(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and results, as open JSON. Bring it in again here, or
@@ -4978,10 +4972,10 @@ is no backup yet")}function HS(){return i`<section class="panel" data-test="pane
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var IS,jS,eb=g(()=>{y();F();K$();ye();G();X$();qe();IS={night:"automatic","by-hand":"by hand",replaced:"\
-before it was replaced"};jS=e=>`${(e/1e6).toFixed(1)} MB`});async function tb(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=fo(await pt(l),[]);await ft(c,ca(ls(e,["archived","se\
-ttings"]),c),{reason:"Restored from a device"}),await Ed(e),await ea(t)}var nb=g(()=>{F();ds();sn();Ce()});function sb(e){return e.length?i`<section class="panel" data-test="lost">
+  </section>`}var FS,GS,eb=g(()=>{y();F();K$();ye();G();Z$();qe();FS={night:"automatic","by-hand":"by hand",replaced:"\
+before it was replaced"};GS=e=>`${(e/1e6).toFixed(1)} MB`});async function tb(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
+{body:l}=await O("POST","/cards",{body:r,timeout:2e4}),c=go(await pt(l),[]);await ft(c,da(cs(e,["archived","se\
+ttings"]),c),{reason:"Restored from a device"}),await Ad(e),await ta(t)}var nb=g(()=>{F();hs();on();Ce()});function sb(e){return e.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was restored from an earlier backup and does not know these cards. This device still has
@@ -4993,79 +4987,79 @@ ttings"]),c),{reason:"Restored from a device"}),await Ed(e),await ea(t)}var nb=g
       ${e.map(t=>i`<li data-test="lost-${t.code}">
             <p><b>${t.title}</b> ${I(t.code)}</p>
             <div class="buttons">
-              ${B("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>US(t)}>
+              ${B("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>zS(t)}>
                   Restore it
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>GS(t)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>qS(t)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:h}async function US(e){try{await tb(e),await U()}catch(t){Y(q(t))}}async function GS(e){confirm(
-`Throw away the card ${I(e.code)}, ${e.title}? This device may have the only copy.`)&&(await ea(e.code),await ps())}
-var ob=g(()=>{y();F();he();at();nb();Ce();ye();ie()});var ib={};ne(ib,{show:()=>VS});async function VS(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([zt().catch(()=>[]),Ge().catch(()=>[]),Qo().catch(()=>[])]);t=
-{...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:e.signal,
+  </section>`:h}async function zS(e){try{await tb(e),await U()}catch(t){Y(q(t))}}async function qS(e){confirm(
+`Throw away the card ${I(e.code)}, ${e.title}? This device may have the only copy.`)&&(await ta(e.code),await us())}
+var ob=g(()=>{y();F();pe();at();nb();Ce();ye();le()});var ib={};ne(ib,{show:()=>KS});async function KS(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([qt().catch(()=>[]),Ge().catch(()=>[]),ea().catch(()=>[])]);t=
+{...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await O("GET","/cards?limit=1",{signal:e.signal,
 timeout:4e3}).catch(()=>null);t={...t,total:a?.body?.total??null},o()}function o(){e.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${qS(o)}
+            ${JS(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${KS(o)}
+            ${XS(o)}
           </section>
-          ${zS()}
+          ${YS()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${YS(t.entries)}
+            ${ZS(t.entries)}
           </section>
           ${sb(t.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${XS(t)} ${ri}
+            ${t1(t)} ${ii}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function zS(){
-let e=os();return!e||e==="owner"?h:i`<section class="panel" data-test="own-role">
+        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function YS(){
+let e=as();return!e||e==="owner"?h:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
     <p><b>${Qe[e].word}</b>: ${Qe[e].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function qS(e){let{units:t,inches:n}=R(),s=o=>{Ht(o),e()};return i`${Z({name:"units",label:"Unit\
+  </section>`}function JS(e){let{units:t,inches:n}=R(),s=o=>{Ut(o),e()};return i`${X({name:"units",label:"Unit\
 s",value:t,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
-  ${t==="inch"?Z({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
+  ${t==="inch"?X({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):h}
-  ${Z({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
+  ${X({name:"paper",label:"Paper",value:R().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:h}`}function KS(e){let{theme:t,name:n}=R();
-return i`${Z({name:"theme",label:"Theme",value:t,options:[["system","As the device"],["day","Day"],["shop","Sh\
-op, dark"]],change:s=>{Ht({theme:s==="shop"||s==="day"?s:"system"}),e()}})}
-  ${L({name:"name",label:"Your name",value:n,change:s=>Ht({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function YS(e){return e.length?i`<ul class="waiting-list">
+  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:h}`}function XS(e){let{theme:t,name:n}=R();
+return i`${X({name:"theme",label:"Theme",value:t,options:[["system","As the device"],["day","Day"],["shop","Sh\
+op, dark"]],change:s=>{Ut({theme:s==="shop"||s==="day"?s:"system"}),e()}})}
+  ${L({name:"name",label:"Your name",value:n,change:s=>Ut({name:s}),hint:"Written beside what you change, so t\
+hat the history says who."})}`}function ZS(e){return e.length?i`<ul class="waiting-list">
       ${e.map(t=>i`<li data-test="waits-${t.id}">
             <p>
               <b>${rb(t)}</b> on <a href="/c/${t.code}">${I(t.code)}</a>,
-              ${ae(t.queued_at)} by this device’s clock
+              ${re(t.queued_at)} by this device’s clock
               ${t.body.note?i`<br /><span class="soft">${t.body.note}</span>`:h}
             </p>
             ${t.refused?i`<p data-test="refused">
-                      ${k("caution","Refused")} ${t.missing?`${Io(t)}.`:""}
+                      ${k("caution","Refused")} ${t.missing?`${Wo(t)}.`:""}
                       ${t.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>JS(t)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>QS(t)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>ZS(t)}>
+                        @click=${()=>e1(t)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
-                    ${Io(t)}. It is sent when the shop's server
+                    ${Wo(t)}. It is sent when the shop's server
                     ${t.late?"takes it":"answers"}.
                   </p>`}
           </li>`)}
@@ -5074,10 +5068,10 @@ hat the history says who."})}`}function YS(e){return e.length?i`<ul class="waiti
       <button type="button" class="button" data-test="send-now" @click=${()=>U()}>Send now</button>
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every result, note and edit typed here is saved in the shop.
-    </p>`}function rb({kind:e,body:t}){if(e==="trial")return`${jt(t)}, step ${t.step}`;if(e==="note")return"No\
+    </p>`}function rb({kind:e,body:t}){if(e==="trial")return`${Ht(t)}, step ${t.step}`;if(e==="note")return"No\
 te";let n=Object.keys(t).filter(s=>s in ab).map(s=>ab[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
-was resolved"}async function JS(e){await vd(e.id),await U()}async function ZS(e){confirm(`Throw away ${rb(e)} \
-on ${I(e.code)}? It cannot be brought back.`)&&(await Jo(e.id),await ps())}function XS({cards:e,total:t}){let{
+was resolved"}async function QS(e){await _d(e.id),await U()}async function e1(e){confirm(`Throw away ${rb(e)} \
+on ${I(e.code)}? It cannot be brought back.`)&&(await Xo(e.id),await us())}function t1({cards:e,total:t}){let{
 reached:n,at:s}=et(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
@@ -5085,7 +5079,7 @@ reached:n,at:s}=et(),o=t!==null&&e>=t,a=document.documentElement.dataset.offline
       </div>
       <div>
         <dt>Last heard from the shop</dt>
-        <dd data-test="last-contact">${s?ae(s):"not since this page was opened"}</dd>
+        <dd data-test="last-contact">${s?re(s):"not since this page was opened"}</dd>
       </div>
     </dl>
     <p>
@@ -5099,13 +5093,13 @@ r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:h}
     <button type="button" class="button" data-test="check-now" @click=${()=>U()}>Look again</button>`}var ab,lb=g(
-()=>{y();F();Sn();he();Pe();Se();se();Ce();ye();G();X();Rc();Us();ob();$n();qe();ab={title:"title",note:"note",
-archived:"in use or archived",settings:"settings"}});Sn();Wi();Be();var cb={home:()=>Promise.resolve().then(()=>(Ch(),Ph)),bend:()=>Promise.resolve().then(()=>(Ip(),Bp)),bench:()=>Promise.resolve().then(()=>(Ru(),Cu)),
-part:()=>Promise.resolve().then(()=>(Qm(),Xm)),scan:()=>Promise.resolve().then(()=>(yf(),_f)),card:()=>Promise.resolve().then(()=>(Rf(),Cf)),
-step:()=>Promise.resolve().then(()=>(Df(),Wf)),trial:()=>Promise.resolve().then(()=>(Qf(),Xf)),history:()=>Promise.resolve().then(()=>(ig(),rg)),
+()=>{y();F();Sn();pe();Pe();Se();se();Ce();ye();G();Z();Pc();Gs();ob();$n();qe();ab={title:"title",note:"note",
+archived:"in use or archived",settings:"settings"}});Sn();Di();Be();var cb={home:()=>Promise.resolve().then(()=>(Nh(),Eh)),bend:()=>Promise.resolve().then(()=>(Rp(),Cp)),bench:()=>Promise.resolve().then(()=>(Pu(),Nu)),
+part:()=>Promise.resolve().then(()=>(Qm(),Zm)),scan:()=>Promise.resolve().then(()=>(yf(),_f)),card:()=>Promise.resolve().then(()=>(Rf(),Cf)),
+step:()=>Promise.resolve().then(()=>(Df(),Wf)),trial:()=>Promise.resolve().then(()=>(Qf(),Zf)),history:()=>Promise.resolve().then(()=>(ig(),rg)),
 note:()=>Promise.resolve().then(()=>(cg(),lg)),settle:()=>Promise.resolve().then(()=>(hg(),dg)),print:()=>Promise.resolve().then(()=>(fg(),mg)),
 label:()=>Promise.resolve().then(()=>(bg(),$g)),labels:()=>Promise.resolve().then(()=>(_g(),wg)),chart:()=>Promise.resolve().then(()=>(xg(),kg)),
-shop:()=>Promise.resolve().then(()=>(Eg(),Lg)),press:()=>Promise.resolve().then(()=>(t$(),e$)),"test-bend":()=>Promise.resolve().then(()=>(O$(),M$)),
+shop:()=>Promise.resolve().then(()=>(Eg(),Lg)),press:()=>Promise.resolve().then(()=>(t$(),e$)),"test-bend":()=>Promise.resolve().then(()=>(M$(),O$)),
 learned:()=>Promise.resolve().then(()=>(N$(),E$)),tools:()=>Promise.resolve().then(()=>(C$(),P$)),tool:()=>Promise.resolve().then(()=>(D$(),W$)),
 crew:()=>Promise.resolve().then(()=>(U$(),H$)),pair:()=>Promise.resolve().then(()=>(z$(),V$)),copies:()=>Promise.resolve().then(()=>(eb(),Q$)),
 settings:()=>Promise.resolve().then(()=>(lb(),ib))};se();ye();at();async function hb(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
@@ -5114,11 +5108,11 @@ atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&db(t)
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(e){console.
 warn("The app could not be kept on this device:",e)}}function db(e){Y("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),e.postMessage("take over")}})}Qs();we(()=>Qs());document.addEventListener("sync",()=>Zt());document.addEventListener("held",()=>Zt());document.
-addEventListener("storage",e=>{Zt(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&Lt(),
-U())});document.addEventListener("turned-away",()=>{Zt(),document.documentElement.dataset.screen!=="pair"&&Lt()});
-document.addEventListener("rights",()=>{qt()===null&&document.documentElement.dataset.screen!=="pair"&&$h()});
-Dd();bh(cb).finally(()=>{hh(),hb()});
+reload(),{once:!0}),e.postMessage("take over")}})}eo();_e(()=>eo());document.addEventListener("sync",()=>Zt());document.addEventListener("held",()=>Zt());document.
+addEventListener("storage",e=>{Zt(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&Et(),
+U())});document.addEventListener("turned-away",()=>{Zt(),document.documentElement.dataset.screen!=="pair"&&Et()});
+document.addEventListener("rights",()=>{Kt()===null&&document.documentElement.dataset.screen!=="pair"&&fh()});
+Id();gh(cb).finally(()=>{ch(),hb()});
 /**
  * @license
  * Copyright 2017 Google LLC

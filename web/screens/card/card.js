@@ -152,7 +152,7 @@ function cardScreen(card, around, { take, archive, draw }) {
           : nothing
       }
       <section class="panel card-picture" aria-label="What it becomes">
-        ${finishedDrawing(plan, { tallest: innerHeight * 0.34 })}
+        ${finishedDrawing(plan, { tallest: innerHeight * 0.28 })}
       </section>
       ${links(card, archive)}
     </div>
@@ -163,21 +163,16 @@ function cardScreen(card, around, { take, archive, draw }) {
           isBox(plan) ? flatDrawing(plan.blank, { tallest: 420 }) : nothing
         }
       </section>
-      <section class="panel card-trials">
-        <h2>Results</h2>
-        ${trials(card, around.waiting)}
-      </section>
+      ${trials(card, around.waiting)}
       <section class="panel card-steps">
         <h2>Steps</h2>
         ${saysOrder(plan) ? nothing : orderWords(plan.order)}${stepList(card)}
+        ${
+          saysOrder(plan)
+            ? fold("Order", orderPanel(plan, linkTo(card.code)), { test: "order-fold" })
+            : nothing
+        }
       </section>
-      ${
-        saysOrder(plan)
-          ? html`<section class="panel card-order">
-              ${fold("Order", orderPanel(plan, linkTo(card.code)), { test: "order-fold" })}
-            </section>`
-          : nothing
-      }
       ${
         others.length
           ? html`<section class="panel card-watch">
@@ -229,7 +224,7 @@ const orderWords = (order) =>
  */
 function gaugeAt(card, step) {
   const { gauge_x_mm: x } = settingOf(card, step);
-  return x === null ? "no gauge" : `gauge at ${words(length(x))}`;
+  return x === null ? "no gauge" : `gauge X ${words(length(x))}`;
 }
 
 /** @param {Api.Card} card */
@@ -241,12 +236,14 @@ function stepList(card) {
           <a href="/c/${card.code}/step/${step.number}">
             <span class="lead">${step.number}. ${stepName(step)} ${step.direction}</span>
             <span class="code">${words(angle(step.included_angle_deg))}</span>
-            <span class="more">${gaugeAt(card, step)}</span>
-            ${
-              step.turn_over || step.turn_end || step.turn_quarter
-                ? html`<span class="turn" data-test="turn">${moveSign(step)}</span>`
-                : nothing
-            }
+            <span class="more">
+              ${gaugeAt(card, step)}
+              ${
+                step.turn_over || step.turn_end || step.turn_quarter
+                  ? html`<span class="turn" data-test="turn">${moveSign(step)}</span>`
+                  : nothing
+              }
+            </span>
             ${wayWords(step, { short: true })}
             ${step.drawing ? smallPoses(/** @type {Drawn} */ (step)) : nothing}
           </a>
@@ -263,14 +260,19 @@ function stepList(card) {
 function trials(card, waiting) {
   const newest = [...card.trials].reverse().slice(0, 3);
   if (!newest.length && !waiting.length) {
-    return html`<p data-test="no-trials">
-      Nothing measured yet.${offer("trials.keep", " After a bend, type the result.")}
-    </p>`;
+    return html`<section class="card-trials">
+      <p class="soft" data-test="no-trials">
+        Nothing measured yet.${offer("trials.keep", " After a bend, type the result.")}
+      </p>
+    </section>`;
   }
-  return html`<ul class="rows trials" data-test="trials">
-    ${[...waiting].reverse().map((entry) => resultLine(entry.body, { waiting: entry }))}
-    ${newest.map((trial) => resultLine(trial, { step: card.plan.steps[trial.step - 1] }))}
-  </ul>`;
+  return html`<section class="panel card-trials">
+    <h2>Results</h2>
+    <ul class="rows trials" data-test="trials">
+      ${[...waiting].reverse().map((entry) => resultLine(entry.body, { waiting: entry }))}
+      ${newest.map((trial) => resultLine(trial, { step: card.plan.steps[trial.step - 1] }))}
+    </ul>
+  </section>`;
 }
 
 /**

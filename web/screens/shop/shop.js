@@ -71,14 +71,6 @@ export async function show(visit) {
             </ul>
           </section>
           ${floor.benches ? pressScreenPanel(floor.benches, { ...floor, takeOut }) : nothing} ${paperPanel()}
-          ${way(
-            "/crew",
-            html`<section class="panel" data-test="panel-crew">
-              <h2><a href="/crew">Crew</a></h2>
-              <p>Phones and screens that may see this shop.</p>
-              <a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>
-            </section>`,
-          )}
         </div>`,
     );
   draw();
@@ -92,7 +84,7 @@ const metalLinks = ({ code, name }) =>
     ${way(
       "/shop/learned/x",
       html`<a href="/shop/learned/${encodeURIComponent(code)}" data-test="learned-${code}"
-        >Measured springback</a
+        ><span class="wide-only">Measured&nbsp;</span>springback</a
       >`,
     )}
   </li>`;
@@ -145,8 +137,14 @@ function toolsPanel(kind, tools) {
         ? rack(kind, tools)
         : html`<p>None yet. ${offer(WRITES[kind], html`<a href="/shop/${kind}/+">Add the first</a>`)}</p>`
     }
-    ${unrated ? html`<p>${flag("unknown", `${unrated} without a rating`)}</p>` : nothing}
-    ${spent ? html`<p>${flag("caution", `${spent} worn or damaged`)}</p>` : nothing}
+    ${
+      unrated || spent
+        ? html`<p class="rack-flags">
+            ${unrated ? flag("unknown", `${unrated} without a rating`) : nothing}
+            ${spent ? flag("caution", `${spent} worn or damaged`) : nothing}
+          </p>`
+        : nothing
+    }
   </section>`;
 }
 
@@ -158,19 +156,13 @@ function paperPanel() {
   return way(
     "/chart",
     html`<section class="panel" data-test="panel-paper">
-      <h2>On paper${copies === nothing ? "" : ", and away"}</h2>
+      <h2>On paper${copies === nothing ? "" : ", backups, crew"}</h2>
       <div class="stack">
         <a class="button wide" href="/chart" data-test="to-chart">Wall chart</a>
         <a class="button wide" href="/labels" data-test="to-labels">Labels on a sheet</a>
         ${copies}
+        ${way("/crew", html`<a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>`)}
       </div>
-      ${
-        copies === nothing
-          ? nothing
-          : html`<p class="hint">
-              Whether there is a good backup of the shop; all of it in one open file, out and in.
-            </p>`
-      }
     </section>`,
   );
 }

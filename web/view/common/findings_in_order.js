@@ -56,8 +56,7 @@ export function otherFindings(checks) {
   ${
     notes.length
       ? html`<section data-test="notes">
-          <h2>How to do it</h2>
-          ${findingLines(notes)}
+          ${fold("How to do it", findingLines(notes), { test: "notes-fold" })}
         </section>`
       : nothing
   }

@@ -23,6 +23,7 @@ import {
 } from "../../app/forms/box_form.js";
 import { withBox } from "../../app/forms/part_form.js";
 import { choice, field, pick } from "../common/field.js";
+import { fold } from "../common/fold.js";
 import { wrongAt } from "../common/form_errors.js";
 
 /** @typedef {import("../../app/forms/part_form.js").PartForm} PartForm */
@@ -74,7 +75,7 @@ export function boxFields(form, all, change) {
     <h2>Base <small>${unit}</small></h2>
     <div class="base-grid">
       ${baseSketch(box, set)}
-      <div>
+      <div class="fields">
         ${field({
           next: true,
           name: "box.length_mm",
@@ -107,20 +108,36 @@ export function boxFields(form, all, change) {
           set(alikeSet(box, event.target.checked))} /><span>All sides alike</span></label
     >
     ${shownSides(box).map((side) => chain(box, side, errors, set))}
-    <h2>Corners</h2>
-    ${corners(form, errors, set)}
-    ${
-      hasBothPairs(box)
-        ? choice({
-            name: "box.first_pair",
-            label: "Bent first; the others go between them",
-            value: box.firstPair ?? TURNS[0][0],
-            options: TURNS,
-            change: (turn) => set({ ...box, firstPair: turn === "front-back" ? turn : "left-right" }),
-          })
-        : nothing
-    }`;
+    ${fold(
+      html`Corners <span class="fold-now">${cornerWords(box)}</span>`,
+      html`${corners(form, errors, set)}${firstPair(box, set)}`,
+      { test: "corners-fold" },
+    )}`;
 }
+
+/**
+ * The corners as they are, for the line that folds them away.
+ * @param {BoxForm} box
+ */
+function cornerWords({ corner, relief, reliefSize }) {
+  const cut = relief === "none" ? "no relief" : `${relief} relief`;
+  return `${corner}, ${cut}${relief !== "none" && reliefSize ? ` ${reliefSize}` : ""}`;
+}
+
+/**
+ * @param {BoxForm} box
+ * @param {ChangeBox} set
+ */
+const firstPair = (box, set) =>
+  hasBothPairs(box)
+    ? choice({
+        name: "box.first_pair",
+        label: "Bent first; the others go between them",
+        value: box.firstPair ?? TURNS[0][0],
+        options: TURNS,
+        change: (turn) => set({ ...box, firstPair: turn === "front-back" ? turn : "left-right" }),
+      })
+    : nothing;
 
 /**
  * @param {BoxForm} box

@@ -6,6 +6,7 @@ import { asBox } from "../../app/forms/part_form.js";
 import { boxBoxes, boxCalled } from "../../app/forms/box_form.js";
 import { boxFields } from "./box_fields.js";
 import { choice, field, pick } from "../common/field.js";
+import { fold } from "../common/fold.js";
 import { conventionField, grainField, holesField, orderField } from "./part_extras.js";
 import { TOOL_FIELDS, toolsFields } from "./named_tools_fields.js";
 import { sectionRows } from "./section_rows.js";
@@ -15,11 +16,14 @@ import { wrongAt } from "../common/form_errors.js";
 /** @typedef {import("../../app/forms/part_form.js").PartForm} PartForm */
 
 /**
+ * @typedef {{metals: Api.Metal[], crib: {dies: Api.Die[], punches: Api.Punch[]}, plan: Api.Plan|null,
+ *   editing: boolean, errors: import("../common/form_errors.js").Errors,
+ *   change: import("../../app/forms/part_form.js").Change}} Around
+ */
+
+/**
  * @param {PartForm} form
- * @param {{metals: Api.Metal[], crib: {dies: Api.Die[], punches: Api.Punch[]}, plan: Api.Plan|null, editing:
- *   boolean, errors: import("../common/form_errors.js").Errors, change:
- *   import("../../app/forms/part_form.js").Change}}
- *   more
+ * @param {Around} around
  */
 export function partFields(form, { metals, crib, plan, editing, errors, change }) {
   const known = metals.some(({ code }) => code === form.metal);
@@ -90,16 +94,25 @@ export function partFields(form, { metals, crib, plan, editing, errors, change }
     </div>
     ${
       box
-        ? html`${boxFields({ ...form, box }, errors, change)}
-            <h2>More, if it matters</h2>
-            ${conventionField(form, change)}
-            ${plan || form.order ? orderField(form, plan?.order?.sequence, errors, change) : nothing}`
-        : html`<h2>Section, left to right <small>${form.unit}</small></h2>
-            ${conventionField(form, change)} ${sectionRows(form, errors, change)}
-            <h2>More, if it matters</h2>
-            ${grainField(form, errors, change)} ${holesField(form, errors, change)}
-            ${orderField(form, plan?.order?.sequence, errors, change)}`
+        ? html`${boxFields({ ...form, box }, errors, change)} `
+        : html`<h2>Section, left to right <small>${form.unit}, °</small></h2>
+            ${sectionRows(form, errors, change)}`
     }
+    ${fold("More, if it matters", moreFields(form, { crib, plan, editing, errors, change }), {
+      test: "more-fold",
+    })}`;
+}
+
+/**
+ * What most parts do not need.
+ * @param {PartForm} form
+ * @param {Pick<Around, "crib"|"plan"|"editing"|"errors"|"change">} around
+ */
+function moreFields(form, { crib, plan, editing, errors, change }) {
+  const order = plan?.order?.sequence;
+  return html`${conventionField(form, change)}
+    ${form.box ? nothing : html`${grainField(form, errors, change)} ${holesField(form, errors, change)}`}
+    ${form.box && !plan && !form.order ? nothing : orderField(form, order, errors, change)}
     ${orderLimitsFields(form, errors, change)} ${toolsFields(form, crib, errors, change)}
     <div class="field">
       <label for="note">Note for the people at the press</label>

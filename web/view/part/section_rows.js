@@ -161,53 +161,55 @@ function gapField(form, i, errors, change) {
 function more(form, i, errors, change) {
   const bend = form.bends[i];
   const radius = `bends.${i}.inside_radius_mm`;
-  return html`<details class="bend-more">
-    <summary>
-      <span class="unseen">Bend ${i + 1}: </span>${bend.radius ? `Radius ${bend.radius}` : "Radius"},
-      ${toolsWords(bend) || "tools"}, kind, remove
-    </summary>
-    ${
-      bend.kind === "bend"
-        ? field({
-            next: true,
-            name: radius,
-            label: "Inside radius wanted",
-            unit: form.unit,
-            hint: "Empty: what the tools give.",
-            value: bend.radius,
-            wrong: wrongAt(errors, radius),
-            change: (value) => change(withBend(form, i, { radius: value })),
-          })
-        : nothing
-    }
-    ${toolBoxes(`bends.${i}`, bend, errors, (tools) => change(withBend(form, i, tools)))}
-    ${
-      mayBeHem(form, i) || bend.kind !== "bend"
-        ? pick({
-            name: `bends.${i}.kind`,
-            label: "Kind",
-            value: bend.kind,
-            options: KINDS,
-            change: (value) =>
-              change(
-                withBend(form, i, {
-                  kind: /** @type {import("../../app/forms/bend_row.js").Kind} */ (value),
-                }),
-              ),
-          })
-        : html`<p class="hint">Only the first and the last bend can be a hem.</p>`
-    }
-    <button
-      type="button"
-      class="button wide"
-      data-test="remove-bend-${i + 1}"
-      ?disabled=${form.bends.length < 2}
-      @click=${() =>
-        change(bendRemoved(form, i), {
-          focus: `flats_mm.${i}`,
-          undo: `Bend ${i + 1} and flat ${i + 2} are out.`,
-        })}>
-      Remove bend ${i + 1} and flat ${i + 2}
-    </button>
-  </details>`;
+  const wanted = [bend.radius && `Radius ${bend.radius}`, toolsWords(bend)].filter(Boolean).join(", ");
+  return html`${wanted ? html`<p class="hint bend-wanted">${wanted}</p>` : nothing}
+    <details class="bend-more">
+      <summary>
+        <span class="unseen">Bend ${i + 1}: </span
+        ><span class="bend-more-words">Radius, tools, kind, remove</span>
+      </summary>
+      ${
+        bend.kind === "bend"
+          ? field({
+              next: true,
+              name: radius,
+              label: "Inside radius wanted",
+              unit: form.unit,
+              hint: "Empty: what the tools give.",
+              value: bend.radius,
+              wrong: wrongAt(errors, radius),
+              change: (value) => change(withBend(form, i, { radius: value })),
+            })
+          : nothing
+      }
+      ${toolBoxes(`bends.${i}`, bend, errors, (tools) => change(withBend(form, i, tools)))}
+      ${
+        mayBeHem(form, i) || bend.kind !== "bend"
+          ? pick({
+              name: `bends.${i}.kind`,
+              label: "Kind",
+              value: bend.kind,
+              options: KINDS,
+              change: (value) =>
+                change(
+                  withBend(form, i, {
+                    kind: /** @type {import("../../app/forms/bend_row.js").Kind} */ (value),
+                  }),
+                ),
+            })
+          : html`<p class="hint">Only the first and the last bend can be a hem.</p>`
+      }
+      <button
+        type="button"
+        class="button wide"
+        data-test="remove-bend-${i + 1}"
+        ?disabled=${form.bends.length < 2}
+        @click=${() =>
+          change(bendRemoved(form, i), {
+            focus: `flats_mm.${i}`,
+            undo: `Bend ${i + 1} and flat ${i + 2} are out.`,
+          })}>
+        Remove bend ${i + 1} and flat ${i + 2}
+      </button>
+    </details>`;
 }

@@ -6,7 +6,7 @@ import { inReach } from "../../app/results/setting_limits.js";
 import { angle, length, words } from "../../app/shell/units.js";
 import { drawnAngle } from "./first_hit.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "../common/findings_in_order.js";
-import { fold } from "../common/fold.js";
+import { fold, roomy } from "../common/fold.js";
 import { orderPanel, saysOrder } from "./order_panel.js";
 import { toolsReason } from "../part/named_tools_fields.js";
 import { originWords } from "../common/figure_origin.js";
@@ -24,11 +24,7 @@ export function partPlan(plan, { save, order }) {
     <section>
       <h2>Blank</h2>
       <div class="columns">
-        <div>
-          ${blankFigures(plan.blank)}${flatDrawing(plan.blank, {
-            pixels: innerWidth < 1000 ? innerWidth - 24 : 560,
-          })}
-        </div>
+        <div>${blankFigures(plan.blank)}${roomy() ? flatDrawing(plan.blank, { pixels: 560 }) : nothing}</div>
         <div>
           ${fold("Bend lines and drawings", bendLines(plan.blank, save), { test: "bend-lines-fold" })}
         </div>
@@ -60,7 +56,8 @@ export function partPlan(plan, { save, order }) {
  * @param {Hands["save"]} save
  */
 function bendLines(blank, save) {
-  return html`${blankTable(blank)} ${otherAllowances(blank.bend_lines)}
+  return html`${roomy() ? nothing : flatDrawing(blank, { pixels: innerWidth - 24 })} ${blankTable(blank)}
+    ${otherAllowances(blank.bend_lines)}
     <div class="buttons">
       <button type="button" class="button" data-test="blank-svg" @click=${() => save("svg")}>
         Drawing as SVG

@@ -104,7 +104,7 @@ function conditionWords(condition) {
  */
 export function blankFigures(blank) {
   const same = blank.length_mm_low === blank.length_mm_high || blank.length_mm_low === undefined;
-  return html`<div class="figures">
+  return html`<div class="figures blank">
       ${figure("Blank length", length(blank.length_mm, { digits: 2 }), {
         test: "blank-length",
         band: same

@@ -35,10 +35,7 @@ export function pressScreenPanel(benches, { fault, takeOut }) {
           </ul>`
         : html`<p>None yet.</p>`
     }
-    <p class="hint">
-      Make a large screen at a press one of them: open the shop's address there with
-      <a href="/bench">/bench</a> behind it.
-    </p>
+    <p class="hint">To add one, open the shop's address on it, with <a href="/bench">/bench</a> behind it.</p>
   </section>`;
 }
 
