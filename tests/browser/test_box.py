@@ -141,8 +141,13 @@ def test_what_is_wrong_with_a_box_stands_at_its_field(page: Page, shop_server, c
     expect(box(page, "box.sides.left.flats_mm.0")).to_be_focused()
     box(page, "box.sides.left.flats_mm.0").fill("30")
     good(page)
+    unfold(page)
     box(page, "box.relief_mm").fill("250")
     expect(by_test(page, "wrong-box.relief_mm")).to_contain_text("does not fit the base")
+    corners = by_test(page, "corners-fold")
+    corners.evaluate("fold => { fold.open = false; }")
+    box(page, "box.length_mm").fill("321")
+    expect(by_test(page, "wrong-box.relief_mm")).to_be_visible()  # what is wrong is never folded away
     box(page, "box.relief_mm").fill("")
     good(page)
 
@@ -192,6 +197,7 @@ def test_editing_a_box_loses_nothing_of_it(phone: Page, shop_server):
 def test_wishes_by_number_are_for_the_shape_they_were_made_for(phone: Page, shop_server):
     """A bend 1 of a section is no bend 1 of a box: the wish falls away, others stay."""
     show(phone, f"{shop_server.url}/part", "part")
+    unfold(phone)
     by_test(phone, "wishes").locator("summary").click()
     box(phone, "wishes.first").select_option("1")
     by_test(phone, "wishes.no_turn_over").check()
@@ -209,6 +215,7 @@ def test_a_box_can_be_bent_front_and_back_first_in_an_order_of_ones_own(phone: P
     box(phone, "box.width_mm").fill("200")
     box(phone, "box.sides.left.flats_mm.0").fill("30")
     good(phone)
+    unfold(phone)
     phone.locator('[data-test="box.first_pair"] input[value="front-back"]').check(force=True)
     good(phone)
     expect(by_test(phone, "order-panel").locator(".order-run .run")).to_have_attribute(

@@ -34,6 +34,7 @@ def asked(part: dict[str, Any]) -> dict[str, Any]:
 
 
 def open_wishes(page: Page) -> None:
+    unfold(page)
     by_test(page, "wishes").locator("summary").click()
 
 

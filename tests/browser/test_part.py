@@ -212,6 +212,7 @@ def test_too_short_a_flange_stops_but_the_blank_stands(page: Page, shop_server):
     first = page.locator("[data-test=urgent] [data-level]").first
     expect(first).to_have_attribute("data-level", "stop")
     expect(by_test(page, "blank-length")).to_contain_text(re.compile(r"\d"))
+    unfold(page)
     expect(by_test(page, "blank")).to_be_visible()
     expect(by_test(page, "picture-words")).to_contain_text("Stop")
 
@@ -262,6 +263,7 @@ def test_a_gauge_number_means_what_the_metal_says(phone: Page, shop_server, cons
 def test_markup_is_only_text(phone: Page, shop_server):
     show(phone, f"{shop_server.url}/part", "part")
     enter(phone, {**ANGLE, "title": MARKUP})
+    unfold(phone)
     box(phone, "note").fill(MARKUP)
     good(phone)
     by_test(phone, "save").click()
@@ -285,6 +287,7 @@ def test_saving_too_early_leads_to_the_gap(phone: Page, shop_server):
 def test_a_reload_loses_nothing(phone: Page, shop_server):
     show(phone, f"{shop_server.url}/part", "part")
     enter(phone, HAT)
+    unfold(phone)
     box(phone, "note").fill("Film side up")
     phone.reload()
     wait_ready(phone, "part")
@@ -430,6 +433,7 @@ def test_hems_holes_radius_and_a_pinned_order(page: Page, shop_server):
     box(page, "bends.0.kind").select_option("closed_hem")
     page.locator("[data-bend='2'] summary").click()
     box(page, "bends.1.inside_radius_mm").fill("2")
+    unfold(page)
     page.locator("details.holes summary").click()
     by_test(page, "add-hole").click()
     box(page, "holes.0.flat").fill("3")
@@ -456,6 +460,7 @@ def test_how_flats_are_measured_changes_the_blank(phone: Page, shop_server):
     enter(phone, ANGLE)
     good(phone)
     outside = by_test(phone, "blank-length").inner_text()
+    unfold(phone)
     phone.locator("details.convention summary").click()
     by_test(phone, "dimension-inside").check()
     settled(phone)

@@ -29,7 +29,7 @@ import { partPlan } from "../../view/plan/part_plan.js";
 import { partPicture } from "../../view/part/part_picture.js";
 import { howTo, takesLong, waitingPanel } from "../../view/part/part_waiting.js";
 import { loading } from "../../view/common/screen_states.js";
-import { errorSummary, focusField } from "../../view/common/form_errors.js";
+import { errorSummary, focusField, unhide } from "../../view/common/form_errors.js";
 
 /** @typedef {import("../../app/forms/part_form.js").PartForm} PartForm */
 /** @typedef {import("../../app/forms/part_draft.js").Base} Base */
@@ -358,6 +358,7 @@ export async function show(visit) {
           </div>
         </div>`,
     );
+    document.querySelectorAll(".part-form .wrong").forEach(unhide);
     if (!state.busy) visit.ready();
   }
 

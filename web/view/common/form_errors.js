@@ -71,13 +71,20 @@ export function faultWords(called, words) {
   return said.startsWith(called) ? said : `${called}: ${said}`;
 }
 
+/** @param {Element|null} element that a closed fold may hide */
+export function unhide(element) {
+  for (let hides = element?.closest("details"); hides; hides = hides.parentElement?.closest("details")) {
+    hides.open = true;
+  }
+}
+
 /**
  * Opens what hides it, too.
  * @param {string} name
  */
 export function focusField(name) {
   const element = document.getElementById(name);
-  element?.closest("details")?.setAttribute("open", "");
+  unhide(element);
   element?.focus({ preventScroll: true });
   element?.scrollIntoView({ block: "center" });
 }

@@ -10,6 +10,8 @@ import { fold } from "../common/fold.js";
 import { conventionField, grainField, holesField, orderField } from "./part_extras.js";
 import { TOOL_FIELDS, toolsFields } from "./named_tools_fields.js";
 import { sectionRows } from "./section_rows.js";
+import { orderLimitsWords } from "../../app/forms/order_limits_form.js";
+import { toolsWords } from "../../app/forms/named_tools.js";
 import { ORDER_LIMIT_NAMES, ORDER_LIMIT_FIELDS, orderLimitsFields } from "./order_limits_fields.js";
 import { wrongAt } from "../common/form_errors.js";
 
@@ -98,17 +100,48 @@ export function partFields(form, { metals, crib, plan, editing, errors, change }
         : html`<h2>Section, left to right <small>${form.unit}, °</small></h2>
             ${sectionRows(form, errors, change)}`
     }
-    ${fold("More, if it matters", moreFields(form, { crib, plan, editing, errors, change }), {
-      test: "more-fold",
-    })}`;
+    ${fold(
+      html`More, if it matters <span class="fold-now">${moreWords(form)}</span>`,
+      moreFields(form, { crib, plan, errors, change }),
+      { test: "more-fold" },
+    )}
+    ${
+      editing
+        ? field({
+            next: true,
+            name: "reason",
+            label: "Why this change, for the history",
+            value: form.reason ?? "",
+            wrong: wrongAt(errors, "reason"),
+            change: (reason) => change({ ...form, reason }),
+          })
+        : nothing
+    }`;
 }
+
+/**
+ * What is set under "More", so that nobody has to open it to know.
+ * @param {PartForm} form
+ */
+const moreWords = (form) =>
+  [
+    form.dimension !== "din6935" && "how flats are measured",
+    form.grain && "rolling direction",
+    form.holes.length > 0 && "holes",
+    form.order && "order",
+    orderLimitsWords(form.wishes) && "limits",
+    toolsWords(form.tools) && "tools",
+    form.note && "note",
+  ]
+    .filter(Boolean)
+    .join(", ");
 
 /**
  * What most parts do not need.
  * @param {PartForm} form
- * @param {Pick<Around, "crib"|"plan"|"editing"|"errors"|"change">} around
+ * @param {Pick<Around, "crib"|"plan"|"errors"|"change">} around
  */
-function moreFields(form, { crib, plan, editing, errors, change }) {
+function moreFields(form, { crib, plan, errors, change }) {
   const order = plan?.order?.sequence;
   return html`${conventionField(form, change)}
     ${form.box ? nothing : html`${grainField(form, errors, change)} ${holesField(form, errors, change)}`}
@@ -124,19 +157,7 @@ function moreFields(form, { crib, plan, editing, errors, change }) {
         .value=${live(form.note)}
         @input=${(/** @type {{target: HTMLTextAreaElement}} */ event) =>
           change({ ...form, note: event.target.value })}></textarea>
-    </div>
-    ${
-      editing
-        ? field({
-            next: true,
-            name: "reason",
-            label: "Why this change, for the history",
-            value: form.reason ?? "",
-            wrong: wrongAt(errors, "reason"),
-            change: (reason) => change({ ...form, reason }),
-          })
-        : nothing
-    }`;
+    </div>`;
 }
 
 /**
