@@ -215,6 +215,21 @@ def test_too_short_a_flange_stops_but_the_blank_stands(page: Page, shop_server):
     unfold(page)
     expect(by_test(page, "blank")).to_be_visible()
     expect(by_test(page, "picture-words")).to_contain_text("Stop")
+    why = first.locator(".say").first.inner_text().partition(". ")[2]  # after the step it is at
+    expect(by_test(page, "picture-words")).to_contain_text(why.partition("\n")[0].strip())
+
+
+def test_blank_tools_force_and_order_stand_beside_the_drawing(page: Page, shop_server):
+    show(page, f"{shop_server.url}/part", "part")
+    enter(page, HAT)
+    good(page)
+    line = by_test(page, "picture-words").inner_text()
+    said = re.match(r"Blank [\d.]+ mm · (\S+) on (\S+) · [\d.]+ kN · order ([\d ]+)", line)
+    assert said is not None, line
+    fetch = by_test(page, "tools")
+    for code in said.group(1), said.group(2):
+        expect(fetch.locator(f"[data-code='{code}']")).to_be_visible()
+    assert sorted(said.group(3).split()) == [str(i + 1) for i in range(len(HAT["bends"]))]
 
 
 WRONG = [

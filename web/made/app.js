@@ -15,75 +15,75 @@ ies",path:"/copies",needs:"copies.listed"},{name:"settings",path:"/settings"}],W
 let t=eo(e.split("?")[0])?.route.needs;return!t||ge(t)}function Hc({role:e,refused:t={}}){let n=JSON.stringify(
 {role:e,refused:t});if(n===JSON.stringify(as))return!1;as={role:e,refused:t};try{localStorage.setItem(Fc,n)}catch{}
 return!0}function Uc(e){e&&e!==as.role&&document.dispatchEvent(new CustomEvent("other-role"))}var Fc,Dc,as,rs,
-ge,jc,Se=g(()=>{ci();Fc="flangebook.rights",Dc={role:"owner",refused:{}},as=fb();rs=()=>as.role,ge=e=>!Object.
+ge,jc,Te=g(()=>{ci();Fc="flangebook.rights",Dc={role:"owner",refused:{}},as=fb();rs=()=>as.role,ge=e=>!Object.
 hasOwn(as.refused,e);jc=e=>as.refused[e]??"owner"});function gb(){try{return{...Gc,...JSON.parse(localStorage.getItem(Vc)??"{}")}}catch{return{...Gc}}}function B(){
 return wn}function Gt(e){wn={...wn,...e};try{localStorage.setItem(Vc,JSON.stringify(wn))}catch{}to();for(let t of di)
-t(wn)}function _e(e,t){di.add(e),t?.addEventListener("abort",()=>di.delete(e))}function to(){let e=zc.matches?
-"shop":"day";document.documentElement.dataset.theme=wn.theme==="system"?e:wn.theme}var Vc,Gc,di,wn,zc,se=g(()=>{
+t(wn)}function _e(e,t){di.add(e),t?.addEventListener("abort",()=>di.delete(e))}function to(){let e=qc.matches?
+"shop":"day";document.documentElement.dataset.theme=wn.theme==="system"?e:wn.theme}var Vc,Gc,di,wn,qc,se=g(()=>{
 Vc="flangebook.settings",Gc={units:"mm",inches:"decimal",theme:"system",name:"",paper:"A4"},di=new Set,wn=gb();
-zc=matchMedia("(prefers-color-scheme: dark)");zc.addEventListener("change",to)});function ee(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
-return e==null?{text:"–",unit:""}:je()?B().inches==="fraction"?{text:bb(e/Je),unit:"in"}:{text:ee(e/Je,(t.digits??
+qc=matchMedia("(prefers-color-scheme: dark)");qc.addEventListener("change",to)});function ee(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
+return e==null?{text:"–",unit:""}:He()?B().inches==="fraction"?{text:bb(e/Xe),unit:"in"}:{text:ee(e/Xe,(t.digits??
 1)+2),unit:"in"}:{text:ee(e,t.digits??1),unit:"mm"}}function bb(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(t/64),a=e<0&&t>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
- `:""}${n}/${s}`}function he(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=je()?e/Vo:e,s=Math.abs(
-n)<10?1:0;return{text:ee(t?Yc(n,s):n,s),unit:je()?"tons":"kN"}}function Ee(e,{up:t=!1}={}){if(e==null)return{text:"\
-–",unit:""};let n=je()?e/Vo*Kc:e,s=Math.abs(n)<20?1:0;return{text:ee(t?Yc(n,s):n,s),unit:je()?"tons/ft":"kN/\
+ `:""}${n}/${s}`}function he(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=He()?e/Vo:e,s=Math.abs(
+n)<10?1:0;return{text:ee(t?Yc(n,s):n,s),unit:He()?"tons":"kN"}}function Ee(e,{up:t=!1}={}){if(e==null)return{text:"\
+–",unit:""};let n=He()?e/Vo*Kc:e,s=Math.abs(n)<20?1:0;return{text:ee(t?Yc(n,s):n,s),unit:He()?"tons/ft":"kN/\
 m"}}function Yc(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function S(e,t=1){return e==null?{text:"–",unit:""}:
-{text:ee(e,t),unit:"°"}}function no(e){if(e==null)return{text:"–",unit:""};let t=je()?e/$b:e;return{text:ee(
-t,t<10?2:1),unit:je()?"lb":"kg"}}function Vt(e,t){if(/_(low|high)$/.test(e))return Vt(e.replace(/_(low|high)$/,
+{text:ee(e,t),unit:"°"}}function no(e){if(e==null)return{text:"–",unit:""};let t=He()?e/$b:e;return{text:ee(
+t,t<10?2:1),unit:He()?"lb":"kg"}}function Vt(e,t){if(/_(low|high)$/.test(e))return Vt(e.replace(/_(low|high)$/,
 ""),t);if(e.endsWith("_kn_per_m"))return Ee(t);if(e.endsWith("_mm_s")){let s=w(t,{digits:0});return{text:s.text,
 unit:`${s.unit}/s`}}if(e.endsWith("_mm"))return w(t,{digits:Math.abs(t)<10?2:1});if(e.endsWith("_kn"))return he(
 t);if(e.endsWith("_deg"))return S(t);if(e.endsWith("_kg"))return no(t);if(e.endsWith("_percent"))return{text:ee(
 t,0),unit:"%"};let n=Math.abs(t)<10?100:Math.abs(t)<100?10:1;return{text:String(Math.round(t*n)/n),unit:""}}function $(e){
 return e.unit==="°"?`${e.text}°`:`${e.text} ${e.unit}`.trim()}function ie({text:e,unit:t}){return $({text:t===
-"in"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:t})}function He(e,t){return e.replace(/\{(\w+)\}/g,
-(n,s)=>s in t?ie(Vt(s,t[s])):n)}function zt(){return je()?{unit:"tons",size:Vo}:{unit:"kN",size:1}}function _n(){
-return je()?{unit:"tons/ft",size:Vo/Kc}:{unit:"kN/m",size:1}}function hi(e,{size:t}){return e==null?"":String(
-t===1?e:Number((e/t).toFixed(4)))}function so(e,{unit:t}){let n=zo(e);return Jc.test(n)?`${n} ${t}`.replace(" \
-tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?a.includes("ft"):je();
-return`${o}${r?"short tons":"t"}${a}`})}function C(){return je()?"in":"mm"}function te(e,t=C()){let n=zo(e);return Jc.
-test(n)||t==="in"&&Zc.test(n)?`${n} ${t}`:n}function zo(e){let t=e.trim();return Xc.test(t)?t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,
+"in"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:t})}function Ue(e,t){return e.replace(/\{(\w+)\}/g,
+(n,s)=>s in t?ie(Vt(s,t[s])):n)}function qt(){return He()?{unit:"tons",size:Vo}:{unit:"kN",size:1}}function _n(){
+return He()?{unit:"tons/ft",size:Vo/Kc}:{unit:"kN/m",size:1}}function hi(e,{size:t}){return e==null?"":String(
+t===1?e:Number((e/t).toFixed(4)))}function so(e,{unit:t}){let n=qo(e);return Jc.test(n)?`${n} ${t}`.replace(" \
+tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?a.includes("ft"):He();
+return`${o}${r?"short tons":"t"}${a}`})}function C(){return He()?"in":"mm"}function te(e,t=C()){let n=qo(e);return Jc.
+test(n)||t==="in"&&Zc.test(n)?`${n} ${t}`:n}function qo(e){let t=e.trim();return Xc.test(t)?t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,
 "$1.$2")}function Qc(e,t=C()){let n=e.trim(),[,s,o,a]=Xc.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].
 map(l=>a?`${l} ${a}`:l):t==="mm"&&Zc.test(n)?[`${n} in`]:[]}function ed(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.
-exec(e??"")??[];return t?Number(t)*(n==="in"?Je:1):null}function z(e){if(e==null)return"";let t=je()?e/Je:e;return String(
-Number(t.toFixed(je()?4:3)))}var Je,Vo,qc,$b,Kc,je,Jc,Xc,Zc,A=g(()=>{se();Je=25.4,Vo=8.896443230521,qc=9.80665,
-$b=.45359237,Kc=.3048,je=()=>B().units==="inch";Jc=/^[+-]?(\d+\.?\d*|\.\d+)$/,Xc=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,
-Zc=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function O(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return td(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function qo(e,t,n,s,o=2e4){
+exec(e??"")??[];return t?Number(t)*(n==="in"?Xe:1):null}function q(e){if(e==null)return"";let t=He()?e/Xe:e;return String(
+Number(t.toFixed(He()?4:3)))}var Xe,Vo,zc,$b,Kc,He,Jc,Xc,Zc,A=g(()=>{se();Xe=25.4,Vo=8.896443230521,zc=9.80665,
+$b=.45359237,Kc=.3048,He=()=>B().units==="inch";Jc=/^[+-]?(\d+\.?\d*|\.\d+)$/,Xc=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,
+Zc=/^(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function M(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
+return td(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function zo(e,t,n,s,o=2e4){
 return td("POST",e,t,{type:n,signal:s,timeout:o})}async function td(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let d=AbortSignal.
 timeout(l),p=performance.now(),u;try{u=await fetch(`/api/v1${t}`,{method:e,headers:c,body:n,signal:r?AbortSignal.
 any([r,d]):d,cache:"no-store"})}catch(b){throw r?.aborted?b:new H}if(Uc(u.headers.get("Flangebook-Role")),!u.ok&&
 u.status!==304)throw await pi(u,p);let m=wb.includes(u.status)?null:await _b(u,r);return{status:u.status,body:m,
 etag:u.headers.get("ETag"),at:kb(u)}}async function _b(e,t){try{return await e.json()}catch(n){throw t?.aborted?
-n:new H}}async function pi(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new H;let s=new M(
+n:new H}}async function pi(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new H;let s=new O(
 n);return yb(s,t),s}function yb({status:e,errors:t},n){e===401&&t.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:t.pairing[0],asked:n}})),e===403&&t.role&&document.dispatchEvent(new CustomEvent("ot\
 her-role"))}async function nd(e,t,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${e}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
 any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await pi(c);for await(let d of vb(c.body,l)){let p=JSON.
-parse(d);if(p.problem)throw new M(p.problem);if(!p.progress)return p;s(p.progress)}throw new H}catch(c){throw n.
-aborted||c instanceof M?c:new H}finally{clearTimeout(r)}}async function*vb(e,t){let n=e.pipeThrough(new TextDecoderStream).
+parse(d);if(p.problem)throw new O(p.problem);if(!p.progress)return p;s(p.progress)}throw new H}catch(c){throw n.
+aborted||c instanceof O?c:new H}finally{clearTimeout(r)}}async function*vb(e,t){let n=e.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;t();let r=(s+a).split(`
 `);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function sd(e,t,n){let s;try{let a=await fetch(`/a\
 pi/v1${e}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await pi(a);s=await a.blob()}catch(a){throw a instanceof M?a:new H}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await pi(a);s=await a.blob()}catch(a){throw a instanceof O?a:new H}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var M,H,q,wb,kb,F=g(()=>{Se();A();M=class extends Error{constructor(t){let n=t.said?He(t.said.template,
+o.href),1e4)}var O,H,z,wb,kb,F=g(()=>{Te();A();O=class extends Error{constructor(t){let n=t.said?Ue(t.said.template,
 t.said.numbers):"";if(super(n||t.detail||t.title),this.status=t.status,this.title=t.title,this.errors=t.errors??
 {},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},H=class extends Error{constructor(){
-super("The shop's server does not answer.")}},q=e=>e instanceof Error?e.message:String(e);wb=[204,304];kb=e=>new Date(
+super("The shop's server does not answer.")}},z=e=>e instanceof Error?e.message:String(e);wb=[204,304];kb=e=>new Date(
 e.headers.get("Date")??Date.now()).toISOString()});function xb(){return od||(od=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function Sb(){return ad||
 (ad=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function Tb(e){let t=new Promise(
 (n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(yn(e.result)),
 o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return Ko.set(t,e),
-t}function Ob(e){if(gi.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
+t}function Mb(e){if(gi.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
 e.removeEventListener("error",r),e.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(e.error||new DOMException(
 "AbortError","AbortError")),o()};e.addEventListener("complete",a),e.addEventListener("error",r),e.addEventListener(
-"abort",r)});gi.set(e,t)}function cd(e){$i=e($i)}function Mb(e){return Sb().includes(e)?function(...t){return e.
+"abort",r)});gi.set(e,t)}function cd(e){$i=e($i)}function Ob(e){return Sb().includes(e)?function(...t){return e.
 apply(bi(this),t),yn(this.request)}:function(...t){return yn(e.apply(bi(this),t))}}function Ab(e){return typeof e==
-"function"?Mb(e):(e instanceof IDBTransaction&&Ob(e),fi(e,xb())?new Proxy(e,$i):e)}function yn(e){if(e instanceof
+"function"?Ob(e):(e instanceof IDBTransaction&&Mb(e),fi(e,xb())?new Proxy(e,$i):e)}function yn(e){if(e instanceof
 IDBRequest)return Tb(e);if(ui.has(e))return ui.get(e);let t=Ab(e);return Object.is(t,e)||(ui.set(e,t),Ko.set(t,
 e)),t}function dd(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=yn(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(yn(r.result),c.oldVersion,c.newVersion,yn(r.transaction),c)}),n&&r.addEventListener(
@@ -113,113 +113,113 @@ let t=e.objectStore("outbox"),s=(await t.getAll()).sort((a,r)=>a.queued_at<r.que
 ta").delete("cursor")}function Db(e){return e instanceof DOMException?e.name==="QuotaExceededError"?"This devi\
 ce is full: free some room on it.":"This browser lets nothing be kept here, as private windows do.":e instanceof
 Error?e.message:String(e)}var Bb,is,Yo,vi=g(()=>{pd();Bb=2;Yo=class extends Error{constructor(t){super(Db(t))}}});async function ls(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var Jo=g(()=>{});function Ze(e,t){return gd(md,n=>fd(e,"readonly",{},t,n))}function Ne(e,t,{patience:n=md,durability:s="relaxed"}={}){
+request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var Jo=g(()=>{});function Qe(e,t){return gd(md,n=>fd(e,"readonly",{},t,n))}function Ne(e,t,{patience:n=md,durability:s="relaxed"}={}){
 return gd(n,o=>ls("writer",n/2,()=>fd(e,"readwrite",{durability:s},t,o)))}async function fd(e,t,n,s,o){let a=await Hb(
 e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Xo.add(a),a.done.catch(()=>{}).finally(
 ()=>Xo.delete(a));try{let r=await s(jb(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw xi(
 a),a.error??r}}async function Hb(e,t,n){try{return(await _i()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
 s.name==="InvalidStateError"))throw s;return yi(),(await _i()).transaction(e,t,n)}}function xi(e){try{e.abort()}catch{}}
 async function gd(e,t){let n={now:!0},s=t(n);s.then(()=>$d(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
-()=>l(new Xe),vn?Fb:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof Xe&&Ub(n),r}finally{
+()=>l(new Ze),vn?Fb:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof Ze&&Ub(n),r}finally{
 clearTimeout(o)}}function Ub(e){e.now=!1,e.transaction?.mode==="readwrite"&&xi(e.transaction),$d(!0)}function $d(e){
 e!==vn&&(vn=e,document.documentElement.dataset.storage=vn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:vn}})))}var md,Fb,Xe,Xo,vn,ki,oo,jb,ud,qt=g(()=>{vi();Jo();md=1e3,Fb=100,Xe=class extends Error{constructor(){
+"storage",{detail:{silent:vn}})))}var md,Fb,Ze,Xo,vn,ki,oo,jb,ud,zt=g(()=>{vi();Jo();md=1e3,Fb=100,Ze=class extends Error{constructor(){
 super("This device's storage does not answer.")}},Xo=new Set,vn=!1,ki=!1,oo=()=>vn;jb=e=>({store:ud(e.objectStore(
 e.objectStoreNames[0])),objectStore:t=>ud(e.objectStore(t))}),ud=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
 tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{ki||=Xo.size>
 0;for(let e of Xo)xi(e)});addEventListener("pageshow",e=>{e.persisted&&ki&&document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:vn}})),ki=!1})});function Ue(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
+"storage",{detail:{silent:vn}})),ki=!1})});function Ge(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
 return e[6]=e[6]&15|64,e[8]=e[8]&63|128,[...e].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function wd(e){try{return await Ne(["outbox","meta"],t=>zb(t,e),bd)}catch(t){throw new Yo(
-t)}}async function zb(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
+"$1-$2-$3-$4-$5")}async function wd(e){try{return await Ne(["outbox","meta"],t=>qb(t,e),bd)}catch(t){throw new Yo(
+t)}}async function qb(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
 Si).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
 return s.put(a,"number"),n.put(r),r}async function _d(){return Ne("meta",async({store:e})=>{let t=(await e.get(
-"number")??0)+1;return e.put(t,"number"),t})}async function Ge(){return(await Ze("outbox",({store:e})=>e.getAll())).
-sort(Si)}async function kn(e){return(await Ge()).filter(t=>t.code===e)}async function ao(e){return Ze("outbox",
-({store:t})=>t.get(e))}async function Zo(e){return Ze("sent",({store:t})=>t.get(e))}async function xn(e,t){await Ne(
+"number")??0)+1;return e.put(t,"number"),t})}async function Ve(){return(await Qe("outbox",({store:e})=>e.getAll())).
+sort(Si)}async function kn(e){return(await Ve()).filter(t=>t.code===e)}async function ao(e){return Qe("outbox",
+({store:t})=>t.get(e))}async function Zo(e){return Qe("sent",({store:t})=>t.get(e))}async function xn(e,t){await Ne(
 "outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},bd)}async function Qo(e){let t=await ao(
-e);await Ne("outbox",({store:n})=>n.delete(e)),t?.after&&await ea(e,t.after)}async function ea(e,t,n=()=>!0){for(let s of await Ge())
+e);await Ne("outbox",({store:n})=>n.delete(e)),t?.after&&await ea(e,t.after)}async function ea(e,t,n=()=>!0){for(let s of await Ve())
 s.after===e&&n(s)&&await xn(s.id,{after:t})}async function ro(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
 parked:l,...c}=e;try{await Ne(["outbox","sent"],d=>{d.objectStore("sent").put({...c,proposed:n,sent_at:e.sent_at??
 t}),d.objectStore("outbox").delete(e.id)})}catch{await Ne("outbox",({store:d})=>d.delete(e.id))}}async function vd(e){
 let t=Date.parse(e)-Gb*Vb;await Ne("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
 "")<t&&n.delete(s.id)})}async function kd(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
 getAll()).sort(Si),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...d}=r;a.has(
-r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Gb,Vb,bd,Si,yd,Pe=g(()=>{vi();qt();Gb=
-90,Vb=864e5,bd={durability:"strict"};Si=(e,t)=>e.number-t.number;yd=e=>xn(e,{refused:void 0})});async function it(e){return Ze("cards",({store:t})=>t.get(e))}async function Kt(){return(await Ze("list",({store:t})=>t.
-getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function pt(e){return Ne(["cards","list"],async t=>{
+r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Gb,Vb,bd,Si,yd,Pe=g(()=>{vi();zt();Gb=
+90,Vb=864e5,bd={durability:"strict"};Si=(e,t)=>e.number-t.number;yd=e=>xn(e,{refused:void 0})});async function it(e){return Qe("cards",({store:t})=>t.get(e))}async function Kt(){return(await Qe("list",({store:t})=>t.
+getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function ut(e){return Ne(["cards","list"],async t=>{
 let n=await t.objectStore("cards").get(e.code);return n&&Kb(e,n)?n:(xd(t,e),e)})}function xd(e,t){e.objectStore(
 "cards").put(t),e.objectStore("list").put(Yb(t))}function Yb(e){let{code:t,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:d,trials_total:p,proposals:u}=e,{metal:m,thickness_mm:b}=d,f=u?.length??0;
 return{code:t,title:n,note:s,metal:m,thickness_mm:b,bends:d.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:f}}async function Sd(){return Ze("list",({store:e})=>e.index("settle").getAll(
+worst:l,trials:p,archived:c,settle:f}}async function Sd(){return Qe("list",({store:e})=>e.index("settle").getAll(
 IDBKeyRange.lowerBound(1)))}async function Td(){let e=["cards","list","meta","sent","lost"];await Ne(e,t=>{for(let n of e)
-t.objectStore(n).clear()})}async function ta(){return Ze("meta",({store:e})=>e.get("shop"))}async function Od(){
-return Ze("meta",({store:e})=>e.get("cursor"))}async function Md(e){let t=e.reset||await Jb()?["outbox","sent",
+t.objectStore(n).clear()})}async function ta(){return Qe("meta",({store:e})=>e.get("shop"))}async function Md(){
+return Qe("meta",({store:e})=>e.get("cursor"))}async function Od(e){let t=e.reset||await Jb()?["outbox","sent",
 "lost"]:[];await Ne(["cards","list","meta",...t],async n=>{e.reset&&(await Xb(n),await kd(n));let s=new Set(t.
 length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.cards)xd(n,a),s.has(a.code)&&await Zb(n,a);
-let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,"more")},{patience:qb})}
+let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,"more")},{patience:zb})}
 async function Xb(e){let[t,n]=[e.objectStore("cards"),e.objectStore("lost")];for(let s of await t.getAll())n.put(
 s);t.clear(),e.objectStore("list").clear()}async function Zb(e,t){let n=await e.objectStore("lost").get(t.code);
 e.objectStore("lost").delete(t.code);let s=new Set(t.trials.map(r=>r.id)),o=new Set(await e.objectStore("outbo\
 x").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>e.objectStore("outbox").put(
 Ad(t.code,r,l-a.length)))}function Ad(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{id:a.id,
 kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Ld(e){await Ne("outbox",({store:t})=>{
-e.trials.forEach((n,s)=>{t.put({...Ad(e.code,n,s-e.trials.length),missing:!0})})})}async function na(){return Ze(
+e.trials.forEach((n,s)=>{t.put({...Ad(e.code,n,s-e.trials.length),missing:!0})})})}async function na(){return Qe(
 ["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function sa(e){
-await Ne("lost",({store:t})=>t.delete(e))}var qb,Kb,Jb,Ce=g(()=>{Pe();qt();qb=2e4;Kb=(e,t)=>e.revision<t.revision||
-e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Jb=async()=>await Ze(
+await Ne("lost",({store:t})=>t.delete(e))}var zb,Kb,Jb,Ce=g(()=>{Pe();zt();zb=2e4;Kb=(e,t)=>e.revision<t.revision||
+e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Jb=async()=>await Qe(
 "lost",({store:e})=>e.count())>0});function Cd(e){return io!==null&&e!=="pair"&&!(Nd?.labels_open&&Qb.includes(e))}async function Sn(e){Ti+=1;try{
-let{body:t}=await O("GET","/me",{signal:e,timeout:4e3});return Nd=t,Hc(t)&&document.dispatchEvent(new CustomEvent(
+let{body:t}=await M("GET","/me",{signal:e,timeout:4e3});return Nd=t,Hc(t)&&document.dispatchEvent(new CustomEvent(
 "rights")),t}finally{Ti-=1}}async function Bd(e){io!==e&&(io=e,await Promise.all([Sn().catch(()=>null),Td().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Rd(e,t){let{body:n}=await O(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Rd(e,t){let{body:n}=await M(
 "POST","/pair",{body:{code:e,name:t}});return B().name||Gt({name:n.name}),io=null,Pd=performance.now(),await Sn(),
-n}async function Id(){await O("POST","/leave",{}),await Bd("unknown")}function Wd(){document.addEventListener(
+n}async function Id(){await M("POST","/leave",{}),await Bd("unknown")}function Wd(){document.addEventListener(
 "not-paired",e=>{let{why:t,asked:n}=e.detail;n>Pd&&Bd(t)}),document.addEventListener("other-role",Ed),rs()!=="\
-owner"&&Ed()}function Ed(){Ti||Sn().catch(()=>null)}var Qe,Qb,Nd,io,Pd,Ti,Yt,oa,Tn=g(()=>{F();Se();Ce();se();Qe=
+owner"&&Ed()}function Ed(){Ti||Sn().catch(()=>null)}var et,Qb,Nd,io,Pd,Ti,Yt,oa,Tn=g(()=>{F();Te();Ce();se();et=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Press\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Qb=["\
-card","step"],Nd=null,io=null,Pd=-1/0,Ti=0,Yt=()=>io;oa=e=>q(e)});function Kd(e,t){if(!Ei(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Fd!==
-void 0?Fd.createHTML(t):t}function Ln(e,t,n=e,s){if(t===ut)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=ho(t)?
+card","step"],Nd=null,io=null,Pd=-1/0,Ti=0,Yt=()=>io;oa=e=>z(e)});function Kd(e,t){if(!Ei(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Fd!==
+void 0?Fd.createHTML(t):t}function Ln(e,t,n=e,s){if(t===mt)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=ho(t)?
 void 0:t._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(e),o._$AT(e,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=Ln(e,o._$AS(e,t.values),o,s)),t}var Mi,Dd,aa,Fd,Ai,
-Lt,Li,ew,An,co,ho,Ei,zd,Oi,lo,jd,Hd,On,Ud,Gd,qd,Ni,i,x,N1,ut,h,Vd,Mn,Yd,po,ra,cs,En,ia,la,ca,da,Jd,tw,Jt,y=g(()=>{
-Mi=globalThis,Dd=e=>e,aa=Mi.trustedTypes,Fd=aa?aa.createPolicy("lit-html",{createHTML:e=>e}):void 0,Ai="$lit$",
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=Ln(e,o._$AS(e,t.values),o,s)),t}var Oi,Dd,aa,Fd,Ai,
+Lt,Li,ew,An,co,ho,Ei,qd,Mi,lo,jd,Hd,Mn,Ud,Gd,zd,Ni,i,x,C1,mt,h,Vd,On,Yd,po,ra,cs,En,ia,la,ca,da,Jd,tw,Jt,y=g(()=>{
+Oi=globalThis,Dd=e=>e,aa=Oi.trustedTypes,Fd=aa?aa.createPolicy("lit-html",{createHTML:e=>e}):void 0,Ai="$lit$",
 Lt=`lit$${Math.random().toFixed(9).slice(2)}$`,Li="?"+Lt,ew=`<${Li}>`,An=document,co=()=>An.createComment(""),
-ho=e=>e===null||typeof e!="object"&&typeof e!="function",Ei=Array.isArray,zd=e=>Ei(e)||typeof e?.[Symbol.iterator]==
-"function",Oi=`[ 	
-\f\r]`,lo=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,jd=/-->/g,Hd=/>/g,On=RegExp(`>|${Oi}(?:([^\\s"'\
->=/]+)(${Oi}*=${Oi}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),Ud=/'/g,Gd=/"/g,qd=/^(?:script|style|textarea|title)$/i,Ni=e=>(t,...n)=>({_$litType$:e,
-strings:t,values:n}),i=Ni(1),x=Ni(2),N1=Ni(3),ut=Symbol.for("lit-noChange"),h=Symbol.for("lit-nothing"),Vd=new WeakMap,
-Mn=An.createTreeWalker(An,129);Yd=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=lo;for(let l=0;l<
+ho=e=>e===null||typeof e!="object"&&typeof e!="function",Ei=Array.isArray,qd=e=>Ei(e)||typeof e?.[Symbol.iterator]==
+"function",Mi=`[ 	
+\f\r]`,lo=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,jd=/-->/g,Hd=/>/g,Mn=RegExp(`>|${Mi}(?:([^\\s"'\
+>=/]+)(${Mi}*=${Mi}*(?:[^ 	
+\f\r"'\`<>=]|("|')|))|$)`,"g"),Ud=/'/g,Gd=/"/g,zd=/^(?:script|style|textarea|title)$/i,Ni=e=>(t,...n)=>({_$litType$:e,
+strings:t,values:n}),i=Ni(1),x=Ni(2),C1=Ni(3),mt=Symbol.for("lit-noChange"),h=Symbol.for("lit-nothing"),Vd=new WeakMap,
+On=An.createTreeWalker(An,129);Yd=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=lo;for(let l=0;l<
 n;l++){let c=e[l],d,p,u=-1,m=0;for(;m<c.length&&(r.lastIndex=m,p=r.exec(c),p!==null);)m=r.lastIndex,r===lo?p[1]===
-"!--"?r=jd:p[1]!==void 0?r=Hd:p[2]!==void 0?(qd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=On):p[3]!==void 0&&(r=
-On):r===On?p[0]===">"?(r=o??lo,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?On:p[3]===
-'"'?Gd:Ud):r===Gd||r===Ud?r=On:r===jd||r===Hd?r=lo:(r=On,o=void 0);let b=r===On&&e[l+1].startsWith("/>")?" ":"";
+"!--"?r=jd:p[1]!==void 0?r=Hd:p[2]!==void 0?(zd.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=Mn):p[3]!==void 0&&(r=
+Mn):r===Mn?p[0]===">"?(r=o??lo,u=-1):p[1]===void 0?u=-2:(u=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?Mn:p[3]===
+'"'?Gd:Ud):r===Gd||r===Ud?r=Mn:r===jd||r===Hd?r=lo:(r=Mn,o=void 0);let b=r===Mn&&e[l+1].startsWith("/>")?" ":"";
 a+=r===lo?c+ew:u>=0?(s.push(d),c.slice(0,u)+Ai+c.slice(u)+Lt+b):c+Lt+(u===-2?l:b)}return[Kd(e,a+(e[n]||"<?>")+
 (t===2?"</svg>":t===3?"</math>":"")),s]},po=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=Yd(t,n);if(this.el=e.createElement(d,s),Mn.currentNode=this.el.content,
-n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=Mn.nextNode())!==null&&c.
+let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=Yd(t,n);if(this.el=e.createElement(d,s),On.currentNode=this.el.content,
+n===2||n===3){let u=this.el.content.firstChild;u.replaceWith(...u.childNodes)}for(;(o=On.nextNode())!==null&&c.
 length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let u of o.getAttributeNames())if(u.endsWith(Ai)){let m=p[r++],
 b=o.getAttribute(u).split(Lt),f=/([.?@])?(.*)/.exec(m);c.push({type:1,index:a,name:f[2],strings:b,ctor:f[1]===
 "."?ia:f[1]==="?"?la:f[1]==="@"?ca:En}),o.removeAttribute(u)}else u.startsWith(Lt)&&(c.push({type:6,index:a}),
-o.removeAttribute(u));if(qd.test(o.tagName)){let u=o.textContent.split(Lt),m=u.length-1;if(m>0){o.textContent=
-aa?aa.emptyScript:"";for(let b=0;b<m;b++)o.append(u[b],co()),Mn.nextNode(),c.push({type:2,index:++a});o.append(
+o.removeAttribute(u));if(zd.test(o.tagName)){let u=o.textContent.split(Lt),m=u.length-1;if(m>0){o.textContent=
+aa?aa.emptyScript:"";for(let b=0;b<m;b++)o.append(u[b],co()),On.nextNode(),c.push({type:2,index:++a});o.append(
 u[m],co())}}}else if(o.nodeType===8)if(o.data===Li)c.push({type:2,index:a});else{let u=-1;for(;(u=o.data.indexOf(
 Lt,u+1))!==-1;)c.push({type:7,index:a}),u+=Lt.length-1}a++}}static createElement(t,n){let s=An.createElement("\
 template");return s.innerHTML=t,s}};ra=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(t){let{el:{content:n},parts:s}=this.
-_$AD,o=(t?.creationScope??An).importNode(n,!0);Mn.currentNode=o;let a=Mn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
+_$AD,o=(t?.creationScope??An).importNode(n,!0);On.currentNode=o;let a=On.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
 if(r===c.index){let d;c.type===2?d=new cs(a,a.nextSibling,this,t):c.type===1?d=new c.ctor(a,c.name,c.strings,this,
-t):c.type===6&&(d=new da(a,this,t)),this._$AV.push(d),c=s[++l]}r!==c?.index&&(a=Mn.nextNode(),r++)}return Mn.currentNode=
+t):c.type===6&&(d=new da(a,this,t)),this._$AV.push(d),c=s[++l]}r!==c?.index&&(a=On.nextNode(),r++)}return On.currentNode=
 An,o}p(t){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(t,s,n),n+=s.strings.length-2):
 s._$AI(t[n])),n++}},cs=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
 _$AH=h,this._$AN=void 0,this._$AA=t,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let t=this._$AA.parentNode,n=this._$AM;return n!==void 0&&t?.nodeType===11&&(t=n.parentNode),t}get startNode(){
 return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=Ln(this,t,n),ho(t)?t===h||t==null||t===""?(this.
-_$AH!==h&&this._$AR(),this._$AH=h):t!==this._$AH&&t!==ut&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
-void 0?this.T(t):zd(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
+_$AH!==h&&this._$AR(),this._$AH=h):t!==this._$AH&&t!==mt&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
+void 0?this.T(t):qd(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
 _$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==h&&ho(this._$AH)?this._$AA.nextSibling.data=t:this.
 T(An.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
 void 0&&(s.el=po.createElement(Kd(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new ra(
@@ -231,19 +231,19 @@ let s=Dd(t).nextSibling;Dd(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&
 En=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
 type=1,this._$AH=h,this._$AN=void 0,this.element=t,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=h}_$AI(t,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)t=Ln(this,t,n,0),r=!ho(t)||t!==this._$AH&&t!==ut,r&&(this._$AH=t);else{let l=t,c,d;
-for(t=a[0],c=0;c<a.length-1;c++)d=Ln(this,l[s+c],n,c),d===ut&&(d=this._$AH[c]),r||=!ho(d)||d!==this._$AH[c],d===
+strings,r=!1;if(a===void 0)t=Ln(this,t,n,0),r=!ho(t)||t!==this._$AH&&t!==mt,r&&(this._$AH=t);else{let l=t,c,d;
+for(t=a[0],c=0;c<a.length-1;c++)d=Ln(this,l[s+c],n,c),d===mt&&(d=this._$AH[c]),r||=!ho(d)||d!==this._$AH[c],d===
 h?t=h:t!==h&&(t+=(d??"")+a[c+1]),this._$AH[c]=d}r&&!o&&this.j(t)}j(t){t===h?this.element.removeAttribute(this.
 name):this.element.setAttribute(this.name,t??"")}},ia=class extends En{constructor(){super(...arguments),this.
 type=3}j(t){this.element[this.name]=t===h?void 0:t}},la=class extends En{constructor(){super(...arguments),this.
 type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==h)}},ca=class extends En{constructor(t,n,s,o,a){super(
-t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=Ln(this,t,n,0)??h)===ut)return;let s=this._$AH,o=t===h&&s!==h||t.capture!==
+t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=Ln(this,t,n,0)??h)===mt)return;let s=this._$AH,o=t===h&&s!==h||t.capture!==
 s.capture||t.once!==s.once||t.passive!==s.passive,a=t!==h&&(s===h||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,t),this._$AH=t}handleEvent(t){typeof this._$AH=="\
 function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},da=class{constructor(t,n,s){
 this.element=t,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(t){
-Ln(this,t)}},Jd={M:Ai,P:Lt,A:Li,C:1,L:Yd,R:ra,D:zd,V:Ln,I:cs,H:En,N:la,U:ca,B:ia,F:da},tw=Mi.litHtmlPolyfillSupport;
-tw?.(po,cs),(Mi.litHtmlVersions??=[]).push("3.3.3");Jt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
+Ln(this,t)}},Jd={M:Ai,P:Lt,A:Li,C:1,L:Yd,R:ra,D:qd,V:Ln,I:cs,H:En,N:la,U:ca,B:ia,F:da},tw=Oi.litHtmlPolyfillSupport;
+tw?.(po,cs),(Oi.litHtmlVersions??=[]).push("3.3.3");Jt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
 void 0){let a=n?.renderBefore??null;s._$litPart$=o=new cs(t.insertBefore(co(),a),a,void 0,n??{})}return o._$AI(
 e),o}});function ds(e,t=Qd){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function Xd(e){return Array.
 isArray(e)?[...e].sort((t,n)=>t.step-n.step).map(({step:t,set_angle_deg:n,punch_depth_mm:s})=>[t,n??null,s??null]):
@@ -259,35 +259,35 @@ Xd(t));pa=(e,t)=>ds(e,Qd.filter(n=>n in e&&!ha(e[n],t[n]))),Pi=({before:e={}},t)
 t[n])),nw=[["title","Title"],["note","Note"],["archived","In use"]];eh=e=>new Map(e.map(t=>[t.step,t])),Zd=(e,t)=>ha(
 e?[e]:[],t?[t]:[])});async function ua(e){Ci.add(e.id);try{return await nh(e)}finally{Ci.delete(e.id)}}async function nh(e){let t;try{
 t=await wd(e)}catch(n){let s=await rw(e);return s||(await aw(n),nh(e))}try{return await oh(t,4e3)??{where:"her\
-e",answer:null}}catch(n){let s=n instanceof H||n instanceof Xe;if(!s&&Ri(n))throw await Qo(t.id),n;return{where:"\
+e",answer:null}}catch(n){let s=n instanceof H||n instanceof Ze;if(!s&&Ri(n))throw await Qo(t.id),n;return{where:"\
 here",answer:null,late:s?"":await lh(t,n)}}}async function aw(e){Bi.add(e),document.dispatchEvent(new CustomEvent(
 "held")),await new Promise(t=>{setTimeout(t,sw),document.addEventListener("storage",t,{once:!0})}),Bi.delete(e),
 document.dispatchEvent(new CustomEvent("held"))}async function rw(e){try{let{body:t}=await rh({...e,number:0,queued_at:""},
 8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof H||!Ri(t))return null;throw t}}async function sh(){
-return ls("outbox",ow,iw)}async function iw(){let e=0;for(let{id:t}of await Ge()){if(Ci.has(t))continue;let n=await ao(
+return ls("outbox",ow,iw)}async function iw(){let e=0;for(let{id:t}of await Ve()){if(Ci.has(t))continue;let n=await ao(
 t);if(!(!n||!await lw(n)))try{await oh(n,8e3)&&(e+=1)}catch(s){if(s instanceof H)break;Ri(s)?await xn(n.id,{refused:s.
-message,missing:s.status===404}):await lh(n,s)}}return{sent:e,left:(await Ge()).length}}async function oh(e,t){
+message,missing:s.status===404}):await lh(n,s)}}return{sent:e,left:(await Ve()).length}}async function oh(e,t){
 if(!await cw(e))return null;let n=await ao(e.id)??e;try{let s=await(n.parked?ih(n,t):rh(n,t));return await ah(
-n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof M&&s.status===412)||n.parked)throw s;
+n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof O&&s.status===412)||n.parked)throw s;
 return dw(n,t)}}async function cw({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await ao(n))return!1;
 if(!(await Zo(n))?.proposed)return!0;let a=await it(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await xn(e,
-Pi({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function dw(e,t){if(e.body.part)throw new M(hw);
-let{body:n,at:s}=await O("GET",`/cards/${e.code}`,{timeout:t});await pt(n);let o=(e.body.settles??[]).some(l=>n.
+Pi({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function dw(e,t){if(e.body.part)throw new O(hw);
+let{body:n,at:s}=await M("GET",`/cards/${e.code}`,{timeout:t});await ut(n);let o=(e.body.settles??[]).some(l=>n.
 proposals.some(c=>c.id===l));if(o||!hs(e.body,e.before??{},n).length)return await ro(e,s),await ea(e.id,n.revision_id,
 l=>Pi(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await xn(e.id,{parked:!0});let r=await ih(
 a,t);return await ah(a,r),{where:"settle",answer:r.body}}async function ah(e,{body:t,at:n}){if(e.kind!=="trial"){
-let s=t;await pt(s).catch(()=>{}),!e.parked&&e.after&&s.revision_id===e.after&&await ea(e.id,e.after)}await ro(
+let s=t;await ut(s).catch(()=>{}),!e.parked&&e.after&&s.revision_id===e.after&&await ea(e.id,e.after)}await ro(
 e,n,!!e.parked),await vd(n)}function rh({kind:e,code:t,id:n,body:s,after:o,etag:a,missing:r},l){return e==="tr\
-ial"?O("POST",`/cards/${t}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):O("PUT",`/cards/${t}`,{body:{...s,id:n,
+ial"?M("POST",`/cards/${t}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${t}`,{body:{...s,id:n,
 ...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function ih({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
-let{reason:l,by:c,settles:d,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return O("POST",`/cards/${t}/proposa\
+let{reason:l,by:c,settles:d,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/cards/${t}/proposa\
 ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function lh({id:e},t){if(!(t instanceof
-M)||t.status<500)return"";let n=t.status===507?"The disk of the shop’s server is full: make room on it":t.title;
-return await xn(e,{late:n}).catch(()=>{}),n}function Ri(e){if(!(e instanceof M))throw e;return e.status<500&&![
-401,408,429].includes(e.status)}var sw,ow,Ci,Bi,uo,lw,hw,us=g(()=>{F();ps();Pe();Ce();qt();Jo();sw=3e3,ow=15e3;
+O)||t.status<500)return"";let n=t.status===507?"The disk of the shop’s server is full: make room on it":t.title;
+return await xn(e,{late:n}).catch(()=>{}),n}function Ri(e){if(!(e instanceof O))throw e;return e.status<500&&![
+401,408,429].includes(e.status)}var sw,ow,Ci,Bi,uo,lw,hw,us=g(()=>{F();ps();Pe();Ce();zt();Jo();sw=3e3,ow=15e3;
 Ci=new Set;Bi=new Set,uo=()=>[...Bi].at(-1)?.message??"";lw=async({refused:e,again:t,missing:n,code:s})=>!e||!!(t&&
 n&&await it(s));hw={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was resto\
-red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function et(){return Xt}async function ma(e){let t=await Ge().catch(()=>[]),n=await na().catch(()=>[]);Xt={...Xt,
+red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function tt(){return Xt}async function ma(e){let t=await Ve().catch(()=>[]),n=await na().catch(()=>[]);Xt={...Xt,
 ...e,waiting:t.length,words:Wi(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await uw(t).catch(()=>[]),
 lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(Xt.reached),
 document.documentElement.dataset.settle=String(Xt.settle.length),document.documentElement.dataset.waiting=String(
@@ -299,12 +299,12 @@ for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1
 !!(t&&!(t instanceof H));n!==Xt.reached&&ma({reached:n})}function ms(){return ma({})}function U(){return mo?(Ii=
 !0,mo):(mo=mw().finally(()=>mo=void 0),mo)}async function mw(){do Ii=!1,await fw();while(Ii)}async function fw(){
 try{await ch(),(await sh()).sent>0&&await ch(),await ma({reached:!0,at:new Date().toISOString(),unkept:!1})}catch(e){
-await ma(e instanceof H?{reached:!1}:e instanceof M?{reached:!0}:{unkept:!0}),!(e instanceof H||e instanceof M&&
-e.status===401)&&!(e instanceof Xe)&&console.warn("changes feed:",e)}}async function ch(){for(;await ls("feed",
-pw,gw););}async function gw(){let e=await Od()??"",{body:t}=await O("GET",`/changes?since=${encodeURIComponent(
-e)}`,{timeout:15e3});return await Md(t),t.more}function dh(){U(),addEventListener("online",()=>U()),addEventListener(
+await ma(e instanceof H?{reached:!1}:e instanceof O?{reached:!0}:{unkept:!0}),!(e instanceof H||e instanceof O&&
+e.status===401)&&!(e instanceof Ze)&&console.warn("changes feed:",e)}}async function ch(){for(;await ls("feed",
+pw,gw););}async function gw(){let e=await Md()??"",{body:t}=await M("GET",`/changes?since=${encodeURIComponent(
+e)}`,{timeout:15e3});return await Od(t),t.more}function dh(){U(),addEventListener("online",()=>U()),addEventListener(
 "offline",()=>U()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&U()),
-setInterval(()=>document.visibilityState==="visible"&&U(),1e4)}var pw,Xt,mo,Ii,ye=g(()=>{F();Pe();us();qt();Ce();
+setInterval(()=>document.visibilityState==="visible"&&U(),1e4)}var pw,Xt,mo,Ii,ye=g(()=>{F();Pe();us();zt();Ce();
 Jo();pw=3e3,Xt={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Ii=!1});function Qt(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);Jt(
 i`<div class="masthead">
         <a class="name" href="/" aria-label="Flangebook, find a card">${bw}<span>Flangebook</span></a>
@@ -321,8 +321,8 @@ i`<div class="masthead">
       Then it is saved automatically.
     </p>`:oo()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
-    ${et().reached===!1?h:"Cards come from the shop."}
-  </p>`:h}function yw(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=et(),l=a.filter(m=>At(
+    ${tt().reached===!1?h:"Cards come from the shop."}
+  </p>`:h}function yw(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=tt(),l=a.filter(m=>At(
 `/c/${m}/settle`)),c=s?` ${s}.`:"",d=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=oo()?"":"Cards on t\
 his device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&!d&&!l.length&&!r?h:i`<p class="standing" data-test="standing">
     ${u} ${d} ${o?i`<a href="/settings">${o} refused: look</a>`:h}
@@ -330,7 +330,7 @@ his device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&
     ${r?i`<a href="/settings" data-test="lost-count"
             >${r===1?"1 card is":`${r} cards are`} not in the shop any more: look</a
           >`:h}
-  </p>`}var $w,bw,ww,Di=g(()=>{y();Tn();Se();us();qt();ye();$w=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+  </p>`}var $w,bw,ww,Di=g(()=>{y();Tn();Te();us();zt();ye();$w=[["/","Cards"],["/bend","Bend"],["/part","Part"],
 ["/shop","Shop"],["/settings","Settings"]];bw=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
 </svg>`,ww=()=>isSecureContext?h:i`<p class="standing" data-test="not-secure">
@@ -354,17 +354,17 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var R,oe,le=g(()=>{y();Se();R=(e,t,n=h)=>ge(e)?t:n,oe=(e,t,n=h)=>At(e)?t:n});function en(e){if(e instanceof Xe)return i`<div class="state" data-test="storage-silent">
+  </div>`}var R,oe,le=g(()=>{y();Te();R=(e,t,n=h)=>ge(e)?t:n,oe=(e,t,n=h)=>At(e)?t:n});function en(e){if(e instanceof Ze)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
       answers. ${mh}
     </div>`;if(e instanceof H)return i`<div class="state" data-test="unreachable">
       <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
-    </div>`;let t=e instanceof M?e.message:String(e);return e instanceof M||console.error(e),i`<div class="state" data-test="failed">
+    </div>`;let t=e instanceof O?e.message:String(e);return e instanceof O||console.error(e),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${t}
-  </div>`}var Te,ve,uh,mh,Be=g(()=>{y();F();qt();Te=e=>i`<p class="state" data-test="loading">${e}</p>`,ve=(e,t=h)=>i`<div class="state" data-test="empty">
+  </div>`}var Me,ke,uh,mh,Be=g(()=>{y();F();zt();Me=e=>i`<p class="state" data-test="loading">${e}</p>`,ke=(e,t=h)=>i`<div class="state" data-test="empty">
     <h1>${e}</h1>
     ${t}
   </div>`,uh=()=>i`<div class="state" data-test="still-opening">
@@ -375,7 +375,7 @@ er of the crew."}
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function $e(e,{replace:t=!1}={}){kw()&&(history[t?"replaceState":"pushState"](null,"",e),Et(!0))}function mt(e){
+>`});function $e(e,{replace:t=!1}={}){kw()&&(history[t?"replaceState":"pushState"](null,"",e),Et(!0))}function ft(e){
 go=e}function kw(){let e=go?.();return!e||confirm(e)}function gh(){go?.()?Qt():Et()}async function Et(e=!1){Fi.
 abort(),Fi=new AbortController,go=null;let{signal:t}=Fi,n=document.documentElement;delete n.dataset.ready;let s=Sw(
 eo(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
@@ -391,23 +391,23 @@ params:{}}:e}function $h(e){return fh=e,addEventListener("popstate",()=>Et()),ad
 t=>(uo()||go?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest("a");!n||t.
 defaultPrevented||t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||n.target||n.hasAttribute("download")||n.origin!==
 location.origin||!eo(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),$e(n.pathname+n.
-search+n.hash))}),$a().replaceChildren(),Et()}var vw,Fi,go,fh,$a,xw,Re=g(()=>{y();Di();Tn();pe();Se();ci();us();
+search+n.hash))}),$a().replaceChildren(),Et()}var vw,Fi,go,fh,$a,xw,Re=g(()=>{y();Di();Tn();pe();Te();ci();us();
 le();Be();vw=1e3,Fi=new AbortController,go=null,fh={},$a=()=>document.getElementById("main");xw=e=>e.code?{...e,
 code:fs(e.code)}:e});var Nn,ba,gs,ji=g(()=>{Nn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},ba=e=>(...t)=>({
 _$litDirective$:e,values:t}),gs=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
-this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var vT,bh,Tw,wa,Hi=g(()=>{y();({I:vT}=Jd),bh=e=>e.strings===void 0,Tw={},wa=(e,t=Tw)=>e._$AH=t});var ke,tn=g(()=>{y();ji();Hi();ke=ba(class extends gs{constructor(e){if(super(e),e.type!==Nn.PROPERTY&&e.type!==
+this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var xT,bh,Tw,wa,Hi=g(()=>{y();({I:xT}=Jd),bh=e=>e.strings===void 0,Tw={},wa=(e,t=Tw)=>e._$AH=t});var xe,tn=g(()=>{y();ji();Hi();xe=ba(class extends gs{constructor(e){if(super(e),e.type!==Nn.PROPERTY&&e.type!==
 Nn.ATTRIBUTE&&e.type!==Nn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!bh(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
-t]){if(t===ut||t===h)return t;let n=e.element,s=e.name;if(e.type===Nn.PROPERTY){if(t===n[s])return ut}else if(e.
-type===Nn.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return ut}else if(e.type===Nn.ATTRIBUTE&&n.getAttribute(
-s)===t+"")return ut;return wa(e),t}})});function _a(e){return Object.hasOwn(nn,e)?e:void 0}async function de(e,t){try{return await ya(e,t)}catch(n){let s=n instanceof
+t]){if(t===mt||t===h)return t;let n=e.element,s=e.name;if(e.type===Nn.PROPERTY){if(t===n[s])return mt}else if(e.
+type===Nn.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return mt}else if(e.type===Nn.ATTRIBUTE&&n.getAttribute(
+s)===t+"")return mt;return wa(e),t}})});function _a(e){return Object.hasOwn(nn,e)?e:void 0}async function de(e,t){try{return await ya(e,t)}catch(n){let s=n instanceof
 H?await ta():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function sn(){try{let e=await ta();
-if(e||!et().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([ka(),ya("metals")]);return{
-press:e,metals:t}}catch{return}}async function ya(e,t){let{body:n,etag:s}=await O("GET",`/${e}`,{signal:t});return{
-items:n[e],etag:s,kept:!1}}async function wh(e,t,n){await O("PUT",`/${e}`,{body:{[e]:t.map(Pn),by:B().name},etag:n})}
+if(e||!tt().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([ka(),ya("metals")]);return{
+press:e,metals:t}}catch{return}}async function ya(e,t){let{body:n,etag:s}=await M("GET",`/${e}`,{signal:t});return{
+items:n[e],etag:s,kept:!1}}async function wh(e,t,n){await M("PUT",`/${e}`,{body:{[e]:t.map(Pn),by:B().name},etag:n})}
 async function va(e){try{return await ka(e)}catch(t){let n=t instanceof H?await ta():void 0;if(!n)throw t;return{
-press:n.press??null,etag:null,kept:!0}}}async function ka(e){let{body:t,etag:n}=await O("GET","/press",{signal:e});
-return{press:t.press,etag:n,kept:!1}}async function _h(e,t){let n={press:Pn(e),by:B().name};return(await O("PU\
+press:n.press??null,etag:null,kept:!0}}}async function ka(e){let{body:t,etag:n}=await M("GET","/press",{signal:e});
+return{press:t.press,etag:n,kept:!1}}async function _h(e,t){let n={press:Pn(e),by:B().name};return(await M("PU\
 T","/press",{body:n,etag:t})).body.press}function Pn({outline_mm:e,outlines_mm:t,...n}){return n}function yh(e,t){
 return JSON.stringify(e&&Pn(e))===JSON.stringify(t&&Pn(t))}function on({tray:e,slot:t}){return!e&&!t?"place no\
 t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var nn,ce,$s,fe=g(
@@ -418,52 +418,52 @@ metals:"shop.write_metals"};$s=(e,t)=>e?.find(n=>n.code===t)?.name??t});function
 e),o=t.filter(l=>l.kind!=="trial"),a=new Set(o.flatMap(l=>l.body.settles??[])),r=(e.proposals??[]).filter(l=>!a.
 has(l.id));return{...s,proposals:r,after:o.at(-1)?.id??e.revision_id,here:o}}async function Cn(e){return $o(e,
 await kn(e.code).catch(()=>[]))}async function Ui(e){let t=await it(e);return t&&$o(t,(await kn(e)).filter(n=>n.
-body.settles))}async function bo(e){let t=await it(e);return t&&Cn(t)}async function ft(e,t,{reason:n="",settles:s=[]}={}){
+body.settles))}async function bo(e){let t=await it(e);return t&&Cn(t)}async function gt(e,t,{reason:n="",settles:s=[]}={}){
 let o=pa(t,e),a=Object.keys(o);if(!a.length&&!s.length)return{where:"same",card:e};let{name:r}=B(),l=await ua(
-{id:Ue(),kind:a.every(p=>p==="note")&&!s.length?"note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},
+{id:Ge(),kind:a.every(p=>p==="note")&&!s.length?"note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},
 ...n?{reason:n}:{},...r?{by:r}:{}},before:ds(e,a),after:e.after,etag:e.etag,revision:e.revision}),c=await bo(e.
 code).catch(()=>{}),d=l.answer;return{where:l.where,card:c??(d?$o(d,[]):{...e,...o})}}var an=g(()=>{ps();Pe();
-us();se();Ce()});function Gi(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(Mw);if(!t.length)return null;
+us();se();Ce()});function Gi(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(Ow);if(!t.length)return null;
 let n=Aw(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function tt(e,t){let n=Gi(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function nt(e,t){let n=Gi(
 e);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=t;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
 o>0&&o<=n.deepest_mm)}function Aw({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*Ow:0}var vh,Ow,Mw,rn=g(()=>{vh=["Read \
+o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*Mw:0}var vh,Mw,Ow,rn=g(()=>{vh=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],Ow=180/Math.PI;Mw=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function gt(e,t,n){let s=null,o=await it(e).catch(a=>{s=a});if(!o){await t(await Cn(await Lw(e,n,s)),{where:"\
-shop"});return}await t(await Cn(o),{where:"device"}),Ew(o,t,n)}async function Lw(e,t,n){try{return await $t(e,
-t)}catch(s){throw s instanceof H&&n instanceof Xe?n:s}}async function kh(){try{let e=await Kt();if(e.length||!et().
-unkept)return{list:e,where:"device"}}catch{}try{let{body:e}=await O("GET","/cards?archived=all&limit=200",{timeout:4e3});
+t."],Mw=180/Math.PI;Ow=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function $t(e,t,n){let s=null,o=await it(e).catch(a=>{s=a});if(!o){await t(await Cn(await Lw(e,n,s)),{where:"\
+shop"});return}await t(await Cn(o),{where:"device"}),Ew(o,t,n)}async function Lw(e,t,n){try{return await bt(e,
+t)}catch(s){throw s instanceof H&&n instanceof Ze?n:s}}async function kh(){try{let e=await Kt();if(e.length||!tt().
+unkept)return{list:e,where:"device"}}catch{}try{let{body:e}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
 return Zt(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return Zt(!1,e),{list:[],where:"sh\
-op"}}}async function Ew(e,t,n){try{let s=await $t(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await Cn(s),{
-where:"shop"})}catch{}}async function xh(e,t){if(await it(e).catch(()=>{}))return"device";try{return await $t(
-e,t),"shop"}catch(n){if(n instanceof M&&n.status===404)return"nowhere";if(n instanceof H)return"silent";throw n}}
-async function $t(e,t){try{let{body:n}=await O("GET",`/cards/${e}`,{signal:t,timeout:4e3});return Zt(!0),await pt(
-n).catch(()=>n)}catch(n){throw t?.aborted||Zt(!1,n),n}}async function xa(e,t){let{body:n}=await O("PUT",`/card\
-s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return pt(n).catch(()=>n)}function lt(e,t){let n=e.
+op"}}}async function Ew(e,t,n){try{let s=await bt(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await Cn(s),{
+where:"shop"})}catch{}}async function xh(e,t){if(await it(e).catch(()=>{}))return"device";try{return await bt(
+e,t),"shop"}catch(n){if(n instanceof O&&n.status===404)return"nowhere";if(n instanceof H)return"silent";throw n}}
+async function bt(e,t){try{let{body:n}=await M("GET",`/cards/${e}`,{signal:t,timeout:4e3});return Zt(!0),await ut(
+n).catch(()=>n)}catch(n){throw t?.aborted||Zt(!1,n),n}}async function xa(e,t){let{body:n}=await M("PUT",`/card\
+s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return ut(n).catch(()=>n)}function lt(e,t){let n=e.
 settings?.find(a=>a.step===t.number),s={set_angle_deg:n?.set_angle_deg??t.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??
-t.punch_depth_mm},o=tt(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
-null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var Ie=g(()=>{F();an();rn();qt();
-Ce();ye()});function Ve(e,t){return e.length*t*.6+t*.3}function Nw(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
+t.punch_depth_mm},o=nt(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
+null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var Ie=g(()=>{F();an();rn();zt();
+Ce();ye()});function qe(e,t){return e.length*t*.6+t*.3}function Nw(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
 e.y-t.y)*2<e.height+t.height}function Sh(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
 2]];for(let[c,d,p]of l){if(d===0){if(Math.abs(c)>p)return!1;continue}let[u,m]=[(-p-c)/d,(p-c)/d];a=Math.max(a,
 Math.min(u,m)),r=Math.min(r,Math.max(u,m))}return a<=r}function Pw([e,t],[n,s]){return Sa(e,t,n)!==Sa(e,t,s)&&
-Sa(n,s,e)!==Sa(n,s,t)}function Sa(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var Ta,Oa=g(()=>{
+Sa(n,s,e)!==Sa(n,s,t)}function Sa(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var Ta,Ma=g(()=>{
 Ta=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:t,
 lines:n=[]}){let s=this.taken.filter(l=>Nw(t,l)).length,o=this.edges.filter(l=>Sh(t,l)).length,a=n.reduce((l,c)=>l+
 this.edges.filter(d=>Pw(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>Sh(d,c)).length,0);return s*40+
 Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Oe(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function wo(e){return e.length?
-`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function nt(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
+`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function st(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
 s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function Th([e,t,n,s],o){return`${e-
 o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function Bn([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
 t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var ln=g(()=>{});function j(e){let{text:t}=w(e,{digits:2});return B().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function Mh({section:e,part:t},{pixels:n=bs(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=Bn(nt([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new Ta(d.map((v,N)=>[v,d[(N+1)%d.length]])),u=Rw(e).map(
+/\.$/,"")}function Oh({section:e,part:t},{pixels:n=bs(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+c=Bn(st([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new Ta(d.map((v,N)=>[v,d[(N+1)%d.length]])),u=Rw(e).map(
 (v,N)=>Ww(v.map(c),j(t.flats_mm[N]),p,18)),m=e.bend_points.map((v,N)=>Iw(c(v),N+1,t.bends[N],p,18)),[b,f,_,T]=jw(
-[...d,...m.flatMap(v=>Oh(v.box)),...u.flatMap(v=>[...Oh(v.box),...v.lines.flat()])]),[E,P]=[_-b+12,T-f+12];return i`<svg
+[...d,...m.flatMap(v=>Mh(v.box)),...u.flatMap(v=>[...Mh(v.box),...v.lines.flat()])]),[E,P]=[_-b+12,T-f+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
@@ -484,61 +484,61 @@ c=Bn(nt([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new Ta(d.map((v,N)=>[v,d[
 map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Ah(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
 join("; ")}.`}function Ah(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":ie(S(e.included_angle_deg))}
 function Rw({dimensions:e,bend_points:t,centre_line:n}){if(e)return e;let s=[n[0],...t,n[n.length-1]];return s.
-slice(1).map((o,a)=>[s[a],o])}function Iw(e,t,n,s,o){let a=Ah(n),r=Ve(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>Cw.
+slice(1).map((o,a)=>[s[a],o])}function Iw(e,t,n,s,o){let a=Ah(n),r=qe(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>Cw.
 map(u=>{let m=e[0]+Math.cos(u)*(p*o+r/2-o*.6),b=e[1]+Math.sin(u)*p*o;return{box:{x:m,y:b,width:r,height:o*1.5},
 cost:p*2}})),{box:c}=s.choose(l),d=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:t,badge:d}}function Ww([e,t],n,s,o){
-let a=Math.hypot(t[0]-e[0],t[1]-e[1])||1,r=[-(t[1]-e[1])/a,(t[0]-e[0])/a],[l,c]=[Ve(n,o),o*1.3],d=(m,b)=>[m[0]+
+let a=Math.hypot(t[0]-e[0],t[1]-e[1])||1,r=[-(t[1]-e[1])/a,(t[0]-e[0])/a],[l,c]=[qe(n,o),o*1.3],d=(m,b)=>[m[0]+
 r[0]*b,m[1]+r[1]*b],p=[1.8,3.2,4.8].flatMap(m=>[m,-m].flatMap(b=>[.5,.3,.7].map(f=>{let[_,T]=[d(e,b*o),d(t,b*o)],
 E={x:_[0]+(T[0]-_[0])*f,y:_[1]+(T[1]-_[1])*f,width:l,height:c},P=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(b*r[1])*
 o*.9:0,v=[[_,T],[d(e,Math.sign(b)*o*.5),d(_,Math.sign(b)*4)],[d(t,Math.sign(b)*o*.5),d(T,Math.sign(b)*4)]];return{
 box:{...E,y:E.y+P},cost:Math.abs(b)+(f===.5?0:.5),lines:v}}))),u=s.choose(p);return{box:u.box,lines:u.lines,text:n}}
 function Dw(e){return e.map(([t,n])=>x`<path class="dimension tick" d="M${t-4} ${n+4}L${t+4} ${n-4}"/>`)}function Fw({
 x:e,y:t,width:n,height:s},o,a){return x`<rect class="ground" x=${e-n/2} y=${t-s/2} width=${n} height=${s}/>
-    <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Oh({
-x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function jw(e){return nt([e])}var Cw,st=g(()=>{
-y();se();A();Oa();ln();Cw=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});var ws,ae,bt=g(()=>{y();ws=()=>matchMedia("(min-width: 1000px)").matches,ae=(e,t,{test:n="",open:s=ws()}={})=>i`<details class="fold" data-test=${n||
+    <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Mh({
+x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function jw(e){return st([e])}var Cw,ot=g(()=>{
+y();se();A();Ma();ln();Cw=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});var ws,ae,wt=g(()=>{y();ws=()=>matchMedia("(min-width: 1000px)").matches,ae=(e,t,{test:n="",open:s=ws()}={})=>i`<details class="fold" data-test=${n||
 h} ?open=${s}>
     <summary><h2>${e}</h2></summary>
     ${t}
   </details>`});function k(e,t=Hw[e]){return i`<span class="flag ${e}"
     ><svg viewBox="0 0 24 24" aria-hidden="true">${Uw[e]}</svg>${t}</span
   >`}function Vi({step:e,steps:t=[]}){return t.length>1?i`<b>Steps ${t.join(", ")}.</b> `:e?i`<b>Step ${e}.</b> `:
-h}function We(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>_s.indexOf(xe(s))-_s.indexOf(
-xe(o)));return n.length===0?h:i`<ul class="checks" data-test="checks">
+h}function We(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>_s.indexOf(Se(s))-_s.indexOf(
+Se(o)));return n.length===0?h:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
-          ${k(xe(s))}
+          ${k(Se(s))}
           <div class="say">
-            ${Vi(s)}${He(s.template,s.numbers)}
-            ${s.do?i`<div class="do">${He(Rn(s),s.numbers)}</div>`:h}
+            ${Vi(s)}${Ue(s.template,s.numbers)}
+            ${s.do?i`<div class="do">${Ue(Rn(s),s.numbers)}</div>`:h}
           </div>
         </li>`)}
-  </ul>`}function ys(e){let t=new Map;for(let s of e){let o=`${xe(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
-let n=[...t.values()].sort(([s],[o])=>_s.indexOf(xe(s))-_s.indexOf(xe(o)));return i`<ul class="checks lines" data-test="checks">
+  </ul>`}function ys(e){let t=new Map;for(let s of e){let o=`${Se(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
+let n=[...t.values()].sort(([s],[o])=>_s.indexOf(Se(s))-_s.indexOf(Se(o)));return i`<ul class="checks lines" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s[0].level} data-code=${s[0].code}>
           ${Gw(s)}
         </li>`)}
-  </ul>`}function Gw([e,...t]){let n=i`${k(xe(e))}
-    <div class="say">${Vi(e)}${He(e.template,e.numbers)} ${Vw(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
+  </ul>`}function Gw([e,...t]){let n=i`${k(Se(e))}
+    <div class="say">${Vi(e)}${Ue(e.template,e.numbers)} ${Vw(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
 level==="stop"}>
     <summary>${n}</summary>
-    ${t.map(s=>i`<p class="say">${Vi(s)}${He(s.template,s.numbers)}</p>`)}
-    ${e.do?i`<p class="do">${He(Rn(e),e.numbers)}</p>`:h}
+    ${t.map(s=>i`<p class="say">${Vi(s)}${Ue(s.template,s.numbers)}</p>`)}
+    ${e.do?i`<p class="do">${Ue(Rn(e),e.numbers)}</p>`:h}
   </details>`}function Vw(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?h:t.
 length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var Hw,_s,
-Uw,xe,Me,Rn,ze,_o,G=g(()=>{y();A();Hw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},_s=
+Uw,Se,ve,Rn,ze,_o,G=g(()=>{y();A();Hw={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},_s=
 ["stop","caution","unknown","note","ok"],Uw={stop:x`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:x`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
     <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:x`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:x`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
-ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};xe=({level:e,sign:t,do:n,
-step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),Me=({template:e,numbers:t})=>He(e,t),Rn=({do:e,do_template:t})=>t??
-e,ze=({template:e,numbers:t={},words:n=""})=>e?He(e,t):n,_o=e=>e.map(Me).join(" ")});function In(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
+ok:x`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Se=({level:e,sign:t,do:n,
+step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),ve=({template:e,numbers:t})=>Ue(e,t),Rn=({do:e,do_template:t})=>t??
+e,ze=({template:e,numbers:t={},words:n=""})=>e?Ue(e,t):n,_o=e=>e.map(ve).join(" ")});function In(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
 c",month:"short",year:"numeric"})}function re(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${In(e)}\
 , ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function vs({made_at:e,received_at:t}){return t?
-!e||Math.abs(Date.parse(e)-Date.parse(t))<zw?re(t):`in the shop ${re(t)}, made ${re(e)} by the device’s clock`:
-re(e??"")}function Nt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var zw,qe=g(()=>{zw=5*6e4});function zi(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+!e||Math.abs(Date.parse(e)-Date.parse(t))<qw?re(t):`in the shop ${re(t)}, made ${re(e)} by the device’s clock`:
+re(e??"")}function Nt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var qw,Ke=g(()=>{qw=5*6e4});function qi(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${e.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
@@ -547,13 +547,13 @@ re(e??"")}function Nt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join
               ${t(s.metal)}, ${j(s.thickness_mm)} ${C()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
               ${In(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · archived":""}
-              ${qw(n.get(s.code)??"")}
+              ${zw(n.get(s.code)??"")}
               ${s.settle?i`<span data-test="settle">${k("caution",`${s.settle} to resolve`)}</span>`:h}
               ${s.worst==="stop"?k("stop"):h}
             </span>
           </a>
         </li>`)}
-  </ul>`}var qw,Lh=g(()=>{y();pe();st();A();G();qe();qw=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
+  </ul>`}var zw,Lh=g(()=>{y();pe();ot();A();G();Ke();zw=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
 h});function Aa(e,t,n,s){let o=me(e.code),a=o.fault||(e.asked&&!o.whole?Yw(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),e.asked=!0,o.whole?$e(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
@@ -567,7 +567,7 @@ l.preventDefault(),e.asked=!0,o.whole?$e(`/c/${o.code}`):n()}}>
         enterkeyhint="go"
         maxlength="20"
         placeholder="ABC-1234"
-        .value=${ke(e.code)}
+        .value=${xe(e.code)}
         aria-invalid=${a?"true":"false"}
         aria-describedby="code-more"
         @input=${l=>{e.code=l.target.value,e.asked=!1,n()}} />
@@ -580,8 +580,8 @@ l.preventDefault(),e.asked=!0,o.whole?$e(`/c/${o.code}`):n()}}>
         >${I(e.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A valid code, but not on this device yet. Open asks the shop.</span
-      >`}var Ma,Yw,qi=g(()=>{y();tn();pe();Re();Ma=()=>({code:"",asked:!1});Yw=e=>e?`A card code has seven cha\
-racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Nh={};ne(Nh,{show:()=>Xw});async function Xw(e){e.title("Find a card");let t={typed:Ma(),search:"",shown:Ki},
+      >`}var Oa,Yw,zi=g(()=>{y();tn();pe();Re();Oa=()=>({code:"",asked:!1});Yw=e=>e?`A card code has seven cha\
+racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Nh={};ne(Nh,{show:()=>Xw});async function Xw(e){e.title("Find a card");let t={typed:Oa(),search:"",shown:Ki},
 n=await Eh(),s=!1,o=()=>{e.render(i`<div class="home">
         <h1>Find a card</h1>
         <div class="home-scan">
@@ -597,9 +597,9 @@ n=await Eh(),s=!1,o=()=>{e.render(i`<div class="home">
           </nav>
         </div>
         ${Zw(t,n,s,o)}
-      </div>`)};o();let a=async()=>{s||=et().reached!==null,n=await Eh(),o(),(s||n.list.length)&&e.ready()};document.
+      </div>`)};o();let a=async()=>{s||=tt().reached!==null,n=await Eh(),o(),(s||n.list.length)&&e.ready()};document.
 addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await U().then(a)}async function Eh(){let[
-{list:e,where:t},n,s]=await Promise.all([kh(),sn(),Ge().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
+{list:e,where:t},n,s]=await Promise.all([kh(),sn(),Ve().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(r,
 Wi(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>$s(n?.metals,r)}}function Zw(e,t,n,s){
 if(t.list.length===0)return n?n_():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
 let o=e_(t,e.search);return i`<section class="home-list" aria-label="Cards">
@@ -610,11 +610,11 @@ let o=e_(t,e.search);return i`<section class="home-list" aria-label="Cards">
         data-test="search"
         type="search"
         autocomplete="off"
-        .value=${ke(e.search)}
+        .value=${xe(e.search)}
         @input=${a=>{e.search=a.target.value,e.shown=Ki,s()}} />
     </div>
     <p class="count" role="status" data-test="count">${t_(o.length,t,e.search)}</p>
-    ${zi(o.slice(0,e.shown),t)}
+    ${qi(o.slice(0,e.shown),t)}
     ${o.length>e.shown?i`<div class="buttons">
             <button
               class="button"
@@ -624,19 +624,19 @@ let o=e_(t,e.search);return i`<section class="home-list" aria-label="Cards">
             </button>
           </div>`:h}
     ${e.search.trim()?h:Qw(t)}
-  </section>`}function Qw(e){let t=e.list.filter(n=>n.archived);return t.length?ae(`Archived: ${t.length}`,zi(
+  </section>`}function Qw(e){let t=e.list.filter(n=>n.archived);return t.length?ae(`Archived: ${t.length}`,qi(
 t,e),{test:"archived",open:!1}):h}function e_({list:e,metalName:t},n){let s=n.toLowerCase().split(/\s+/).filter(
 Boolean);return s.length===0?e.filter(o=>!o.archived):e.filter(o=>{let{code:a,title:r,note:l,metal:c,thickness_mm:d}=o,
 p=`${c} ${t(c)} ${j(d)} ${C()}`,u=`${a} ${I(a)} ${r} ${l} ${p}`.toLowerCase();return s.every(m=>u.includes(m))})}
 function t_(e,{list:t,where:n},s){let o=n==="device"?"on this device":"of the shop";return s.trim()===""?e===1?
 `1 card ${o}`:`${e} cards ${o}`:e===0?`None of the ${t.length} cards matches.`:`${e} of ${t.length} cards`}function n_(){
-return et().reached===!1?i`<div class="state" data-test="empty">
+return tt().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
         <strong>The shop has no cards yet</strong>${R("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Ki,Jw,Ph=g(()=>{y();tn();pe();fe();Pe();Ie();ye();A();st();bt();le();Lh();qi();Ki=40,Jw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Ki,Jw,Ph=g(()=>{y();tn();pe();fe();Pe();Ie();ye();A();ot();wt();le();Lh();zi();Ki=40,Jw=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
 </svg>`});var Wn,Ch,Bh,ks,Yi=g(()=>{Wn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
@@ -721,45 +721,45 @@ length"},{name:"gauge_r_max_mm",label:"R to",type:"length"},{name:"finger_height
 length"},{name:"finger_depth_mm",label:"Finger depth",type:"length"},{name:"gauge_repeatability_mm",label:"Rep\
 eats within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"Holde\
 r in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"none",
-broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function wt(e=""){let t=zo(e);return t===""?null:r_.test(t)?Number(t):t}function c_(e){let{show:t}=Ct.number;return{
-v:z(e.v_opening_mm),angle:t(e.angle_deg),radius:z(e.shoulder_radius_mm),face:e.face,centre:z(e.centre_mm),code:e.
+broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function _t(e=""){let t=qo(e);return t===""?null:r_.test(t)?Number(t):t}function c_(e){let{show:t}=Ct.number;return{
+v:q(e.v_opening_mm),angle:t(e.angle_deg),radius:q(e.shoulder_radius_mm),face:e.face,centre:q(e.centre_mm),code:e.
 code??"",rating:Ct.rating.show(e.rating_kn_per_m)}}function d_({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
-let l={v_opening_mm:Na(e),angle_deg:wt(t),shoulder_radius_mm:Na(n),centre_mm:Na(o)};return{...Object.fromEntries(
-Object.entries(l).filter(([,d])=>d!==null)),face:s||"top",code:a||null,rating_kn_per_m:zh(r)}}function Pa(e,t){
+let l={v_opening_mm:Na(e),angle_deg:_t(t),shoulder_radius_mm:Na(n),centre_mm:Na(o)};return{...Object.fromEntries(
+Object.entries(l).filter(([,d])=>d!==null)),face:s||"top",code:a||null,rating_kn_per_m:qh(r)}}function Pa(e,t){
 return Object.fromEntries(cn(e).map(({name:n,type:s})=>[n,Ct[s].show(t[n])]))}function Ca(e,t,n={}){let s=({name:r,
 type:l})=>r in n&&Ct[l].show(n[r])===t[r]?n[r]:Ct[l].take(t[r]),a=cn(e).filter(({when:r})=>!r||r(t)).map(r=>({
 spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||h_(r)).map(({spec:r,value:l})=>[
 r.name,l]))}function Kh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Ct.text.show(e[n]);for(let{
 name:n}of ks)t[n]=Ct.number.show(e[n]);for(let{name:n}of Wn){let s=e[n];for(let o of p_)t[`${n}.${o}`]=Ct.number.
 show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function Yh(e){let t={name:e.name.trim(),note:e.note.trim(),
-gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of ks)(e[n]?.trim()||!s)&&(t[n]=wt(e[n]));for(let{name:n,
+gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of ks)(e[n]?.trim()||!s)&&(t[n]=_t(e[n]));for(let{name:n,
 needed:s}of Wn){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?u_(e,n):null}
-return t}function u_(e,t){let n=["low","nominal","high"].map(s=>[s,wt(e[`${t}.${s}`])]);return{...Object.fromEntries(
+return t}function u_(e,t){let n=["low","nominal","high"].map(s=>[s,_t(e[`${t}.${s}`])]);return{...Object.fromEntries(
 n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function Jh(e,t){
 let n={},s=[];for(let[o,a]of Object.entries(e)){let r=`.${o}.`,c=(r.includes(".openings.")?t.filter(p=>p==="op\
 enings"):t).filter(p=>r.includes(`.${p}.`)).sort((p,u)=>u.length-p.length)[0],d=/\.(\d+)$/.exec(o)?.[1];c==="o\
 penings"?(n[o.slice(o.indexOf(c))]??=[]).push(...a):c?(n[c]??=[]).push(...d&&r.endsWith(`.${c}.${d}.`)?a.map(p=>`\
-Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var r_,nl,Na,i_,zh,
-l_,Ct,qh,cn,h_,p_,Bt=g(()=>{Yi();Ji();tl();A();r_=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;nl=e=>(t="")=>t.trim()===
-""?null:e(t),Na=nl(e=>te(e)),i_=nl(e=>so(e,zt())),zh=nl(e=>so(e,_n())),l_=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
+Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var r_,nl,Na,i_,qh,
+l_,Ct,zh,cn,h_,p_,Bt=g(()=>{Yi();Ji();tl();A();r_=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;nl=e=>(t="")=>t.trim()===
+""?null:e(t),Na=nl(e=>te(e)),i_=nl(e=>so(e,qt())),qh=nl(e=>so(e,_n())),l_=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
 filter(Boolean),Ct={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
-show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:z,take:Na},number:{show:e=>e==
-null?"":String(e),take:wt},force:{show:e=>hi(e,zt()),take:i_},rating:{show:e=>hi(e,_n()),take:zh},lengths:{show:e=>(e??
-[]).map(z).join(", "),take:(e="")=>e.split(/[,;\n]/).filter(t=>t.trim()).map(t=>te(t))},points:{show:e=>(e??[]).
-map(([t,n])=>`${z(t)}, ${z(n)}`).join(`
+show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:q,take:Na},number:{show:e=>e==
+null?"":String(e),take:_t},force:{show:e=>hi(e,qt()),take:i_},rating:{show:e=>hi(e,_n()),take:qh},lengths:{show:e=>(e??
+[]).map(q).join(", "),take:(e="")=>e.split(/[,;\n]/).filter(t=>t.trim()).map(t=>te(t))},points:{show:e=>(e??[]).
+map(([t,n])=>`${q(t)}, ${q(n)}`).join(`
 `),take:e=>l_(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>te(n)))},openings:{show:e=>yo((e??[]).map(c_)),
-take:e=>Dn(e).map(d_)},figure:{show:String,take:String}};qh=e=>Ct.points.show(e),cn=e=>Ea[e].flatMap(t=>t.fields);
+take:e=>Dn(e).map(d_)},figure:{show:String,take:String}};zh=e=>Ct.points.show(e),cn=e=>Ea[e].flatMap(t=>t.fields);
 h_=({type:e,blank:t})=>e==="rating"||t!==void 0,p_=["low","nominal","high","source","standing"]});function Ba(e){let t={...m_};for(let n of ol){let s=e.get(sl[n])?.slice(0,60);if(s==null)continue;let o=` ${C()}`;
 t[n]=al(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function Ra(e){let t=new URLSearchParams;for(let n of ol){
 let s=e[n].trim();s!==""&&t.set(sl[n],al(n)?te(s):s)}return t.toString()}function ko(e){return f_.filter(t=>e[t].
 trim()==="")}function Fn(e){let t={};for(let n of ol){let s=e[n].trim();s!==""&&(t[n]=al(n)?te(s):n==="include\
-d_angle_deg"?wt(s):s)}return t}var m_,sl,ol,f_,al,Ia=g(()=>{Bt();A();m_={metal:"",thickness_mm:"",bend_length_mm:"",
+d_angle_deg"?_t(s):s)}return t}var m_,sl,ol,f_,al,Ia=g(()=>{Bt();A();m_={metal:"",thickness_mm:"",bend_length_mm:"",
 included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},sl={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
 length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},ol=Object.keys(sl),f_=["meta\
 l","thickness_mm","bend_length_mm","included_angle_deg"],al=e=>e.endsWith("_mm")});function Rt(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:d}=a;try{let p=await e(c,d);d.aborted||t({question:c,answer:p})}catch(p){d.aborted||
 t({question:c,error:p})}}return{stop:r,ask(c,{now:d=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),d?0:s))}}}var xo=g(
-()=>{});function _t(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
+()=>{});function yt(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 h}>
     <span class="what">${e}</span>
     <span class="value"
@@ -770,10 +770,10 @@ h}>
 h}</span
           >`:h}
     ${s&&s!==h?i`<span class="band">${s}</span>`:h}
-  </div>`}var Wa=g(()=>{y()});function Da(e){return e.force_kn===null||e.force_kn===void 0?h:i`<b>${$(ot(e))}</b>
+  </div>`}var Wa=g(()=>{y()});function Da(e){return e.force_kn===null||e.force_kn===void 0?h:i`<b>${$(De(e))}</b>
     <small class="expected">expected ${$(dn(e))}</small>`}function So(e,t,n="force_kn",{note:s=h,origin:o=""}={}){
-return _t(e,ot(t,n),{note:i`expected ${$(dn(t,n))}${s}`,origin:o,test:n})}var ot,dn,Xh,yt=g(()=>{y();A();Wa();
-ot=(e,t="force_kn")=>Xh(t)(e[`${t}_high`],{up:!0}),dn=(e,t="force_kn")=>Xh(t)(e[t]),Xh=e=>e==="force_kn"?he:Ee});var rl,Zh=g(()=>{rl=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
+return yt(e,De(t,n),{note:i`expected ${$(dn(t,n))}${s}`,origin:o,test:n})}var De,dn,Xh,ct=g(()=>{y();A();Wa();
+De=(e,t="force_kn")=>Xh(t)(e[`${t}_high`],{up:!0}),dn=(e,t="force_kn")=>Xh(t)(e[t]),Xh=e=>e==="force_kn"?he:Ee});var rl,Zh=g(()=>{rl=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#e.observe(this),this.#t.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#e.disconnect(),this.#t.disconnect()}measure(){let t=this.
 querySelector("svg"),{width:n,height:s}=t?.viewBox.baseVal??{width:0,height:0};if(!t||!n||!t.clientWidth||!t.clientHeight)
@@ -813,7 +813,7 @@ top:E}=b,P=l??$_(e,t==="after"?"after":"before");return i`<drawing-frame class="
     </svg>
   </drawing-frame>`}function $_(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Oe(n),tools:[
 s,o,a].map(Oe),down:0,gauge:Oe(r),back:0}}function b_(e,t){let[n,s]=t?jn(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
-e,right:n+1.5*e,top:s+e}}function w_(e,t,n){let[s,o,a,r]=nt([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
+e,right:n+1.5*e,top:s+e}}function w_(e,t,n){let[s,o,a,r]=st([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
 e.gauge_point[0]+1.5*t:0,d={left:Math.max(Math.min(s-.4*t,-1.4*t),-l),right:Math.min(Math.max(a+.4*t,c,1.4*t),
 Math.max(l,c))},p=d.right-d.left,u={...d,bottom:Math.max(Math.min(o-.3*t,-1.1*t,-.17*p),-l/2),top:Math.min(Math.
 max(r+.3*t,1.6*t),8*t)},m=n?cl(u,jn(n),Math.max(t,.1*p)):u;return{...m,bottom:Math.min(m.bottom,m.top*-.33)}}function __(e,{
@@ -845,10 +845,10 @@ max(s,a+r)});tp=(e,t,n)=>x`<g transform="translate(${e} ${-t})">
             >
             ${s.level==="ok"?h:k(s.level)}
             <span class="facts"> ${k_(s).map(o=>x_(...o))} </span>
-            <span class="more">${Me(s.reason_said)} ${on(s)}.</span>
+            <span class="more">${ve(s.reason_said)} ${on(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var k_,x_,op=g(()=>{y();fe();A();yt();G();k_=e=>[["allow for",$(ot(e,"force_kn_per_m")),`expected ${dn(
+  </ol>`}var k_,x_,op=g(()=>{y();fe();A();ct();G();k_=e=>[["allow for",$(De(e,"force_kn_per_m")),`expected ${dn(
 e,"force_kn_per_m").text}`],["radius",$(w(e.inside_radius_mm))],["flange from",$(w(e.min_flange_mm))],["set",$(
 S(e.set_angle_deg))]],x_=(e,t,n)=>i`<span class="fact"
     ><small>${e}</small>
@@ -865,7 +865,7 @@ t(o));if(n.length===0)return h;let s=n.some(o=>o.level==="stop");return i`<secti
     aria-label="Findings"
     data-test="urgent">
     ${ys(n)}
-  </section>`}function Ts(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>xe(o)==="note"),s=e.filter(o=>xe(
+  </section>`}function Ts(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>Se(o)==="note"),s=e.filter(o=>Se(
 o)==="ok");return i`${t.length?i`<section>
           <h2>Not known</h2>
           ${ys(t)}
@@ -876,12 +876,12 @@ o)==="ok");return i`${t.length?i`<section>
   ${s.length?ae(`Passed checks: ${s.length}`,We(s),{test:"fine",open:!1}):h}`}function hn(e){let t=e.filter(rp);
 if(t.length===0)return h;let n=i`<ul>
     ${t.map(s=>i`<li>
-          <b>${He(s.template,s.numbers)}</b>
-          ${He(Rn(s),s.numbers)}
+          <b>${Ue(s.template,s.numbers)}</b>
+          ${Ue(Rn(s),s.numbers)}
         </li>`)}
   </ul>`;return i`<section class="every-time">
     ${ae(i`${k("caution")} At the press, every time`,n,{test:"every-time"})}
-  </section>`}var rp,ip,lp,Oo=g(()=>{y();A();G();bt();rp=e=>e.code.startsWith("general-");ip=e=>hl(e,t=>t.level===
+  </section>`}var rp,ip,lp,Mo=g(()=>{y();A();G();wt();rp=e=>e.code.startsWith("general-");ip=e=>hl(e,t=>t.level===
 "stop"),lp=e=>hl(e,t=>t.level==="caution")});function L({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],keys:r="text",placeholder:l="",unit:c="",on:d="\
 input",next:p=!1,list:u=""}){let m=b=>s(b.target.value);return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${e}>${t}${c?i` <span class="hint">(${c})</span>`:h}</label>
@@ -895,7 +895,7 @@ input",next:p=!1,list:u=""}){let m=b=>s(b.target.value);return i`<div class="fie
       enterkeyhint=${p?"next":h}
       placeholder=${l}
       list=${u||h}
-      .value=${ke(String(n))}
+      .value=${xe(String(n))}
       aria-invalid=${a.length?"true":"false"}
       aria-describedby="${e}-more"
       @input=${d==="input"?m:h}
@@ -917,7 +917,7 @@ length?"has-wrong":""}">
       name=${e}
       data-test=${e}
       rows=${o}
-      .value=${ke(String(n))}
+      .value=${xe(String(n))}
       aria-invalid=${r.length?"true":"false"}
       aria-describedby="${e}-more"
       @input=${c=>s(c.target.value)}></textarea>
@@ -936,7 +936,7 @@ length?"has-wrong":""}">
         aria-invalid=${a.length?"true":"false"}
         aria-describedby="${e}-more"
         @change=${r=>o(r.target.value)}>
-        ${s.map(([r,l])=>i`<option value=${r} .selected=${ke(r===n)}>${l}</option>`)}
+        ${s.map(([r,l])=>i`<option value=${r} .selected=${xe(r===n)}>${l}</option>`)}
       </select>
     </div>
     <span id="${e}-more"
@@ -950,15 +950,15 @@ length?"has-wrong":""}">
               type="radio"
               name=${e}
               value=${a}
-              .checked=${ke(a===n)}
+              .checked=${xe(a===n)}
               @change=${()=>o(a)} />
             <span>${r}</span>
           </label>`)}
     </div>
-  </div>`}function ct(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var Z=g(
+  </div>`}function dt(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var Z=g(
 ()=>{y();tn();A()});function Ga(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function pl(e){
 let t=Ga(e);return Object.keys(t).length?{tools:t}:{}}function It(e){let{die:t,punch:n}=Ga(e);return[t&&`die ${t}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var Mo,Gn=g(()=>{Mo=e=>({die:e?.die??"",punch:e?.punch??""})});function W(e,t){return Object.entries(e).filter(([n])=>ul(n,t)).flatMap(([,n])=>n)}function cp(e,t){return Object.
+n&&`punch ${n}`].filter(Boolean).join(", ")}var Oo,Gn=g(()=>{Oo=e=>({die:e?.die??"",punch:e?.punch??""})});function W(e,t){return Object.entries(e).filter(([n])=>ul(n,t)).flatMap(([,n])=>n)}function cp(e,t){return Object.
 entries(e).filter(([n])=>!t.some(s=>ul(n,s))).flatMap(([,n])=>n)}function dp(e,t,n){let s=Object.entries(e);return s.
 length===0?h:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
@@ -970,7 +970,7 @@ return i`<li>
     </ul>
   </div>`}function ml(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function fl(e){for(let t=e?.
 closest("details");t;t=t.parentElement?.closest("details"))t.open=!0}function Ao(e){let t=document.getElementById(
-e);fl(t),t?.focus({preventScroll:!0}),t?.scrollIntoView({block:"center"})}var ul,dt=g(()=>{y();ul=(e,t)=>e===t||
+e);fl(t),t?.focus({preventScroll:!0}),t?.scrollIntoView({block:"center"})}var ul,ht=g(()=>{y();ul=(e,t)=>e===t||
 e.startsWith(`${t}.`)});function $l(e,t,n,s){let o=(a,r)=>L({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:t[a]??"",wrong:W(n,`${e}.${a}`),change:l=>s({[a]:l})});
 return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function pp(e,{dies:t,punches:n},s,o){
@@ -982,16 +982,16 @@ let a=t.flatMap(bl).map(({code:r})=>r);return i`<details class="wishes" data-tes
       ${$l("tools",e.tools??{},s,r=>o({...e,tools:{die:"",punch:"",...e.tools,...r}}))}
     </details>
     ${hp("codes-of-dies",a)}
-    ${hp("codes-of-punches",n.map(({code:r})=>r))}`}function Os({tools_reason:e,tools_reason_said:t}){let n=ze(
+    ${hp("codes-of-punches",n.map(({code:r})=>r))}`}function Ms({tools_reason:e,tools_reason_said:t}){let n=ze(
 {...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:h}var gl,bl,hp,Vn=g(()=>{
-y();Gn();G();Z();dt();gl=["tools.die","tools.punch"];bl=e=>e.shape==="multi_v"?e.openings:[e];hp=(e,t)=>i`<datalist id=${e}>${t.
+y();Gn();G();Z();ht();gl=["tools.die","tools.punch"];bl=e=>e.shape==="multi_v"?e.openings:[e];hp=(e,t)=>i`<datalist id=${e}>${t.
 map(n=>i`<option value=${n}></option>`)}</datalist>`});function Va(e){let t=(e??"").split(":")[0].trim();return T_.includes(t)?t:""}function Lo(e){if(!e)return"";let t=new Map;
-for(let[n,s]of O_){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
-slice(1)}: ${s.join(", ")}.`).join(" ")}var T_,O_,za=g(()=>{T_=["model","handbook","your test bends"];O_=[["fo\
+for(let[n,s]of M_){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
+slice(1)}: ${s.join(", ")}.`).join(" ")}var T_,M_,qa=g(()=>{T_=["model","handbook","your test bends"];M_=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
 nd_allowance_mm","allowance"]]});function mp(e){return i`<ul class="ratings" data-test="ratings">
-    ${e.map(M_)}
-  </ul>`}function M_(e){let{what:t,share_percent:n,level:s}=e;return i`<li class="rating" data-level=${s} data-what=${t}>
+    ${e.map(O_)}
+  </ul>`}function O_(e){let{what:t,share_percent:n,level:s}=e;return i`<li class="rating" data-level=${s} data-what=${t}>
     <span class="rating-of"><b>${gp[t]??t}</b>${fp(e)}</span>
     ${k(s,n===null?"Unknown":`${ee(n,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
@@ -1004,14 +1004,14 @@ $(he(e)):$(Ee(t));if(o===null)return`${a}; rating unknown. Read it off the plate
 $(he(n)):$(Ee(s));return`${a} of ${r}`}function L_(e){let t=Math.min(e/100*up,250);return x`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${up} 0V18" />`}
 var up,fp,wl,gp,$p=g(()=>{y();A();G();up=200;fp=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,wl=e=>`${gp[e.
 what]??e.what}${fp(e)}`,gp={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
-holder:"Holder","die holder":"Die holder"}});function Ms(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(_=>l/_<=a)??E_(l,a))*o,d=Math.
+holder:"Holder","die holder":"Die holder"}});function Os(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(_=>l/_<=a)??E_(l,a))*o,d=Math.
 floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,u=_=>N_(n+(_-d)/(p-d)*(s-n)),m=Math.round((p-d)/c),b=Math.max(0,-Math.
 floor(Math.log10(c/o)+1e-9)),f=Array.from({length:m+1},(_,T)=>d+T*c).map(_=>({at:u(_),text:(_/o).toFixed(b).replace(
 /^-0(\.0*)?$/,"0").replace("-","−")}));return{at:u,marks:f}}function E_(e,t){let n=(e>0?e:1)/t,s=10**Math.floor(
-Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function qa(e){return e.length?`M${e.
+Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function za(e){return e.length?`M${e.
 map(([t,n])=>`${t} ${n}`).join("L")}`:""}var N_,_l=g(()=>{N_=e=>Math.round(e*100)/100});function bp({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(b=>b.force_kn_high)),a=s.filter(b=>b.limit_kn!==
 null).sort((b,f)=>Number(f.limit_kn)-Number(b.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:b})=>Number(
-b)<=(b===r?C_:P_)*o),c=yp(e),d=Ms(0,Math.max(o,...l.map(b=>Number(b.limit_kn))),{from:De.bottom,to:De.top+28,size:zt().
+b)<=(b===r?C_:P_)*o),c=yp(e),d=Os(0,Math.max(o,...l.map(b=>Number(b.limit_kn))),{from:Fe.bottom,to:Fe.top+28,size:qt().
 size}),p=(b,f)=>[c.at(b.punch_depth_mm),d.at(b[f])],u=[...e.map(b=>p(b,"force_kn_high")),...e.map(b=>p(b,"forc\
 e_kn_low")).reverse()],m=n?`Force over punch depth. The peak is expected at ${$(he(n.force_kn))}, at a depth o\
 f ${$(_p(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
@@ -1020,15 +1020,15 @@ f ${$(_p(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press 
     role="img"
     aria-label=${m}
     data-test="stroke-force">
-    ${vp(c,d,zt().unit)}
-    <path class="band" d="${qa(u)}Z" />
+    ${vp(c,d,qt().unit)}
+    <path class="band" d="${za(u)}Z" />
     ${t.punch_depth_mm===null?h:kp(c.at(t.punch_depth_mm))} ${B_(l,d)}
     ${I_(a.filter(b=>!l.includes(b)))}
-    <path class="curve" d=${qa(e.map(b=>p(b,"force_kn")))} data-test="force-curve" />
+    <path class="curve" d=${za(e.map(b=>p(b,"force_kn")))} data-test="force-curve" />
     ${n?D_(c.at(n.punch_depth_mm),d.at(n.force_kn)):h}
   </svg>`}function wp({curve:e,set:t,trials:n}){let s=n.filter(u=>u.punch_depth_mm!==null),o=yp(e,s.map(u=>Number(
-u.punch_depth_mm))),a=[...e.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=Ms(Math.min(...a),180,{from:De.
-bottom,to:De.top,steps:[5,10,15,30,45]}),l=u=>qa(e.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=t.set_angle_deg===
+u.punch_depth_mm))),a=[...e.map(u=>u.loaded_angle_deg),...s.map(u=>u.measured_deg)],r=Os(Math.min(...a),180,{from:Fe.
+bottom,to:Fe.top,steps:[5,10,15,30,45]}),l=u=>za(e.map(m=>[o.at(m.punch_depth_mm),r.at(m[u])])),c=t.set_angle_deg===
 null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle over punch depth. ${c?`${$(S(t.set_angle_deg))}\
  under load at a depth of ${$(_p(Number(t.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} results drawn.`;return i`<svg
     class="drawing chart-picture"
@@ -1041,8 +1041,8 @@ null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle ov
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?x`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:h}
     ${s.map(u=>W_(o.at(Number(u.punch_depth_mm)),r.at(u.measured_deg),u))}
-  </svg>`}function yp(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return Ms(0,n,{from:De.left,to:De.
-right,size:C()==="in"?Je:1,most:6})}function vp(e,t,n){let{left:s,right:o,top:a,bottom:r}=De,l=n==="°",c=t.marks.
+  </svg>`}function yp(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return Os(0,n,{from:Fe.left,to:Fe.
+right,size:C()==="in"?Xe:1,most:6})}function vp(e,t,n){let{left:s,right:o,top:a,bottom:r}=Fe,l=n==="°",c=t.marks.
 map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
       <text x=${s-6} y=${u+6} text-anchor="end"
         font-size=${Wt}>${m}${l?"°":""}</text>`),d=e.marks.map(({at:u,text:m})=>x`<path class="faint" d="M${u} ${r}v6"/>
@@ -1055,21 +1055,21 @@ map(({at:u,text:m})=>x`<path class="faint" d="M${s} ${u}H${o}"/>
     <text class="quiet" x=${o} y=${Ya-8} text-anchor="end"
       font-size=${Wt}>punch depth, ${C()}</text>
     ${l?h:p}`}function B_(e,t){let n=-1/0;return R_(e).map(({limit_kn:s,names:o})=>{let a=t.at(s);return n=Math.
-max(a-6,n+Wt+2),x`<path class="limit" d="M${De.left} ${a}H${De.right}" data-test="limit-line"
+max(a-6,n+Wt+2),x`<path class="limit" d="M${Fe.left} ${a}H${Fe.right}" data-test="limit-line"
         data-kn=${s}/>
-      <text class="limit-word" x=${De.left+6} y=${n}
+      <text class="limit-word" x=${Fe.left+6} y=${n}
         font-size=${Wt}>${o.join(", ")} ${$(he(s))}</text>`})}function R_(e){let t=new Map;for(let n of e)t.set(
 Number(n.limit_kn),[...t.get(Number(n.limit_kn))??[],Ja(n)]);return[...t].map(([n,s])=>({limit_kn:n,names:s}))}
-function I_(e){if(!e.length)return h;let t=e.length>1?`, ${e.length-1} more`:"";return x`<text class="limit-word" x=${De.
+function I_(e){if(!e.length)return h;let t=e.length>1?`, ${e.length-1} more`:"";return x`<text class="limit-word" x=${Fe.
 right} y="18" text-anchor="end" font-size=${Wt}
       data-test="limit-far">↑ ${yl(e[e.length-1])}${t}</text>`}function Ja({what:e,name:t}){return e==="pres\
 s per metre"?"Bed and ram":e==="press"||!t?e[0].toUpperCase()+e.slice(1):`${e[0].toUpperCase()}${e.slice(1)} ${t}`}
 function W_(e,t,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
         data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${e} cy=${t} r="6" data-test="trial-point" data-id=${n}/>`}
-var Ka,Ya,De,Wt,P_,C_,_p,kp,yl,D_,xp=g(()=>{y();A();_l();Ka=400,Ya=320,De={left:58,right:Ka-14,top:20,bottom:Ya-
-54},Wt=18,P_=3,C_=5;_p=e=>w(e,{digits:2});kp=e=>x`<path class="set-line" d="M${e} ${De.top}V${De.bottom}"/>
-  <text class="set-word" x=${e-5} y=${De.bottom-6} text-anchor="end" font-size=${Wt}>set</text>`;yl=({what:e,name:t,
-limit_kn:n})=>`${Ja({what:e,name:t})} ${$(he(n))}`;D_=(e,t)=>x`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Op({stroke:e,error:t,open:n,toggled:s}){return i`<details
+var Ka,Ya,Fe,Wt,P_,C_,_p,kp,yl,D_,xp=g(()=>{y();A();_l();Ka=400,Ya=320,Fe={left:58,right:Ka-14,top:20,bottom:Ya-
+54},Wt=18,P_=3,C_=5;_p=e=>w(e,{digits:2});kp=e=>x`<path class="set-line" d="M${e} ${Fe.top}V${Fe.bottom}"/>
+  <text class="set-word" x=${e-5} y=${Fe.bottom-6} text-anchor="end" font-size=${Wt}>set</text>`;yl=({what:e,name:t,
+limit_kn:n})=>`${Ja({what:e,name:t})} ${$(he(n))}`;D_=(e,t)=>x`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Mp({stroke:e,error:t,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
@@ -1077,7 +1077,7 @@ limit_kn:n})=>`${Ja({what:e,name:t})} ${$(he(n))}`;D_=(e,t)=>x`<circle class="pe
     <summary>The stroke in pictures</summary>
     ${n?F_(e,t):h}
   </details>`}function F_(e,t){return t?i`<p class="hint" data-test="stroke-missing">
-      ${t instanceof M?t.message:"The stroke could not be fetched."}
+      ${t instanceof O?t.message:"The stroke could not be fetched."}
     </p>`:e?e.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
@@ -1102,7 +1102,7 @@ limit_kn:n})=>`${Ja({what:e,name:t})} ${$(he(n))}`;D_=(e,t)=>x`<circle class="pe
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
 function j_({peak:e,work_j:t}){if(!e)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${$(
-ot(e))}.</b> The peak is expected at
+De(e))}.</b> The peak is expected at
     ${$(he(e.force_kn))}, ${Tp(e.punch_depth_mm)} deep, ${$(S(e.loaded_angle_deg))}
     under load.`;return t?i`${n} Work in the stroke ${ee(t,0)} J.`:n}function H_({limits:e}){let t=e.filter(s=>s.
 limit_kn!==null),n=e.filter(s=>s.limit_kn===null);return i`${t.length?i`<p class="hint" data-test="stroke-limits">
@@ -1114,26 +1114,26 @@ limit_kn!==null),n=e.filter(s=>s.limit_kn===null);return i`${t.length?i`<p class
 harp enough: there is nothing to set.":`Set ${$(S(e.set_angle_deg))} under load at a depth of ${Tp(e.punch_depth_mm)}\
 .`}function G_({trials:e}){let t=e.filter(n=>n.punch_depth_mm===null).length;return t?i`<p class="hint">
         ${t===1?"One result has":`${t} results have`} no depth written down and can't be drawn.
-      </p>`:h}var Tp,Sp,V_,Mp=g(()=>{y();xp();F();A();yt();Tp=e=>$(w(e,{digits:2}));Sp=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:h}var Tp,Sp,V_,Op=g(()=>{y();xp();F();A();ct();Tp=e=>$(w(e,{digits:2}));Sp=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${e} d="M2 8H38" />
   </svg>`,V_=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="trial-point" cx="20" cy="8" r="6" />
 </svg>`});function Dt(e,t,n,s,o=Lp(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return _t(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Va(e.sources?.[t]),test:t})}function Lp({
+er"&&a!==r;return yt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Va(e.sources?.[t]),test:t})}function Lp({
 handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Va(t?.[s])==="handbook")return h;let r=o(a);
 if(r.text===o(n[s]).text)return h;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],d=a<l||a>c;return i`<span class=${d?
 "handbook differs":"handbook"} data-test="handbook-${s}"
     >handbook says ${$(r)}</span
   >`}function Ep(e,t,n){return i`${ip(e.checks)}
     <section class="bend-first" aria-label="What to set" data-test="first">
-      ${z_(e,t)} ${q_(e)}
+      ${q_(e,t)} ${z_(e)}
     </section>
     ${lp(e.checks)} ${Ts(e.checks)}
     <div class="columns bend-columns">
       <div>${X_(e)} ${Q_(e)}</div>
-      <div>${ey(e,n)} ${Op(n.stroke)} ${ty(e,n)}</div>
+      <div>${ey(e,n)} ${Mp(n.stroke)} ${ty(e,n)}</div>
     </div>
-    ${ny(e)} ${hn(e.checks)}`}function z_(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
+    ${ny(e)} ${hn(e.checks)}`}function q_(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
 code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-tools">
       No tools of the crib chosen: the figures are for a V of ${$(w(e.v_opening_mm))}.
     </p>`:i`<ul class="tools" data-test="chosen">
@@ -1149,11 +1149,11 @@ code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-t
                   >`:h}
           </li>`)}
     </ul>
-    ${Os(e)}`}function q_(e){return i`<div class="figures">${e.first_hit?J_(e):Y_(e)}</div>
+    ${Ms(e)}`}function z_(e){return i`<div class="figures">${e.first_hit?J_(e):Y_(e)}</div>
     <div class="figures three">
       ${So("Allow for",e,"force_kn")}
-      ${_t("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
-      ${Dt(e,"bend_deduction_mm","Deduction",zn)}
+      ${yt("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
+      ${Dt(e,"bend_deduction_mm","Deduction",qn)}
     </div>
     ${K_(e)} ${Ss(e.first_hit)}`}function K_({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
 reduce((s,o)=>(o.share_percent??0)>(s?.share_percent??0)?o:s,null);return i`<p class="weakest" data-test="weakest">
@@ -1161,14 +1161,14 @@ reduce((s,o)=>(o.share_percent??0)>(s?.share_percent??0)?o:s,null);return i`<p c
     ${n?i`${wl(n)}: ${ee(n.share_percent??0,0)} % of the rating.`:h}
   </p>`}function X_(e){return ae("Force against the ratings",i`<div class="figures">
         ${So("Per length, allow for",e,"force_kn_per_m")}
-        ${_t("Expected",he(e.force_kn),{note:Z_(e),origin:Va(e.sources?.force_kn),test:"force_expected"})}
+        ${yt("Expected",he(e.force_kn),{note:Z_(e),origin:Va(e.sources?.force_kn),test:"force_expected"})}
       </div>
       ${e.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
               ${mp(e.ratings)}`:h}`)}function Z_(e){let t=e.force_kn_low,n=Lp(e,"force_kn",he);return i`${typeof t==
 "number"?`at least ${$(he(t))}`:h}${n===h?h:i` <br />${n}`}`}function Q_(e){return ae("What comes out",i`<div class="figures">
-      ${Dt(e,"inside_radius_mm","Inside radius",zn)}
+      ${Dt(e,"inside_radius_mm","Inside radius",qn)}
       ${Dt(e,"springback_deg","Springback",S)}
-      ${Dt(e,"bend_allowance_mm","Bend allowance",zn)}
+      ${Dt(e,"bend_allowance_mm","Bend allowance",qn)}
       ${Dt(e,"k_factor","K-factor",Np)}
     </div>`)}function ey(e,{pose:t,show:n}){if(!e.drawing)return h;let s=$(S(e.set_angle_deg)),o=t==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return ae("Drawn to scale",i`<section class="bend-drawing" aria-label="The bend in its tools">
@@ -1182,7 +1182,7 @@ length}`,i`<p class="hint">Tap one to use it. Each with the reason for its rank.
       ${e.force?.length?Ap("Force by published relations",e.force,[["force_kn","Force",he],["force_kn_per_m","\
 Per length",Ee]]):h}
       ${e.allowance?.length?Ap("Bend allowance by published relations",e.allowance,[["bend_allowance_mm","Allo\
-wance",zn],["k_factor","K",Np]]):h}
+wance",qn],["k_factor","K",Np]]):h}
       ${t?i`<details>
               <summary>Where each figure comes from</summary>
               <dl class="sources">
@@ -1208,25 +1208,25 @@ wance",zn],["k_factor","K",Np]]):h}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var zn,Y_,J_,Np,sy,Pp=g(()=>{y();To();fe();A();yt();op();Wa();Hn();Oo();bt();Z();Vn();za();$p();Mp();
-zn=e=>w(e,{digits:2});Y_=e=>i`
+  </div>`}var qn,Y_,J_,Np,sy,Pp=g(()=>{y();To();fe();A();ct();op();Wa();Hn();Mo();wt();Z();Vn();qa();$p();Op();
+qn=e=>w(e,{digits:2});Y_=e=>i`
   ${Dt(e,"set_angle_deg","Set angle",S)}
-  ${Dt(e,"punch_depth_mm","Depth",zn)}
+  ${Dt(e,"punch_depth_mm","Depth",qn)}
 `,J_=e=>i`
   ${Dt(e,"set_angle_deg","First hit: set angle",S,`then about ${$(S(e.expected_set_angle_deg))}`)}
-  ${Dt(e,"punch_depth_mm","First hit: depth",zn,`then about ${$(zn(e.expected_punch_depth_mm))}`)}
+  ${Dt(e,"punch_depth_mm","First hit: depth",qn,`then about ${$(qn(e.expected_punch_depth_mm))}`)}
 `;Np=e=>({text:e==null?"–":ee(e,2),unit:""});sy={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Bp={};ne(Bp,{show:()=>ry});async function ry(e){e.title("Check a bend"),e.render(Te("Looking into the crib\
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Bp={};ne(Bp,{show:()=>ry});async function ry(e){e.title("Check a bend"),e.render(Me("Looking into the crib\
 …"));let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async P=>(await de(P,e.signal)).items)),o={
 dies:n,punches:s},a=Ba(e.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=t[0]?.code??"";let l={answer:null,
-error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:ws()},d=Rt(async(P,v)=>(await O("POST","/bend",
+error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:ws()},d=Rt(async(P,v)=>(await M("POST","/bend",
 {body:P,signal:v})).body,({answer:P=null,error:v=null})=>{Object.assign(l,{answer:P,error:v,busy:!1}),Object.assign(
-c,{stroke:null,error:null}),u(),f()},e.signal),p=Rt(async(P,v)=>(await O("POST","/stroke",{body:P,signal:v})).
+c,{stroke:null,error:null}),u(),f()},e.signal),p=Rt(async(P,v)=>(await M("POST","/stroke",{body:P,signal:v})).
 body,({answer:P=null,error:v=null})=>{Object.assign(c,{stroke:P,error:v}),f()},e.signal);function u(){p.stop(),
 c.open&&l.answer&&!c.stroke&&p.ask(Fn(a),{now:!0})}function m(P){history.replaceState(null,"",`/bend?${Ra(a)}`),
 l.busy=ko(a).length===0,l.busy?d.ask(Fn(a),P):(d.stop(),Object.assign(l,{answer:null,error:null})),f()}function b(P,v){
-Object.assign(a,P),m(v)}function f(){let P=l.error instanceof M?l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
+Object.assign(a,P),m(v)}function f(){let P=l.error instanceof O?l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
         <div
           class="desk"
           aria-busy=${l.busy?"true":"false"}
@@ -1242,10 +1242,10 @@ Object.assign(a,P),m(v)}function f(){let P=l.error instanceof M?l.error.errors:{
           <div class="desk-answer" data-test="answer">${T(P)}</div>
         </div>`),l.busy||e.ready()}function _(){let{answer:P}=l;if(!P||l.busy)return"";let v=P.worst==="ok"?"":
 `${P.worst}. `,N=P.set_angle_deg===null?"nothing to set":`set ${$(S(P.set_angle_deg))}`;return`${v}Die ${P.die??
-"none"}, allow for ${$(ot(P))}, ${N}.`}function T(P){let v=ko(a);return v.length?ve("One bend, all its figures",
+"none"}, allow for ${$(De(P))}, ${N}.`}function T(P){let v=ko(a);return v.length?ke("One bend, all its figures",
 i`Still to type: ${v.map(N=>ay[N]).join(", ")}.`):l.error?E(P):l.answer?Ep(l.answer,o,{pose:l.pose,show:N=>{l.
 pose=N,f()},use:N=>b({die:a.die===N?"":N},{now:!0}),stroke:{...c,toggled:N=>{c.open!==N&&(c.open=N,u(),f())}}}):
-Te("Working it out…")}function E(P){if(!(l.error instanceof M)||l.error.status>=500)return i`${en(l.error)}
+Me("Working it out…")}function E(P){if(!(l.error instanceof O)||l.error.status>=500)return i`${en(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>m({now:!0})}>
             Try again
@@ -1277,15 +1277,15 @@ wrong:W(r,u),change:f=>l({[u]:f},{now:!0})}),p=e.metal&&!t.some(({code:u})=>u===
           </button>`:h}`}function ly({thickness_mm:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(w(
 e,{digits:2})),t??""].filter(Boolean).join(", ")}function Cp(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);
 return e&&!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var oy,ay,cy,Rp=g(()=>{y();F();Ia();fe();
-xo();A();yt();Pp();Z();bt();Be();dt();oy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","\
+xo();A();ct();Pp();Z();wt();Be();ht();oy=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","\
 punch","punch_radius_mm"],ay={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"\
 angle"};cy=e=>e.map(({code:t,name:n})=>[t,n])});function Ip(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
 request("screen").catch(()=>{}),e.aborted&&t?.release())};document.addEventListener("visibilitychange",n,{signal:e}),
 e.addEventListener("abort",()=>t?.release()),n()}var vl,kl=g(()=>{y();vl=()=>"wakeLock"in navigator?h:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
-      </p>`});async function qn(e){let{body:t}=await O("GET","/benches",{signal:e,timeout:3e3});return t.benches}async function Fp(e){
-let{body:t}=await O("PUT",`/benches/${encodeURIComponent(e)}`,{body:{code:null,step:0}});return t}async function jp(e){
-await O("DELETE",`/benches/${encodeURIComponent(e)}`)}function xl(){let e=Gp(Wp);return typeof e?.name=="strin\
+      </p>`});async function zn(e){let{body:t}=await M("GET","/benches",{signal:e,timeout:3e3});return t.benches}async function Fp(e){
+let{body:t}=await M("PUT",`/benches/${encodeURIComponent(e)}`,{body:{code:null,step:0}});return t}async function jp(e){
+await M("DELETE",`/benches/${encodeURIComponent(e)}`)}function xl(){let e=Gp(Wp);return typeof e?.name=="strin\
 g"?{code:null,step:0,etag:null,...e}:null}function Gp(e){try{return JSON.parse(localStorage.getItem(e)??"null")}catch{
 return null}}function Vp(e,t){try{t===null?localStorage.removeItem(e):localStorage.setItem(e,JSON.stringify(t))}catch{}}
 var Wp,Dp,Kn,Ft,Sl,Hp,Up,pn=g(()=>{F();Wp="flangebook.bench.here",Dp="flangebook.bench.last";Kn=e=>/^\d/.test(
@@ -1295,17 +1295,17 @@ r=null,l=t,c=0,d=!1,p;function u(v){let N={...a,waits:r!==null,...v},Q=Object.ke
 a=N,!Q&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),d||s.aborted)return;d=!0;try{await(r&&!b()?
 f():_()),T()}catch(N){s.aborted||E(N)}d=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(hy,dy*
 1.5**c)))}function b(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function f(){let v=r;
-if(!v)return;let N=B().name?{by:B().name}:{};try{l=(await O("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
-l,signal:s,timeout:zp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(Q){
-if(!(Q instanceof M)||Q.status>=500)throw Q;r=null,l=null,u({refused:Q.status===412?"":Q.message}),await _()}}
-async function _(){let v=r,{status:N,body:Q,etag:Le}=await O("GET",o,{seen:l,signal:s,timeout:zp});s.aborted||
+if(!v)return;let N=B().name?{by:B().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
+l,signal:s,timeout:qp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(Q){
+if(!(Q instanceof O)||Q.status>=500)throw Q;r=null,l=null,u({refused:Q.status===412?"":Q.message}),await _()}}
+async function _(){let v=r,{status:N,body:Q,etag:Le}=await M("GET",o,{seen:l,signal:s,timeout:qp});s.aborted||
 r!==v||N===304||(l=Le,u({late:!1}),n.heard(Q,Le??""))}function T(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
-Zt(!0),v&&U()}function E(v){c+=1,v instanceof M&&v.status===404?u({answers:!0,gone:!0}):v instanceof M&&v.status<
-500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof H?Zt(!1,v):v instanceof M||console.error(v)}
+Zt(!0),v&&U()}function E(v){c+=1,v instanceof O&&v.status===404?u({answers:!0,gone:!0}):v instanceof O&&v.status<
+500?u({answers:!0,refused:v.message}):u({answers:!1}),v instanceof H?Zt(!1,v):v instanceof O||console.error(v)}
 let P=()=>document.visibilityState==="visible"&&m();return document.addEventListener("visibilitychange",P,{signal:s}),
 addEventListener("online",P,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),m(),{move(v,{whatever:N=!1}={}){
-r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var dy,hy,zp,Tl=g(()=>{
-F();se();ye();dy=1e3,hy=4e3,zp=3e3});function qp(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=py.
+r={place:v,at:Date.now(),whatever:N},u({late:!1,refused:""}),c===0&&m()},standing:()=>a}}var dy,hy,qp,Tl=g(()=>{
+F();se();ye();dy=1e3,hy=4e3,qp=3e3});function zp(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=py.
 has(o.key)?e.next:uy.has(o.key)?e.back:null;!a||fy(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<my)&&(n=o.
 timeStamp,a()))};addEventListener("keydown",s,{signal:t}),addEventListener("click",o=>o.detail>0&&gy(),{signal:t})}
 function fy({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
@@ -1328,12 +1328,12 @@ join(" ")).join("L")}Z"/>`)}
     ${e.dimensions.map(({name:m,from:b,to:f,mm:_})=>$y(r(b),r(f),m,j(_)))}
     ${e.faces.filter(({flat:m})=>m===1).map(({side:m,outline:b})=>by(m,b.map(r),m===o))}
   </svg>`}function $y(e,t,n,s){let o=n==="length"?[-V*.5,V*.95]:n==="width"?[V*.5,V*.95]:[V*.9,0],[a,r]=[e,t].
-map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],d=Ve(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
+map(([p,u])=>[p+o[0],u+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],d=qe(s,V);return x`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
     <rect class="ground" x=${l-d/2} y=${c-V*.65} width=${d} height=${V*1.3}/>
     <text x=${l} y=${c} font-size=${V} text-anchor="middle" dominant-baseline="central">${s}</text>`}function by(e,t,n){
-let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=Ve(e,V);return x`<rect class="ground ${n?
+let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=qe(e,V);return x`<rect class="ground ${n?
 "marked-word":""}" x=${s-a/2} y=${o-V*.65}
       width=${a} height=${V*1.3}/>
     <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${V}
@@ -1341,7 +1341,7 @@ let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=
 faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${Yn({length_mm:e,width_mm:t,height_mm:n})}\
 , folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function Yn({length_mm:e,width_mm:t,height_mm:n}){
 return $({text:[e,t,n].map(j).join(" × "),unit:w(0).unit})}function Yp(e,{pixels:t=bs(),tallest:n=t*.9,test:s="\
-blank"}={}){let[o,a]=[j(e.length_mm),j(e.width_mm)],r=Ve(a,V)+V*1.8,l=Bn([0,0,e.length_mm,e.width_mm],t-r-12,n-
+blank"}={}){let[o,a]=[j(e.length_mm),j(e.width_mm)],r=qe(a,V)+V*1.8,l=Bn([0,0,e.length_mm,e.width_mm],t-r-12,n-
 V*3),[c,d]=l([e.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
@@ -1362,7 +1362,7 @@ V*3),[c,d]=l([e.length_mm,0]);return i`<svg
     <text x=${c+V*1.6} y=${d/2} font-size=${V} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function _y(e,t,n){let s=Ve(n,V);return x`<rect class="ground" x=${e-s/2} y=${t-V*.7} width=${s} height=${V*
+  </svg>`}function _y(e,t,n){let s=qe(n,V);return x`<rect class="ground" x=${e-s/2} y=${t-V*.7} width=${s} height=${V*
 1.4}/>
     <text x=${e} y=${t} font-size=${V} text-anchor="middle" dominant-baseline="central">${n}</text>`}function yy({
 bend:e,place:t,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,d]=[l([n,s]),l([o,a])],p=.5+(t%2?-1:1)*.12*
@@ -1371,7 +1371,7 @@ Math.ceil((t-1)/1),[u,m]=[c[0]+(d[0]-c[0])*p,c[1]+(d[1]-c[1])*p];return x`<path 
     <text class="badge-number" x=${u} y=${m} font-size=${V*.95} text-anchor="middle"
       dominant-baseline="central">${e}</text>`}function vy(e){let t=e.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${j(e.length_mm)} by ${j(e.width_mm)}, inside of the box up. ${t.join("; ")}.`}var V,
-Fe,As=g(()=>{y();A();Oa();ln();st();V=18;Fe=e=>!!e?.folded});function Qa(e,t){return!Fe(e)||!t.side?h:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+je,As=g(()=>{y();A();Ma();ln();ot();V=18;je=e=>!!e?.folded});function Qa(e,t){return!je(e)||!t.side?h:i`<section class="box-step" data-test="box-step" aria-label="Which side">
     ${Za(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${ie(w(t.bend_length_mm))}</b> long.</li>
@@ -1388,7 +1388,7 @@ return h;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=$(S(t.included
 distance_mm)));return i`<li data-test="sides-near">
     ${t.distance_mm<0?i`<b>The finished ${t.side} side runs ${s} into the ${t.tool}</b>, at ${n}.`:i`The finished ${t.
 side} side stays <b>${s}</b> from the ${t.tool}, nearest at ${n}.`}
-  </li>`}var Ol=g(()=>{y();As();st();A()});function Qp(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
+  </li>`}var Ml=g(()=>{y();As();ot();A()});function Qp(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
 turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Ls(e){let t=Qp(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${tu}${nu[t]}</svg
     ><b>${eu[t]}.</b>`}function er(e,t){let n=Qp(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
     <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${tu}${nu[n]}</svg>
@@ -1403,12 +1403,12 @@ return i`<span data-test="end">The hem at the ${n} end goes under the flattening
 return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=Eo(e,t);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var eu,tu,Ml,Xp,xy,Zp,Sy,nu,Es=g(()=>{y();eu={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var eu,tu,Ol,Xp,xy,Zp,Sy,nu,Es=g(()=>{y();eu={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},tu=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,Ml=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+ver and a quarter"},tu=x`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,Ol=x`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
 Xp=x`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,xy=x`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
 Zp=x`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Sy=x`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-nu={first:[xy],same:[Sy],over:[Ml],end:[Xp],both:[Ml,Xp],quarter:[Zp],"quarter-over":[Ml,Zp]}});function No({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
+nu={first:[xy],same:[Sy],over:[Ol],end:[Xp],both:[Ol,Xp],quarter:[Zp],"quarter-over":[Ol,Zp]}});function No({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
 s,o]=[e[n-1],e[n]];return Al(s,o,(t-s.share)/(o.share-s.share))}function Al(e,t,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(e.share,t.share),phase:t.phase,included_angle_deg:s(e.included_angle_deg,
 t.included_angle_deg),punch_y_mm:s(e.punch_y_mm,t.punch_y_mm),left:o(e.left,t.left),right:o(e.right,t.right),inside_radius_mm:s(
@@ -1417,9 +1417,9 @@ t.gauge_x_mm===null?null:s(e.gauge_x_mm,t.gauge_x_mm)}}function su({frames:e}){l
 e[0],n=Math.min(...e.map(o=>o.punch_y_mm)),s=[...e].reverse().find(o=>o.phase==="bend")??e[e.length-1];return{
 before:t.share,after:n<0?s.share:e[e.length-1].share}}function ou(e,t){let n=-t.punch_travel_mm,s=t.phase==="b\
 end",o=c=>s?c.included_angle_deg:t.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?t.included_angle_deg:t.phase===
-"approach"?n:-n,r=Oy(e.frames,t.phase);return{...My(r,o,a),punch_y_mm:n}}function Oy(e,t){let n=t==="withdrawa\
+"approach"?n:-n,r=My(e.frames,t.phase);return{...Oy(r,o,a),punch_y_mm:n}}function My(e,t){let n=t==="withdrawa\
 l"?["release","withdrawal"]:[t],s=e.findIndex(a=>n.includes(a.phase)),o=e.filter((a,r)=>n.includes(a.phase)||r===
-s-1);return o.length?o:e}function My(e,t,n){for(let a=1;a<e.length;a+=1){let[r,l]=[t(e[a-1]),t(e[a])];if(n<=r&&
+s-1);return o.length?o:e}function Oy(e,t,n){for(let a=1;a<e.length;a+=1){let[r,l]=[t(e[a-1]),t(e[a])];if(n<=r&&
 n>=l&&r>l)return Al(e[a-1],e[a],(r-n)/(r-l))}if(n>t(e[0]))return e[0];let[s,o]=e.slice(-2);return o.phase==="b\
 end"?Al(s,o,(t(s)-n)/(t(s)-t(o))):o}function Ay({thickness_mm:e,left:t,right:n},{left:s,right:o,half_arc_mm:a,
 inside_radius_mm:r}){let[l,c]=Ns([[-a,-e/2],[-a,e/2]],s),[d,p]=Ns([[a,-e/2],[a,e/2]],o),u=([b,f])=>`${b} ${-f}`,
@@ -1487,11 +1487,11 @@ length||e.length===t?"":`step${e.length>1?"s":""} ${e.join(", ")}`}function Cl({
 a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${mu(
 o.map(({number:a})=>a),0)}`:""}`:""}function Py(e){return e==="good"||!e?"":e==="unknown"?"condition unknown":
 e}function sr(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures blank">
-      ${_t("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
+      ${yt("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
 w(e.length_mm_high,{digits:2})]})}
-      ${_t("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
+      ${yt("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
 e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm_high,{digits:2})]})}
-      ${_t("Mass",no(e.mass_kg),{test:"blank-mass"})}
+      ${yt("Mass",no(e.mass_kg),{test:"blank-mass"})}
     </div>
     ${e.rests_on?i`<p data-test="blank-rests-on">Blank by ${e.rests_on}.</p>`:h}
     ${e.lines?i`<p data-test="relief">${Bl(e)}</p>`:h}`}function Bl({relief:e,lines:t=[]}){let n=new Set(t.map(
@@ -1542,7 +1542,7 @@ e ${e.gauged_against}`:"",o=e.gauged_end?`${By(Eo(e,t))} to the gauge${s}, `:"";
   >`}function xt(e){let t=e.operation&&e.operation!=="bend"?e.operation:"bend",n=e.side?`Bend ${e.bend}, ${e.side}`:
 `Bend ${e.bend}`;return t==="bend"?n:`${n}, ${t}`}function Iy(e,t,n){let s=e[`${t}_low`],o=e[`${t}_high`],a=s==
 null||s===o?h:i`<small class="band">${n(s).text} to ${$(n(o))}</small>`;return i`${$(n(e[t]))}${a}`}function uu(e,t,n){
-return tt(e,e)?e.first_hit?Wy(e,t,n):e.limits?Iy(e,t,n):$(n(e[t])):$(n(null))}function Wy(e,t,n){let s=t==="se\
+return nt(e,e)?e.first_hit?Wy(e,t,n):e.limits?Iy(e,t,n):$(n(e[t])):$(n(null))}function Wy(e,t,n){let s=t==="se\
 t_angle_deg"?`first hit, ${dl(e.first_hit)}; then about `:"then about ";return i`${$(n(e[t]))}<small class="band"
       >${s}${$(n(e[`expected_${t}`]))}</small
     >`}function or(e,{link:t}={}){let n=o=>w(o,{digits:2}),s=e.part?.flats_mm?.length??0;return i`<div class="steps-frame">
@@ -1565,7 +1565,7 @@ t_angle_deg"?`first hit, ${dl(e.first_hit)}; then about `:"then about ";return i
               </td>
               <td role="cell" data-head="Depth" data-test="depth">${uu(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${$(ot(o))}<small class="band">expected ${$(dn(o))}</small>
+                ${$(De(o))}<small class="band">expected ${$(dn(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch reversed</span>`:
@@ -1575,13 +1575,13 @@ h}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Nl,By,un=g(()=>{y();fe();rn();A();yt();st();Wa();Hn();Es();jt();Nl=on;By=e=>e[0].toUpperCase()+e.
+  </div>`}var Nl,By,un=g(()=>{y();fe();rn();A();ct();ot();Wa();Hn();Es();jt();Nl=on;By=e=>e[0].toUpperCase()+e.
 slice(1)});function ar(e,t){return i`<header class="step-top">
     <a class="step-card" href="/c/${e.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${e.title||e.display_code}</span></a
     >
     ${Il(e,t)}
-  </header>`}function Ke(e,t,n){return i`<div class="set-figure" data-test=${n}>
+  </header>`}function Ye(e,t,n){return i`<div class="set-figure" data-test=${n}>
     <span class="what"
       >${e}${t.unit&&t.unit!=="°"?i` <span class="unit">${t.unit}</span>`:h}</span
     >
@@ -1661,18 +1661,18 @@ a first piece.":"Tools and press do not reach this bend. Read what stops it befo
           </li>`)}
     </ul>`}function ir({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
 `Station ${n.number}, ${_u(n.centre_mm)}`:""}function _u(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
-w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var lr=g(()=>{y();A();G()});function cr(e,t){let n=t.checks.filter(l=>xe(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
-plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+Me(l),{...l,sign:xe(
+w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var lr=g(()=>{y();A();G()});function cr(e,t){let n=t.checks.filter(l=>Se(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
+plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+ve(l),{...l,sign:Se(
 l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function dr(e,t,n,s,o){
 if(!t.drawing)return i`<p class="state" data-test="no-drawing">
       ${t.die?"No setting":"No tool"}, so no drawing of this step.
     </p>`;let a=lt(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return gu(r,Ha(t,a),n,s,o)}function hr(e,t){let n=lt(
 e,t);return n.set_angle_deg===null&&t.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
-      ${Ke("Gauge X",w(n.gauge_x_mm),"gauge-x")}
-      ${Ke("Gauge R",w(t.gauge_r_mm),"gauge-r")}
-      ${Ke("Angle to set",S(n.set_angle_deg),"set-angle")}
-      ${Ke("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
+      ${Ye("Gauge X",w(n.gauge_x_mm),"gauge-x")}
+      ${Ye("Gauge R",w(t.gauge_r_mm),"gauge-r")}
+      ${Ye("Angle to set",S(n.set_angle_deg),"set-angle")}
+      ${Ye("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
     ${Ss(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
     ${n.set_angle_deg===null?bu(t,n.fromTrial):h} ${Vy(t)}
@@ -1684,8 +1684,8 @@ i`<div class="set-figures">
             <b>Retract the gauge ${$(w(t.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would run into it.
           </p>`:h}
-    ${zy(t)}`}function Vy(e){let t=Da(e);return t===h?h:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
-function zy({hits:e}){return e?i`<div class="hits" data-test="hits">
+    ${qy(t)}`}function Vy(e){let t=Da(e);return t===h?h:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
+function qy({hits:e}){return e?i`<div class="hits" data-test="hits">
     <b>${e.count} bumps</b>, ${$(S(e.angle_each_deg))} each. Move the gauge
     ${$(w(e.pitch_mm,{digits:2}))} each time:
     ${e.gauge_x_mm.map(t=>w(t).text).join(" · ")}
@@ -1714,8 +1714,8 @@ function zy({hits:e}){return e?i`<div class="hits" data-test="hits">
         <dd><b>${$(S(t.included_angle_deg))}</b> ${t.direction}</dd>
       </div>
     </dl>
-    ${Os(t)}`}var pr=g(()=>{y();Ie();A();yt();G();Hn();rr();Vn();Wl();mn();lr()});function vu(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=cr(e,t),c=l.filter(m=>xe(m)!=="note"),d=l.length>
-qy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
+    ${Ms(t)}`}var pr=g(()=>{y();Ie();A();ct();G();Hn();rr();Vn();Wl();mn();lr()});function vu(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=cr(e,t),c=l.filter(m=>Se(m)!=="note"),d=l.length>
+zy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
     class="step bench-step"
     data-test="bench-step"
     data-code=${e.code}
@@ -1763,7 +1763,7 @@ qy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
     <button type="button" class="button next" data-test="next" @click=${s.next}>
       ${t}${n?i` <small>${n}</small>`:h}
     </button>
-  </nav>`}var qy,Ky,ur,Dl=g(()=>{y();pn();Ol();G();Es();un();mn();jt();pr();qy=3;Ky=(e,t)=>e.plan.tools.filter(
+  </nav>`}var zy,Ky,ur,Dl=g(()=>{y();pn();Ml();G();Es();un();mn();jt();pr();zy=3;Ky=(e,t)=>e.plan.tools.filter(
 n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));ur=(e,t)=>i`<button
     type="button"
     class="button bench-name"
@@ -1806,11 +1806,11 @@ hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="bench-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:h}`}var Tu,Ou,Mu,Fl,Lu=g(()=>{y();F();kl();pn();pe();Dl();Z();Tu=e=>Fl(e,"bench-idle",Ft(e.name),
+        </p>`:h}`}var Tu,Mu,Ou,Fl,Lu=g(()=>{y();F();kl();pn();pe();Dl();Z();Tu=e=>Fl(e,"bench-idle",Ft(e.name),
 i`<p>Open a card on a phone and choose this press screen.</p>
-      ${vl()}`),Ou=(e,t,n)=>Fl(n,"bench-no-card",I(e),t instanceof M?i`<p>${t.message}</p>`:i`<p>
+      ${vl()}`),Mu=(e,t,n)=>Fl(n,"bench-no-card",I(e),t instanceof O?i`<p>${t.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes when the shop is back.
-        </p>`),Mu=(e,t,n)=>Fl(n,"bench-no-step",`There is no step ${t}`,i`<p>
+        </p>`),Ou=(e,t,n)=>Fl(n,"bench-no-step",`There is no step ${t}`,i`<p>
       ${e.title||e.display_code} has ${e.plan.steps.length} now. Choose the step on the phone.
     </p>`),Fl=({name:e,lines:t,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
     <header class="step-top">${ur(e,n)}</header>
@@ -1824,21 +1824,21 @@ i`<p>Open a card on a phone and choose this press screen.</p>
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
 aborted&&e.render(Su(s,c)),r=p=>{n.abort();let u=xl();Nu(e,u?.name===p?u:{name:p,code:null,step:0,etag:null})},
 c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await Fp(p||" ")).name)}catch(u){
-s.wrong=u instanceof M?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
-d=async()=>{try{Object.assign(s,{names:(await qn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
+s.wrong=u instanceof O?u.errors.name?.[0]??u.message:String(u.message),a()}},type:p=>Object.assign(s,{typed:p})},
+d=async()=>{try{Object.assign(s,{names:(await zn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
 signal.aborted||(a(),e.ready(),o=setTimeout(d,Yy))};a(),d()}function Nu(e,t){let{name:n}=t,s=new AbortController,
 {signal:o}=s;e.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:t.code,
 step:t.step},l=null,c=null,d=0,p=Po(),u=Xa(n,t.etag,{keepMs:1/0,heard:(v,N)=>{t={...t,etag:N},f({code:v.code,step:v.
 step},!1)},sent:(v,N,Q)=>m({etag:N,unsent:Q}),changed:v=>v.gone?b(""):E()},o);function m(v){t={...t,...r,...v},
 Sl(t)}function b(v){s.abort(),v||Sl(null),Eu(e,v)}function f(v,N){let Q=v.code!==r.code||v.step!==r.step;v.code!==
 r.code&&(l=null),Q&&(p=Po()),r=v,m({unsent:N}),N&&u.move(v),Q||!l&&v.code?_():E()}async function _(){a.abort(),
-a=new AbortController;let v=a.signal;if(d=0,c=null,E(),!!r.code)try{await gt(r.code,N=>{v.aborted||(l=N,d=0,E())},
+a=new AbortController;let v=a.signal;if(d=0,c=null,E(),!!r.code)try{await $t(r.code,N=>{v.aborted||(l=N,d=0,E())},
 v)}catch(N){if(v.aborted||o.aborted)return;c=N,E()}}let T={next:()=>{if(!l)return;let v=l.plan.steps.length;f(
 {code:l.code,step:r.step>v?1:r.step+1},!0)},back:()=>l&&r.step>1&&f({code:l.code,step:r.step-1},!0),clear:()=>f(
 {code:null,step:0},!0),choose:()=>b(n),newer:()=>_()};function E(){if(o.aborted)return;let v=Au(u.standing(),!!l,
 d,T.newer);e.title(l?`${l.title||l.code}, ${n}`:n),e.render(P({name:n,lines:v,acts:T})),(l||c||!r.code)&&e.ready()}
-function P(v){if(!r.code)return Tu(v);if(!l)return c?Ou(r.code,c,v):Te(`Opening ${I(r.code)}…`);let N=l.plan.
-steps,Q=N[r.step-1];return Q?vu(l,Q,v,dr(l,Q,p,E,a.signal)):r.step===N.length+1?ku(l,v):Mu(l,r.step,v)}qp(T,o),
+function P(v){if(!r.code)return Tu(v);if(!l)return c?Mu(r.code,c,v):Me(`Opening ${I(r.code)}…`);let N=l.plan.
+steps,Q=N[r.step-1];return Q?vu(l,Q,v,dr(l,Q,p,E,a.signal)):r.step===N.length+1?ku(l,v):Ou(l,r.step,v)}zp(T,o),
 _e(E,o),document.addEventListener("sync",async v=>{if(!l)return c&&v.detail.reached?_():void 0;let N=await it(
 l.code).catch(()=>{});!N||N.code!==l?.code||N.revision===l.revision||d===N.revision||(d=N.revision,E())},{signal:o}),
 o.addEventListener("abort",()=>a.abort()),m({}),t.unsent&&u.move(r),_()}var Yy,Cu=g(()=>{F();kl();pn();Tl();Ie();
@@ -1850,8 +1850,8 @@ Array.isArray(t.form?.bends)?t:null}catch{return null}}function mr(e,t){try{retu
 JSON.stringify({...t,kept_at:new Date().toISOString()})),!0}catch{return!1}}function Ul(e){try{localStorage.removeItem(
 jl(e))}catch{}}var jl,Ru=g(()=>{jl=e=>`flangebook.part.${e||"new"}`});var fr,St,gr,$r,Co=g(()=>{Bt();Gn();A();fr=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
 St=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),gr=e=>({angle:String(e.included_angle_deg),direction:e.
-direction,radius:z(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?z(e.hem_gap_mm):"",...Mo(e)}),
-$r=(e,t)=>({included_angle_deg:e.kind==="bend"?wt(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
+direction,radius:q(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?q(e.hem_gap_mm):"",...Oo(e)}),
+$r=(e,t)=>({included_angle_deg:e.kind==="bend"?_t(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
 e.kind==="bend"?{inside_radius_mm:te(e.radius,t)}:{},...e.kind==="open_hem"?{hem_gap_mm:te(e.gap,t)}:{},...Ga(
 e)})});function br(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[St(),St()]}:e==="lips-out"?{flats:["",""],
 bends:[St(),{...St(),direction:"down"}]}:{flats:[""],bends:[St()]};return{length:"",width:"",there:e==="channe\
@@ -1863,8 +1863,8 @@ sides}}function Du({there:e,sides:t,alike:n}){let s=(n?e.slice(0,1):e).map(r=>t[
 "up"&&l[1].direction===r;return e.length===2&&e.includes("left")&&e.includes("right")&&s.every(o)?"channel":e.
 length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function Fu(e){let t=Xn.
 filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=br().sides;for(let o of Xn){let a=e.sides[o]??e.
-sides[t[0]];s[o]={flats:a.flats_mm.map(z),bends:a.bends.map(gr)}}return{length:z(e.length_mm),width:z(e.width_mm),
-there:t,alike:n.every(o=>o===n[0]),sides:s,relief:e.relief,reliefSize:z(e.relief_mm),corner:e.corner,gap:z(e.gap_mm),
+sides[t[0]];s[o]={flats:a.flats_mm.map(q),bends:a.bends.map(gr)}}return{length:q(e.length_mm),width:q(e.width_mm),
+there:t,alike:n.every(o=>o===n[0]),sides:s,relief:e.relief,reliefSize:q(e.relief_mm),corner:e.corner,gap:q(e.gap_mm),
 firstPair:e.first_pair??"left-right"}}function Gu(e,t){let n=s=>e.there.includes(s)?Hu(e,s).flats.map((o,a)=>`${s}\
  ${Is(a)}`):[];return Gl.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
 o),...n(o)])}function Vu(e,t){let n=o=>te(o,t),s=e.there.map(o=>{let a=Hu(e,o);return[o,{flats_mm:a.flats.map(
@@ -1874,9 +1874,9 @@ e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="cl
 return[["box.length_mm","length of the base",e.length],["box.width_mm","width of the base",e.width],...Vl(e).flatMap(
 t=>Xy(e,t))]}function Xy({sides:e,alike:t},n){let s=t?"":`${n} `;return e[n].flats.flatMap((o,a)=>{let{kind:r,
 angle:l,gap:c}=e[n].bends[a],d=`${s}${Is(a)}`;return[[Rs(n,a),d,o],...r==="bend"?[[wr(n,a),`angle of the ${d}`,
-l]]:[],...r==="open_hem"?[[`${fn(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function zu(e,t){if(!e.alike)return t;
+l]]:[],...r==="open_hem"?[[`${fn(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function qu(e,t){if(!e.alike)return t;
 let n=e.there[0];return Object.fromEntries(Object.entries(t).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
-`box.sides.${n}.`),o]))}function qu(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
+`box.sides.${n}.`),o]))}function zu(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[t]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
 radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${Is(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function Ku(e,t,n,s){
@@ -1890,9 +1890,9 @@ front:n,back:n}}}var Gl,Xn,Iu,ju,Hu,Zn,Uu,Vl,Rs,fn,wr,Is,_r,Qn=g(()=>{Co();A();G
 back"]],Xn=Gl.flat(),Iu=6;ju=({there:e})=>Gl.every(t=>t.some(n=>e.includes(n))),Hu=(e,t)=>e.sides[e.alike?e.there[0]:
 t],Zn=e=>Gu(e,()=>[]),Uu=e=>Gu(e,(t,n)=>[`base, ${t} to ${n}`]);Vl=({there:e,alike:t})=>t?e.slice(0,1):e;Rs=(e,t)=>`\
 box.sides.${e}.flats_mm.${t}`,fn=(e,t)=>`box.sides.${e}.bends.${t}`,wr=(e,t)=>`${fn(e,t)}.included_angle_deg`,
-Is=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;_r=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function ql(e){if(!e)return Bo();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
+Is=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;_r=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function zl(e){if(!e)return Bo();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
 "",no_turn_over:!!e.no_turn_over,no_turn_end:!!e.no_turn_end,one_set_up:!!e.one_set_up,critical_flats:[...e.critical_flats??
-[]],margin:s===void 0||s===zl?"":z(s)}}function Kl(e,t){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
+[]],margin:s===void 0||s===ql?"":q(s)}}function Kl(e,t){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
 critical_flats:l,margin:c}=e??Bo(),d={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:te(
 c,t)}:{}};return Object.keys(d).length?{wishes:d}:{}}function Yl(e,t){if(!e)return{};let n=t?-1:1,s=a=>!a||Number(
@@ -1900,22 +1900,22 @@ a)===t?"":Number(a)>t?String(Number(a)+n):a,o=e.critical_flats.filter(a=>!t||a!=
 wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function Ds(e){let{first:t,last:n,no_turn_over:s,
 no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??Bo();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var zl,Bo,Qu,Ro=g(()=>{A();zl=2,Bo=()=>({
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var ql,Bo,Qu,Ro=g(()=>{A();ql=2,Bo=()=>({
 first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Qu=e=>({...e,first:"",
 last:"",critical_flats:[]})});function Xl(e){return{unit:C(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[St()],dimension:"\
 din6935",grain:"",holes:[],order:null,box:null}}function yr({aside:e,...t},n){let s=em({...t,box:n?t.box??e??br():
 null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function tm(e,t){return e.box&&t&&String(Zn(e.box))===String(
 Zn(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:em({...e,box:t})}function Fs(e,t){return e.box?{...Xl(e.metal),
-title:e.title??"",note:t,thickness:z(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:ql(
-e.wishes),tools:Mo(e.tools),box:Fu(e.box)}:{unit:C(),title:e.title??"",note:t,metal:e.metal,thickness:z(e.thickness_mm),
-length:z(e.bend_length_mm),flats:e.flats_mm.map(z),bends:e.bends.map(gr),dimension:e.dimension??"din6935",grain:e.
-grain??"",order:e.order??null,wishes:ql(e.wishes),tools:Mo(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
-flat),position:z(n.position_mm),diameter:z(n.diameter_mm)}))}}function js(e){let t=n=>te(n,e.unit);return e.box?
+title:e.title??"",note:t,thickness:q(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:zl(
+e.wishes),tools:Oo(e.tools),box:Fu(e.box)}:{unit:C(),title:e.title??"",note:t,metal:e.metal,thickness:q(e.thickness_mm),
+length:q(e.bend_length_mm),flats:e.flats_mm.map(q),bends:e.bends.map(gr),dimension:e.dimension??"din6935",grain:e.
+grain??"",order:e.order??null,wishes:zl(e.wishes),tools:Oo(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
+flat),position:q(n.position_mm),diameter:q(n.diameter_mm)}))}}function js(e){let t=n=>te(n,e.unit);return e.box?
 {title:e.title.trim(),metal:e.metal,thickness_mm:t(e.thickness),dimension:e.dimension,box:Vu(e.box,e.unit),...e.
 order?{order:e.order}:{},...Kl(e.wishes,e.unit),...pl(e.tools)}:{title:e.title.trim(),metal:e.metal,thickness_mm:t(
 e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>$r(n,e.unit)),dimension:e.
 dimension,...e.grain?{grain:e.grain}:{},...e.order?{order:e.order}:{},...Kl(e.wishes,e.unit),...pl(e.tools),...e.
-holes.length?{holes:e.holes.map(n=>({flat:wt(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
+holes.length?{holes:e.holes.map(n=>({flat:_t(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
 function vr(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...Bs(
 e.box)]:[...t,["bend_length_mm","length",e.length],...e.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...e.
 bends.flatMap((s,o)=>Zy(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
@@ -1932,18 +1932,18 @@ bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...Yl(e.w
 let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function kr(e){let t=e.split(/[^\d]+/).filter(Boolean).
 map(Number);return t.length?t:null}function am(e,t){return t===0||t===e.bends.length-1}var Jl,em,Zl,gn=g(()=>{
 Co();Qn();Bt();Gn();A();Ro();Jl=40;em=e=>({...e,order:null,...e.wishes?{wishes:Qu(e.wishes)}:{}});Zl=e=>JSON.stringify(
-{...js(e),title:""})});async function ec(e,t){try{let{body:n}=await O("POST","/cards",{body:{...im(e),code:t},timeout:rm});return{saved:await dm(
-n)}}catch(n){if(n instanceof M&&n.status===409)return{taken:t};throw cm(n)}}async function lm(e,t){let n={...im(
-e),reason:e.reason??""},s=Qy(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await O("PUT",`/cards/${t.code}`,{body:{
+{...js(e),title:""})});async function ec(e,t){try{let{body:n}=await M("POST","/cards",{body:{...im(e),code:t},timeout:rm});return{saved:await dm(
+n)}}catch(n){if(n instanceof O&&n.status===409)return{taken:t};throw cm(n)}}async function lm(e,t){let n={...im(
+e),reason:e.reason??""},s=Qy(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${t.code}`,{body:{
 ...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:rm});return await _d().then(c=>ro({...s,number:c},l)).catch(
-()=>{}),{saved:await dm(r)}}catch(o){if(o instanceof M&&o.status===412)return{stale:await $t(t.code)};throw cm(
-o)}}function Qy(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ue(),wanted:n});let{code:s,etag:o,
+()=>{}),{saved:await dm(r)}}catch(o){if(o instanceof O&&o.status===412)return{stale:await bt(t.code)};throw cm(
+o)}}function Qy(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ge(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=e;return{id:e.saving.id,number:0,kind:"edit",code:s,body:t,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function cm(e){return e instanceof M&&(e.errors=Object.fromEntries(Object.entries(e.
-errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function dm(e){return pt(e).catch(()=>e)}var rm,im,
-hm=g(()=>{F();Ie();Pe();gn();se();Ce();rm=6e4,im=e=>({part:js(e),note:e.note,...B().name?{by:B().name}:{}})});function mm(e,{pixels:t=bs(),tallest:n=t*.45,test:s="blank"}={}){let o=j(e.width_mm),a=t-Ve(o,J)-J*2,r=a/e.length_mm,
-l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=pm(e.bend_lines.map(f=>[f.at_mm*r,J*1.8+Ve(tc(f),J)]),a),p=pm(
-e.bend_lines.map(f=>[f.at_mm*r,Ve(j(f.at_mm),J)]),a),u=um(d)*Io+J*.4,m=um(p)*Io+J*.4,b=u+c;return i`<svg
+after:r,etag:o,revision:a}}function cm(e){return e instanceof O&&(e.errors=Object.fromEntries(Object.entries(e.
+errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function dm(e){return ut(e).catch(()=>e)}var rm,im,
+hm=g(()=>{F();Ie();Pe();gn();se();Ce();rm=6e4,im=e=>({part:js(e),note:e.note,...B().name?{by:B().name}:{}})});function mm(e,{pixels:t=bs(),tallest:n=t*.45,test:s="blank"}={}){let o=j(e.width_mm),a=t-qe(o,J)-J*2,r=a/e.length_mm,
+l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=pm(e.bend_lines.map(f=>[f.at_mm*r,J*1.8+qe(tc(f),J)]),a),p=pm(
+e.bend_lines.map(f=>[f.at_mm*r,qe(j(f.at_mm),J)]),a),u=um(d)*Io+J*.4,m=um(p)*Io+J*.4,b=u+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
@@ -1973,17 +1973,17 @@ let r=o-J*.4-Io*(n.row+.5),l=a+J*.4+Io*(s.row+.5),c=n.at-n.width/2;return x`<pat
 .54} ${s-14}L${e*.58} ${s+8}L${e*.6} ${s-9}`,a=`L${e*.6} ${s-1}L${e*.58} ${s+16}L${e*.54} ${s-6}L${e*.52} ${s+
 11}`;return x`<path class="sheet" d="M0 ${t}V${s+3}${o}L${e} ${s-9}V${t}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${e*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${e} ${s-1}V${n}Z"/>`}function sv(e,t,n){let s=Ve(n,J);return x`<path class="dimension"
+"")}L${e} ${s-1}V${n}Z"/>`}function sv(e,t,n){let s=qe(n,J);return x`<path class="dimension"
       d="M0 ${t}H${e}M-4 ${t+4}L4 ${t-4}M${e-4} ${t+4}L${e+4} ${t-4}"/>
     <rect class="ground" x=${e/2-s/2} y=${t-J*.7} width=${s} height=${J*1.4}/>
     <text x=${e/2} y=${t} font-size=${J} text-anchor="middle"
       dominant-baseline="central">${n}</text>`}function ov(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return x`<path class="dimension" d="M${e} ${t}V${n}${o(
 t)}${o(n)}"/>
     <text x=${e+J*.6} y=${(t+n)/2} font-size=${J}
-      dominant-baseline="central">${s}</text>`}var J,Io,um,fm=g(()=>{y();A();Oa();st();J=18,Io=J*1.5;um=e=>Math.
-max(0,...e.map(t=>t.row+1))});function rt(e,{mark:t=0,...n}={}){if(!Fe(e))return Mh(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
+      dominant-baseline="central">${s}</text>`}var J,Io,um,fm=g(()=>{y();A();Ma();ot();J=18,Io=J*1.5;um=e=>Math.
+max(0,...e.map(t=>t.row+1))});function rt(e,{mark:t=0,...n}={}){if(!je(e))return Oh(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
 side??"";return Za(e.folded,{...n,mark:s})}function ts(e,t={}){return e.outline?Yp(e,t):mm(e,t)}var $n=g(()=>{
-As();fm();st()});function Hs({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+As();fm();ot()});function Hs({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${e==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:h}
@@ -2075,7 +2075,7 @@ lat ${n+1}`,value:t})),...(e.box?[]:e.bends).map((t,n)=>({label:`Bend ${n+1}`,va
 °`:t.kind.replace("_"," "),t.direction,t.radius&&`radius ${t.radius}`,t.gap&&`gap ${t.gap}`,It(t)].filter(Boolean).
 join(", ")})),...e.holes.map((t,n)=>({label:`Hole ${n+1}`,value:`flat ${t.flat}, at ${t.position}, size ${t.diameter}`}))]}
 var gm,bm=g(()=>{y();$n();Qn();gn();Gn();Ro();G();Us();gm=e=>Object.fromEntries(nc(e).map(({label:t,value:n})=>[
-t,n]))});function _m(e,t,n){let{box:s,unit:o}=e,a=zu(s,t),r=(l,c)=>n(tm(e,l),c);return i`${hv(s,r)}
+t,n]))});function _m(e,t,n){let{box:s,unit:o}=e,a=qu(s,t),r=(l,c)=>n(tm(e,l),c);return i`${hv(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
       ${pv(s,r)}
@@ -2191,7 +2191,7 @@ thickness.",value:e.gap,wrong:W(n,"box.gap_mm"),change:o=>s({...e,gap:o})})}
       class="flat-sheet"
       d="M110 4L${50-s} 4L${50-s} 20L50 20${bv[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var av,rv,iv,wm,lv,dv,ym,bv,vm=g(()=>{y();Co();Qn();gn();Z();bt();dt();av=[["tray","Tray","M10 14V44\
+  </svg>`}var av,rv,iv,wm,lv,dv,ym,bv,vm=g(()=>{y();Co();Qn();gn();Z();wt();ht();av=[["tray","Tray","M10 14V44\
 H86V14"],["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channe\
 l","Two sides","M10 14V44H86V14M18 36H30M66 36H78"]],rv=[["round","Round"],["square","Square"],["none","None"]],
 iv=[["closed","Closed"],["open","Open"]],wm=[["left-right","Left and right"],["front-back","Front and back"]],
@@ -2209,7 +2209,7 @@ right"})}):h;ym=e=>e[0].toUpperCase()+e.slice(1);bv={none:"L50 40L30 40",square:
               name="dimension"
               data-test="dimension-${n}"
               value=${n}
-              .checked=${ke(e.dimension===n)}
+              .checked=${xe(e.dimension===n)}
               @change=${()=>t({...e,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
@@ -2290,9 +2290,9 @@ join(", ")??"",wrong:W(n,"order"),on:"change",change:l=>s({...e,order:kr(l)})})}
             @click=${()=>s({...e,order:null})}>
             Let the planner choose
           </button>`:h}
-  </details>`}function Om(e,t,n){return K({name:"grain",label:"Rolling direction against the bend lines",value:e.
+  </details>`}function Mm(e,t,n){return K({name:"grain",label:"Rolling direction against the bend lines",value:e.
 grain,wrong:W(t,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...e,grain:s})})}var km,Mm=g(()=>{y();tn();Qn();gn();Z();dt();km={din6935:{title:"\
+s along the grain"]],change:s=>n({...e,grain:s})})}var km,Om=g(()=>{y();tn();Qn();gn();Z();ht();km={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:x`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:x`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
@@ -2358,7 +2358,7 @@ e,t,{kind:l}))}):i`<p class="hint">Only the first and the last bend can be a hem
         @click=${()=>s(sm(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
         Remove bend ${t+1} and flat ${t+2}
       </button>
-    </details>`}var yv,Nm=g(()=>{y();Lm();Co();gn();Z();Gn();Vn();dt();yv=[["up","↑ up"],["down","↓ down"]]});function Cm(e,t,n){let s=e.wishes??Bo(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?Zn(e.box).map((c,d)=>[String(
+    </details>`}var yv,Nm=g(()=>{y();Lm();Co();gn();Z();Gn();Vn();ht();yv=[["up","↑ up"],["down","↓ down"]]});function Cm(e,t,n){let s=e.wishes??Bo(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?Zn(e.box).map((c,d)=>[String(
 d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?Uu(e.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=Ds(s);return i`<details class="wishes" data-test="wishes">
     <summary>
@@ -2383,17 +2383,17 @@ d+1,p)})))}
       ${W(t,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${L({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:e.unit,hint:"Emp\
-ty: the usual.",placeholder:z(zl),value:s.margin,wrong:W(t,"wishes.margin_mm"),change:c=>o({margin:c})})}
+ty: the usual.",placeholder:q(ql),value:s.margin,wrong:W(t,"wishes.margin_mm"),change:c=>o({margin:c})})}
   </details>`}function Sr(e,t,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
       name=${e}
       data-test=${e}
-      .checked=${ke(n)}
+      .checked=${xe(n)}
       @change=${o=>s(o.target.checked)} /><span
       >${t}</span
     ></label
-  >`}var sc,Pm,Tv,Bm=g(()=>{y();tn();Qn();A();Ro();Z();dt();sc=["wishes.first","wishes.last","wishes.critical_\
+  >`}var sc,Pm,Tv,Bm=g(()=>{y();tn();Qn();A();Ro();Z();ht();sc=["wishes.first","wishes.last","wishes.critical_\
 flats","wishes.margin_mm"],Pm={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
 Clearance wanted"};Tv=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function Im(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
 []:[[e.metal,e.metal?`${e.metal} (not in the shop)`:"Choose"]],...t.map(({code:p,name:u})=>[p,u])],{box:d}=e;return i`${X(
@@ -2409,12 +2409,12 @@ ngth_mm"),change:p=>r({...e,length:p})})}
     </div>
     ${d?i`${_m({...e,box:d},a,r)} `:i`<h2>Section, left to right <small>${e.unit}, °</small></h2>
             ${Em(e,a,r)}`}
-    ${ae(i`More, if it matters <span class="fold-now">${Ov(e)}</span>`,Mv(e,{crib:n,plan:s,errors:a,change:r}),
+    ${ae(i`More, if it matters <span class="fold-now">${Mv(e)}</span>`,Ov(e,{crib:n,plan:s,errors:a,change:r}),
 {test:"more-fold"})}
     ${o?L({next:!0,name:"reason",label:"Why this change, for the history",value:e.reason??"",wrong:W(a,"reason"),
-change:p=>r({...e,reason:p})}):h}`}function Mv(e,{crib:t,plan:n,errors:s,change:o}){let a=n?.order?.sequence;return i`${xm(
+change:p=>r({...e,reason:p})}):h}`}function Ov(e,{crib:t,plan:n,errors:s,change:o}){let a=n?.order?.sequence;return i`${xm(
 e,o)}
-    ${e.box?h:i`${Om(e,s,o)} ${Sm(e,s,o)}`}
+    ${e.box?h:i`${Mm(e,s,o)} ${Sm(e,s,o)}`}
     ${e.box&&!n&&!e.order?h:Tm(e,a,s,o)}
     ${Cm(e,s,o)} ${pp(e,t,s,o)}
     <div class="field">
@@ -2424,7 +2424,7 @@ e,o)}
         name="note"
         data-test="note"
         rows="2"
-        .value=${ke(e.note)}
+        .value=${xe(e.note)}
         @input=${r=>o({...e,note:r.target.value})}></textarea>
     </div>`}function Av({part:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(w(e.thickness_mm,{digits:2})),
 t??""].filter(Boolean).join(", ")}function oc(e){return e.box?["title","metal","thickness_mm",...Bs(e.box).map(
@@ -2432,13 +2432,13 @@ t??""].filter(Boolean).join(", ")}function oc(e){return e.box?["title","metal","
 end_length_mm",...e.flats.map((t,n)=>`flats_mm.${n}`),...e.bends.flatMap((t,n)=>[`bends.${n}.included_angle_de\
 g`,`bends.${n}.inside_radius_mm`,...t.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:[],`bends.${n}.die`,`bends.${n}\
 .punch`]),...e.holes.flatMap((t,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,`holes.${n}.diameter_mm`]),"gr\
-ain","order",...sc,...gl,"note","reason"]}function Tr(e){if(e.startsWith("box"))return qu(e);let[t,n,s]=e.split(
+ain","order",...sc,...gl,"note","reason"]}function Tr(e){if(e.startsWith("box"))return zu(e);let[t,n,s]=e.split(
 ".");return t==="tools"?n==="die"?"Die":"Punch":t==="wishes"?Pm[n]??"Limits on the order":n===void 0?Rm[t]??t:
 `${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[t]??t} ${Number(n)+1}${s?`, ${Rm[s]??s}`:""}`}function Wm(e){let t=e.
 target;if(e.key!=="Enter"||!(t instanceof HTMLInputElement))return;e.preventDefault();let n=[...t.form.querySelectorAll(
 "input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(t)+1).find(o=>o.checkVisibility());s instanceof
-HTMLElement&&s.focus()}var Ov,Rm,ac=g(()=>{y();tn();A();gn();Qn();vm();Z();bt();Mm();Vn();Nm();Ro();Gn();Bm();
-dt();Ov=e=>[e.dimension!=="din6935"&&"how flats are measured",e.grain&&"rolling direction",e.holes.length>0&&"\
+HTMLElement&&s.focus()}var Mv,Rm,ac=g(()=>{y();tn();A();gn();Qn();vm();Z();wt();Om();Vn();Nm();Ro();Gn();Bm();
+ht();Mv=e=>[e.dimension!=="din6935"&&"how flats are measured",e.grain&&"rolling direction",e.holes.length>0&&"\
 holes",e.order&&"order",Ds(e.wishes)&&"limits",It(e.tools)&&"tools",e.note&&"note"].filter(Boolean).join(", ");
 Rm={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
@@ -2452,7 +2452,7 @@ error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${e}>
     <b>${t[0].toUpperCase()}${t.slice(1)}</b> ${$(w(n))}
     <b>± ${$(Lv(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:h}.
-  </li>`}var Lv,Fm=g(()=>{y();A();G();Lv=e=>C()==="in"?{text:ee(e/Je,3),unit:"in"}:w(e,{digits:2})});function Or(e,t){if(!ns(e))return h;let{order:n}=e,[s,o]=Nv(e),a=!!e.part?.order?.length,r=a?t.free():h,l=n.sequence.
+  </li>`}var Lv,Fm=g(()=>{y();A();G();Lv=e=>C()==="in"?{text:ee(e/Xe,3),unit:"in"}:w(e,{digits:2})});function Mr(e,t){if(!ns(e))return h;let{order:n}=e,[s,o]=Nv(e),a=!!e.part?.order?.length,r=a?t.free():h,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
@@ -2475,13 +2475,13 @@ ution","Not fully checked"]}function jm(e){return i`<span class="run" role="img"
       ${e.map(({bend:t,words:n})=>i`<li><b>Bend ${t}</b> ${n}</li>`)}
     </ul>`:h}function Cv(e){return e.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
-      ${e.map(t=>i`<li>${Me(t)}</li>`)}
+      ${e.map(t=>i`<li>${ve(t)}</li>`)}
     </ul>`:h}function Bv(e){return e.length?i`<h3>What each limit costs</h3>
     <ul class="order-list" data-test="wish-costs">
       ${e.map(t=>i`<li data-wish=${t.wish}>${ze(t)}</li>`)}
     </ul>`:h}function Rv(e,{use:t}){return e.length?ae("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
       ${e.map(({sequence:n,words:s})=>i`<li>${jm(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
-    </ul>`,{test:"others-fold"}):h}var ns,Hm,Um,Mr=g(()=>{y();G();bt();le();Fm();lr();ns=({order:e})=>Array.isArray(
+    </ul>`,{test:"others-fold"}):h}var ns,Hm,Um,Or=g(()=>{y();G();wt();le();Fm();lr();ns=({order:e})=>Array.isArray(
 e?.wishes)&&Array.isArray(e?.alternatives);Hm=e=>({use:t=>i`<button
       type="button"
       class="button use-order"
@@ -2512,7 +2512,7 @@ null)}>
     </section>
     ${ns(e)?i`<section>
             <h2>Order</h2>
-            ${Or(e,n)}
+            ${Mr(e,n)}
           </section>`:h}
     <section>
       <h2>Fetch</h2>
@@ -2533,7 +2533,7 @@ null)}>
       <button type="button" class="button" data-test="blank-dxf" @click=${()=>t("dxf")}>
         Drawing as DXF
       </button>
-    </div>`}function Wv(e,t){let n=tt(e,e)?e.set_angle_deg:null,s=[$(S(n)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],
+    </div>`}function Wv(e,t){let n=nt(e,e)?e.set_angle_deg:null,s=[$(S(n)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],
 o=i`${e.number}. ${xt(e)} <span class="step-set">${s.join(", ")}</span>`;return ae(o,Fv(e,t),{test:"step-fold"})}
 function Dv(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?h:i`<details data-test="other-allowances">
     <summary>
@@ -2548,7 +2548,7 @@ function Dv(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?h:i`<de
 set_angle_deg,firstHit:e.first_hit??null}),o=$(S(s)),a={close:!1,opening:e.v_opening_mm??8*t,gauge:n.text,angle:s,
 near:Jn(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.number}>
     <figcaption>
-      ${Rl(e)} ${Os(e)}
+      ${Rl(e)} ${Ms(e)}
       <small data-test="origins">${Lo(e.origin)}</small>
       ${e.motion?i`<span class="near-words ${e.clearance?.hits?.length?"hit":""}" data-test="near-words"
               >${Ps(e)}</span
@@ -2561,7 +2561,7 @@ at ${$(n)}.`})}
       ${vt(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
     </div>
   </figure>`}function jv(e,t){let n=Jn(e);return n?vt(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${e.number}. ${Ps(e)}`}):h}var Vm=g(()=>{y();$n();To();rn();A();Hn();Oo();bt();Mr();Vn();za();jt();un()});function zm({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+Step ${e.number}. ${Ps(e)}`}):h}var Vm=g(()=>{y();$n();To();rn();A();Hn();Mo();wt();Or();Vn();qa();jt();un()});function qm({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${e&&o?"stale":""} ${a===h?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
@@ -2571,11 +2571,17 @@ h}
             ${Uv(e,t,n,s)}
           </p>`:r?a:h}
   </div>`}function Hv(e){let[t]=Object.entries(e.errors);return t?ml(Tr(t[0]),t[1]):e.message}function Uv(e,t,n,s){
-if(s.length)return`Still to type: ${s.slice(0,4).map(([,r])=>r).join(", ")}${s.length>4?` and ${s.length-4} mo\
+if(s.length)return`Still to type: ${s.slice(0,4).map(([,l])=>l).join(", ")}${s.length>4?` and ${s.length-4} mo\
 re`:""}.`;if(t instanceof H)return"The shop's server does not answer. What you type stays on this device.";if(t instanceof
-M)return`Not right yet. ${Hv(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
+O)return`Not right yet. ${Hv(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
 `Blank ${w(e.blank.length_mm,{digits:2}).text} × ${$(w(e.blank.width_mm,{digits:2}))}`:`Blank ${$(w(e.blank.length_mm,
-{digits:2}))}`;return i`${o} ${e.worst==="ok"?h:k(e.worst)}`}var qm=g(()=>{y();$n();F();A();G();ac();dt()});function Vv({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+{digits:2}))}`,[a]=e.checks.filter(({level:r})=>r==="stop");return i`<span>${[o,...Vv(e)].join(" · ")}</span>
+    ${e.worst==="ok"?h:k(e.worst)}
+    ${a?i`<span class="picture-stop">${ve(a)}</span>`:h}`}function Vv({steps:e,order:t}){if(!e.length)return[];
+let n=["punch","die"].map(a=>[...new Set(e.map(r=>r[a]).filter(Boolean))]),s=e.reduce((a,r)=>(r.force_kn_high??
+0)>(a.force_kn_high??0)?r:a),o=t?.sequence??[];return[n.every(a=>a.length)?n.map(a=>a.join(", ")).join(" on "):
+"",s.force_kn_high?$(De(s)):"",o.length>1&&o.length<=Gv?`order ${o.join(" ")}`:""].filter(Boolean)}var Gv,zm=g(
+()=>{y();$n();F();A();G();ct();ac();ht();Gv=8});function zv({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${t} value=${Math.min(e,t)} aria-label="Time used">
       ${Math.round(e)} s
@@ -2594,13 +2600,13 @@ M)return`Not right yet. ${Hv(t)}`;if(t)return String(t);if(!e)return n?"Working 
       </div>
       <div class="best">
         <dt>Best so far</dt>
-        <dd data-test="looking-best">${s?i`<b>${qv(s)}</b>`:"none yet"}</dd>
+        <dd data-test="looking-best">${s?i`<b>${Yv(s)}</b>`:"none yet"}</dd>
       </div>
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
-  </section>`}function qv(e){return zv.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
-"no turning"}function Ym({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?Vv(t,s):n?Kv({again:o,
-back:e?a:null}):h}function Kv({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
+  </section>`}function Yv(e){return Kv.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
+"no turning"}function Ym({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?zv(t,s):n?Jv({again:o,
+back:e?a:null}):h}function Jv({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
       ${t?"Below stands the plan from before your last change.":h}
@@ -2611,35 +2617,35 @@ back:e?a:null}):h}function Kv({again:e,back:t}){return i`<section class="looking
               Back to the part before
             </button>`:h}
     </div>
-  </section>`}var Gv,Km,zv,Yv,Jv,Jm,Xm=g(()=>{y();Gv=.6,Km=({seconds:e})=>e>=Gv;zv=[["turn_overs","turn-over",
+  </section>`}var qv,Km,Kv,Xv,Zv,Jm,Xm=g(()=>{y();qv=.6,Km=({seconds:e})=>e>=qv;Kv=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];Yv="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];Xv="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",Jv="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",Zv="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
  and right are bent first, then front and back between them.",Jm=e=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${e?Jv:Yv}
-  </div>`});var Qm={};ne(Qm,{show:()=>Xv});async function Xv(e){let t=fs(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
-vise":"cards.create";e.title(t?`Edit ${I(t)}`:"New part"),e.render(Te(t?"Fetching the card…":"Looking into t\
+    <strong>The plan comes here</strong> ${e?Zv:Xv}
+  </div>`});var Qm={};ne(Qm,{show:()=>Qv});async function Qv(e){let t=fs(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
+vise":"cards.create";e.title(t?`Edit ${I(t)}`:"New part"),e.render(Me(t?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([de("metals",e.signal),de("dies",e.signal),
-de("punches",e.signal)]),r=t?"":fs(e.query.get("copy")??"").slice(0,7),l=r?Hl(""):null,c=r?await Qv(r,e.signal):
-await Zv(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(c.form=yr(c.form,!0));let d={...c,plan:null,planned:null,
+de("punches",e.signal)]),r=t?"":fs(e.query.get("copy")??"").slice(0,7),l=r?Hl(""):null,c=r?await tk(r,e.signal):
+await ek(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(c.form=yr(c.form,!0));let d={...c,plan:null,planned:null,
 progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,kept:!0},p=Rt(async(D,ue)=>(await nd(
-"/plan",js(D),{signal:ue,tell:u})).plan,({question:D,answer:ue,error:ht=null})=>{ue&&Object.assign(d,{plan:ue,
-planned:D}),Object.assign(d,{error:ht,busy:!1,progress:null,summary:d.summary&&ht!==null}),Ot()},e.signal,350);
-function u(D){Km(D)&&(d.progress=D,Ot())}function m(D=!1){let ue=Zl(d.form);if(!D&&ue===d.key&&!d.error)return Ot();
+"/plan",js(D),{signal:ue,tell:u})).plan,({question:D,answer:ue,error:pt=null})=>{ue&&Object.assign(d,{plan:ue,
+planned:D}),Object.assign(d,{error:pt,busy:!1,progress:null,summary:d.summary&&pt!==null}),Mt()},e.signal,350);
+function u(D){Km(D)&&(d.progress=D,Mt())}function m(D=!1){let ue=Zl(d.form);if(!D&&ue===d.key&&!d.error)return Mt();
 Object.assign(d,{key:ue,busy:vr(d.form).length===0,progress:null,stopped:!1}),d.busy?p.ask(d.form,{now:D}):(p.
-stop(),d.error=null),Ot()}let b={cancel(){p.stop(),Object.assign(d,{busy:!1,progress:null,stopped:!0,error:null}),
-Ot()},again:()=>m(!0),back(){if(!d.planned)return;let D=d.form;Object.assign(d,{form:d.planned,key:Zl(d.planned),
-stopped:!1}),d.kept=mr(t,{form:d.form,base:d.base,newCode:d.newCode}),Ot(),Y("The part of this plan is in the \
-boxes again.",{label:"Put mine back",act:()=>f(D)})}};function f(D,{focus:ue,undo:ht}={}){let Mt=d.form;d.form=
-D,d.kept=mr(t,{form:D,base:d.base,newCode:d.newCode}),m(),ue&&requestAnimationFrame(()=>Ao(ue)),ht&&Y(ht,{label:"\
-Put it back",act:()=>f(Mt)})}function _(D){f({...d.form,order:D},{undo:D?`Order ${D.join(", ")} is yours now.`:
+stop(),d.error=null),Mt()}let b={cancel(){p.stop(),Object.assign(d,{busy:!1,progress:null,stopped:!0,error:null}),
+Mt()},again:()=>m(!0),back(){if(!d.planned)return;let D=d.form;Object.assign(d,{form:d.planned,key:Zl(d.planned),
+stopped:!1}),d.kept=mr(t,{form:d.form,base:d.base,newCode:d.newCode}),Mt(),Y("The part of this plan is in the \
+boxes again.",{label:"Put mine back",act:()=>f(D)})}};function f(D,{focus:ue,undo:pt}={}){let Ot=d.form;d.form=
+D,d.kept=mr(t,{form:D,base:d.base,newCode:d.newCode}),m(),ue&&requestAnimationFrame(()=>Ao(ue)),pt&&Y(pt,{label:"\
+Put it back",act:()=>f(Ot)})}function _(D){f({...d.form,order:D},{undo:D?`Order ${D.join(", ")} is yours now.`:
 "The planner chooses the order."})}function T(D){history.replaceState(history.state,"",t?`/part?from=${t}`:"/p\
-art"),_(kr(D))}async function E(D){let[ue]=vr(d.form);if(ue){d.summary=!0,Ot(),Ao(ue[0]);return}Object.assign(
-d,{saving:!0,clash:null,taken:""}),Ot();try{let Ye=await D();if("saved"in Ye)return P(Ye.saved);"stale"in Ye?d.
-clash=Ye.stale:d.taken=Ye.taken}catch(Ye){d.error=Ye,d.summary=!0}d.saving=!1,Ot();let ht=d.error instanceof M?
-d.error.errors:{},Mt=oc(d.form).find(Ye=>Object.keys(ht).some(Rc=>Rc===Ye||Rc.startsWith(`${Ye}.`)));Mt&&Ao(Mt)}
+art"),_(kr(D))}async function E(D){let[ue]=vr(d.form);if(ue){d.summary=!0,Mt(),Ao(ue[0]);return}Object.assign(
+d,{saving:!0,clash:null,taken:""}),Mt();try{let Je=await D();if("saved"in Je)return P(Je.saved);"stale"in Je?d.
+clash=Je.stale:d.taken=Je.taken}catch(Je){d.error=Je,d.summary=!0}d.saving=!1,Mt();let pt=d.error instanceof O?
+d.error.errors:{},Ot=oc(d.form).find(Je=>Object.keys(pt).some(Rc=>Rc===Je||Rc.startsWith(`${Je}.`)));Ot&&Ao(Ot)}
 function P(D){Ul(t);let ue=D.revision===d.base?.revision;Y(ue?"Nothing was changed, so nothing was saved.":`Ca\
 rd ${I(D.code)} saved${D.revision>1?`, revision ${D.revision}`:""}.`),$e(`/c/${D.code}`)}let v=()=>ge(n)&&E(()=>d.
 base?lm(d.form,d.base):ec(d.form,d.newCode)),N=()=>(d.newCode=fa(),E(()=>ec(d.form,d.newCode)));function Q(){Ul(
@@ -2647,8 +2653,8 @@ t);let D=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,.
 e card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>f(D)})}function Le(D){let ue=d.form;Object.
 assign(d,{clash:null,base:rc(D)}),f(Fs(D.part,D.note)),Y("What is saved is in the boxes now.",{label:"Put mine\
  back",act:()=>f(ue)})}async function li(D){try{await sd(`/blank.${D}`,js(d.form),`${d.form.title.trim()||"bla\
-nk"}.${D}`)}catch(ue){Y(q(ue))}}function Ot(){let D=d.error instanceof M?d.error.errors:{},ue=vr(d.form),ht=Ym(
-d,b),Mt=!d.busy&&!d.stopped&&!ue.length&&!d.error;e.render(i`<h1>
+nk"}.${D}`)}catch(ue){Y(z(ue))}}function Mt(){let D=d.error instanceof O?d.error.errors:{},ue=vr(d.form),pt=Ym(
+d,b),Ot=!d.busy&&!d.stopped&&!ue.length&&!d.error;e.render(i`<h1>
           ${t?i`${R(n,"Edit","Plan")} ${d.card?.title||"card"}
                   <small class="code">${I(t)}</small>`:R(n,"New part","Plan a part")}
         </h1>
@@ -2682,14 +2688,14 @@ h}
           data-busy=${String(d.busy)}
           aria-busy=${d.busy?"true":"false"}>
           <div class="part-edit">
-            ${zm(d,{open:ue,stale:!Mt,waiting:ht})}
+            ${qm(d,{open:ue,stale:!Ot,waiting:pt})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
               @keydown=${Wm}
-              @submit=${Ye=>{Ye.preventDefault(),v()}}>
-              ${Im(d.form,{metals:s,crib:{dies:o,punches:a},plan:Mt?d.plan:null,editing:!!t,errors:D,change:f})}
+              @submit=${Je=>{Je.preventDefault(),v()}}>
+              ${Im(d.form,{metals:s,crib:{dies:o,punches:a},plan:Ot?d.plan:null,editing:!!t,errors:D,change:f})}
               ${R(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${d.saving}>
                     ${d.saving?"Saving…":t?"Save as the next revision":"Save as a card"}
@@ -2698,9 +2704,9 @@ h}
             </form>
           </div>
           <div class="plan-side">
-            ${innerWidth<1e3?h:ht}
-            <div class="part-plan ${Mt||!d.plan?"":"stale"}" data-test="plan">
-              ${d.plan&&!Mt&&!d.busy?i`<p class="stale-note">
+            ${innerWidth<1e3?h:pt}
+            <div class="part-plan ${Ot||!d.plan?"":"stale"}" data-test="plan">
+              ${d.plan&&!Ot&&!d.busy?i`<p class="stale-note">
                       ${d.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:h}
@@ -2710,43 +2716,43 @@ was whole:"}
         </div>`),document.querySelectorAll(".part-form .wrong").forEach(fl),d.busy||e.ready()}m(!0),r&&(history.
 replaceState(null,"","/part"),d.kept=mr("",{form:d.form,base:null,newCode:d.newCode}),l&&Y("The copy took the \
 place of a part you had begun.",{label:"Put it back",act:()=>f(l.form)}));let Bc=e.query.get("order");Bc&&T(Bc)}
-function Zm(e,t){return e?{form:Fs(e.part,e.note),base:rc(e)}:{form:Xl(t[0]?.code??""),base:null}}async function Zv(e,t,n){
-let s=Hl(e),o=null;try{e&&(o=await $t(e,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.
-newCode,card:o,restored:!0}:{...Zm(o,t),newCode:fa(),card:o,restored:!1}}async function Qv(e,t){let{part:n,note:s}=await $t(
+function Zm(e,t){return e?{form:Fs(e.part,e.note),base:rc(e)}:{form:Xl(t[0]?.code??""),base:null}}async function ek(e,t,n){
+let s=Hl(e),o=null;try{e&&(o=await bt(e,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.
+newCode,card:o,restored:!0}:{...Zm(o,t),newCode:fa(),card:o,restored:!1}}async function tk(e,t){let{part:n,note:s}=await bt(
 e,t),o=`Copy of ${n.title||I(e)}`;return{form:Fs({...n,title:o},s),base:null,newCode:fa(),card:null,restored:!1}}
-var rc,ef=g(()=>{y();F();Ie();pe();fe();xo();at();Ru();gn();hm();Se();Re();pe();le();bm();ac();Mr();Vm();qm();
-Xm();Be();dt();rc=e=>({code:e.code,etag:e.etag,revision:e.revision,revision_id:e.revision_id})});async function tf(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new ss(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(ek)}catch(o){throw new ss(tk[o.name]??"busy")}let s=()=>n.
+var rc,ef=g(()=>{y();F();Ie();pe();fe();xo();at();Ru();gn();hm();Te();Re();pe();le();bm();ac();Or();Vm();zm();
+Xm();Be();ht();rc=e=>({code:e.code,etag:e.etag,revision:e.revision,revision_id:e.revision_id})});async function tf(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new ss(isSecureContext?"none":"insecure");
+let n;try{n=await navigator.mediaDevices.getUserMedia(nk)}catch(o){throw new ss(sk[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return e.aborted&&s(),e.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
 "ended",t),n}function nf(e){return!!e.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function sf(e,t){await e.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var ss,ek,tk,of=g(()=>{ss=class extends Error{constructor(t){
-super(t),this.fault=t}},ek={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-tk={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function lf(){return Ar??=sk(),Ar.catch(()=>Ar=void 0),Ar}async function sk(){let e=await ok(),t=e??await af(),
+getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var ss,nk,sk,of=g(()=>{ss=class extends Error{constructor(t){
+super(t),this.fault=t}},nk={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
+sk={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function lf(){return Ar??=ak(),Ar.catch(()=>Ar=void 0),Ar}async function ak(){let e=await rk(),t=e??await af(),
 n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new Gs(String(o));return t=await af(),
-n.read(s)}}};return n}async function ok(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
+n.read(s)}}};return n}async function rk(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
 ()=>[]);return e&&t?.includes("qr_code")?new e(rf):null}async function af(){try{let{BarcodeDetector:e,prepareZXingModule:t}=await import("/vendor/barcode-detector/ponyfill.js");
-return await t({overrides:{locateFile:()=>nk},fireImmediately:!0}),new e(rf)}catch(e){throw new Gs(String(e))}}
-var Gs,nk,rf,Ar,cf=g(()=>{Gs=class extends Error{},nk="/vendor/zxing-wasm/zxing_reader.wasm",rf={formats:["qr_\
-code"]}});function hf(e){let t=ik(e.trim()),n=t?ak.exec(t.pathname)?.[1]:rk.exec(e.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:ck(e,t)};let{code:s,whole:o,fault:a}=me(lk(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+return await t({overrides:{locateFile:()=>ok},fireImmediately:!0}),new e(rf)}catch(e){throw new Gs(String(e))}}
+var Gs,ok,rf,Ar,cf=g(()=>{Gs=class extends Error{},ok="/vendor/zxing-wasm/zxing_reader.wasm",rf={formats:["qr_\
+code"]}});function hf(e){let t=ck(e.trim()),n=t?ik.exec(t.pathname)?.[1]:lk.exec(e.trim())?.[0];if(!n)return{kind:"other",
+code:"",words:hk(e,t)};let{code:s,whole:o,fault:a}=me(dk(n));if(o)return{kind:"card",code:s,words:""};let r=a||
 `A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${ic(I(s))} is\
- not a card code. ${r}`}}function ik(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
-t.protocol)?t:null}function lk(e){try{return decodeURIComponent(e)}catch{return e}}function ck(e,t){return t?`\
+ not a card code. ${r}`}}function ck(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
+t.protocol)?t:null}function dk(e){try{return decodeURIComponent(e)}catch{return e}}function hk(e,t){return t?`\
 It leads to ${ic(t.host)}, not to a card.`:e.trim()?`It says “${ic(e.trim())}”, which is not a card code.`:
-"It holds nothing that can be read."}var ak,rk,df,ic,pf=g(()=>{pe();ak=/^\/c\/([^/]+)\/?$/i,rk=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+"It holds nothing that can be read."}var ik,lk,df,ic,pf=g(()=>{pe();ik=/^\/c\/([^/]+)\/?$/i,lk=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
 df=40;ic=e=>e.length>df?`${e.slice(0,df)}…`:e});async function ff(e,t,n,s){for(;!s.aborted;){if(e.readyState>=e.HAVE_CURRENT_DATA){let o=await t.read(e);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,dk))}}function gf(e,t,n){let o=e.filter(l=>mf(l,t,t)).map(l=>({...hf(
+await n(o)}await new Promise(o=>setTimeout(o,pk))}}function gf(e,t,n){let o=e.filter(l=>mf(l,t,t)).map(l=>({...hf(
 l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(uf(a))return a[0];let r=a.
 filter(l=>mf(l.mark,t,n));return r.length>0&&uf(r)?r[0]:"several"}function mf({boundingBox:e},t,n){let s=t.getBoundingClientRect(),
 o=Math.max(s.width/t.videoWidth,s.height/t.videoHeight),a=s.x+s.width/2+(e.x+e.width/2-t.videoWidth/2)*o,r=s.y+
 s.height/2+(e.y+e.height/2-t.videoHeight/2)*o,{left:l,right:c,top:d,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=d&&r<=p}var dk,uf,$f=g(()=>{pf();dk=60;uf=e=>e.every(t=>t.code===e[0].code)});function bf(e,t){let{title:n,words:s,again:o}=hk[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
+l&&a<=c&&r>=d&&r<=p}var pk,uf,$f=g(()=>{pf();pk=60;uf=e=>e.every(t=>t.code===e[0].code)});function bf(e,t){let{title:n,words:s,again:o}=uk[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${t}>Try again</button>`:h}
-  </section>`}var lc,hk,wf=g(()=>{y();lc=i`<p>
+  </section>`}var lc,uk,wf=g(()=>{y();lc=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
-</p>`,hk={insecure:{title:"This page gets no camera",words:i`<p>
+</p>`,uk={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
         has an https address, open that one.
       </p>
@@ -2765,31 +2771,31 @@ l&&a<=c&&r>=d&&r<=p}var dk,uf,$f=g(()=>{pf();dk=60;uf=e=>e.every(t=>t.code===e[0
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${lc}`,again:!0}}});var yf={};ne(yf,{show:()=>fk});async function fk(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
-says:_f},n=Ma(),s=await Kt().catch(()=>[]),o=new AbortController,a=()=>e.render(wk(t,{again:d,lamp:p},()=>Aa(n,
+      ${lc}`,again:!0}}});var yf={};ne(yf,{show:()=>$k});async function $k(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
+says:_f},n=Oa(),s=await Kt().catch(()=>[]),o=new AbortController,a=()=>e.render(yk(t,{again:d,lamp:p},()=>Aa(n,
 s,a,"Seven characters, capitals or not."))),r=u=>{Object.assign(t,u),a()},l=()=>{o.abort(),Object.assign(t,{stream:null,
 lamp:null})},c=u=>{l(),u instanceof ss?r({fault:u.fault}):u instanceof Gs?r({fault:"no-decoder"}):e.render(en(
 u)),e.ready()};async function d(){l();let{signal:u}=o=new AbortController;r({fault:null,says:_f});try{let[m,b]=await Promise.
-all([tf(u,()=>c(new ss("busy"))),lf()]);if(u.aborted)return;r({stream:m,lamp:nf(m)?!1:null,says:pk});let f=document.
-querySelector(".scan-view video"),_=document.querySelector(".scan-frame");f.play().catch(()=>{}),e.ready();let T=gk(
+all([tf(u,()=>c(new ss("busy"))),lf()]);if(u.aborted)return;r({stream:m,lamp:nf(m)?!1:null,says:mk});let f=document.
+querySelector(".scan-view video"),_=document.querySelector(".scan-frame");f.play().catch(()=>{}),e.ready();let T=bk(
 E=>r({says:E}),u);await ff(f,b,E=>T(gf(E,f,_)),u)}catch(m){u.aborted||c(m)}}async function p(){if(!t.stream)return;
 let u=!t.lamp;await sf(t.stream,u).then(()=>r({lamp:u}),()=>r({lamp:null}))}e.signal.addEventListener("abort",
-l),document.addEventListener("visibilitychange",()=>document.hidden?l():d(),{signal:e.signal}),d()}function gk(e,t){
-let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>mk&&(n="");return}let l=a==="several"?
-a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(uk):a.kind==="card"?await bk(a.code,e,t):e($k(a)),s=performance.
-now())}}function $k({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
-bel",words:`${t} Still looking.`}}async function bk(e,t,n){let s=I(e);t({kind:"found",title:s,words:"Opening i\
+l),document.addEventListener("visibilitychange",()=>document.hidden?l():d(),{signal:e.signal}),d()}function bk(e,t){
+let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>gk&&(n="");return}let l=a==="several"?
+a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(fk):a.kind==="card"?await _k(a.code,e,t):e(wk(a)),s=performance.
+now())}}function wk({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
+bel",words:`${t} Still looking.`}}async function _k(e,t,n){let s=I(e);t({kind:"found",title:s,words:"Opening i\
 t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await xh(e,n).catch(a=>String(a.
 message));n.aborted||(o==="device"||o==="shop"?$e(`/c/${e}`,{replace:!0}):t(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is valid, but this shop has no such card: it is another shop’s label. S\
 till looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server does no\
 t answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wrong",title:`${s}\
- could not be opened`,words:o}))}function wk({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
+ could not be opened`,words:o}))}function yk({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
 s.kind}>
     <h1>Scan a label</h1>
     ${e?bf(e,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${t} aria-label="What the camera sees"></video>
-            ${_k}
+            ${vk}
           </div>`}
     <div class="scan-beside">
       <p class="scan-says" data-kind=${e?"fault":s.kind} role="status" data-test="says">
@@ -2805,10 +2811,10 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var _f,pk,uk,mk,_k,vf=g(()=>{y();of();Ie();pe();cf();$f();Re();Ce();qi();wf();Be();_f={kind:"wait",title:"\
-Starting the camera…",words:"If the browser asks, allow it."},pk={kind:"look",title:"Hold the label’s square\
- in the frame",words:"It opens by itself."},uk={kind:"wrong",title:"More than one label",words:"Hold only one \
-in the frame."},mk=2500;_k=i`<div class="scan-frame" aria-hidden="true">
+  </div>`}var _f,mk,fk,gk,vk,vf=g(()=>{y();of();Ie();pe();cf();$f();Re();Ce();zi();wf();Be();_f={kind:"wait",title:"\
+Starting the camera…",words:"If the browser asks, allow it."},mk={kind:"look",title:"Hold the label’s square\
+ in the frame",words:"It opens by itself."},fk={kind:"wrong",title:"More than one label",words:"Hold only one \
+in the frame."},gk=2500;vk=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
@@ -2816,12 +2822,12 @@ in the frame."},mk=2500;_k=i`<div class="scan-frame" aria-hidden="true">
 be=null,Er(),Wo()}function xf(e,t){!be||be.at.code!==e||be.at.step===t||(be.at.step=t,Er(),be.link.move({code:e,
 step:t}),Wo())}function Sf(e){be&&(be.at.step=e,be.link.move({code:be.at.code,step:e},{whatever:!0}))}function Nr(e,t){
 document.addEventListener("bench",()=>e(Do()),{signal:t})}function Tf(e,t,n,s=null){be?.end.abort();let o=new AbortController,
-a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Xa(e,s,{keepMs:yk,heard:l=>{if(l.code!==a.code)return Lr();
+a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Xa(e,s,{keepMs:kk,heard:l=>{if(l.code!==a.code)return Lr();
 a.step=l.step,Er(),Wo()},changed:({gone:l,answers:c,late:d,refused:p})=>{if(l)return Lr();Object.assign(a,{answers:c,
 late:d,refused:p}),Wo()}},o.signal);be={at:a,link:r,end:o},Er(),Wo()}function Er(){try{be?sessionStorage.setItem(
 cc,JSON.stringify({name:be.at.name,code:be.at.code,step:be.at.step})):sessionStorage.removeItem(cc)}catch{}}function Pr(){
 if(!be)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(cc)??"{}");e&&t&&Tf(e,t,n)}catch{}}var cc,
-yk,be,Do,Wo,Cr=g(()=>{Tl();pn();cc="flangebook.on-bench",yk=5e3,be=null,Do=()=>be?{...be.at}:null;Wo=()=>document.
+kk,be,Do,Wo,Cr=g(()=>{Tl();pn();cc="flangebook.on-bench",kk=5e3,be=null,Do=()=>be?{...be.at}:null;Wo=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Ae(e){let{fault:t}=me(e);return i`<div class="state" data-test="bad-code">
     <h1>${I(e)} is not a card</h1>
     ${t||"A card code has seven characters, digits and letters without I, L, O and U."} ${dc}
@@ -2829,12 +2835,12 @@ dispatchEvent(new CustomEvent("bench"))});function Ae(e){let{fault:t}=me(e);retu
       <h1>${I(e)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
       reaches and open it again. ${dc}
-    </div>`;if(t instanceof M&&t.status===404)return i`<div class="state" data-test="unknown-code">
+    </div>`;if(t instanceof O&&t.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${I(e)}</h1>
       The code is valid, but this shop has no card of that number. Look at the label again. ${dc}
-    </div>`;throw t}async function Tt(e,t){let{code:n}=e.params;try{await gt(n,t,e.signal)}catch(s){e.signal.aborted||
+    </div>`;throw t}async function Tt(e,t){let{code:n}=e.params;try{await $t(n,t,e.signal)}catch(s){e.signal.aborted||
 we(e,os(n,s))}}function we(e,t){e.title("No such card"),e.render(t),e.ready()}var dc,Ht=g(()=>{y();F();Ie();pe();
-dc=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Mf(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
+dc=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Of(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${e.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -2852,8 +2858,8 @@ dc=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});
           ${e.differences.map(a=>i`<tr>
                 <th scope="row">${a.where}</th>
                 <td>${a.what}</td>
-                <td>${Of(a,"saved")}</td>
-                <td>${Of(a,"fresh")}</td>
+                <td>${Mf(a,"saved")}</td>
+                <td>${Mf(a,"fresh")}</td>
               </tr>`)}
         </tbody>
       </table>
@@ -2864,8 +2870,8 @@ h}
     ${R("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${t} @click=${s}>
         ${t?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
-  </details>`:h}function Of(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(e.field)&&typeof n=="number"?$(Vt(e.field??"",n)):e[t]}var Af=g(()=>{y();Se();A();le()});function Fo(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
+  </details>`:h}function Mf(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
+test(e.field)&&typeof n=="number"?$(Vt(e.field??"",n)):e[t]}var Af=g(()=>{y();Te();A();le()});function Fo(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
 fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to resolve":e.late?`Saved here, not\
  yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function Lf(e){let t=e.here??
 [],n=e.proposals??[];if(!t.length&&!n.length)return h;let s=t.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
@@ -2879,17 +2885,17 @@ fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to re
           </div>`:h}
     ${t.length?i`<p class="waits" data-test="saved-here">
             <b>Saved here, not yet in the shop.</b>
-            ${vk(t.length,n.length>0)}
+            ${xk(t.length,n.length>0)}
             ${s.length?i`<a href="/settings">${s.length} refused: look</a>`:h}
           </p>`:h}
-  </section>`}function vk(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
+  </section>`}function xk(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
 `${n} until the other one is resolved.`:`${n} and ${e===1?"is sent automatically":"are sent automatically"}.`}
 function Br(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
 automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${ge("cards.revise")?"decide whic\
-h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Vs=g(()=>{y();Se();G();le()});async function Rr(e,t){try{zs=(await qn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Ir(e,t,{draw:n,
-start:s}){let o=Do();if(o?.code===e)return kk(o,t);if(!zs.length)return h;let a=[Ef,Hp()].find(r=>zs.includes(
-r))??zs[0];return i`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
-    ${zs.length>1?K({name:"bench",label:"Press screen",value:a,options:zs.map(r=>[r,r]),change:r=>{Ef=r,n()}}):
+h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Vs=g(()=>{y();Te();G();le()});async function Rr(e,t){try{qs=(await zn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Ir(e,t,{draw:n,
+start:s}){let o=Do();if(o?.code===e)return Sk(o,t);if(!qs.length)return h;let a=[Ef,Hp()].find(r=>qs.includes(
+r))??qs[0];return i`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
+    ${qs.length>1?K({name:"bench",label:"Press screen",value:a,options:qs.map(r=>[r,r]),change:r=>{Ef=r,n()}}):
 h}
     <button
       type="button"
@@ -2898,23 +2904,23 @@ h}
       @click=${()=>{kf(a,e,t),n(),s?.()}}>
       Show on ${Kn(a)}
     </button>
-  </section>`}function kk(e,t){let n=Kn(e.name);return i`<section
+  </section>`}function Sk(e,t){let n=Kn(e.name);return i`<section
     class="show-on-bench on"
     aria-label="Press screen"
     data-test="on-bench"
     data-bench-step=${e.step}>
-    <p role="status">${xk(e,n)}</p>
+    <p role="status">${Tk(e,n)}</p>
     ${e.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Sf(t)}>
             Show step ${t} there
           </button>`:h}
     <button type="button" class="button" data-test="off-bench" @click=${Lr}>Stop</button>
-  </section>`}function xk({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+  </section>`}function Tk({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:t?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var zs,Ef,hc=g(()=>{y();pn();Cr();Z();zs=[],Ef=""});function Wr(e){let{drawing:t}=e,n=Jn(e),s=nr(e),o=Sk(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+i`<b>On ${s}.</b>`}var qs,Ef,hc=g(()=>{y();pn();Cr();Z();qs=[],Ef=""});function Wr(e){let{drawing:t}=e,n=Jn(e),s=nr(e),o=Mk(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
     ${pc("before","before",Nf(t.before),t,o)}
     ${n?pc("during",s?il(s).join(" "):"half way",n.shown,t,o,s):h}
     ${pc("after","after",Nf(t.after),t,o)}
-  </div>`}function Sk(e,t,n){let[s,o,a,r]=nt([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?jn(n):[0,0];
+  </div>`}function Mk(e,t,n){let[s,o,a,r]=st([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?jn(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,e.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
 l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function pc(e,t,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${e}>
     <svg
@@ -2928,10 +2934,10 @@ l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function pc(e,t,n,s,{from:o,to:a,low:r,hig
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
-      ${c?Tk(c,a-o):h}
+      ${c?Ok(c,a-o):h}
     </svg>
     <figcaption data-test="small-${e}">${t}</figcaption>
-  </figure>`}function Tk(e,t){if(!Fa(e,t))return x`<path class="ring" d=${wo([e.on_sheet,e.on_tool])}/>`;let[n,
+  </figure>`}function Ok(e,t){if(!Fa(e,t))return x`<path class="ring" d=${wo([e.on_sheet,e.on_tool])}/>`;let[n,
 s]=jn(e);return x`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Nf,uc=g(()=>{y();jt();ll();ln();Nf=({
 sheet:e,ram:t,holder:n,punch:s,gauge:o})=>({sheet:Oe(e),tools:[t,n,s].map(Oe).filter(Boolean),down:0,gauge:Oe(
 o),back:0})});function Dr(e,t,n,s){let o=[...e].sort((d,p)=>d[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
@@ -2939,18 +2945,18 @@ return null;let a=o.findIndex(d=>d[t]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o
 (c[t]-l[t])*(c[s]-l[s])}var mc=g(()=>{});function Ho(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
 let n=Number(t);return n>0&&n<180?n:null}function Uo(e){let t={},n={},s=e.places==="one"?[["measured_deg",e.one]]:
 [["left_deg",e.left],["middle_deg",e.middle],["right_deg",e.right]];for(let[o,a]of s){if(a.trim()==="")continue;
-let r=Ho(a);r===null?n[o]=[e.places==="one"?Pf:Ok]:t[o]=r}return!Object.keys(t).length&&!Object.keys(n).length&&
-(n[s[0][0]]=[Pf]),{angles:t,wrong:n}}function Cf(e,t,n){let s=Ek(t),[o,a]=["set_angle_deg","punch_depth_mm"].map(
-c=>Dr(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||Mk(e,s))return null;
+let r=Ho(a);r===null?n[o]=[e.places==="one"?Pf:Ak]:t[o]=r}return!Object.keys(t).length&&!Object.keys(n).length&&
+(n[s[0][0]]=[Pf]),{angles:t,wrong:n}}function Cf(e,t,n){let s=Pk(t),[o,a]=["set_angle_deg","punch_depth_mm"].map(
+c=>Dr(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||Lk(e,s))return null;
 let r=e,l={row:s,ends:s!==Fr(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.punch_depth_mm===
-null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return tt(e,l)?l:null}function Mk({first_hit:e,included_angle_deg:t},n){
-return!!(e&&n>Math.max(t+Ak,e.comes_out_deg_high))}function Fr(e){let t=Object.values(e);return t.reduce((n,s)=>n+
-s,0)/t.length}function Ek(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-t>=Lk?t:Fr(e)}function qs(e){
+null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return nt(e,l)?l:null}function Lk({first_hit:e,included_angle_deg:t},n){
+return!!(e&&n>Math.max(t+Ek,e.comes_out_deg_high))}function Fr(e){let t=Object.values(e);return t.reduce((n,s)=>n+
+s,0)/t.length}function Pk(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-t>=Nk?t:Fr(e)}function zs(e){
 return e?.correction?.set_angle_deg?e.correction:e?.table??null}function Ut(e){let t=[e.left_deg,e.middle_deg,
 e.right_deg],s=t.some(o=>o!=null)?t.map(o=>$(S(o??null))).join(" / "):$(S(e.measured_deg));return e.flange_mm?
-`${s}, flange ${Nk(e.flange_mm)}`:s}var jo,Pf,Ok,Ak,Lk,Nk,bn=g(()=>{rn();mc();A();jo={one:"",left:"",middle:"",
+`${s}, flange ${Ck(e.flange_mm)}`:s}var jo,Pf,Ak,Ek,Nk,Ck,bn=g(()=>{rn();mc();A();jo={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};Pf="Type the angle between the f\
-lats in degrees, such as 90.5. Square is 90.",Ok="Degrees, such as 90.5";Ak=5;Lk=.3;Nk=e=>typeof e=="string"?e:
+lats in degrees, such as 90.5. Square is 90.",Ak="Degrees, such as 90.5";Ek=5;Nk=.3;Ck=e=>typeof e=="string"?e:
 $(w(e,{digits:2}))});function Ks(e,{waiting:t,step:n}={}){return i`<li class="row trial" data-test=${t?"waiting-trial":"trial"} data-id=${e.
 id}>
     <div>
@@ -2958,23 +2964,23 @@ id}>
       <span class="code">Step ${e.step}</span>
       <span class="more">
         ${t?i`<b class="waits">${Fo(t)}</b> · `:h}
-        ${[vs(e),Nt(e),Pk(e),Ck(e.correction,n)].filter(Boolean).join(" · ")}
+        ${[vs(e),Nt(e),Bk(e),Rk(e.correction,n)].filter(Boolean).join(" · ")}
         ${e.note?i`<span class="trial-note">${e.note}</span>`:h}
         ${t?.refused?i`<a href="/settings">Decide</a>`:h}
       </span>
     </div>
-  </li>`}var Pk,Ck,fc=g(()=>{y();rn();bn();A();Vs();qe();Pk=e=>e.set_angle_deg?`set at ${$(S(e.set_angle_deg))}`:
-"",Ck=(e,t)=>e?.set_angle_deg&&t&&tt(t,e)?`new setting ${$(S(e.set_angle_deg))}`:""});var Bf={};ne(Bf,{show:()=>Bk});async function Bk(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{e.title(n.title||I(t)),e.render(Rk(n,s,{take:r,archive:a,
-draw:o}))},a=async()=>{try{({card:n}=await ft(n,{archived:!n.archived})),Y(n.archived?"Archived. It stands und\
-er Archived, below the cards.":"In use again."),U()}catch(c){Y(q(c))}o()},r=async()=>{Object.assign(s,{busy:!0,
+  </li>`}var Bk,Rk,fc=g(()=>{y();rn();bn();A();Vs();Ke();Bk=e=>e.set_angle_deg?`set at ${$(S(e.set_angle_deg))}`:
+"",Rk=(e,t)=>e?.set_angle_deg&&t&&nt(t,e)?`new setting ${$(S(e.set_angle_deg))}`:""});var Bf={};ne(Bf,{show:()=>Ik});async function Ik(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=()=>{e.title(n.title||I(t)),e.render(Wk(n,s,{take:r,archive:a,
+draw:o}))},a=async()=>{try{({card:n}=await gt(n,{archived:!n.archived})),Y(n.archived?"Archived. It stands und\
+er Archived, below the cards.":"In use again."),U()}catch(c){Y(z(c))}o()},r=async()=>{Object.assign(s,{busy:!0,
 fault:""}),o();try{let c=B().name?{by:B().name}:{};n=await Cn(await xa(n,{replan:!0,reason:"Planned afresh wit\
-h today’s tools",id:Ue(),...c})),s.fresh=null,U()}catch(c){s.fault=c instanceof M&&c.status===412?"The card \
-was changed meanwhile. Open it again first.":q(c)}s.busy=!1,o()},l=async c=>{n=c,s.waiting=(await kn(t).catch(
+h today’s tools",id:Ge(),...c})),s.fresh=null,U()}catch(c){s.fault=c instanceof O&&c.status===412?"The card \
+was changed meanwhile. Open it again first.":z(c)}s.busy=!1,o()},l=async c=>{n=c,s.waiting=(await kn(t).catch(
 ()=>[])).filter(d=>d.kind==="trial"),s.metal=$s((await sn())?.metals,n.part.metal),o(),e.ready()};_e(()=>n&&o(),
 e.signal),Nr(()=>n&&o(),e.signal),document.addEventListener("sync",async()=>n&&l(await bo(t).catch(()=>{})??n),
-{signal:e.signal});try{await gt(t,l,e.signal)}catch(c){e.signal.aborted||we(e,os(t,c));return}Pr(),Rr(e.signal,
-o),s.fresh=await O("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:c})=>c,()=>null),o()}function Rk(e,t,{
+{signal:e.signal});try{await $t(t,l,e.signal)}catch(c){e.signal.aborted||we(e,os(t,c));return}Pr(),Rr(e.signal,
+o),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:c})=>c,()=>null),o()}function Wk(e,t,{
 take:n,archive:s,draw:o}){let{plan:a}=e,r=a.checks.filter(d=>d.level!=="ok"),l=r.filter(d=>d.level==="stop"),c=r.
 filter(d=>d.level!=="stop"&&!d.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${e.
 revision}>
@@ -2982,30 +2988,30 @@ revision}>
       <header class="card-top">
         <p class="card-code" data-test="card-code">${I(e.code)}</p>
         <h1 data-test="card-title">${e.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${Wk(e,t.metal)}</p>
+        <p class="card-what" data-test="card-what">${Fk(e,t.metal)}</p>
         ${e.note?i`<p class="card-note" data-test="card-note">${e.note}</p>`:h}
         ${e.archived?i`<p class="card-note"><b>Archived.</b> This card is not in use any more.</p>`:h}
       </header>
       ${Lf(e)}
       ${l.length?i`<section class="card-stops" aria-label="Stop">${We(l)}</section>`:h}
-      ${Mf(t.fresh,{...t,take:n,settings:e.settings.length})}
-      ${Ik(e,l.length>0)}
+      ${Of(t.fresh,{...t,take:n,settings:e.settings.length})}
+      ${Dk(e,l.length>0)}
       ${a.steps.length?Ir(e.code,1,{draw:o,start:()=>$e(`/c/${e.code}/step/1`)}):h}
       <section class="panel card-picture" aria-label="What it becomes">
         ${rt(a,{tallest:innerHeight*.28})}
       </section>
-      ${Uk(e,s)}
+      ${Vk(e,s)}
     </div>
     <div class="card-body">
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${Cs(a.tools,a.steps.length,a.steps)}${sr(a.blank)}${Fe(a)?ts(a.blank,{tallest:420}):h}
+        ${Cs(a.tools,a.steps.length,a.steps)}${sr(a.blank)}${je(a)?ts(a.blank,{tallest:420}):h}
       </section>
-      ${Hk(e,t.waiting)}
+      ${Gk(e,t.waiting)}
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${ns(a)?h:Dk(a.order)}${jk(e)}
-        ${ns(a)?ae("Order",Or(a,Um(e.code)),{test:"order-fold"}):h}
+        ${ns(a)?h:jk(a.order)}${Uk(e)}
+        ${ns(a)?ae("Order",Mr(a,Um(e.code)),{test:"order-fold"}):h}
       </section>
       ${c.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
@@ -3013,21 +3019,21 @@ revision}>
             </section>`:h}
       ${hn(a.checks)}
     </div>
-  </article>`}function Ik({code:e,plan:t},n){return t.steps.length?i`<div class="card-start">
+  </article>`}function Dk({code:e,plan:t},n){return t.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${e}/step/1" data-test="start">
       ${n?"See step 1":"Start"}
       <small>${t.steps.length===1?"1 step":`${t.steps.length} steps`}</small>
     </a>
-  </div>`:h}function Wk({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
-1?"1 bend":`${e.bends.length} bends`,a=Fe(t)?`box ${Yn(t.folded)}`:`${j(e.bend_length_mm)} ${C()} long`;return`${n}\
-, ${j(e.thickness_mm)} ${C()}${s}, ${a}, ${o}`}function Fk(e,t){let{gauge_x_mm:n}=lt(e,t);return n===null?"no \
-gauge":`gauge X ${$(w(n))}`}function jk(e){return i`<ol class="rows" data-test="step-list">
+  </div>`:h}function Fk({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
+1?"1 bend":`${e.bends.length} bends`,a=je(t)?`box ${Yn(t.folded)}`:`${j(e.bend_length_mm)} ${C()} long`;return`${n}\
+, ${j(e.thickness_mm)} ${C()}${s}, ${a}, ${o}`}function Hk(e,t){let{gauge_x_mm:n}=lt(e,t);return n===null?"no \
+gauge":`gauge X ${$(w(n))}`}function Uk(e){return i`<ol class="rows" data-test="step-list">
     ${e.plan.steps.map(t=>i`<li class="row">
           <a href="/c/${e.code}/step/${t.number}">
             <span class="lead">${t.number}. ${xt(t)} ${t.direction}</span>
             <span class="code">${$(S(t.included_angle_deg))}</span>
             <span class="more">
-              ${Fk(e,t)}
+              ${Hk(e,t)}
               ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${Ls(t)}</span>`:
 h}
             </span>
@@ -3035,7 +3041,7 @@ h}
             ${t.drawing?Wr(t):h}
           </a>
         </li>`)}
-  </ol>`}function Hk(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<section class="card-trials">
+  </ol>`}function Gk(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<section class="card-trials">
       <p class="soft" data-test="no-trials">
         Nothing measured yet.${R("trials.keep"," After a bend, type the result.")}
       </p>
@@ -3045,7 +3051,7 @@ h}
       ${[...t].reverse().map(s=>Ks(s.body,{waiting:s}))}
       ${n.map(s=>Ks(s,{step:e.plan.steps[s.step-1]}))}
     </ul>
-  </section>`}function Uk({code:e,archived:t},n){return i`<nav class="card-links" aria-label="This card">
+  </section>`}function Vk({code:e,archived:t},n){return i`<nav class="card-links" aria-label="This card">
     ${oe(`/c/${e}/note`,i`<a class="button" href="/c/${e}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${e}/history" data-test="history">History</a>
     <a class="button" href="/c/${e}/label" data-test="label">Label</a>
@@ -3055,22 +3061,22 @@ h}
     ${R("cards.revise",i`<button type="button" class="button" data-test="archive" @click=${n}>
         ${t?"Use again":"Archive"}
       </button>`)}
-  </nav>`}var Dk,Rf=g(()=>{y();F();Ie();pe();fe();an();Pe();Cr();Re();at();se();ye();A();Ht();G();Oo();bt();Af();
-Vs();Es();le();Mr();un();hc();uc();jt();fc();As();$n();st();Dk=e=>e?.words?i`<p class="order" data-test="order">${e.
-words}</p>`:h});var Df={};ne(Df,{show:()=>Gk});async function Gk(e){let{code:t,step:n}=e.params;if(!me(t).whole)return we(e,Ae(
-t));let s=Po(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return e.render(qk(o,n));e.title(`${o.title||t},\
- step ${r.number}`),e.render(Yk(o,r,()=>dr(o,r,s,a,e.signal),Ir(o.code,r.number,{draw:a})))};_e(()=>o&&a(),e.signal),
-Nr(()=>o&&Vk(o,Number(n),a),e.signal),document.addEventListener("sync",()=>o&&zk(o),{signal:e.signal}),addEventListener(
-"keydown",r=>o&&Kk(r,o,Number(n)),{signal:e.signal}),Pr();try{await gt(t,r=>{!o&&r.plan.steps[Number(n)-1]&&xf(
+  </nav>`}var jk,Rf=g(()=>{y();F();Ie();pe();fe();an();Pe();Cr();Re();at();se();ye();A();Ht();G();Mo();wt();Af();
+Vs();Es();le();Or();un();hc();uc();jt();fc();As();$n();ot();jk=e=>e?.words?i`<p class="order" data-test="order">${e.
+words}</p>`:h});var Df={};ne(Df,{show:()=>qk});async function qk(e){let{code:t,step:n}=e.params;if(!me(t).whole)return we(e,Ae(
+t));let s=Po(),o,a=()=>{let r=o.plan.steps[Number(n)-1];if(!r)return e.render(Yk(o,n));e.title(`${o.title||t},\
+ step ${r.number}`),e.render(Xk(o,r,()=>dr(o,r,s,a,e.signal),Ir(o.code,r.number,{draw:a})))};_e(()=>o&&a(),e.signal),
+Nr(()=>o&&zk(o,Number(n),a),e.signal),document.addEventListener("sync",()=>o&&Kk(o),{signal:e.signal}),addEventListener(
+"keydown",r=>o&&Jk(r,o,Number(n)),{signal:e.signal}),Pr();try{await $t(t,r=>{!o&&r.plan.steps[Number(n)-1]&&xf(
 t,Number(n)),o=r,a(),e.ready()},e.signal)}catch(r){e.signal.aborted||we(e,os(t,r));return}Rr(e.signal,()=>o&&a())}
-function Vk(e,t,n){let s=Do(),o=s?.code===e.code&&s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?$e(`/c/${e.code}\
-/step/${o.number}`,{replace:!0}):n()}async function zk(e){let t=await bo(e.code).catch(()=>{});t&&t.revision!==
-e.revision&&Y(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>Et()})}function Kk(e,t,n){
+function zk(e,t,n){let s=Do(),o=s?.code===e.code&&s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?$e(`/c/${e.code}\
+/step/${o.number}`,{replace:!0}):n()}async function Kk(e){let t=await bo(e.code).catch(()=>{});t&&t.revision!==
+e.revision&&Y(`This card is at revision ${t.revision} now.`,{label:"Show it",act:()=>Et()})}function Jk(e,t,n){
 e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.test(e.target.tagName)||(e.key==="Arro\
 wRight"&&$e(If(t,n).href),e.key==="ArrowLeft"&&$e(Wf(t,n).href))}function If(e,t){let n=e.plan.steps.at(-1);return t<
 e.plan.steps.length?{href:`/c/${e.code}/step/${t+1}`,label:"Next",more:`step ${t+1}`}:n.set_angle_deg===null||
 !At(`/c/${e.code}/trial/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}/trial/${t}`,
-label:"Type the result",more:""}}function Yk(e,t,n,s){let{stops:o,watch:a}=cr(e,t),r=t.number===e.plan.steps.length,
+label:"Type the result",more:""}}function Xk(e,t,n,s){let{stops:o,watch:a}=cr(e,t),r=t.number===e.plan.steps.length,
 l=If(e,t.number);return i`<article class="step" data-test="step">
     ${ar(e,t)} ${o.length?i`<div class="step-stop">${We(o)}</div>`:h}
     <div class="step-body">
@@ -3096,15 +3102,15 @@ number}" data-test="came-out"
         >${l.label}${l.more?i` <small>${l.more}</small>`:h}</a
       >
     </nav>
-  </article>`}var qk,Wf,Ff=g(()=>{y();Ie();pe();at();Cr();Re();Se();se();an();Ht();Ol();G();Es();le();rr();za();
-hc();mn();jt();pr();qk=(e,t)=>i`<div class="state" data-test="no-step">
+  </article>`}var Yk,Wf,Ff=g(()=>{y();Ie();pe();at();Cr();Re();Te();se();an();Ht();Ml();G();Es();le();rr();qa();
+hc();mn();jt();pr();Yk=(e,t)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${t}</strong>This card has ${e.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${e.code}">Open the card</a></span>
   </div>`;Wf=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"})});function jf(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Dr(o.rows,"measured_deg",t,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
- is further off than a gauge error can be. Check it before you set a new X.",to_check:Jk};let l=Math.abs(r)<=gc?
+ is further off than a gauge error can be. Check it before you set a new X.",to_check:Zk};let l=Math.abs(r)<=gc?
 s:s-r,c=l>=o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not rea\
-ch far enough to correct the flange.",to_check:[]}}var gc,Jk,Ys,jr=g(()=>{mc();gc=.05;Jk=["Measure again, to t\
+ch far enough to correct the flange.",to_check:[]}}var gc,Zk,Ys,jr=g(()=>{mc();gc=.05;Zk=["Measure again, to t\
 he face that the card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand a\
 t the X of the card, and the sheet against it?"],Ys=({correction:e,gauge:t})=>e?.flange??t??null});function Uf(e,t,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(d,p,u,m={})=>L({name:p,label:u,value:a[d],wrong:r[p],
 change:b=>Object.assign(a,{[d]:b}),...m}),c=n.used??lt(e,t);return i`<form
@@ -3148,28 +3154,28 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:Hf}
     </div>
   </form>`}var Hf,$c,bc=g(()=>{y();Ie();A();Z();Hf="Leave it if it was set as shown.",$c=(e,t)=>X({name:"place\
 s",label:"Measured at",value:e.places,options:[["one","One place"],["three","Left, middle, right"]],change:n=>{
-Object.assign(e,{places:n}),t()}})});function Gf(e){let t=Ys(e);return t?t.gauge_x_mm===null?Xk(t):i`<div class="set-figures" data-test="new-gauge">
-      ${Ke("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
+Object.assign(e,{places:n}),t()}})});function Gf(e){let t=Ys(e);return t?t.gauge_x_mm===null?Qk(t):i`<div class="set-figures" data-test="new-gauge">
+      ${Ye("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${Vf(t.error_mm)}</p>`:h}function Xk({error_mm:e,words:t,said:n,to_check:s}){
+    <p class="basis" data-test="gauge-basis">${Vf(t.error_mm)}</p>`:h}function Qk({error_mm:e,words:t,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
     <p>${k("stop")} <b>No new gauge X.</b> ${Vf(e)} No gauge is that far off.</p>
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
   </div>`:i`<p data-test="no-gauge">${ze({...n,words:t})}</p>`}function Vf(e){return e===null?"":Math.abs(e)<=
-gc?"Flange as wanted: leave the gauge.":`Flange ${ie(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function zf(e){
+gc?"Flange as wanted: leave the gauge.":`Flange ${ie(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function qf(e){
 let t=e?.crown;return t?i`<div class="crown" data-test="crown">
-    <p>${Zk(t)}</p>
-    ${t.shim?Qk(t.shim):h}
-  </div>`:h}function Zk({middle_open_deg:e,shim:t,words:n}){return t?i`<b>The middle is ${ie(S(e))} more open than the ends.</b> First crown the middle
-    by ${ie(w(t.middle_mm,{digits:2}))}, or shim the die:`:n}function Qk({strip_mm:e,lengths_mm:t}){let n=t.map(
+    <p>${ex(t)}</p>
+    ${t.shim?tx(t.shim):h}
+  </div>`:h}function ex({middle_open_deg:e,shim:t,words:n}){return t?i`<b>The middle is ${ie(S(e))} more open than the ends.</b> First crown the middle
+    by ${ie(w(t.middle_mm,{digits:2}))}, or shim the die:`:n}function tx({strip_mm:e,lengths_mm:t}){let n=t.map(
 o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return i`<p data-test="shim">
     ${t.length===1?"1 strip":`${t.length} strips`} of
     ${ie(w(e,{digits:2}))} under the middle of the die, one on the other, ${n} ${s}
     long. Nothing at the ends. Then set what stands above, which is for the ends; bend again and measure.
-  </p>`}var qf,Kf=g(()=>{y();jr();A();G();mn();qf=({thickness_mm:e})=>e?` Calculated for the ${ie(w(e,{digits:2}))}\
- that the sheet measures.`:""});function Yf(e,t,n,{again:s,keep:o}){let a=qs(n);return i`<div
+  </p>`}var zf,Kf=g(()=>{y();jr();A();G();mn();zf=({thickness_mm:e})=>e?` Calculated for the ${ie(w(e,{digits:2}))}\
+ that the sheet measures.`:""});function Yf(e,t,n,{again:s,keep:o}){let a=zs(n);return i`<div
     class="trial-result"
     data-test="trial-result"
     data-waits=${n.waits?"true":"false"}>
@@ -3179,11 +3185,11 @@ o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return i`<p data-t
               <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
               It is sent automatically.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?tx(a):$u(t,n)}
-      ${a?i`<p class="basis" data-test="basis">${sx(n)}</p>`:h}
-      ${n.question?ex(e,n.question):h} ${Gf(n)}
-      ${ax(n.correction)} ${zf(n.correction)}
-      ${a?R("cards.revise",lx(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?sx(a):$u(t,n)}
+      ${a?i`<p class="basis" data-test="basis">${ax(n)}</p>`:h}
+      ${n.question?nx(e,n.question):h} ${Gf(n)}
+      ${ix(n.correction)} ${qf(n.correction)}
+      ${a?R("cards.revise",dx(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 h}
     </div>
     <nav class="step-nav" aria-label="Result">
@@ -3194,45 +3200,45 @@ h}
   </div>`}function wc({code:e,plan:t},{number:n},s="button next",o=""){let a=n===t.steps.length;return i`<a class=${s} href=${a?
 `/c/${e}`:`/c/${e}/step/${n+1}`} data-test="next"
     >${a?`Done${o}: the card`:`Next${o}: step ${n+1}`}</a
-  >`}function sx({correction:e,table:t}){return e?`${ze({...e.said,words:e.what})}${ox(e)}${qf(e)}`:`Worked ou\
+  >`}function ax({correction:e,table:t}){return e?`${ze({...e.said,words:e.what})}${rx(e)}${zf(e)}`:`Worked ou\
 t on this device, from the card’s own table at ${$(S(t?.row??null))}. The shop works it out again when the r\
-esult arrives.${t?.ends?` ${nx}`:""}`}function ax(e){let t=e?.tilt_mm_per_m;return t==null?h:i`<p data-test="tilt">
-    Left and right differ: about ${ix(Math.abs(t))},
+esult arrives.${t?.ends?` ${ox}`:""}`}function ix(e){let t=e?.tilt_mm_per_m;return t==null?h:i`<p data-test="tilt">
+    Left and right differ: about ${cx(Math.abs(t))},
     ${t>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function lx(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function dx(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${e.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${e.words}
     </p>`:i`<div class="buttons">
       <button class="button next wide" data-test="keep" ?disabled=${e.kept==="asking"} @click=${t}>
         ${e.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var ex,tx,nx,ox,rx,ix,Jf=g(()=>{y();Kf();
-bn();A();G();Wl();le();mn();ex=(e,t)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var nx,sx,ox,rx,lx,cx,Jf=g(()=>{y();Kf();
+bn();A();G();Wl();le();mn();nx=(e,t)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${t}</p>
     <p><a href="/shop/learned/${encodeURIComponent(e.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,tx=e=>i`<div class="set-figures" data-test="new-setting">
-    ${Ke("Angle now",S(e.set_angle_deg),"new-angle")}
-    ${e.punch_depth_mm===null?h:Ke("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`,nx="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
- first.";ox=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
-low.":"";rx=3048,ix=e=>C()==="in"?`${ee(e*rx/1e3/Je,3)} in over ten feet`:`${ee(e,2)} mm in each metre`});async function Xf(e,t,n,s){let o=qs(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await ft(e,{settings:[...e.settings.filter(r=>r.step!==t.number),dx(t,o,n.trial,hx(e,t,n))]},{reason:`\
+  </section>`,sx=e=>i`<div class="set-figures" data-test="new-setting">
+    ${Ye("Angle now",S(e.set_angle_deg),"new-angle")}
+    ${e.punch_depth_mm===null?h:Ye("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
+  </div>`,ox="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
+ first.";rx=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
+low.":"";lx=3048,cx=e=>C()==="in"?`${ee(e*lx/1e3/Xe,3)} in over ten feet`:`${ee(e,2)} mm in each metre`});async function Xf(e,t,n,s){let o=zs(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await gt(e,{settings:[...e.settings.filter(r=>r.step!==t.number),px(t,o,n.trial,ux(e,t,n))]},{reason:`\
 Step ${t.number} set from a piece measured at ${Ut(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
-kept",where:a.where,words:cx(a)}),U()}catch(a){Object.assign(n,{kept:"no",words:q(a)})}s()}}function cx({where:e,
+kept",where:a.where,words:hx(a)}),U()}catch(a){Object.assign(n,{kept:"no",words:z(a)})}s()}}function hx({where:e,
 card:t}){return e==="shop"?`Revision ${t.revision} of the card has it. Steps show it from now on.`:e==="settle"?
 "The card was changed meanwhile. Both are kept: decide on the card which holds.":"Steps show it on this device\
- from now on; it is sent to the shop automatically."}var dx,hx,Zf=g(()=>{F();an();jr();bn();ye();dx=(e,t,n,s)=>({
+ from now on; it is sent to the shop automatically."}var px,ux,Zf=g(()=>{F();an();jr();bn();ye();px=(e,t,n,s)=>({
 step:e.number,set_angle_deg:t.set_angle_deg,punch_depth_mm:t.punch_depth_mm,...s===null?{}:{gauge_x_mm:s},trial_id:n.
-id,reason:`Piece measured at ${Ut(n)}`}),hx=(e,t,n)=>Ys(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
-gauge_x_mm??null});var Qf={};ne(Qf,{show:()=>ux});async function ux(e){let{code:t,step:n}=e.params;if(!me(t).whole)return we(e,Ae(
-t));let s={typed:{...jo},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=px.
+id,reason:`Piece measured at ${Ut(n)}`}),ux=(e,t,n)=>Ys(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
+gauge_x_mm??null});var Qf={};ne(Qf,{show:()=>fx});async function fx(e){let{code:t,step:n}=e.params;if(!me(t).whole)return we(e,Ae(
+t));let s={typed:{...jo},used:null,wrong:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{let l=mx.
 includes((await sn())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&!e.signal.
 aborted&&r())};document.addEventListener("sync",a,{signal:e.signal}),await a();let r=()=>{let l=o.plan.steps[Number(
 n)-1];if(!l)return we(e,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${t}">Open the card</a>
-        </p>`);e.title(`${o.title||t}: result`),e.render(mx(o,l,s,r))};mt(()=>!s.result&&s.typed.one+s.typed.left+
+        </p>`);e.title(`${o.title||t}: result`),e.render(gx(o,l,s,r))};ft(()=>!s.result&&s.typed.one+s.typed.left+
 s.typed.note?"Leave without saving what you measured?":null),await Tt(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
-function mx(e,t,n,s){let o=()=>fx(e,t,n,s),a=()=>{let l=gx(n);Object.assign(n,{typed:{...jo,places:n.typed.places,
+function gx(e,t,n,s){let o=()=>$x(e,t,n,s),a=()=>{let l=bx(n);Object.assign(n,{typed:{...jo,places:n.typed.places,
 lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>Xf(e,t,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
     ${ar(e,t)}
     <div class="trial-body">
@@ -3241,24 +3247,24 @@ lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r
         ${rt(e.plan,{mark:t.bend})}
       </aside>
     </div>
-  </article>`}async function fx(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a}=Uo(n.typed),r=bx(e,t,n);if(r||
+  </article>`}async function $x(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a}=Uo(n.typed),r=_x(e,t,n);if(r||
 (a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,{wrong:a,general:""}),
-Object.keys(a).length||!r)return s(),ct(a);let l=wx(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...d}=await ua(
+Object.keys(a).length||!r)return s(),dt(a);let l=yx(e,t,o,r,n.typed);n.sending=!0,s();try{let{late:c,...d}=await ua(
 {id:l.id,kind:"trial",code:e.code,body:l}),p=d.answer,u=p?.correction??null;n.result={trial:l,correction:u,table:p||
-r.set_angle_deg===null?null:Cf(t,o,r),gauge:p?null:$x(t,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
-Me(p.question_said):"",kept:"no",words:""},p&&U()}catch(c){n.wrong=c instanceof M?c.errors:{},n.general=q(c)}n.
-sending=!1,await ms(),s(),ct(n.wrong)}function gx({result:e,used:t}){let n=qs(e),s=e&&(Ys(e)?.gauge_x_mm??e.trial.
-gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}function $x(e,t,n,s){let o=ed(s);return o===
-null||typeof n.gauge_x_mm!="number"?null:jf(e,Fr(t),o,n.gauge_x_mm)}function bx(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,
+r.set_angle_deg===null?null:Cf(t,o,r),gauge:p?null:wx(t,o,r,l.flange_mm),waits:!p,late:c??"",question:p?.question_said?
+ve(p.question_said):"",kept:"no",words:""},p&&U()}catch(c){n.wrong=c instanceof O?c.errors:{},n.general=z(c)}n.
+sending=!1,await ms(),s(),dt(n.wrong)}function bx({result:e,used:t}){let n=zs(e),s=e&&(Ys(e)?.gauge_x_mm??e.trial.
+gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}function wx(e,t,n,s){let o=ed(s);return o===
+null||typeof n.gauge_x_mm!="number"?null:jf(e,Fr(t),o,n.gauge_x_mm)}function _x(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,
 gauge_x_mm:a}=n.used??lt(e,t),r={set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a};if(n.typed.set.trim()==="")return r;
 if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:te(n.typed.set),gauge_x_mm:a};let l=Ho(n.typed.set);return l===
-null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function wx(e,t,n,s,o){let a={id:Ue(),revision:e.
+null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}function yx(e,t,n,s,o){let a={id:Ge(),revision:e.
 revision,step:t.number,bend:t.bend,...n,made_at:new Date().toISOString()};return s.set_angle_deg!==null&&(a.set_angle_deg=
 s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=te(o.flange)),o.radius.trim()&&(a.radius_mm=te(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=te(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
-o.note.trim()),B().name&&(a.by=B().name),a}var px,eg=g(()=>{y();F();Ie();pe();fe();jr();bn();Pe();Re();us();se();
-ye();A();Ht();G();Z();mn();bc();Jf();$n();Zf();px=["depth","stop"]});function ng(e,t,n,s){return e.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+o.note.trim()),B().name&&(a.by=B().name),a}var mx,eg=g(()=>{y();F();Ie();pe();fe();jr();bn();Pe();Re();us();se();
+ye();A();Ht();G();Z();mn();bc();Jf();$n();Zf();mx=["depth","stop"]});function ng(e,t,n,s){return e.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${Go(o,o.before)}</small></legend>
         ${tg(o,"shop","In the shop",t,s)} ${tg(o,"yours",n,t,s)}
       </fieldset>`)}function tg(e,t,n,s,o){return i`<label class="settle-side" data-test=${t}>
@@ -3277,9 +3283,9 @@ return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||
 , depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(S(n.set_angle_deg??null))}${s}`}var _c=g(()=>{y();A()});function sg(e,t){return e.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${e.map(n=>_x(n,t))}
+      ${e.map(n=>vx(n,t))}
     </ol>
-  </section>`:h}function _x(e,t){let n=hs(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:h}function vx(e,t){let n=hs(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${e.settled_by?`Resolved by revision ${e.settled_by}`:oe(`/c/${t}/settle`,i`<a href="/c/${t}/settle">To resolve</a>`,
 "To resolve")}
@@ -3288,31 +3294,31 @@ return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||
     <ul class="changes">
       ${n.map(s=>i`<li>${s.label}: ${Go(s,s.before)} to ${Go(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var og=g(()=>{y();ps();le();_c();qe()});function ag({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var og=g(()=>{y();ps();le();_c();Ke()});function ag({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${e}</b>, ${$(w(n.thickness_mm,{digits:2}))},
-      ${Fe(s)?Yn(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:h}
+      ${je(s)?Yn(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:h}
     </p>
     ${rt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${yx(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${kx(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:h}
     ${or(s)} ${We(s.checks,{quiet:!0})}
-  </div>`}function yx(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
-!tt(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(S(n.
-set_angle_deg))}, depth ${s}`}var rg=g(()=>{y();As();$n();rn();A();G();un()});var ig={};ne(ig,{show:()=>vx});async function vx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(xx(n,s,{look:r,
-bringBack:l})),a=async()=>{try{let c=u=>O("GET",`/cards/${t}/${u}`,{signal:e.signal}),[d,p]=await Promise.all(
+  </div>`}function kx(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
+!nt(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(S(n.
+set_angle_deg))}, depth ${s}`}var rg=g(()=>{y();As();$n();rn();A();G();un()});var ig={};ne(ig,{show:()=>xx});async function xx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(Tx(n,s,{look:r,
+bringBack:l})),a=async()=>{try{let c=u=>M("GET",`/cards/${t}/${u}`,{signal:e.signal}),[d,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);s.revisions=d.body.revisions,s.proposals=p.body.proposals,s.silent=
 !1}catch(c){if(!(c instanceof H))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=null,o(),
-!!s.open){try{let{body:d}=await O("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
-d)}catch(d){s.open=0,Y(q(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await kx(n,c),Y(`Revision ${c} is back, as \
-revision ${n.revision}.`),s.open=0,U(),await a()}catch(d){Y(d instanceof M&&d.status===412?"The card was chang\
-ed meanwhile. Look at the history again.":q(d))}s.busy=!1,o()};_e(()=>n&&o(),e.signal);try{await gt(t,async c=>{
+!!s.open){try{let{body:d}=await M("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
+d)}catch(d){s.open=0,Y(z(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await Sx(n,c),Y(`Revision ${c} is back, as \
+revision ${n.revision}.`),s.open=0,U(),await a()}catch(d){Y(d instanceof O&&d.status===412?"The card was chang\
+ed meanwhile. Look at the history again.":z(d))}s.busy=!1,o()};_e(()=>n&&o(),e.signal);try{await $t(t,async c=>{
 n=c,e.title(`${n.title||I(t)}: history`),s.waiting=(await kn(t).catch(()=>[])).filter(d=>d.kind==="trial"),o()},
-e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||we(e,os(t,c))}}async function kx(e,t){let n=await $t(
-e.code);return xa(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ue(),...B().name?{by:B().name}:
-{}})}function xx(e,t,n){return i`<article class="history" data-test="history-screen">
+e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||we(e,os(t,c))}}async function Sx(e,t){let n=await bt(
+e.code);return xa(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ge(),...B().name?{by:B().name}:
+{}})}function Tx(e,t,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
       <h1>History of ${e.title||"this card"}</h1>
@@ -3320,21 +3326,21 @@ e.code);return xa(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:U
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${Sx(e,t,n)}
+        ${Mx(e,t,n)}
       </section>
       ${sg(t.proposals,e.code)}
       <section class="panel">
         <h2>Results</h2>
-        ${Ox(e,t)}
+        ${Ax(e,t)}
       </section>
     </div>
-  </article>`}function Sx(e,t,n){return t.silent?i`<p data-test="silent">
+  </article>`}function Mx(e,t,n){return t.silent?i`<p data-test="silent">
       This device has revision ${e.revision}, of
       ${re(e.updated_at)}${e.updated_by?` by ${e.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:t.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${t.revisions.map(s=>Tx(s,e,t,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Tx(e,t,n,{look:s,bringBack:o}){let a=e.revision===
+    ${t.revisions.map(s=>Ox(s,e,t,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Ox(e,t,n,{look:s,bringBack:o}){let a=e.revision===
 t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="revision" data-revision=${e.revision}>
     <h3>
       Revision ${e.revision}${a?", as it is now":""}
@@ -3362,22 +3368,22 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
               </button>`)}
     </div>
     ${r?n.snapshot?ag(n.snapshot):i`<p>Fetching it…</p>`:h}
-  </li>`}function Ox(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
+  </li>`}function Ax(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
 i`<ol class="rows trials" data-test="trials">
       ${[...t.waiting].reverse().map(n=>Ks(n.body,{waiting:n}))}
       ${[...e.trials].reverse().map(n=>Ks(n,{step:e.plan.steps[n.step-1]}))}
     </ol>
     ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:h}`}var lg=g(
-()=>{y();F();Ie();pe();at();Pe();se();ye();Ht();G();le();og();rg();fc();qe()});var cg={};ne(cg,{show:()=>Mx});async function Mx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
+()=>{y();F();Ie();pe();at();Pe();se();ye();Ht();G();le();og();rg();fc();Ke()});var cg={};ne(cg,{show:()=>Lx});async function Lx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{e.title(`${n.title||I(t)}: not\
-e`),e.render(Lx(n,s,{draw:o,save:()=>Ax(n,s,o,e.signal)}))};mt(()=>s.typed?"Leave without saving what you type\
+e`),e.render(Nx(n,s,{draw:o,save:()=>Ex(n,s,o,e.signal)}))};ft(()=>s.typed?"Leave without saving what you type\
 d?":null),await Tt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
-o(),e.ready())})}async function Ax(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
+o(),e.ready())})}async function Ex(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
 `
-`).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),ct(t.wrong);
-t.sending=!0,n();try{let{where:r}=await ft(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,Y(Br(r)),U(),
+`).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),dt(t.wrong);
+t.sending=!0,n();try{let{where:r}=await gt(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,Y(Br(r)),U(),
 s.aborted)return;$e(r==="settle"&&At(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
-r instanceof M?r.errors:{},t.general=q(r),t.sending=!1,n(),ct(t.wrong)}}function Lx(e,t,{draw:n,save:s}){let o=a=>Object.
+r instanceof O?r.errors:{},t.general=z(r),t.sending=!1,n(),dt(t.wrong)}}function Nx(e,t,{draw:n,save:s}){let o=a=>Object.
 assign(t,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
@@ -3402,25 +3408,25 @@ nswer.","The owner changes the rest of the card.")}
         ${t.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var dg=g(()=>{y();pe();F();an();at();Re();Se();ye();Ht();le();Z();Vs()});var hg={};ne(hg,{show:()=>Ex});async function Ex(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
+  </form>`}var dg=g(()=>{y();pe();F();an();at();Re();Te();ye();Ht();le();Z();Vs()});var hg={};ne(hg,{show:()=>Px});async function Px(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{e.title(`${n.title||I(t)}: to resolve`),
-e.render(Nx(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
+e.render(Cx(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
 n.proposals;let{changes:u={},before:m={}}=s.proposal??{};s.rows=hs(u,m,n),s.mine=!!(s.proposal&&await Zo(s.proposal.
 id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Ui(t).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await ft(n,th(s.rows,s.chosen,
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await gt(n,th(s.rows,s.chosen,
 n),{settles:[s.proposal.id],reason:"Resolved"});Y(Br(d.where)),s.sending=!1,await r(),U()}catch(d){Object.assign(
-s,{sending:!1,fault:q(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
+s,{sending:!1,fault:z(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
 d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await Tt(e,async d=>a(await Ui(t).catch(()=>{})??
-d))}function Nx(e,t,n){return i`<article class="settle" data-test="settle-screen">
+d))}function Cx(e,t,n){return i`<article class="settle" data-test="settle-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
       <h1>${t.proposal?"Two changes met":"Nothing to resolve"} <small>${e.title}</small></h1>
     </header>
-    ${t.proposal?Px(e,t,n):i`<p data-test="settled">
+    ${t.proposal?Bx(e,t,n):i`<p data-test="settled">
             Every change of this card is resolved. Both sides are in its
             <a href="/c/${e.code}/history">history</a>.
           </p>`}
-  </article>`}function Px(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function Bx(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":t.by?`${t.by} changed`:"Somebody changed"} this card
       (${vs(t)}) while it was changed in the shop (revision ${e.revision},
@@ -3448,27 +3454,27 @@ length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:h}
       </button>
-    </div>`}var pg=g(()=>{y();F();ps();pe();an();at();Pe();ye();Ht();Vs();_c();qe()});function ug(e,t){let{plan:n}=e,s=Gx(n.checks);return i`<article
+    </div>`}var pg=g(()=>{y();F();ps();pe();an();at();Pe();ye();Ht();Vs();_c();Ke()});function ug(e,t){let{plan:n}=e,s=qx(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${Bx(e,t)}
-    <figure class="strip ${Fe(n)?"of-box":""}">
+    ${Ix(e,t)}
+    <figure class="strip ${je(n)?"of-box":""}">
       <figcaption>
         Blank ${Hr(n.blank.length_mm)} × ${Hr(n.blank.width_mm)},
         ${$(no(n.blank.mass_kg))}.
-        ${Fe(n)?Cx(n):"Bend lines from the left end."}
+        ${je(n)?Rx(n):"Bend lines from the left end."}
       </figcaption>
-      ${ts(n.blank,Fe(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
+      ${ts(n.blank,je(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${Rx(n)} ${Ix(e,s)} ${zx(s)}
+    ${Wx(n)} ${Dx(e,s)} ${Kx(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function Cx({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${j(
+  </article>`}function Rx({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${j(
 r.at_mm)}`},n=a=>e.lines.filter(r=>a.includes(r.side)).map(t).join(", "),[s,o]=[n(["left","right"]),n(["front",
 "back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,Bl(e),"Inside up."].filter(
-Boolean).join(" ")}function Bx(e,t){let{part:n,plan:s}=e;return i`<header>
+Boolean).join(" ")}function Ix(e,t){let{part:n,plan:s}=e;return i`<header>
     <div>
       <h2>${e.title}</h2>
       <p class="big-code" data-test="sheet-code">${e.display_code}</p>
@@ -3476,7 +3482,7 @@ Boolean).join(" ")}function Bx(e,t){let{part:n,plan:s}=e;return i`<header>
         <b
           >${t},
           ${Hr(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:h}</b
-        >, ${Fe(s)?`box ${Yn(s.folded)}`:i`bend length ${Hr(n.bend_length_mm)}`}.
+        >, ${je(s)?`box ${Yn(s.folded)}`:i`bend length ${Hr(n.bend_length_mm)}`}.
       </p>
       <p>
         Revision ${e.revision}, ${In(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}.
@@ -3490,7 +3496,7 @@ Boolean).join(" ")}function Bx(e,t){let{part:n,plan:s}=e;return i`<header>
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function Rx(e){let t=n=>{let s=Cl(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:h};
+  </header>`}function Wx(e){let t=n=>{let s=Cl(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:h};
 return e.tools.length?i`<table class="fetch">
     <thead>
       <tr>
@@ -3510,7 +3516,7 @@ return e.tools.length?i`<table class="fetch">
             <td>${n.steps.length===e.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Ix(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function Dx(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
     <thead>
       <tr>
         <th scope="col">Step</th>
@@ -3523,24 +3529,24 @@ return e.tools.length?i`<table class="fetch">
       </tr>
     </thead>
     <tbody>
-      ${e.plan.steps.map(s=>Wx(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${e.plan.steps.map(s=>Fx(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function Wx(e,t,n,s){let o=lt(e,t);return i`<tr data-test="sheet-step-${t.number}">
+  </table>`}function Fx(e,t,n,s){let o=lt(e,t);return i`<tr data-test="sheet-step-${t.number}">
     <th scope="row">
       <span class="number">${t.number}</span> bend ${t.bend} ${t.side??""}
       ${t.direction}${t.operation&&t.operation!=="bend"?i`<br />${t.operation}`:h}
     </th>
     <td class="picture">
-      ${Fx(e.plan,t)}${t.drawing?Wr(t):"no drawing"}${jx(t,e.plan.tools)}
+      ${Hx(e.plan,t)}${t.drawing?Wr(t):"no drawing"}${Ux(t,e.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(t.gauge_r_mm).text}</b>${Hx(t)}
+      <b>${w(t.gauge_r_mm).text}</b>${Gx(t)}
     </td>
     <td class="figures-cell">
-      ${Kx(t,o)}<br />
+      ${Jx(t,o)}<br />
       <span class="small"
-        >${Dx(t)}${Yx(o)?i`<br />from a first piece`:h}</span
+        >${jx(t)}${Xx(o)?i`<br />from a first piece`:h}</span
       >
     </td>
     <td class="move">
@@ -3550,41 +3556,41 @@ return e.tools.length?i`<table class="fetch">
         up${t.gauged_end?`, ${Eo(t,s)} to the gauge`:""}.</span
       >${kt(t,{short:!0})}
     </td>
-    <td>${Ux(n)}</td>
+    <td>${Vx(n)}</td>
     <td class="pen">
       <span
         >${t.included_angle_deg?ie(S(t.included_angle_deg)):"flat"}
         wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${ap(o.firstHit)}</span>`:h}</span
       >
     </td>
-  </tr>`}function Dx(e){let t=Da(e);return t===h?h:i`<span data-test="sheet-force">allow for ${t}</span>`}function Fx(e,t){
+  </tr>`}function jx(e){let t=Da(e);return t===h?h:i`<span data-test="sheet-force">allow for ${t}</span>`}function Hx(e,t){
 let n=ir(e,t);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${t.punch}${t.punch_turned?" reversed":""} over ${t.die}
-      </div>`:h}function jx({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
+      </div>`:h}function Ux({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
 find(d=>d.kind===a&&d.code===r)?.segments_mm??[],c=e[a]??[];return!c.length||c.length===l.length?h:i`<div class="pieces" data-test="own-pieces">
       ${a} ${c.map(j).join(" + ")} only
-    </div>`}):h}function Hx({hits:e}){return e?i`<br /><span class="small"
+    </div>`}):h}function Gx({hits:e}){return e?i`<br /><span class="small"
           >${e.count} bumps, ${w(e.pitch_mm,{digits:2}).text} apart</span
-        >`:h}function Ux(e){return yc.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
+        >`:h}function Vx(e){return yc.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
 map(({letter:n})=>n)})).filter(({letters:t})=>t.length).map(({level:t,letters:n})=>i`<div class="mark">${k(t)} <b>${n.
-join(" ")}</b></div>`)}function Gx(e){let t=new Map;for(let n of yc)for(let s of e.filter(o=>xe(o)===n)){let o=`${n}\
- ${s.template} ${Rn(s)}`,a=t.get(o)??{letter:Vx(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
-...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function zx(e){return i`<div class="remarks" data-test="sheet-remarks">
+join(" ")}</b></div>`)}function qx(e){let t=new Map;for(let n of yc)for(let s of e.filter(o=>Se(o)===n)){let o=`${n}\
+ ${s.template} ${Rn(s)}`,a=t.get(o)??{letter:zx(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
+...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function Kx(e){return i`<div class="remarks" data-test="sheet-remarks">
     ${yc.map(t=>{let n=e.filter(s=>s.level===t);return n.length?i`<section data-level=${t}>
         <h3>${k(t)}</h3>
         <ul>
           ${n.map(({letter:s,checks:o,steps:a})=>i`<li>
                 <b>${s}</b>
-                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:h}${qx(o)}
+                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:h}${Yx(o)}
               </li>`)}
         </ul>
       </section>`:h})}
-  </div>`}function qx(e){return`${e[0].template} ${Rn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
-numbers:s})=>ie(Vt(n,s[n]))))].join(" / ")).trim()}function Kx(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
+  </div>`}function Yx(e){return`${e[0].template} ${Rn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
+numbers:s})=>ie(Vt(n,s[n]))))].join(" / ")).trim()}function Jx(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
 if(t===null&&e.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-h;return i`<b>${$(S(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Hr,yc,Vx,Yx,mg=g(()=>{y();As();
-$n();st();uc();Ie();A();yt();G();Hn();Es();un();lr();jt();qe();Hr=e=>$({text:j(e),unit:C()});yc=_s.filter(e=>e!==
-"ok");Vx=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));Yx=e=>e.fromTrial&&e.set_angle_deg!==
+h;return i`<b>${$(S(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Hr,yc,zx,Xx,mg=g(()=>{y();As();
+$n();ot();uc();Ie();A();ct();G();Hn();Es();un();lr();jt();Ke();Hr=e=>$({text:j(e),unit:C()});yc=_s.filter(e=>e!==
+"ok");zx=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));Xx=e=>e.fromTrial&&e.set_angle_deg!==
 null});function Js(e){return X({name:"paper",label:"Paper",value:B().paper,options:[["A4","A4"],["Letter","Letter"]],
 change(t){Gt({paper:t==="Letter"?"Letter":"A4"}),e()}})}function Xs(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
@@ -3593,14 +3599,14 @@ print()}>
     <div class="paper ${B().paper.toLowerCase()} ${t?"lying":"upright"}" data-test="sheet">
       ${e}
     </div>
-  </div>`}var Gr=g(()=>{y();se();Z()});var fg={};ne(fg,{show:()=>Jx});async function Jx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
+  </div>`}var Gr=g(()=>{y();se();Z()});var fg={};ne(fg,{show:()=>Zx});async function Zx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n,
 s=[],o=async()=>{s=(await sn())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
         <div class="paper-tools screen-only">${Js(a)}${Xs("Print the card")}</div>
         ${Ur(ug(n,$s(s,n.part.metal)),{about:"The card as it prints"})}`)}_e(()=>n&&a(),e.signal),document.addEventListener(
 "sync",o,{signal:e.signal}),await o(),await Tt(e,r=>{n=r,a(),e.ready()})}var gg=g(()=>{y();pe();fe();se();Ht();
-mg();Gr()});var bg={};ne(bg,{show:()=>Xx});async function Xx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n=B().
+mg();Gr()});var bg={};ne(bg,{show:()=>Qx});async function Qx(e){let{code:t}=e.params;if(!me(t).whole)return we(e,Ae(t));let n=B().
 units,s=$g[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){e.title(`Label of ${o.title}`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${o.
 title}</a></p>
@@ -3610,7 +3616,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${$g.map(l=>Zx(o,l,n,()=>a(l)))}
+          ${$g.map(l=>e0(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3620,7 +3626,7 @@ title}</a></p>
           class="label-print ${s.print}"
           src=${Vr(t,s.size,n,"svg")}
           alt=""
-          hidden />`)}await Tt(e,l=>{o=l,r(),e.ready()})}function Zx(e,{size:t,words:n,print:s},o,a){let r=`la\
+          hidden />`)}await Tt(e,l=>{o=l,r(),e.ready()})}function e0(e,{size:t,words:n,print:s},o,a){let r=`la\
 bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label-${t}">
     <h2>${n}</h2>
     <div class="label-ground">
@@ -3654,14 +3660,14 @@ bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label
     </div>
   </section>`}var $g,Vr,wg=g(()=>{y();pe();se();Ht();Z();le();$g=[{size:"50x25",words:"50 × 25 mm, for a bin",
 print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];Vr=(e,t,n,s)=>`/api/\
-v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var _g={};ne(_g,{show:()=>e0});async function e0(e){e.title("Labels on a sheet"),e.render(Te("Fetching the car\
-ds…"));let t=(await n0(e.signal)).filter(f=>!f.archived);if(!t.length)return e.render(ve("No cards yet",R("c\
+v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var _g={};ne(_g,{show:()=>n0});async function n0(e){e.title("Labels on a sheet"),e.render(Me("Fetching the car\
+ds…"));let t=(await o0(e.signal)).filter(f=>!f.archived);if(!t.length)return e.render(ke("No cards yet",R("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),e.ready();let n=new Set((e.query.
 get("codes")??"").split(",").filter(f=>t.some(_=>_.code===f))),s="50x25",o=B().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=f=>new URLSearchParams({codes:[...n].join(","),size:s,paper:B().paper,units:o,skip:a.trim()||"0",page:String(
 f)}),d=(f,_)=>`/api/v1/labels/sheet.${f}?${c(_)}`;async function p(){let f=String(c(1));if(!n.size)l={key:f,pages:[],
-wrong:""};else try{let{body:_}=await O("GET",`/labels/sheet.json?${c(1)}`,{signal:e.signal});l={key:f,pages:Array.
-from({length:_.pages},(T,E)=>E+1),wrong:""}}catch(_){l={key:f,pages:[],wrong:q(_)}}f===String(c(1))&&b()}let u=f=>{
+wrong:""};else try{let{body:_}=await M("GET",`/labels/sheet.json?${c(1)}`,{signal:e.signal});l={key:f,pages:Array.
+from({length:_.pages},(T,E)=>E+1),wrong:""}}catch(_){l={key:f,pages:[],wrong:z(_)}}f===String(c(1))&&b()}let u=f=>{
 f(),b(),p()},m=f=>u(()=>n.has(f)?n.delete(f):n.add(f));function b(){let f=t.filter(_=>`${_.code} ${_.title}`.toLowerCase().
 includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a sheet</h1>
         <div class="labels-desk">
@@ -3702,7 +3708,7 @@ includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${X({name:"size",label:"Label size",value:s,options:Qx,change:_=>u(()=>s=_)})}
+              ${X({name:"size",label:"Label size",value:s,options:t0,change:_=>u(()=>s=_)})}
               ${Js(()=>u(()=>{}))}
               ${X({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:_=>u(()=>o=
 _==="inch"?"inch":"mm")})}
@@ -3714,11 +3720,11 @@ _==="inch"?"inch":"mm")})}
             ${l.pages.length?i`<div class="buttons screen-only">
                       ${Xs(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(_=>t0(_,l.pages.length,d))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(_=>s0(_,l.pages.length,d))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}_e(b,e.signal),b(),await p(),e.ready()}function t0(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${B().
+        </div>`)}_e(b,e.signal),b(),await p(),e.ready()}function s0(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${B().
 paper.toLowerCase()}">
     <img src=${n("svg",e)} alt="Sheet ${e} of ${t} with labels" data-test="sheet-${e}" />
     <figcaption class="screen-only">
@@ -3732,10 +3738,10 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function n0(e){try{let t=[];for(;;){let{body:n}=await O("GET",`/cards?limit=100&offset=${t.
+  </figure>`}async function o0(e){try{let t=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${t.
 length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await Kt().
-catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var Qx,yg=g(()=>{y();F();se();Ce();Z();le();Gr();Be();
-Qx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function vg(e){return i`<article class="chart-sheet" data-test="chart">
+catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var t0,yg=g(()=>{y();F();se();Ce();Z();le();Gr();Be();
+t0=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function vg(e){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${e.metal.name}</h2>
       <p>
@@ -3759,30 +3765,30 @@ Qx=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function vg(e){return i
       <tbody>
         ${e.rows.map(t=>i`<tr>
               <th scope="row">${j(t.thickness_mm)}<span class="sub">${t.gauge??""}</span></th>
-              ${t.cells.map(s0)}
+              ${t.cells.map(a0)}
             </tr>`)}
       </tbody>
     </table>
-    ${a0()}
+    ${i0()}
     <ul class="chart-words">
       ${e.words.map(t=>i`<li>${t}</li>`)}
     </ul>
-  </article>`}function s0(e){return e.usable?i`<td
+  </article>`}function a0(e){return e.usable?i`<td
     class="cell ${e.level}"
     data-level=${e.level}
     data-die=${e.die}
     title=${e.why}>
     <span class="first"
-      ><span class="force">${ot(e,"force_kn_per_m").text}</span>${e.level==="stop"?h:i`<span class="expected">${dn(
-e,"force_kn_per_m").text}</span>`}${e.level==="ok"?h:k(e.level,o0(e))}</span
+      ><span class="force">${De(e,"force_kn_per_m").text}</span>${e.level==="stop"?h:i`<span class="expected">${dn(
+e,"force_kn_per_m").text}</span>`}${e.level==="ok"?h:k(e.level,r0(e))}</span
     >
     ${e.level==="stop"?h:i`<span class="rest"
             >${w(e.min_flange_mm).text} · R ${w(e.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${e.die} title=${e.why}>
       <span aria-hidden="true">–</span><span class="unseen">${e.why}</span>
-    </td>`}function o0({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function a0(){let e=Ee(0).unit;return i`<ul class="chart-legend">
+    </td>`}function r0({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function i0(){let e=Ee(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${e}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -3791,10 +3797,10 @@ e,"force_kn_per_m").text}</span>`}${e.level==="ok"?h:k(e.level,o0(e))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var kg=g(()=>{y();st();A();yt();G();qe()});var xg={};ne(xg,{show:()=>r0});async function r0(e){e.title("Wall chart"),e.render(Te("Working out the chart…"));
-let t=(await de("metals",e.signal)).items;if(!t.length)return e.render(ve("No metals yet",i`A chart needs one. ${R(
+  </ul>`}var kg=g(()=>{y();ot();A();ct();G();Ke()});var xg={};ne(xg,{show:()=>l0});async function l0(e){e.title("Wall chart"),e.render(Me("Working out the chart…"));
+let t=(await de("metals",e.signal)).items;if(!t.length)return e.render(ke("No metals yet",i`A chart needs one. ${R(
 ce.metals,i`<a href="/shop/metals">Metals</a>`)}`)),e.ready();let n=e.query.get("metal")??t[0].code,s=e.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=Rt(async(p,u)=>(await O("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
+get("bend_length")??"",o=null,a=null,{ask:r}=Rt(async(p,u)=>(await M("GET",`/chart?${l()}`,{signal:u,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,d(),e.ready()},e.signal);function l(){let p=new URLSearchParams({metal:n});
 return s.trim()&&p.set("bend_length_mm",te(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{
 bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d()}function d(){e.render(i`<h1 class="screen-only">Wall chart</h1>
@@ -3805,13 +3811,13 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d
           ${Js(d)} ${Xs("Print the chart")}
         </div>
         ${a?en(a):h}
-        ${o?Ur(vg(o),{lying:!0,about:"Wall chart as it prints"}):a?h:Te("Working out the chart…")}`)}_e(d,e.
+        ${o?Ur(vg(o),{lying:!0,about:"Wall chart as it prints"}):a?h:Me("Working out the chart…")}`)}_e(d,e.
 signal),r(null,{now:!0})}var Sg=g(()=>{y();F();fe();se();A();kg();Z();le();Gr();Be();xo()});function Tg(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
     <h2>Press screens <span class="soft">${e.length}</span></h2>
     ${t?i`<p class="wrong" role="alert" data-test="bench-fault">${t}</p>`:h}
     ${e.length?i`<ul class="plain-list bench-list">
             ${e.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
-                  <span><b>${Ft(s.name)}</b> ${i0(s)}</span>
+                  <span><b>${Ft(s.name)}</b> ${c0(s)}</span>
                   ${R("benches.remove",i`<button
                       type="button"
                       class="button"
@@ -3823,34 +3829,34 @@ signal),r(null,{now:!0})}var Sg=g(()=>{y();F();fe();se();A();kg();Z();le();Gr();
                 </li>`)}
           </ul>`:i`<p>None yet.</p>`}
     <p class="hint">To add one, open the shop's address on it, with <a href="/bench">/bench</a> behind it.</p>
-  </section>`}var i0,Og=g(()=>{y();pn();pe();le();i0=({code:e})=>e?i`<a href="/c/${e}">${I(e)}</a>`:i`<span class="soft">empty</span>`});function Mg(e){let t=e.map(({ring:o})=>nt([o])),n=vc-2*qr,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return e.map(({name:o,ring:a},r)=>l0(o,a,t[r],s))}function l0(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*qr),c=(vc-(o-n)*r)/2-n*r,d=u=>c+u*r,p=u=>qr+(a-u)*r;return i`<figure>
+  </section>`}var c0,Mg=g(()=>{y();pn();pe();le();c0=({code:e})=>e?i`<a href="/c/${e}">${I(e)}</a>`:i`<span class="soft">empty</span>`});function Og(e){let t=e.map(({ring:o})=>st([o])),n=vc-2*zr,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return e.map(({name:o,ring:a},r)=>d0(o,a,t[r],s))}function d0(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
+r+2*zr),c=(vc-(o-n)*r)/2-n*r,d=u=>c+u*r,p=u=>zr+(a-u)*r;return i`<figure>
     <svg
       class="drawing outline"
       viewBox="0 0 ${vc} ${l}"
       role="img"
-      aria-label="${e||"Outline"} to scale, ${zr(o-n)} wide, ${zr(a-s)} high"
+      aria-label="${e||"Outline"} to scale, ${qr(o-n)} wide, ${qr(a-s)} high"
       data-test="outline">
-      ${c0(n,o,d(0),l)}
+      ${h0(n,o,d(0),l)}
       <path
         class="tool"
         d=${Oe(t)}
-        transform="translate(${c} ${qr+a*r}) scale(${r})" />
-      ${d0(d(n),d(o),l-16,zr(o-n))}
-      ${h0(p(s),p(a),d(o)+16,zr(a-s))}
+        transform="translate(${c} ${zr+a*r}) scale(${r})" />
+      ${p0(d(n),d(o),l-16,qr(o-n))}
+      ${u0(p(s),p(a),d(o)+16,qr(a-s))}
     </svg>
     ${e?i`<figcaption>${e}</figcaption>`:h}
-  </figure>`}function c0(e,t,n,s){return e>0||t<0?h:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function d0(e,t,n,s){
+  </figure>`}function h0(e,t,n,s){return e>0||t<0?h:x`<path class="centre" d="M${n} 6V${s-6}"/>`}function p0(e,t,n,s){
 return x`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-5}v10M${t} ${n-5}v10"/>
-    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function h0(e,t,n,s){
+    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function u0(e,t,n,s){
 let o=(e+t)/2;return x`<path class="dimension" d="M${n} ${e}V${t}M${n-5} ${e}h10M${n-5} ${t}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
       transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function Kr(e,t){return e?.length?i`<svg class="small-outline" viewBox=${Th(
 t,2)} aria-hidden="true">
     <path class="tool" d=${Oe(e)} />
-  </svg>`:h}function Yr(e){let t=e.filter(n=>n?.length);return t.length?nt(t):[0,0,1,1]}var vc,qr,zr,Jr=g(()=>{
-y();A();ln();st();vc=360,qr=50;zr=e=>$({text:j(e),unit:C()})});function Ag(e,t){let n=Yr(t.map(s=>s.outline_mm));return i`<ul class="rack">
+  </svg>`:h}function Yr(e){let t=e.filter(n=>n?.length);return t.length?st(t):[0,0,1,1]}var vc,zr,qr,Jr=g(()=>{
+y();A();ln();ot();vc=360,zr=50;qr=e=>$({text:j(e),unit:C()})});function Ag(e,t){let n=Yr(t.map(s=>s.outline_mm));return i`<ul class="rack">
     ${t.map(s=>i`<li>
           <a
             href="/shop/${e}/${encodeURIComponent(s.code)}"
@@ -3860,28 +3866,28 @@ y();A();ln();st();vc=360,qr=50;zr=e=>$({text:j(e),unit:C()})});function Ag(e,t){
             >
           </a>
         </li>`)}
-  </ul>`}var Lg=g(()=>{y();Jr()});var Eg={};ne(Eg,{show:()=>p0});async function p0(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
-all([va(e.signal),de("punches",e.signal),de("dies",e.signal),de("holders",e.signal),de("metals",e.signal),qn(e.
+  </ul>`}var Lg=g(()=>{y();Jr()});var Eg={};ne(Eg,{show:()=>m0});async function m0(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
+all([va(e.signal),de("punches",e.signal),de("dies",e.signal),de("holders",e.signal),de("metals",e.signal),zn(e.
 signal).catch(()=>null)]),c={benches:l,fault:""};async function d(u){let m=Kn(u.name);if(confirm(`Take ${m} ou\
 t of the shop? Its card stays as it is. A display that still shows it asks which press screen it is.`)){c.fault=
-"";try{await jp(u.name)}catch(b){c.fault=q(b)}c.benches=await qn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
+"";try{await jp(u.name)}catch(b){c.fault=z(b)}c.benches=await zn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
 render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
                 ${R(ce.press,"Changing anything needs the shop's server.")}
               </p>`:h}
         <div class="shop-grid">
-          ${m0(t)} ${kc("punches",s.items)} ${kc("dies",o.items)}
+          ${g0(t)} ${kc("punches",s.items)} ${kc("dies",o.items)}
           ${kc("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${oe("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(u0)}
+              ${r.items.map(f0)}
             </ul>
           </section>
-          ${c.benches?Tg(c.benches,{...c,takeOut:d}):h} ${f0()}
-        </div>`);p(),e.ready()}function m0(e){return e?i`<section class="panel" data-test="panel-press">
+          ${c.benches?Tg(c.benches,{...c,takeOut:d}):h} ${$0()}
+        </div>`);p(),e.ready()}function g0(e){return e?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${e.name}</p>
     <dl class="plate">
@@ -3915,7 +3921,7 @@ render(i`<h1>The shop</h1>
             ${n?k("unknown",`${n} without a rating`):h}
             ${s?k("caution",`${s} worn or damaged`):h}
           </p>`:h}
-  </section>`}function f0(){let e=oe("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Backups and export</a>`);
+  </section>`}function $0(){let e=oe("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Backups and export</a>`);
 return oe("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${e===h?"":", backups, crew"}</h2>
       <div class="stack">
@@ -3924,7 +3930,7 @@ return oe("/chart",i`<section class="panel" data-test="panel-paper">
         ${e}
         ${oe("/crew",i`<a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>`)}
       </div>
-    </section>`)}var u0,Ng=g(()=>{y();F();pn();fe();A();Og();G();le();Lg();u0=({code:e,name:t})=>i`<li>
+    </section>`)}var f0,Ng=g(()=>{y();F();pn();fe();A();Mg();G();le();Lg();f0=({code:e,name:t})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(e)}">${t}</a>
     ${oe("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(e)}" data-test="learned-${e}"
         ><span class="wide-only">Measured&nbsp;</span>springback</a
@@ -3933,37 +3939,37 @@ return oe("/chart",i`<section class="panel" data-test="panel-paper">
 code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...Pg},layers:[]}),
 d()}function c(p,u){return o.choices={...o.choices,[p]:u},o.choices.origin==="point"&&!o.choices.point?n():d()}
 async function d(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>g0)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await qo(
-`/outlines/dxf?${$0(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
-t(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=q(u),u instanceof M&&u.outline){let{code:m,layers:b}=u.outline;
+try{if(a.size>b0)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:u}=await zo(
+`/outlines/dxf?${w0(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:u,layers:u.layers}),
+t(u)}catch(u){if(p!==r||s.aborted)return;if(o.wrong=z(u),u instanceof O&&u.outline){let{code:m,layers:b}=u.outline;
 Object.assign(o,{fault:u.outline,code:m,layers:b.length?b:o.layers})}}o.busy=!1,n()}return{state:o,choose:l,set:c}}
-function $0(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
-[["kind",t],...n])}var Pg,g0,Bg=g(()=>{F();Pg={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
-o"},g0=2e6});async function Zs(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
+function w0(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
+[["kind",t],...n])}var Pg,b0,Bg=g(()=>{F();Pg={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
+o"},b0=2e6});async function Zs(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>e.fromDraft(s.draft,s.kept??{}),a=()=>e.draw(s),r=()=>e.boxes.filter(({name:f,needed:_})=>_&&f in
-s.draft&&!s.draft[f].trim());function l(f,_){s.draft={...s.draft,[f]:_},delete s.wrong[f],mt(()=>"Leave withou\
+s.draft&&!s.draft[f].trim());function l(f,_){s.draft={...s.draft,[f]:_},delete s.wrong[f],ft(()=>"Leave withou\
 t saving what you typed?"),e.preview?.(o()),a()}async function c(f){let _=f?Object.fromEntries(r().map(({name:E})=>[
 E,["This is needed."]])):{},T=Object.keys(_).length===0;if(Object.assign(s,{busy:T,wrong:_,others:[],clash:null}),
-a(),!T)return ct(_);try{await e.write(f),mt(null),e.done(f);return}catch(E){await d(E)}s.busy=!1,a(),ct(s.wrong)}
-async function d(f){if(f instanceof M&&f.status===412){let _=s.kept;s.kept=await e.read(t);let T=s.kept?e.toDraft(
+a(),!T)return dt(_);try{await e.write(f),ft(null),e.done(f);return}catch(E){await d(E)}s.busy=!1,a(),dt(s.wrong)}
+async function d(f){if(f instanceof O&&f.status===412){let _=s.kept;s.kept=await e.read(t);let T=s.kept?e.toDraft(
 s.kept):{},E=yh(_,s.kept)?"others changed":s.kept?"this changed":"taken out";s.clash={how:E,differences:E==="t\
-his changed"?xr(s.draft,T,e.boxes):[]}}else if(f instanceof M&&Object.keys(f.errors).length){let{byName:_,others:T}=Jh(
-f.errors,e.boxes.map(({name:E})=>E));Object.assign(s,{wrong:_,others:T})}else s.others=[`Not saved: ${q(f)} Wh\
-at you typed is still here.`]}function p(){Object.assign(s,{draft:e.toDraft(s.kept??e.blank),clash:null}),mt(null),
+his changed"?xr(s.draft,T,e.boxes):[]}}else if(f instanceof O&&Object.keys(f.errors).length){let{byName:_,others:T}=Jh(
+f.errors,e.boxes.map(({name:E})=>E));Object.assign(s,{wrong:_,others:T})}else s.others=[`Not saved: ${z(f)} Wh\
+at you typed is still here.`]}function p(){Object.assign(s,{draft:e.toDraft(s.kept??e.blank),clash:null}),ft(null),
 e.preview?.(o()),a()}let u=new Map;function m(f,_){let T=u.get(_)??Cg(f,{signal:t,show:a,took:E=>b(_,E)});return u.
-set(_,T),T}function b(f,{points_mm:_,height_mm:T}){f==="points_mm"&&s.draft.height_mm===""&&l("height_mm",z(T)),
-l(f,qh(_))}return e.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(o()),takeOut:()=>c(
-null)}}var Xr=g(()=>{F();fe();Bt();Bg();Re();A();Us();Z()});function Qr(e,t,n){let s=[],{ask:o}=Rt(async(a,r)=>{let{body:l}=await O("POST","/outline",{body:{kind:e,..._0(
-e,a)},signal:r});return l},({answer:a,error:r})=>{a&&(s=Rg(a));let l=r instanceof M&&r.outline?.lines_mm.some(
-c=>c.length>1)?r.outline:null;t({parts:s,checks:w0(a),wrong:r?y0(r):[],fault:l})},n);return a=>{b0(e,a)&&o(a)}}
-function b0(e,t){let n={punch:"punches",die:"dies",holder:"holders",press:"press"}[e];return cn(n).filter(({type:s,
+set(_,T),T}function b(f,{points_mm:_,height_mm:T}){f==="points_mm"&&s.draft.height_mm===""&&l("height_mm",q(T)),
+l(f,zh(_))}return e.preview?.(o()),{reader:m,state:s,change:l,takeTheirs:p,show:a,save:()=>c(o()),takeOut:()=>c(
+null)}}var Xr=g(()=>{F();fe();Bt();Bg();Re();A();Us();Z()});function Qr(e,t,n){let s=[],{ask:o}=Rt(async(a,r)=>{let{body:l}=await M("POST","/outline",{body:{kind:e,...v0(
+e,a)},signal:r});return l},({answer:a,error:r})=>{a&&(s=Rg(a));let l=r instanceof O&&r.outline?.lines_mm.some(
+c=>c.length>1)?r.outline:null;t({parts:s,checks:y0(a),wrong:r?k0(r):[],fault:l})},n);return a=>{_0(e,a)&&o(a)}}
+function _0(e,t){let n={punch:"punches",die:"dies",holder:"holders",press:"press"}[e];return cn(n).filter(({type:s,
 blank:o,when:a})=>["length","number"].includes(s)&&o===void 0&&(!a||a(t))).every(({name:s})=>t[s]!==void 0)&&(t.
 shape!=="multi_v"||t.openings.every(s=>s.v_opening_mm&&s.angle_deg&&s.shoulder_radius_mm))}function Rg({outline_mm:e,
-ram:t,bed:n}){return[{name:"",ring:e},{name:"Ram",ring:t},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function _0(e,t){
-return e==="press"?Pn(t):{...Pn(t),code:t.code||"new"}}function y0(e){if(!(e instanceof M))return["The drawing\
+ram:t,bed:n}){return[{name:"",ring:e},{name:"Ram",ring:t},{name:"Bed",ring:n}].filter(({ring:s})=>s?.length)}function v0(e,t){
+return e==="press"?Pn(t):{...Pn(t),code:t.code||"new"}}function k0(e){if(!(e instanceof O))return["The drawing\
  waits: the shop's server does not answer."];let t=[...new Set(Object.values(e.errors).flat())];return t.length?
-t:[e.message]}var Zr,w0,xc=g(()=>{F();fe();Bt();xo();Zr=e=>({parts:Rg({...e,...e?.outlines_mm}),checks:[],wrong:[],
-fault:null});w0=e=>(e?.checks??[]).filter(({code:t})=>!t.endsWith("rating-unknown"))});function ei({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return L(
+t:[e.message]}var Zr,y0,xc=g(()=>{F();fe();Bt();xo();Zr=e=>({parts:Rg({...e,...e?.outlines_mm}),checks:[],wrong:[],
+fault:null});y0=e=>(e?.checks??[]).filter(({code:t})=>!t.endsWith("rating-unknown"))});function ei({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return L(
 {name:"code",label:"Code",value:e.draft.code,change:o=>t("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function ti({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
 up, new plans no longer use this ${s}.`;return ge(ce[n.kind])?i`<div role="alert">
@@ -3986,7 +3992,7 @@ up, new plans no longer use this ${s}.`;return ge(ce[n.kind])?i`<div role="alert
               Take it out…
             </button>`}
     </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Qs,
-ni=g(()=>{y();fe();Se();Z();Qs=(e,t)=>ge(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
+ni=g(()=>{y();fe();Te();Z();Qs=(e,t)=>ge(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
         <fieldset class="only-read" disabled>${t}</fieldset>`});function Wg(e,t){if(!e?.systematic)return h;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
@@ -4000,7 +4006,7 @@ ni=g(()=>{y();fe();Se();Z();Qs=(e,t)=>ge(e)?t:i`<p data-test="owners">The owner 
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${t}>The zero is set</button>
     </div>
-  </section>`}var Ig,Dg=g(()=>{y();F();A();Ig=e=>O("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function Ug(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=m=>b=>{r[m]=b,delete l[m]},
+  </section>`}var Ig,Dg=g(()=>{y();F();A();Ig=e=>M("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function Ug(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=m=>b=>{r[m]=b,delete l[m]},
 p=(m,b)=>({name:m,label:b,value:r[m]??"",wrong:l[m],change:d(m)}),u=(m,b,f)=>i`<div class="broad">${K({...p(m,
 b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
@@ -4010,7 +4016,7 @@ b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips"
     </p>
     <form
       novalidate
-      @submit=${m=>{m.preventDefault(),k0(e,o)}}>
+      @submit=${m=>{m.preventDefault(),S0(e,o)}}>
       <div class="fields">
         ${u("metal","Metal",t)} ${u("die","Die",n)} ${u("punch","Punch",s)}
         ${Hg.map(([m,b,f])=>L({...p(m,b),unit:C(),keys:"decimal",hint:f}))}
@@ -4021,8 +4027,8 @@ b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips"
         <button class="button" data-test="strips-ask" ?disabled=${e.busy}>Work it out</button>
       </div>
     </form>
-    ${c?v0(c,a):h}
-  </details>`}function v0(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?x0(c,a):h}
+  </details>`}function x0(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(e.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(e.deflection_mm_low)} and ${n(e.deflection_mm_high)}: the middle strip is
@@ -4033,18 +4039,18 @@ b),options:[["","Choose"],...f]})}</div>`;return i`<details class="panel strips"
         type="button"
         class="button"
         data-test="strips-take"
-        @click=${()=>t(z(e.deflection_mm))}>
+        @click=${()=>t(q(e.deflection_mm))}>
         Put it in the box
       </button>
     </div>
-  </div>`}async function k0(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
-let{body:n}=await O("POST","/press/strip-test",{body:x0(e.typed)});e.found=n}catch(n){e.wrong=n instanceof M?n.
-errors:{},e.general=q(n)}e.busy=!1,t()}}function x0(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of Hg)
+  </div>`}async function S0(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
+let{body:n}=await M("POST","/press/strip-test",{body:T0(e.typed)});e.found=n}catch(n){e.wrong=n instanceof O?n.
+errors:{},e.general=z(n)}e.busy=!1,t()}}function T0(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of Hg)
 t[n]=te(e[n]??"");for(let[n]of jg)t[n]=Ho(e[n]??"");return t}var Fg,jg,Hg,Gg=g(()=>{y();F();bn();A();Z();Fg=()=>({
 typed:{},wrong:{},general:"",busy:!1,found:null}),jg=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
 "Right"]],Hg=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
  alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s end","To the middle of the st\
-rip, left and right alike."]]});function si({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=nt([...t,s]),a=Bn(o,Sc-2*Vg,Tc-2*Vg),[r,l]=a([o[2],o[1]]),
+rip, left and right alike."]]});function si({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=st([...t,s]),a=Bn(o,Sc-2*Vg,Tc-2*Vg),[r,l]=a([o[2],o[1]]),
 c=[(Sc-r)/2,(Tc-l)/2],d=m=>{let[b,f]=a(m);return[b+c[0],-(f+c[1])]},p=!["open","branching"].includes(e),u=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
@@ -4053,12 +4059,12 @@ length} ${s.length===1?"place":"places"} marked`;return i`<svg
     aria-label="The outline as far as it was understood, ${u}"
     data-test="outline-fault">
     ${t.map(m=>x`<path class="fault-line" d=${wo((p?[...m,m[0]]:m).map(d))}/>`)}
-    ${n.map(m=>S0(t[0],m,d))} ${s.map(m=>T0(d(m)))}
-  </svg>`}function S0(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return x`<path class="fault-edge" d=${wo([
+    ${n.map(m=>M0(t[0],m,d))} ${s.map(m=>O0(d(m)))}
+  </svg>`}function M0(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return x`<path class="fault-edge" d=${wo([
 s,o])}/>
-    ${zg(s,t)}${zg(o,t%e.length+1)}`}var Sc,Tc,Vg,zg,T0,Oc=g(()=>{y();ln();Sc=360,Tc=300,Vg=30;zg=([e,t],n)=>x`<text class="fault-number" x=${e} y=${-t-
-9} text-anchor="middle" font-size="19">${n}</text>`,T0=([e,t])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
-    <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});function qg(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:d,layers:p}=t,u=`dx\
+    ${qg(s,t)}${qg(o,t%e.length+1)}`}var Sc,Tc,Vg,qg,O0,Mc=g(()=>{y();ln();Sc=360,Tc=300,Vg=30;qg=([e,t],n)=>x`<text class="fault-number" x=${e} y=${-t-
+9} text-anchor="middle" font-size="19">${n}</text>`,O0=([e,t])=>x`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
+    <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});function zg(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:d,layers:p}=t,u=`dx\
 f-${e}`,m=(b,f,_)=>K({name:`${u}-${b}`,label:f,value:d[b],options:_,change:T=>s(b,T)});return i`<div class="dxf broad" data-test=${u}>
     <label class="button dxf-file" for="${u}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
@@ -4073,35 +4079,35 @@ f-${e}`,m=(b,f,_)=>K({name:`${u}-${b}`,label:f,value:d[b],options:_,change:T=>s(
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:h}
               ${r?i`<p data-test="${u}-read">
-                      <b>${o}</b>, read in ${r.units}: ${Mc(r.width_mm)} wide,
-                      ${Mc(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${Mc(r.within_mm)}. ${r.rule}${E0(r)}
+                      <b>${o}</b>, read in ${r.units}: ${Oc(r.width_mm)} wide,
+                      ${Oc(r.height_mm)} high, ${r.points_mm.length} points, arcs within
+                      ${Oc(r.within_mm)}. ${r.rule}${P0(r)}
                     </p>`:h}
               ${l?i`<p class="wrong" data-test="${u}-wrong">${l}</p>`:h}
             </div>
             ${c?.lines_mm.length?si(c):h}
             <div class="fields">
-              ${m("units","Drawn in",O0)}
+              ${m("units","Drawn in",A0)}
               ${p.length>1||d.layer?m("layer","Layer",[["","all"],...p.map(b=>[b,b])]):h}
-              ${m("origin","0, 0 is",M0)}
+              ${m("origin","0, 0 is",L0)}
               ${d.origin==="point"?L({name:`${u}-point`,label:"Point number",value:d.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:b=>s("point",b)}):h}
-              ${m("turn_deg","Turned",A0)} ${m("mirror","Mirrored",L0)}
+              ${m("turn_deg","Turned",E0)} ${m("mirror","Mirrored",N0)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function E0({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
-", ")}.`:""}var O0,M0,A0,L0,Mc,Kg=g(()=>{y();Oc();A();Z();O0=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],M0=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-A0=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],L0=[["no","no"],
-["yes","front to back"]];Mc=e=>$(w(e,{digits:2}))});function Yg({draft:e,change:t,wrong:n}){let s=e.openings??"",o=Dn(s);return i`<div class="broad openings" data-test="openings">
+  </div>`}function P0({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
+", ")}.`:""}var A0,L0,E0,N0,Oc,Kg=g(()=>{y();Mc();A();Z();A0=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],L0=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+E0=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],N0=[["no","no"],
+["yes","front to back"]];Oc=e=>$(w(e,{digits:2}))});function Yg({draft:e,change:t,wrong:n}){let s=e.openings??"",o=Dn(s);return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((r,l)=>N0(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",Dh(s,l,c)),raise:()=>t("up",String(
+    ${o.map((r,l)=>C0(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",Dh(s,l,c)),raise:()=>t("up",String(
 l+1)),drop:()=>a(l)}))}
     ${(n.openings??[]).map(r=>i`<p class="wrong" data-test="wrong-openings">${r}</p>`)}
     <button
@@ -4112,7 +4118,7 @@ l+1)),drop:()=>a(l)}))}
       Add a V
     </button>
   </div>`;function a(r){let l=Number(e.up||"1");t("openings",jh(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
-max(l-1,1)))}}function N0(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=f=>s[`${d}\
+max(l-1,1)))}}function C0(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=f=>s[`${d}\
 .${f}`]??[],u=Object.keys(vo).map(f=>`${d}.${f}`),m=Object.entries(s).filter(([f])=>(f===d||f.startsWith(`${d}\
 .`))&&!u.includes(f)).flatMap(([,f])=>f),b=(f,_,T,E="")=>L({name:`opening-${c}-${vo[f]}`,label:_,unit:T,placeholder:E,
 value:e[vo[f]],keys:f==="code"?"text":"decimal",change:P=>a({[vo[f]]:P}),wrong:p(f)});return i`<fieldset class="opening" data-test="opening-${c}">
@@ -4124,7 +4130,7 @@ value:e[vo[f]],keys:f==="code"?"text":"decimal",change:P=>a({[vo[f]]:P}),wrong:p
           name="up"
           value=${c}
           data-test="up-${c}"
-          .checked=${ke(o===String(c))}
+          .checked=${xe(o===String(c))}
           @change=${r} />
         drawn up</label
       >
@@ -4150,34 +4156,34 @@ value:e[vo[f]],keys:f==="code"?"text":"decimal",change:P=>a({[vo[f]]:P}),wrong:p
   </fieldset>`}var Jg=g(()=>{y();tn();Ji();A();Z()});function oi({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=h,reader:l}){return i`<div class="workbench">
     ${Ea[e].map((c,d)=>i`<section class="panel ${c.part}">
           <h2>${c.title}</h2>
-          ${d===0?r:h} ${c.part==="outline"?P0(o):h}
+          ${d===0?r:h} ${c.part==="outline"?B0(o):h}
           <div class="fields">
             ${c.fields.filter(({when:p,hidden:u})=>!u&&(!p||p(t))).map(p=>p.type==="openings"?Yg({draft:t,change:n,
-wrong:s}):C0(p,t[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
+wrong:s}):R0(p,t[p.name]??"",u=>n(p.name,u),{wrong:s[p.name],options:a[p.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function P0(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${e?.fault?si(e.fault):e?.parts.length?i`<div class="outlines">${Mg(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+  </div>`}function B0(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+    ${e?.fault?si(e.fault):e?.parts.length?i`<div class="outlines">${Og(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${e?.wrong.map(t=>i`<p class="wrong" data-test="outline-wrong">${t}</p>`)}
     ${e?We(e.checks,{quiet:!0}):h}
-  </div>`}function C0(e,t,n,{wrong:s=[],options:o=e.options,reader:a}){let{name:r,label:l,type:c}=e;if(c==="pi\
+  </div>`}function R0(e,t,n,{wrong:s=[],options:o=e.options,reader:a}){let{name:r,label:l,type:c}=e;if(c==="pi\
 ck"||c==="yes"){let m=e.blank?[["",e.blank],...o??[]]:o??[];return Xg(e,K({name:r,label:l,value:t,options:m,change:n,
-wrong:s}))}if(c==="points"||c==="note"){let m=e.dxf?qg(r,a(e.dxf,r)):h;return B0(e,t,i`${m}${R0(e,t,n,s)}`)}let d=Zg(
+wrong:s}))}if(c==="points"||c==="note"){let m=e.dxf?zg(r,a(e.dxf,r)):h;return I0(e,t,i`${m}${W0(e,t,n,s)}`)}let d=Zg(
 e),p=["number","length","force","rating"].includes(c)?"decimal":"text",u=L({name:r,label:l,value:t,change:n,wrong:s,
-unit:d,keys:p,hint:I0(e,t),placeholder:e.blank??""});return c==="rating"?i`<div class="broad">
+unit:d,keys:p,hint:D0(e,t),placeholder:e.blank??""});return c==="rating"?i`<div class="broad">
       ${u}${t.trim()?h:k("unknown",`${l} unknown`)}
-    </div>`:Xg(e,u)}function B0({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
+    </div>`:Xg(e,u)}function I0({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
         <summary>${t}</summary>
         ${s}
-      </details>`:s}function Zg({type:e,unit:t=""}){return e==="force"?zt().unit:e==="rating"?_n().unit:["leng\
-th","lengths","points"].includes(e)?C():t}function R0(e,t,n,s){let{name:o,label:a,hint:r,type:l}=e;return Un({
-name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Zg(e),lines:l==="points"?7:2})}function I0({type:e,hint:t="",
+      </details>`:s}function Zg({type:e,unit:t=""}){return e==="force"?qt().unit:e==="rating"?_n().unit:["leng\
+th","lengths","points"].includes(e)?C():t}function W0(e,t,n,s){let{name:o,label:a,hint:r,type:l}=e;return Un({
+name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Zg(e),lines:l==="points"?7:2})}function D0({type:e,hint:t="",
 counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${ie(Vt("counted_mm",n))} is counted with (common\
- practice).`),e==="rating"&&!s.trim()&&o.push(Gh),(e==="force"||e==="rating")&&o.push(W0(e,s)),e==="lengths"&&
-o.push(D0(s)),o.filter(Boolean).join(" ")}function W0(e,t){if(B().units==="inch")return"Short tons, of 2000 lb\
+ practice).`),e==="rating"&&!s.trim()&&o.push(Gh),(e==="force"||e==="rating")&&o.push(F0(e,s)),e==="lengths"&&
+o.push(j0(s)),o.filter(Boolean).join(" ")}function F0(e,t){if(B().units==="inch")return"Short tons, of 2000 lb\
 ; metric ones with a t.";let n=so(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";let s=Number(
-n)*qc;return`In metric tons: ${$(e==="force"?he(s):Ee(s))}.`}function D0(e){let t=e.split(/[,;\n]/).filter(n=>n.
-trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}var Xg,Ac=g(()=>{y();Oc();Jr();se();tl();A();G();Kg();
+n)*zc;return`In metric tons: ${$(e==="force"?he(s):Ee(s))}.`}function j0(e){let t=e.split(/[,;\n]/).filter(n=>n.
+trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}var Xg,Ac=g(()=>{y();Mc();Jr();se();tl();A();G();Kg();
 Z();Jg();Xg=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:n});function Qg(e,t){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
@@ -4192,7 +4198,7 @@ Z();Jg();Xg=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</di
         It is another press
       </button>
     </div>
-  </section>`}var e$=g(()=>{y()});var t$={};ne(t$,{show:()=>F0});async function F0(e){let t=ge(ce.press),s=(await de("holders",e.signal)).items.
+  </section>`}var e$=g(()=>{y()});var t$={};ne(t$,{show:()=>H0});async function H0(e){let t=ge(ce.press),s=(await de("holders",e.signal)).items.
 map(({code:T,name:E})=>[T,`${T}, ${E}`]),o=async T=>(await de(T,e.signal)).items.flatMap(bl).map(({code:E,name:P})=>[
 E,P?`${E}, ${P}`:E]),a=Fg(),[r,l,c,d]=t?await Promise.all([Ig(e.signal),o("metals"),o("dies"),o("punches")]):[
 null,[],[],[]],p=null,u={before:null,after:null},m=null,b=await Zs({async read(T){let E=await(t?ka:va)(T);return p=
@@ -4227,13 +4233,13 @@ holder:s}}))}
         </form>
         ${t&&T.kept?Ug(a,{metals:l,dies:c,punches:d},{draw:_,take:v=>E("deflection_mm",v)}):h}
         ${t&&T.kept?Qg(()=>f("depth_zeroed_at"),()=>f("depth_zeroed_at","gauge_zeroed_at")):h}`)}_(),e.ready()}
-var n$=g(()=>{y();fe();Bt();Xr();at();xc();Se();Re();Us();ni();Dg();Vn();Gg();Ac();e$()});function o$(e,t,n,s){let{angles:o,wrong:a}=Uo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=Fn(
+var n$=g(()=>{y();fe();Bt();Xr();at();xc();Te();Re();Us();ni();Dg();Vn();Gg();Ac();e$()});function o$(e,t,n,s){let{angles:o,wrong:a}=Uo(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=Fn(
 t),p={id:e,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?H0(s.set,a):n.set_angle_deg;for(let[u,m]of j0)s[u].trim()&&(p[m]=te(s[u]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),B().name&&(p.by=B().name),{body:p,wrong:a}}function H0(e,t){
+s.set.trim()?G0(s.set,a):n.set_angle_deg;for(let[u,m]of U0)s[u].trim()&&(p[m]=te(s[u]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),B().name&&(p.by=B().name),{body:p,wrong:a}}function G0(e,t){
 let{angles:n}=Uo({...ai,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var ai,j0,s$,a$=g(()=>{Ia();bn();se();A();ai={...jo,depth:"",flat:"",
-leftFlange:"",rightFlange:""},j0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
+ in degrees, such as 88.5."]),n.measured_deg}var ai,U0,s$,a$=g(()=>{Ia();bn();se();A();ai={...jo,depth:"",flat:"",
+leftFlange:"",rightFlange:""},U0=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
 eft_mm"],["rightFlange","flange_right_mm"],["radius","radius_mm"]],s$=e=>Object.entries(e).some(([t,n])=>t!=="\
 places"&&t!=="lot"&&n.trim()!=="")});function l$(e,t){let n=Math.min((r$-2*i$-34)/e,170/t),[s,o]=[e*n,t*n],[a,r]=[i$+34,24],[l,c,d]=[a+s,r+o,a+s/2],
 p=$(w(e,{digits:0})),u=$(w(t,{digits:0}));return i`<svg
@@ -4260,7 +4266,7 @@ p=$(w(e,{digits:0})),u=$(w(t,{digits:0}));return i`<svg
       ${u}
     </text>
   </svg>`}var r$,i$,c$=g(()=>{y();A();r$=400,i$=30});function p$({before:e,after:t,points:n=[],size:s=1,words:o}){let a=[e.low,e.high,t.low,t.high,...n.map(p=>p.value)],
-[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return h;let c=Ms(r,l,{from:h$,to:d$-h$,size:s,most:5}),{at:d}=c;
+[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return h;let c=Os(r,l,{from:h$,to:d$-h$,size:s,most:5}),{at:d}=c;
 return i`<svg
     class="drawing band-picture"
     viewBox="0 0 ${d$} 112"
@@ -4269,18 +4275,18 @@ return i`<svg
     data-test="band-picture">
     ${c.marks.map(p=>x`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${U0}>${p.text}</text>`)}
+            font-size=${V0}>${p.text}</text>`)}
     <path
       class="was"
       d="M${d(e.low)} 24H${d(e.high)}M${d(e.low)} 17v14M${d(e.high)} 17v14M${d(e.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${d(t.low)} 52H${d(t.high)}" data-test="band-after" />
     <path class="now-middle" d="M${d(t.nominal)} 42v20" />
-    ${n.map(p=>G0(d(p.value),74,p))}
-  </svg>`}function G0(e,t,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+
+    ${n.map(p=>q0(d(p.value),74,p))}
+  </svg>`}function q0(e,t,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+
 6} ${t-6}l-12 12" data-test="band-point"
         data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${e} cy=${t} r=${o<.25?3:6} data-test="band-point"
-        data-id=${n}/>`}var d$,h$,U0,u$=g(()=>{y();_l();d$=340,h$=24,U0=17});function $$({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
+        data-id=${n}/>`}var d$,h$,V0,u$=g(()=>{y();_l();d$=340,h$=24,V0=17});function $$({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
 ee(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(t.nominal)}</b> (${o(t.low)} to ${o(t.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
@@ -4289,9 +4295,9 @@ ee(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-te
   </p>`}function ri(e){if(!e.length)return i`<p data-test="no-figures">No figure changed.</p>`;let t=e.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: results"];return t.some(s=>(s.weight??1)<.25)&&n.push("s\
 mall ones, of other sheet or tools, count little"),t.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${e.
-map(V0)}</div>
-    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:h}`}function V0(e){let{what:t,before:n,after:s,trials:o,
-points:a=[]}=e,r=c=>z0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
+map(z0)}</div>
+    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:h}`}function z0(e){let{what:t,before:n,after:s,trials:o,
+points:a=[]}=e,r=c=>K0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
     <h3>
       ${l} <small>${o===0?"no results":o===1?"1 result":`${o} results`}</small>
     </h3>
@@ -4305,9 +4311,9 @@ points:a=[]}=e,r=c=>z0(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i
         <dd data-test="after">${f$(s,r)}</dd>
       </div>
     </dl>
-    ${p$({before:n,after:s,points:a,size:e.unit==="mm"&&C()==="in"?Je:1,words:`${l}: before ${g$(n,r)}, now ${g$(
+    ${p$({before:n,after:s,points:a,size:e.unit==="mm"&&C()==="in"?Xe:1,words:`${l}: before ${g$(n,r)}, now ${g$(
 s,r)}, ${a.length} results drawn.`})}
-  </section>`}function z0(e,t){return e==="deg"?S(t):e==="mm"?w(t,{digits:2}):{text:ee(t,3),unit:e}}var m$,f$,
+  </section>`}function K0(e,t){return e==="deg"?S(t):e==="mm"?w(t,{digits:2}):{text:ee(t,3),unit:e}}var m$,f$,
 g$,Lc=g(()=>{y();u$();A();m$=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";f$=(e,t)=>i`<b>${$(t(e.nominal))}</b>
     <span class="band">${t(e.low).text} to ${t(e.high).text}</span>`,g$=({low:e,high:t},n)=>`${n(e).text} to ${$(
 n(t))}`});function k$(e,{metals:t,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:d}=e,p=(m,b,f={})=>L(
@@ -4333,7 +4339,7 @@ As on the sheet’s tag, if you know it."})}
     </div>
   </form>`}function w$(e,t){let n=e.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=t&&!e.some(({code:o})=>o===t)?
 [[t,`${t} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function x$({bend:e},{go:t}){let n=e.
-worst!=="stop"&&e.die&&e.punch,s=$(w(K0,{digits:0}));return i`${Ua(e.checks)}
+worst!=="stop"&&e.die&&e.punch,s=$(w(J0,{digits:0}));return i`${Ua(e.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4358,8 +4364,8 @@ worst!=="stop"&&e.die&&e.punch,s=$(w(K0,{digits:0}));return i`${Ua(e.checks)}
           Die <b>${e.die??"none"}</b>, punch <b>${e.punch??"none"}</b>
         </div>
         <div class="set-figures">
-          ${Ke("Angle to set",S(e.set_angle_deg),"set-angle")}
-          ${Ke("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
+          ${Ye("Angle to set",S(e.set_angle_deg),"set-angle")}
+          ${Ye("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
         ${Ss(e.first_hit)}
         <div class="figures">${So("Allow for",e)}</div>
@@ -4429,7 +4435,7 @@ t if it was set as shown."})}
   </form>`}function T$({answer:e,form:t,busy:n},s,{again:o}){if(!e)return h;let a=s.find(({code:d})=>d===t.metal)?.
 name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed <small>${a}</small></h2>
     <div class=${e.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
-      ${e.said.map(d=>i`<p>${Me(d)}</p>`)}
+      ${e.said.map(d=>i`<p>${ve(d)}</p>`)}
     </div>
     ${r?h:i`<section class="panel urgent" data-test="teaches-nothing">
             <p>${k("caution")} <b>Kept, but it does not count.</b> ${_o(c)}</p>
@@ -4451,7 +4457,7 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${e.cards.length?i`<ul class="rows">
-              ${e.cards.map(Y0)}
+              ${e.cards.map(X0)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4461,19 +4467,19 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
       <a class="button next" href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-learned"
         >Measured springback</a
       >
-    </div>`}var q0,b$,K0,_$,y$,v$,Y0,O$=g(()=>{y();To();c$();A();yt();Z();bc();Oo();G();Hn();Lc();mn();dt();q0=
-[["choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],b$=300,K0=102,_$=e=>i`<ol class="stages" aria-label="Stages">
-    ${q0.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
+    </div>`}var Y0,b$,J0,_$,y$,v$,X0,M$=g(()=>{y();To();c$();A();ct();Z();bc();Mo();G();Hn();Lc();mn();ht();Y0=
+[["choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],b$=300,J0=102,_$=e=>i`<ol class="stages" aria-label="Stages">
+    ${Y0.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
   </ol>`,y$=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:h,v$=e=>t=>{t.preventDefault(),
-e()};Y0=({code:e,title:t,said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
+e()};X0=({code:e,title:t,said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
     <a href="/c/${e}">
       <span class="lead">${t||e}</span> <span class="code">${e}</span>
-      <span class="more">${n.map(Me).join("; ")}</span>
+      <span class="more">${n.map(ve).join("; ")}</span>
     </a>
-  </li>`});var M$={};ne(M$,{show:()=>X0});async function X0(e){e.title("Test bend"),e.render(Te("Looking into the crib…"));
+  </li>`});var O$={};ne(O$,{show:()=>Q0});async function Q0(e){e.title("Test bend"),e.render(Me("Looking into the crib…"));
 let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async f=>(await de(f,e.signal)).items)),o=Ba(e.query);
 o.metal||=t[0]?.code??"",o.bend_length_mm||=C()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...ai},bend:null,
-answer:null,id:Ue(),wrong:{},general:"",busy:!1};mt(()=>a.stage==="measure"&&s$(a.typed)?"Leave without keepin\
+answer:null,id:Ge(),wrong:{},general:"",busy:!1};ft(()=>a.stage==="measure"&&s$(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>e.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4485,29 +4491,29 @@ g what you measured?":null);let r=()=>e.render(i`<article
       </article>`);function l(){let f={draw:r,go:c,choose:d,send:p,again:u};return a.stage==="bend"?x$(a,f):a.
 stage==="measure"?S$(a,f):a.stage==="taught"?T$(a,t,f):k$(a,{metals:t,dies:n,punches:s},f)}function c(f){Object.
 assign(a,{stage:f,wrong:{},general:""}),r(),scrollTo(0,0)}async function d(){let f=ko(o);if(f.length)return m(
-Object.fromEntries(f.map(_=>[_,J0[_]])));history.replaceState(null,"",`/shop/test-bend?${Ra(o)}`),await b(async()=>{
-let _=await O("POST","/bend",{body:Fn(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:f,
-wrong:_}=o$(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return m(_);await b(async()=>{let T=await O("POST",
+Object.fromEntries(f.map(_=>[_,Z0[_]])));history.replaceState(null,"",`/shop/test-bend?${Ra(o)}`),await b(async()=>{
+let _=await M("POST","/bend",{body:Fn(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:f,
+wrong:_}=o$(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return m(_);await b(async()=>{let T=await M("POST",
 "/test-bends",{body:f,timeout:2e4});a.answer=T.body,c("taught"),U()})}function u(){Object.assign(a,{typed:{...ai,
-lot:a.typed.lot,places:a.typed.places},answer:null,id:Ue()}),d()}function m(f,_=""){Object.assign(a,{wrong:f,general:_}),
-r(),ct(f)}async function b(f){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await f()}catch(_){
-return e.signal.aborted?void 0:(a.busy=!1,m(_ instanceof M?_.errors:{},Z0(_)))}a.busy=!1,r()}}_e(r,e.signal),r(),
-e.ready()}function Z0(e){return e instanceof M?e.message:e instanceof H?"The shop’s server does not answer. Wh\
-at you typed stays here: try again.":String(e)}var J0,A$=g(()=>{y();F();Ia();fe();Pe();Re();se();ye();a$();A();
-Z();Be();O$();J0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
+lot:a.typed.lot,places:a.typed.places},answer:null,id:Ge()}),d()}function m(f,_=""){Object.assign(a,{wrong:f,general:_}),
+r(),dt(f)}async function b(f){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await f()}catch(_){
+return e.signal.aborted?void 0:(a.busy=!1,m(_ instanceof O?_.errors:{},eS(_)))}a.busy=!1,r()}}_e(r,e.signal),r(),
+e.ready()}function eS(e){return e instanceof O?e.message:e instanceof H?"The shop’s server does not answer. Wh\
+at you typed stays here: try again.":String(e)}var Z0,A$=g(()=>{y();F();Ia();fe();Pe();Re();se();ye();a$();A();
+Z();Be();M$();Z0={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
  1.98."],bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you\
  want, such as 90."]}});function L$(e){if(!e)return h;let{set_by:t,offset_mm:n,results:s,strip:o}=e;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 e.apart)}>
     <h2>
-      The press <small>${t?Q0[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${t?tS[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?eS(n,s):h}
+    ${n?nS(n,s):h}
     ${n?oe("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):h}
-    ${e.said.map(a=>i`<p>${Me(a)}</p>`)}
+    ${e.said.map(a=>i`<p>${ve(a)}</p>`)}
     ${o?oe("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${tS(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${sS(o)}>Bend this strip</a>
             </p>`):h}
-  </section>`}function eS({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
+  </section>`}function nS({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(t).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(t)}</b> ${r?"as":"than"} the press shows
@@ -4515,16 +4521,16 @@ e.apart)}>
       >(${a(e)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var Q0,tS,E$=g(()=>{y();A();G();le();Q0={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-tS=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var N$={};ne(N$,{show:()=>nS});async function nS(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
+  </p>`}var tS,sS,E$=g(()=>{y();A();G();le();tS={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+sS=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var N$={};ne(N$,{show:()=>oS});async function oS(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
 title("Measured springback");let{items:s}=await de("metals",e.signal),o=s.find(({code:d})=>d===t);if(!o)return e.
-title("No such metal"),e.render(ve(`No metal ${t} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
+title("No such metal"),e.render(ke(`No metal ${t} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(`${o.name}: measured springback`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){
-let[d,p]=await Promise.all([O("GET",`/learned?${n}`,{signal:e.signal}),O("GET",`/test-bends?${n}`,{signal:e.signal})]),
+let[d,p]=await Promise.all([M("GET",`/learned?${n}`,{signal:e.signal}),M("GET",`/test-bends?${n}`,{signal:e.signal})]),
 u=d.body,{evidence:m}=p.body;Object.assign(a,{groups:u.groups,press:u.press}),a.evidence=[...m].sort((b,f)=>b.
-made_at<f.made_at?1:-1)}async function l(d,p){if(!a.busy){a.busy=d.id,c();try{let{body:u}=await O("POST",`/evi\
-dence/${encodeURIComponent(d.id)}/${p}`,{body:B().name?{by:B().name}:{},timeout:2e4});await r(),Y(oS(p,u.cards)),
-U()}catch(u){if(e.signal.aborted)return;if(!(u instanceof M||u instanceof H))throw u;Y(u.message)}a.busy="",c()}}
+made_at<f.made_at?1:-1)}async function l(d,p){if(!a.busy){a.busy=d.id,c();try{let{body:u}=await M("POST",`/evi\
+dence/${encodeURIComponent(d.id)}/${p}`,{body:B().name?{by:B().name}:{},timeout:2e4});await r(),Y(rS(p,u.cards)),
+U()}catch(u){if(e.signal.aborted)return;if(!(u instanceof O||u instanceof H))throw u;Y(u.message)}a.busy="",c()}}
 let c=()=>e.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(t)}">${o.name}</a>
         </p>
@@ -4536,31 +4542,31 @@ let c=()=>e.render(i`<p class="crumb">
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${L$(a.press)} ${aS(a.groups)}
+                  ${L$(a.press)} ${iS(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Results</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(d=>rS(d,a.busy,l))}
+                    ${a.evidence.map(d=>lS(d,a.busy,l))}
                   </ul>
                 </section>
-              </div>`:ve("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),_e(c,e.signal),c(),e.ready()}function oS(e,t){let n=sS[e];return t.
+              </div>`:ke("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
+                cards count too.`)}`);await r(),_e(c,e.signal),c(),e.ready()}function rS(e,t){let n=aS[e];return t.
 length?`${n} ${t.length===1?"One card":`${t.length} cards`} would now plan differently: ${t.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function aS(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function iS(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}>
         <h2>
           ${$(w(t,{digits:2}))} over V
           ${$(w(n))}${s?i` <small>lot ${s}</small>`:h}
         </h2>
-        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${Me(c)}</p>`)}
+        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${ve(c)}</p>`)}
         ${o?i`<p data-test="factor">
                 The metal springs back <b>${ee(o.nominal,2)} times</b> as much as expected
                 (${ee(o.low,2)} to ${ee(o.high,2)}).
               </p>`:h}
         ${a?$$(a):h} ${ri(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function rS(e,t,n){
+      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function lS(e,t,n){
 let s=e.kind==="test bend"?"Test bend":i`First piece${e.code?i` of <a href="/c/${e.code}">${e.code}</a>`:h}`,o=[
 e.set_angle_deg===null?"":`set at ${$(S(e.set_angle_deg))}`,$(w(e.thickness_mm,{digits:2})),e.die?`die ${e.die}`:
 e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",re(e.made_at),Nt(e)];return i`<li
@@ -4579,7 +4585,7 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",re(e.made_
       ${e.said.length?i`<p class=${e.asks?"":"more"} data-test="evidence-words">${_o(e.said)}</p>`:h}
     </div>
     <div class="evidence-marks">
-      ${iS(e).map(([a,r])=>R(`evidence.${a}`,i`<button
+      ${cS(e).map(([a,r])=>R(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4588,10 +4594,10 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",re(e.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function iS({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var sS,P$=g(()=>{y();F();fe();at();se();ye();
-A();G();Lc();le();E$();Be();qe();sS={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var C$={};ne(C$,{show:()=>lS});async function lS(e){let t=_a(e.params.kind);if(!t)return e.title("Not here"),e.
-render(ve("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=nn[t];
+  </li>`}function cS({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var aS,P$=g(()=>{y();F();fe();at();se();ye();
+A();G();Lc();le();E$();Be();Ke();aS={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var C$={};ne(C$,{show:()=>dS});async function dS(e){let t=_a(e.params.kind);if(!t)return e.title("Not here"),e.
+render(ke("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=nn[t];
 e.title(s);let{items:a,kept:r}=await de(t,e.signal),l=Yr(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
@@ -4602,40 +4608,40 @@ e.title(s);let{items:a,kept:r}=await de(t,e.signal),l=Yr(a.map(c=>c.outline_mm??
               ${R(ce[t],"Changing anything needs the shop's server.")}
             </p>`:h}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>t==="metals"?uS(c):cS(t,c,l))}
-            </ul>`:ve(`No ${o} yet`,R(ce[t],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),e.ready()}function cS(e,t,n){return i`<li class="row" data-test="row-${t.code}">
+              ${a.map(c=>t==="metals"?fS(c):hS(t,c,l))}
+            </ul>`:ke(`No ${o} yet`,R(ce[t],"Add what lies in the rack: plans choose from it.","The owner adds\
+ what lies in the rack."))}`),e.ready()}function hS(e,t,n){return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/${e}/${encodeURIComponent(t.code)}">
       <span class="thumb">${Kr(t.outline_mm,n)}</span>
-      <span class="who"><span class="lead">${t.code}</span> <span>${t.name}</span>${dS(t)}</span>
+      <span class="who"><span class="lead">${t.code}</span> <span>${t.name}</span>${pS(t)}</span>
       <span class="fact"><span class="what">Place</span>${on(t)}</span>
       <span class="fact"
         ><span class="what">Rating</span>${t.rating_kn_per_m===null?k("unknown"):$(Ee(t.rating_kn_per_m))}</span
       >
       ${t.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${t.segments_mm.length?i`${t.segments_mm.length}, up to
-                    ${$(w(hS(t.segments_mm),{digits:0}))}`:"none"}</span
+                    ${$(w(uS(t.segments_mm),{digits:0}))}`:"none"}</span
             >`:h}
-      <span class="fact"><span class="what">Condition</span>${pS(t)}</span>
+      <span class="fact"><span class="what">Condition</span>${mS(t)}</span>
     </a>
-  </li>`}function dS({shape:e,openings:t=[]}){return e!=="multi_v"?h:i`<span class="soft" data-test="block-vs"
+  </li>`}function pS({shape:e,openings:t=[]}){return e!=="multi_v"?h:i`<span class="soft" data-test="block-vs"
     >${t.map(n=>`${n.code}: V ${$(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function pS({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
+  >`}function mS({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
 op","Damaged"):e==="worn"?k("caution","Worn"):k("unknown");return i`${n}${t?i` <span class="soft">${t}</span>`:
-h}`}function uS(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
+h}`}function fS(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/metals/${encodeURIComponent(e.code)}">
       <span class="who"><span class="lead">${e.name}</span> <span class="soft">${e.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${t.low} to ${t.high} MPa</span>
       <span class="fact"><span class="what">Reliability</span>${t.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${e.gauge_family??"none"}</span>
     </a>
-  </li>`}var hS,B$=g(()=>{y();fe();A();G();le();Be();Jr();hS=e=>Math.max(...e)});function Nc(e,t){let n=t.params.tool===Ec,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
+  </li>`}var uS,B$=g(()=>{y();fe();A();G();le();Be();Jr();uS=e=>Math.max(...e)});function Nc(e,t){let n=t.params.tool===Ec,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
 isNew:n,code:s,async read(a){return o=await(ge(ce[e])?ya:de)(e,a),o.items.find(r=>r.code===s)},async write(a){
 let r=o.items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await wh(
 e,r.toSpliced(l<0?r.length:l,0,...c),o.etag)},done(a){Y(a?`${a.name||s} is saved.`:`${s} is taken out.`),$e(`/\
-shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Ec,R$=g(()=>{fe();at();Se();Re();Ec="+"});async function I$(e,t){let n=await Zs({...t,blank:{poisson:.3},boxes:mS,toDraft:o=>({code:String(o.code??""),...Kh(
+shop/${e}`)},taken:a=>n&&o.items.some(r=>r.code===a.trim())}}var Ec,R$=g(()=>{fe();at();Te();Re();Ec="+"});async function I$(e,t){let n=await Zs({...t,blank:{poisson:.3},boxes:gS,toDraft:o=>({code:String(o.code??""),...Kh(
 o)}),fromDraft:o=>({...Yh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
-title("No such metal"),e.render(ve(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
+title("No such metal"),e.render(ke(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(t.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,d={})=>L({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
         <h1>${t.isNew?"New metal":i`${t.code}<span class="soft"> ${o.kept?.name}</span>`}</h1>
@@ -4667,9 +4673,9 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
                 </div>
                 ${Un({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${Wn.map(l=>fS(l,n))}</div>`)}
+              <div class="figure-cards">${Wn.map(l=>$S(l,n))}</div>`)}
           ${ti(n,t,"metal")}
-        </form>`)}s(),e.ready()}function fS({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
+        </form>`)}s(),e.ready()}function $S({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
 .${p}`]??"",l=p=>o.wrong[`${e}.${p}`]??[],c=p=>u=>a(`${e}.${p}`,u),d=!s&&!Pc.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${e}">
     <legend>${t}${n?i` <span class="hint">(${n})</span>`:h}</legend>
     ${(o.wrong[e]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
@@ -4682,16 +4688,16 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
       ${K({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Ch.map(p=>[p,p]),change:c("sta\
 nding"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Pc,mS,W$=g(()=>{y();Bt();fe();Xr();Yi();ni();Us();G();Z();le();Be();Pc=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],mS=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+  </fieldset>`}var Pc,gS,W$=g(()=>{y();Bt();fe();Xr();Yi();ni();Us();G();Z();le();Be();Pc=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],gS=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
 Note"},{name:"gauge_family",label:"Gauge numbers"},...ks,...Wn.flatMap(({name:e,label:t})=>[...Pc,["source","s\
-ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...Wn]});var D$={};ne(D$,{show:()=>$S});async function $S(e){let t=_a(e.params.kind);return t?e.params.tool===Ec&&!ge(ce[t])?
-(e.title(`New ${nn[t].one}`),e.render(ga(ce[t])),e.ready()):t==="metals"?I$(e,Nc(t,e)):bS(e,t):(e.render(ve("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function bS(e,t){let n=nn[t],s=Nc(
-t,e),o=ge(ce[t]),a=null,r=await Zs({...s,blank:gS[t],boxes:[{name:"code",label:"Code"},...cn(t)],toDraft:c=>({
+ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...Wn]});var D$={};ne(D$,{show:()=>wS});async function wS(e){let t=_a(e.params.kind);return t?e.params.tool===Ec&&!ge(ce[t])?
+(e.title(`New ${nn[t].one}`),e.render(ga(ce[t])),e.ready()):t==="metals"?I$(e,Nc(t,e)):_S(e,t):(e.render(ke("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function _S(e,t){let n=nn[t],s=Nc(
+t,e),o=ge(ce[t]),a=null,r=await Zs({...s,blank:bS[t],boxes:[{name:"code",label:"Code"},...cn(t)],toDraft:c=>({
 code:String(c.code??""),...Pa(t,c)}),fromDraft:(c,d)=>({...Ca(t,c,d),code:c.code.trim()}),preview:o?Qr(n.one,c=>{
 a=c,r.show()},e.signal):void 0,draw:()=>r&&l()},e.signal);if(!r.state.kept&&!s.isNew)return e.title("Not in th\
-e crib"),e.render(ve(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${t}">${n.
+e crib"),e.render(ke(`No ${n.one} ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${t}">${n.
 title}</a>`)),e.ready();e.title(s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Zr(r.state.kept));function l(){
 let{state:c,change:d}=r;e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${t}">${n.title}</a></p>
         <h1>
@@ -4704,38 +4710,38 @@ let{state:c,change:d}=r;e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <
           ${Qs(ce[t],oi({kind:t,draft:c.draft,change:d,wrong:c.wrong,preview:a,reader:r.reader,first:s.isNew?ei(
 r,s):h}))}
           ${ti(r,s,n.one)}
-        </form>`)}l(),e.ready()}var gS,F$=g(()=>{y();fe();Bt();Xr();R$();xc();Se();Us();ni();le();Be();Ac();W$();
-gS={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
-wn",up:1},holders:{shape:"block",condition:"unknown"}}});var U$={};ne(U$,{show:()=>_S});async function _S(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(vS(n,o)),o=yS(n,s,
-t),[a,r,l]=await Promise.all([O("GET","/devices",{signal:t}),O("GET","/crew-options",{signal:t}),Sn(t).then(({
-network:d})=>d?O("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,wS);t.addEventListener("abort",()=>clearInterval(
-c))}function yS(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=oa(r)}t()};
-async function o(){if(document.visibilityState!=="visible")return;let a=await O("GET","/devices",{signal:n,timeout:4e3}).
+        </form>`)}l(),e.ready()}var bS,F$=g(()=>{y();fe();Bt();Xr();R$();xc();Te();Us();ni();le();Be();Ac();W$();
+bS={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"unkno\
+wn",up:1},holders:{shape:"block",condition:"unknown"}}});var U$={};ne(U$,{show:()=>vS});async function vS(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(xS(n,o)),o=kS(n,s,
+t),[a,r,l]=await Promise.all([M("GET","/devices",{signal:t}),M("GET","/crew-options",{signal:t}),Sn(t).then(({
+network:d})=>d?M("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
+joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,yS);t.addEventListener("abort",()=>clearInterval(
+c))}function kS(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=oa(r)}t()};
+async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;e.devices=a.body.devices;let r=e.offer&&e.devices.find(l=>!e.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(e,{came:r,offer:null,name:""}):e.offer&&Date.parse(e.offer.expires_at)<=
-Date.now()&&(e.offer=null),t()}return{look:o,draw:t,offer:()=>s(async()=>{let{body:a}=await O("POST","/pairing\
+Date.now()&&(e.offer=null),t()}return{look:o,draw:t,offer:()=>s(async()=>{let{body:a}=await M("POST","/pairing\
 s",{body:{role:e.role,name:e.name.trim()},signal:n});Object.assign(e,{offer:a,came:null,known:new Set(e.devices.
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Remove ${a.name}? It can read nothing any more, and its cards\
- go from it when it next asks.`)&&(await O("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
-async()=>{await O("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await O(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function vS(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+ go from it when it next asks.`)&&(await M("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
+async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await M(
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function xS(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${e.fault?i`<p class="wrong" role="alert" data-test="fault">${e.fault}</p>`:h}
-    ${e.joining?i`<div class="crew-grid">${xS(e,t)}${SS(e.joining)}</div>`:kS()}
+    ${e.joining?i`<div class="crew-grid">${TS(e,t)}${MS(e.joining)}</div>`:SS()}
     <section class="panel" data-test="devices">
       <h2>Devices in the shop</h2>
-      ${TS(e,t)}
+      ${OS(e,t)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${X({name:"labels-open",label:"A device that is not paired",value:e.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>t.setOpen(n==="open")})}
-    </section>`}function xS(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
+    </section>`}function TS(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
-        ${Qe[n.role].word}${n.name?i`: <b>${n.name}</b>`:h}. Works once, until
+        ${et[n.role].word}${n.name?i`: <b>${n.name}</b>`:h}. Works once, until
         ${re(n.expires_at).slice(-5)}.
       </p>
       <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${H$(n.qr)} />
@@ -4753,22 +4759,22 @@ async()=>{await O("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     </section>`:i`<section class="panel" data-test="let-in">
     <h2>Let a device in</h2>
     ${s?i`<p data-test="came">
-            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${Qe[s.role].word.toLowerCase()}.
+            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${et[s.role].word.toLowerCase()}.
           </p>`:h}
     ${X({name:"role",label:"As",value:e.role,options:j$,change:o=>{e.role=o,t.draw()}})}
-    <p class="hint" data-test="role-does">${Qe[e.role].word}: ${Qe[e.role].does}.</p>
+    <p class="hint" data-test="role-does">${et[e.role].word}: ${et[e.role].does}.</p>
     ${L({name:"device-name",label:"Whose?",value:e.name,placeholder:"Ann's phone",change:o=>e.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${t.offer}>
       Show a pairing code
     </button>
-  </section>`}function SS(e){return i`<section class="panel" data-test="begin">
+  </section>`}function MS(e){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
     <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${H$(e.qr)} />
     <p>${e.shop}: ${e.https.map(t=>i`<span class="address">${t}</span> `)}</p>
     ${e.http.length?i`<p class="hint">Or type <span class="address">${e.http[0]}/join</span></p>`:h}
     ${e.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${OS(e.fingerprint)}</p>`:h}
-  </section>`}function TS({devices:e},t){return e.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${AS(e.fingerprint)}</p>`:h}
+  </section>`}function OS({devices:e},t){return e.length?i`<ul class="plain-list devices">
     ${e.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:h}
@@ -4784,8 +4790,8 @@ value:n.role,options:j$,change:s=>t.setRole(n,s)})}
                     Remove…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var wS,j$,kS,H$,OS,G$=g(()=>{y();F();Tn();
-G();Z();qe();wS=2e3,j$=Object.entries(Qe).map(([e,{word:t}])=>[e,t]);kS=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var yS,j$,SS,H$,AS,G$=g(()=>{y();F();Tn();
+G();Z();Ke();yS=2e3,j$=Object.entries(et).map(([e,{word:t}])=>[e,t]);SS=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -4793,16 +4799,16 @@ G();Z();qe();wS=2e3,j$=Object.entries(Qe).map(([e,{word:t}])=>[e,t]);kS=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;H$=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,OS=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var ii,Cc=g(()=>{y();ii=i`<p class="hint" data-test="kept-how-long">
+  </section>`;H$=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,AS=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var ii,Cc=g(()=>{y();ii=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop; what still waits to be sent does not, so open Flangebook in the shop’s network first. Some phones ask
   each time before the camera may be used.
-</p>`});var z$={};ne(z$,{show:()=>MS});async function MS(e){e.title("Pair this device"),e.render(Te("Asking the shop…"));
-let t={me:null,code:AS(),name:B().name,fault:"",asking:!1,waits:0},n=()=>e.render(LS(t,n));t.me=await Sn(e.signal).
-catch(()=>null),t.waits=(await Ge().catch(()=>[])).length,n(),e.ready()}function AS(){if(location.pathname!=="\
+</p>`});var q$={};ne(q$,{show:()=>LS});async function LS(e){e.title("Pair this device"),e.render(Me("Asking the shop…"));
+let t={me:null,code:ES(),name:B().name,fault:"",asking:!1,waits:0},n=()=>e.render(NS(t,n));t.me=await Sn(e.signal).
+catch(()=>null),t.waits=(await Ve().catch(()=>[])).length,n(),e.ready()}function ES(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let e=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),e}function LS(e,t){let{me:n}=e;return n?n.role?ES(n):i`<div class="door">
+null,"",location.pathname),e}function NS(e,t){let{me:n}=e;return n?n.role?PS(n):i`<div class="door">
     <h1>Ask for pairing</h1>
     ${V$[Yt()??n.why]?i`<p data-test="why">${k("caution","Not paired")} ${V$[Yt()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${e.waits?i`<p data-test="waits">
@@ -4817,7 +4823,7 @@ null,"",location.pathname),e}function LS(e,t){let{me:n}=e;return n?n.role?ES(n):
     <form
       class="panel"
       novalidate
-      @submit=${s=>{s.preventDefault(),PS(e,t)}}>
+      @submit=${s=>{s.preventDefault(),BS(e,t)}}>
       ${L({name:"pair-code",label:"Pairing code",value:e.code,placeholder:"ABCD-1234",change:s=>e.code=s,wrong:e.
 fault?[e.fault]:[]})}
       ${L({name:"pair-name",label:"Whose device is this?",value:e.name,placeholder:"Ann's phone",change:s=>e.name=
@@ -4837,30 +4843,30 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function ES(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
+    </div>`}function PS(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
     </div>`:i`<div class="door">
     <h1>This device is paired</h1>
-    <p data-test="paired">${k("ok",Qe[t].word)} <b>${e.name}</b>: ${Qe[t].does}.</p>
+    <p data-test="paired">${k("ok",et[t].word)} <b>${e.name}</b>: ${et[t].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
     ${ii}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${NS}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${CS}>Unpair this device…</button>
     </p>
-  </div>`}async function NS(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await Id()}async function PS(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Rd(e.
+  </div>`}async function CS(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await Id()}async function BS(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Rd(e.
 code,e.name.trim()),U(),$e(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-e,{asking:!1,fault:oa(n)}),t()}}var V$,q$=g(()=>{y();Tn();Pe();Re();se();ye();G();Z();Cc();Be();V$={revoked:"T\
+e,{asking:!1,fault:oa(n)}),t()}}var V$,z$=g(()=>{y();Tn();Pe();Re();se();ye();G();Z();Cc();Be();V$={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function K$({show:e,done:t,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>BS)throw new Error(
-"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await qo(`/import?${d}`,
-o,"application/json",n,CS);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=RS(p)}s.busy="",e(),s.told?.imported&&
-t()}}return{state:s,choose:a,take:r}}function RS(e){if(!(e instanceof M))return[q(e)];let t=Object.entries(e.errors).
-slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var CS,BS,Y$=g(()=>{F();CS=3e5,BS=6e7});function Z$({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
+async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>IS)throw new Error(
+"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await zo(`/import?${d}`,
+o,"application/json",n,RS);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=WS(p)}s.busy="",e(),s.told?.imported&&
+t()}}return{state:s,choose:a,take:r}}function WS(e){if(!(e instanceof O))return[z(e)];let t=Object.entries(e.errors).
+slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var RS,IS,Y$=g(()=>{F();RS=3e5,IS=6e7});function Z$({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -4879,10 +4885,10 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var CS,BS,Y
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:h}
-      ${r.length?WS(s,r):h}
-      ${a?a.imported?jS(a):DS(s,a,n):h}
+      ${r.length?FS(s,r):h}
+      ${a?a.imported?US(a):jS(s,a,n):h}
     </div>
-  </section>`}function DS(e,t,n){return i`<div data-test="import-preview">
+  </section>`}function jS(e,t,n){return i`<div data-test="import-preview">
     <p><b>${e}</b>, exported ${re(t.exported_at)} by ${t.made_by}</p>
     <table>
       <thead>
@@ -4893,7 +4899,7 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var CS,BS,Y
         </tr>
       </thead>
       <tbody>
-        ${IS.map(([s,o])=>i`<tr>
+        ${DS.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
               <td>${X$(t.holds[s])}</td>
               <td>${X$(t.here[s])}</td>
@@ -4911,33 +4917,33 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var CS,BS,Y
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>FS(t)&&n()}>
+              @click=${()=>HS(t)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var IS,J$,WS,X$,FS,jS,Q$=g(()=>{y();G();qe();IS=[["press","Press"],["tools","Tools"],["metals","Meta\
-ls"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],J$=8;WS=(e,t)=>i`<div data-test="import-wrong">
+  </div>`}var DS,J$,FS,X$,HS,US,Q$=g(()=>{y();G();Ke();DS=[["press","Press"],["tools","Tools"],["metals","Meta\
+ls"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],J$=8;FS=(e,t)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${e}</p>
     <ul>
       ${t.slice(0,J$).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
     ${t.length>J$?i`<p>There are more.</p>`:h}
     <p>Nothing in the shop was changed.</p>
-  </div>`;X$=e=>e===""?"none":e,FS=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
-trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),jS=({holds:e,
+  </div>`;X$=e=>e===""?"none":e,HS=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
+trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),US=({holds:e,
 kept_as:t})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${e.cards} cards, ${e.trials} results.</p>
     ${t?i`<p>The shop that was there is kept as ${t}.</p>`:h}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var eb={};ne(eb,{show:()=>US});async function US(e){e.title("Backups and export");let t=K$({show:a,done:s,signal:e.
-signal}),n=await o();async function s(){U(),n=await o(),a()}async function o(){let{body:r}=await O("GET","/cop\
+  </div>`});var eb={};ne(eb,{show:()=>VS});async function VS(e){e.title("Backups and export");let t=K$({show:a,done:s,signal:e.
+signal}),n=await o();async function s(){U(),n=await o(),a()}async function o(){let{body:r}=await M("GET","/cop\
 ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Backups and export</h1>
         <div class="settings-grid">
-          ${GS(n)}
-          <div class="stack">${qS()}${Z$(t)}</div>
-        </div>`)}a(),e.ready()}function GS({standing:e,last_good_at:t,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+          ${qS(n)}
+          <div class="stack">${YS()}${Z$(t)}</div>
+        </div>`)}a(),e.ready()}function qS({standing:e,last_good_at:t,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
     <h2>Backups</h2>
-    <p data-test="standing">${VS(e)}</p>
+    <p data-test="standing">${zS(e)}</p>
     ${t?i`<p class="lead-line" data-test="last-good">Last good backup: ${re(t)}</p>`:h}
     ${n?i`<p class="wrong" data-test="trouble">${re(n.at)}: ${n.words}</p>`:h}
     <p>
@@ -4955,8 +4961,8 @@ ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hre
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${re(a.at)}</td>
-                    <td>${HS[a.kind]}</td>
-                    <td>${zS(a.size_bytes)}</td>
+                    <td>${GS[a.kind]}</td>
+                    <td>${KS(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:h}
@@ -4964,9 +4970,9 @@ ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hre
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> restores one.
     </p>
-  </section>`}function VS(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
+  </section>`}function zS(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
  backup is over two days old"):e==="trouble"?k("stop","The last backup could not be made"):k("unknown","There \
-is no backup yet")}function qS(){return i`<section class="panel" data-test="panel-export">
+is no backup yet")}function YS(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and results, as open JSON. Bring it in again here, or
@@ -4976,9 +4982,9 @@ is no backup yet")}function qS(){return i`<section class="panel" data-test="pane
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var HS,zS,tb=g(()=>{y();F();Y$();ye();G();Q$();qe();HS={night:"automatic","by-hand":"by hand",replaced:"\
-before it was replaced"};zS=e=>`${(e/1e6).toFixed(1)} MB`});async function nb(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
-{body:l}=await O("POST","/cards",{body:r,timeout:2e4}),c=$o(await pt(l),[]);await ft(c,pa(ds(e,["archived","se\
+  </section>`}var GS,KS,tb=g(()=>{y();F();Y$();ye();G();Q$();Ke();GS={night:"automatic","by-hand":"by hand",replaced:"\
+before it was replaced"};KS=e=>`${(e/1e6).toFixed(1)} MB`});async function nb(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
+{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=$o(await ut(l),[]);await gt(c,pa(ds(e,["archived","se\
 ttings"]),c),{reason:"Restored from a device"}),await Ld(e),await sa(t)}var sb=g(()=>{F();ps();an();Ce()});function ob(e){return e.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
@@ -4991,56 +4997,56 @@ ttings"]),c),{reason:"Restored from a device"}),await Ld(e),await sa(t)}var sb=g
       ${e.map(t=>i`<li data-test="lost-${t.code}">
             <p><b>${t.title}</b> ${I(t.code)}</p>
             <div class="buttons">
-              ${R("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>KS(t)}>
+              ${R("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>JS(t)}>
                   Restore it
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>YS(t)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>XS(t)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:h}async function KS(e){try{await nb(e),await U()}catch(t){Y(q(t))}}async function YS(e){confirm(
+  </section>`:h}async function JS(e){try{await nb(e),await U()}catch(t){Y(z(t))}}async function XS(e){confirm(
 `Throw away the card ${I(e.code)}, ${e.title}? This device may have the only copy.`)&&(await sa(e.code),await ms())}
-var ab=g(()=>{y();F();pe();at();sb();Ce();ye();le()});var lb={};ne(lb,{show:()=>JS});async function JS(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([Kt().catch(()=>[]),Ge().catch(()=>[]),na().catch(()=>[])]);t=
-{...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await O("GET","/cards?limit=1",{signal:e.signal,
+var ab=g(()=>{y();F();pe();at();sb();Ce();ye();le()});var lb={};ne(lb,{show:()=>ZS});async function ZS(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([Kt().catch(()=>[]),Ve().catch(()=>[]),na().catch(()=>[])]);t=
+{...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:e.signal,
 timeout:4e3}).catch(()=>null);t={...t,total:a?.body?.total??null},o()}function o(){e.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${ZS(o)}
+            ${e1(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${QS(o)}
+            ${t1(o)}
           </section>
-          ${XS()}
+          ${QS()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${e1(t.entries)}
+            ${n1(t.entries)}
           </section>
           ${ob(t.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${s1(t)} ${ii}
+            ${a1(t)} ${ii}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function XS(){
+        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function QS(){
 let e=rs();return!e||e==="owner"?h:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
-    <p><b>${Qe[e].word}</b>: ${Qe[e].does}. The owner may change that under Shop, Crew.</p>
+    <p><b>${et[e].word}</b>: ${et[e].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function ZS(e){let{units:t,inches:n}=B(),s=o=>{Gt(o),e()};return i`${X({name:"units",label:"Unit\
+  </section>`}function e1(e){let{units:t,inches:n}=B(),s=o=>{Gt(o),e()};return i`${X({name:"units",label:"Unit\
 s",value:t,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${t==="inch"?X({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):h}
   ${X({name:"paper",label:"Paper",value:B().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:h}`}function QS(e){let{theme:t,name:n}=B();
+  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:h}`}function t1(e){let{theme:t,name:n}=B();
 return i`${X({name:"theme",label:"Theme",value:t,options:[["system","As the device"],["day","Day"],["shop","Sh\
 op, dark"]],change:s=>{Gt({theme:s==="shop"||s==="day"?s:"system"}),e()}})}
   ${L({name:"name",label:"Your name",value:n,change:s=>Gt({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function e1(e){return e.length?i`<ul class="waiting-list">
+hat the history says who."})}`}function n1(e){return e.length?i`<ul class="waiting-list">
       ${e.map(t=>i`<li data-test="waits-${t.id}">
             <p>
               <b>${ib(t)}</b> on <a href="/c/${t.code}">${I(t.code)}</a>,
@@ -5052,14 +5058,14 @@ hat the history says who."})}`}function e1(e){return e.length?i`<ul class="waiti
                       ${t.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>t1(t)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>s1(t)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>n1(t)}>
+                        @click=${()=>o1(t)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
@@ -5074,9 +5080,9 @@ hat the history says who."})}`}function e1(e){return e.length?i`<ul class="waiti
       Nothing. Every result, note and edit typed here is saved in the shop.
     </p>`}function ib({kind:e,body:t}){if(e==="trial")return`${Ut(t)}, step ${t.step}`;if(e==="note")return"No\
 te";let n=Object.keys(t).filter(s=>s in rb).map(s=>rb[s]);return n.length?`Edit: ${n.join(", ")}`:"Edit: what \
-was resolved"}async function t1(e){await yd(e.id),await U()}async function n1(e){confirm(`Throw away ${ib(e)} \
-on ${I(e.code)}? It cannot be brought back.`)&&(await Qo(e.id),await ms())}function s1({cards:e,total:t}){let{
-reached:n,at:s}=et(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
+was resolved"}async function s1(e){await yd(e.id),await U()}async function o1(e){confirm(`Throw away ${ib(e)} \
+on ${I(e.code)}? It cannot be brought back.`)&&(await Qo(e.id),await ms())}function a1({cards:e,total:t}){let{
+reached:n,at:s}=tt(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady==="true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
         <dd data-test="kept-cards">${e}${t===null?h:` of ${t}`}</dd>
@@ -5097,15 +5103,15 @@ r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:h}
     <button type="button" class="button" data-test="check-now" @click=${()=>U()}>Look again</button>`}var rb,cb=g(
-()=>{y();F();Tn();pe();Pe();Se();se();Ce();ye();G();Z();Cc();Vs();ab();bn();qe();rb={title:"title",note:"note",
+()=>{y();F();Tn();pe();Pe();Te();se();Ce();ye();G();Z();Cc();Vs();ab();bn();Ke();rb={title:"title",note:"note",
 archived:"in use or archived",settings:"settings"}});Tn();Di();Re();var db={home:()=>Promise.resolve().then(()=>(Ph(),Nh)),bend:()=>Promise.resolve().then(()=>(Rp(),Bp)),bench:()=>Promise.resolve().then(()=>(Cu(),Pu)),
 part:()=>Promise.resolve().then(()=>(ef(),Qm)),scan:()=>Promise.resolve().then(()=>(vf(),yf)),card:()=>Promise.resolve().then(()=>(Rf(),Bf)),
 step:()=>Promise.resolve().then(()=>(Ff(),Df)),trial:()=>Promise.resolve().then(()=>(eg(),Qf)),history:()=>Promise.resolve().then(()=>(lg(),ig)),
 note:()=>Promise.resolve().then(()=>(dg(),cg)),settle:()=>Promise.resolve().then(()=>(pg(),hg)),print:()=>Promise.resolve().then(()=>(gg(),fg)),
 label:()=>Promise.resolve().then(()=>(wg(),bg)),labels:()=>Promise.resolve().then(()=>(yg(),_g)),chart:()=>Promise.resolve().then(()=>(Sg(),xg)),
-shop:()=>Promise.resolve().then(()=>(Ng(),Eg)),press:()=>Promise.resolve().then(()=>(n$(),t$)),"test-bend":()=>Promise.resolve().then(()=>(A$(),M$)),
+shop:()=>Promise.resolve().then(()=>(Ng(),Eg)),press:()=>Promise.resolve().then(()=>(n$(),t$)),"test-bend":()=>Promise.resolve().then(()=>(A$(),O$)),
 learned:()=>Promise.resolve().then(()=>(P$(),N$)),tools:()=>Promise.resolve().then(()=>(B$(),C$)),tool:()=>Promise.resolve().then(()=>(F$(),D$)),
-crew:()=>Promise.resolve().then(()=>(G$(),U$)),pair:()=>Promise.resolve().then(()=>(q$(),z$)),copies:()=>Promise.resolve().then(()=>(tb(),eb)),
+crew:()=>Promise.resolve().then(()=>(G$(),U$)),pair:()=>Promise.resolve().then(()=>(z$(),q$)),copies:()=>Promise.resolve().then(()=>(tb(),eb)),
 settings:()=>Promise.resolve().then(()=>(cb(),lb))};se();ye();at();async function pb(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
 js");e.waiting&&hb(e.waiting),e.addEventListener("updatefound",()=>{let t=e.installing;t?.addEventListener("st\
 atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&hb(t)})}),await navigator.serviceWorker.

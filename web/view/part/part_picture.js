@@ -3,7 +3,8 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { finishedDrawing } from "../../drawing/part.js";
 import { Problem, Unreachable } from "../../app/sync/api.js";
 import { length, words } from "../../app/shell/units.js";
-import { flag } from "../common/finding.js";
+import { flag, sentence } from "../common/finding.js";
+import { allowFor } from "../common/force.js";
 import { calledOf } from "./part_fields.js";
 import { faultWords } from "../common/form_errors.js";
 
@@ -72,5 +73,31 @@ function said(plan, error, busy, open) {
     ? `Blank ${length(plan.blank.length_mm, { digits: 2 }).text} × ` +
       `${words(length(plan.blank.width_mm, { digits: 2 }))}`
     : `Blank ${words(length(plan.blank.length_mm, { digits: 2 }))}`;
-  return html`${blank} ${plan.worst === "ok" ? nothing : flag(plan.worst)}`;
+  const [stop] = plan.checks.filter(({ level }) => level === "stop");
+  return html`<span>${[blank, ...madeWith(plan)].join(" · ")}</span>
+    ${plan.worst === "ok" ? nothing : flag(plan.worst)}
+    ${stop ? html`<span class="picture-stop">${sentence(stop)}</span>` : nothing}`;
+}
+
+const MOST_NAMED = 8; // so many bends in their order still stand in a line
+
+/**
+ * With what, how hard, in what order: each in a few words.
+ * @param {Api.Plan} plan
+ * @returns {string[]}
+ */
+function madeWith({ steps, order }) {
+  if (!steps.length) return [];
+  const tools = ["punch", "die"].map((kind) => [
+    ...new Set(steps.map((step) => step[/** @type {"punch"|"die"} */ (kind)]).filter(Boolean)),
+  ]);
+  const hardest = steps.reduce((most, step) =>
+    (step.force_kn_high ?? 0) > (most.force_kn_high ?? 0) ? step : most,
+  );
+  const sequence = order?.sequence ?? [];
+  return [
+    tools.every((codes) => codes.length) ? tools.map((codes) => codes.join(", ")).join(" on ") : "",
+    hardest.force_kn_high ? words(allowFor(hardest)) : "",
+    sequence.length > 1 && sequence.length <= MOST_NAMED ? `order ${sequence.join(" ")}` : "",
+  ].filter(Boolean);
 }
