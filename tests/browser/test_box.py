@@ -147,7 +147,8 @@ def test_what_is_wrong_with_a_box_stands_at_its_field(page: Page, shop_server, c
     corners = by_test(page, "corners-fold")
     corners.evaluate("fold => { fold.open = false; }")
     box(page, "box.length_mm").fill("321")
-    expect(by_test(page, "wrong-box.relief_mm")).to_be_visible()  # what is wrong is never folded away
+    # What is wrong is never folded away.
+    expect(by_test(page, "wrong-box.relief_mm")).to_be_visible()
     box(page, "box.relief_mm").fill("")
     good(page)
 

@@ -2565,7 +2565,7 @@ Step ${e.number}. ${Ps(e)}`}):h}var Vm=g(()=>{y();$n();To();rn();A();Hn();Mo();w
     class="part-picture ${e&&o?"stale":""} ${a===h?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
-    ${e?.section?rt(e,r?{pixels:innerWidth-56,tallest:215}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
+    ${e?.section?rt(e,r?{pixels:innerWidth-56,tallest:200}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 h}
     ${a===h?i`<p class="picture-words" role="status" data-test="picture-words">
             ${Uv(e,t,n,s)}
@@ -2998,7 +2998,7 @@ revision}>
       ${Dk(e,l.length>0)}
       ${a.steps.length?Ir(e.code,1,{draw:o,start:()=>$e(`/c/${e.code}/step/1`)}):h}
       <section class="panel card-picture" aria-label="What it becomes">
-        ${rt(a,{tallest:innerHeight*.28})}
+        ${rt(a,{tallest:innerHeight*.26})}
       </section>
       ${Vk(e,s)}
     </div>

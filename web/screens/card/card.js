@@ -152,7 +152,7 @@ function cardScreen(card, around, { take, archive, draw }) {
           : nothing
       }
       <section class="panel card-picture" aria-label="What it becomes">
-        ${finishedDrawing(plan, { tallest: innerHeight * 0.28 })}
+        ${finishedDrawing(plan, { tallest: innerHeight * 0.26 })}
       </section>
       ${links(card, archive)}
     </div>

@@ -26,7 +26,7 @@ export function partPicture({ plan, error, busy }, { open, stale, waiting }) {
         ? finishedDrawing(
             plan,
             narrow
-              ? { pixels: innerWidth - 56, tallest: 215 }
+              ? { pixels: innerWidth - 56, tallest: 200 }
               : { pixels: Math.min(860, innerWidth - 560), tallest: 440 },
           )
         : nothing
