@@ -36,9 +36,11 @@ def pytest_configure(config: pytest.Config) -> None:
 
 
 def pytest_collection_finish() -> None:
-    """Have what thousands of collected tests are made of never looked through again for garbage."""
+    """Have what thousands of collected tests are made of never looked through again for garbage,
+    and what they make themselves less often: each look costs more than it finds."""
     gc.collect()
     gc.freeze()
+    gc.set_threshold(20_000, 10, 10)
 
 
 def pytest_unconfigure() -> None:
