@@ -54,9 +54,9 @@ SMALL_TARGETS = """least => {
     if (inLine) continue;
     const hit = element.matches("input[type=radio], input[type=checkbox]")
       ? element.closest("label") : element;
-    const height = hit.getBoundingClientRect().height;
-    if (height && height < least - 0.5) {
-      found.push(`${height.toFixed(1)} px: ${hit.outerHTML.slice(0, 90)}`);
+    const { width, height } = hit.getBoundingClientRect();
+    if (height && Math.min(width, height) < least - 0.5) {
+      found.push(`${width.toFixed(1)} x ${height.toFixed(1)} px: ${hit.outerHTML.slice(0, 90)}`);
     }
   }
   return [...new Set(found)];

@@ -108,9 +108,11 @@ def _row(
 def _cell(wanted: Wanted, die: Die, punches: Sequence[Punch], equipment: Equipment) -> JsonDict:
     over_t = die.v_opening_mm / wanted.thickness_mm
     if over_t < LEAST_V_OVER_T:
-        return _unusable(die, f"V is only {over_t:.1f} t: no published chart goes so narrow.")
+        return _unusable(
+            die, f"V is only {over_t:.1f} × thickness: no published chart goes so narrow."
+        )
     if over_t > MOST_V_OVER_T:
-        return _unusable(die, f"V is {over_t:.0f} t: wider than published charts go.")
+        return _unusable(die, f"V is {over_t:.0f} × thickness: wider than published charts go.")
     candidates = Candidates.of(wanted, (die,), punches, equipment)
     pair = candidates.best()
     assert pair is not None
