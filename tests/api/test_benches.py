@@ -37,7 +37,7 @@ def names(client: FlaskClient) -> list[str]:
     return [b["name"] for b in client.get("/api/v1/benches").get_json()["benches"]]
 
 
-def test_a_bench_is_made_moved_and_taken_out(client: FlaskClient, steps: int):
+def test_a_press_screen_is_made_moved_and_taken_out(client: FlaskClient, steps: int):
     assert names(client) == []
     problem(client.get("/api/v1/benches/1"), 404)
     made = put(client, "1", EMPTY).get_json()
@@ -97,7 +97,7 @@ with opened(pathlib.Path(sys.argv[1])) as store:
 """
 
 
-def test_a_step_of_a_bench_leaves_what_was_calculated(
+def test_a_step_of_a_press_screen_leaves_what_was_calculated(
     make_app: Callable[..., Flask], monkeypatch: pytest.MonkeyPatch
 ):
     """Any other write does not, whichever process it is from."""
@@ -152,7 +152,7 @@ def test_two_presses_of_next_at_one_moment_are_one_step(client: FlaskClient):
     assert put(client, "1", {"code": CODE, "step": 2}).status_code == 200
 
 
-def test_a_bench_that_is_gone_is_not_made_by_who_saw_it(client: FlaskClient):
+def test_a_press_screen_that_is_gone_is_not_made_by_who_saw_it(client: FlaskClient):
     seen = put(client, "1", {"code": CODE, "step": 1}).headers["ETag"]
     client.delete("/api/v1/benches/1")
     for tag in (seen, "*"):
@@ -160,7 +160,7 @@ def test_a_bench_that_is_gone_is_not_made_by_who_saw_it(client: FlaskClient):
     assert names(client) == []
 
 
-def test_a_bench_made_afresh_is_not_the_one_that_was_seen(client: FlaskClient):
+def test_a_press_screen_made_afresh_is_not_the_one_that_was_seen(client: FlaskClient):
     first = put(client, "1", {"code": CODE, "step": 1})
     client.delete("/api/v1/benches/1")
     again = put(client, "1", {"code": CODE, "step": 1})
@@ -168,7 +168,7 @@ def test_a_bench_made_afresh_is_not_the_one_that_was_seen(client: FlaskClient):
     assert again.headers["ETag"] != first.headers["ETag"]
 
 
-def test_benches_do_not_know_of_each_other(client: FlaskClient):
+def test_press_screens_do_not_know_of_each_other(client: FlaskClient):
     put(client, "Big press", {"code": CODE, "step": 2})
     put(client, "1", {"code": CODE, "step": 1})
     before = client.get("/api/v1/benches/1").data

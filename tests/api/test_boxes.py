@@ -133,17 +133,17 @@ def test_a_box_is_kept_as_a_card(client: FlaskClient):
     assert fresh["differs"] is False
 
 
-def test_a_trial_of_a_box_leads_to_a_setting(client: FlaskClient):
+def test_a_result_of_a_box_leads_to_a_setting(client: FlaskClient):
     card = client.post(CARDS, json={"part": tray()}).get_json()
     step = card["plan"]["steps"][2]
-    trial = {
+    result = {
         "id": "7f4df1cf-54a0-4a6b-b6d0-6b0f1f3d5b11",
         "revision": 1,
         "step": step["number"],
         "measured_deg": 91.5,
         "made_at": "2026-09-14T08:20:00Z",
     }
-    answer = client.post(f"{CARDS}/{card['code']}/trials", json=trial)
+    answer = client.post(f"{CARDS}/{card['code']}/trials", json=result)
     assert answer.status_code in (200, 201), answer.text[:400]
     assert "91.5" in client.get(f"{CARDS}/{card['code']}/trials").text
 

@@ -119,15 +119,15 @@ def test_a_stale_change_is_refused_and_hears_the_newest_etag(client: FlaskClient
     assert client.get(f"{CARDS}/SHE7FA1").get_json()["note"] == "first"
 
 
-def test_a_trial_makes_an_etag_stale_too(client: FlaskClient):
+def test_a_result_makes_an_etag_stale_too(client: FlaskClient):
     card = client.get(f"{CARDS}/ZRA2CKX").get_json()
-    trial = {
+    result = {
         "id": "7d1a1f7e-28b1-4a5f-9d0c-6b6f4f1d2a10",
         "revision": 1,
         "step": 1,
         "measured_deg": 91,
     }
-    assert client.post(f"{CARDS}/ZRA2CKX/trials", json=trial).status_code == 201
+    assert client.post(f"{CARDS}/ZRA2CKX/trials", json=result).status_code == 201
     problem(put(client, card, note="x"), 412)
 
 

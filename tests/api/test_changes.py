@@ -68,12 +68,12 @@ def test_afterwards_only_what_changed(client: FlaskClient, angle: dict[str, Any]
     cursor = feed(client)["cursor"]
     quiet = feed(client, cursor)
     assert (quiet["cards"], quiet["shop"], quiet["cursor"]) == ([], None, cursor)
-    trial = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
-    client.post("/api/v1/cards/SHE7FA1/trials", json=trial)
+    result = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
+    client.post("/api/v1/cards/SHE7FA1/trials", json=result)
     new = client.post("/api/v1/cards", json={"part": angle}).get_json()["code"]
     body = feed(client, cursor)
     assert [c["code"] for c in body["cards"]] == ["SHE7FA1", new]
-    assert body["cards"][0]["trials"][-1]["id"] == trial["id"]
+    assert body["cards"][0]["trials"][-1]["id"] == result["id"]
     assert body["shop"] is None
     kept = client.get("/api/v1/dies")
     dies = kept.get_json()["dies"][1:]

@@ -144,7 +144,7 @@ def test_what_is_no_part_is_refused_with_its_lengths_apart(
     assert "1 mm" in body["detail"]
 
 
-def test_a_proven_order_is_said_to_be_clear(reader: FlaskClient, angle: dict[str, Any]):
+def test_an_order_clear_on_paper_is_said_to_be_so(reader: FlaskClient, angle: dict[str, Any]):
     body = plan(reader, angle)
     assert body["order"]["proven"] is True
     assert body["order"]["rule"] == "search"
@@ -152,7 +152,7 @@ def test_a_proven_order_is_said_to_be_clear(reader: FlaskClient, angle: dict[str
     assert not any(c["code"] == "clearance-not-checked" for c in body["checks"])
 
 
-def test_wishes_come_back_and_what_they_cost_is_said(reader: FlaskClient, angle: dict[str, Any]):
+def test_limits_come_back_and_what_they_cost_is_said(reader: FlaskClient, angle: dict[str, Any]):
     body = plan(reader, {**angle, "wishes": {"first": 1, "margin_mm": "1/8 in"}})
     assert body["part"]["wishes"]["first"] == 1
     assert body["part"]["wishes"]["margin_mm"] == pytest.approx(3.175)
@@ -171,7 +171,7 @@ def test_wishes_come_back_and_what_they_cost_is_said(reader: FlaskClient, angle:
         ({"fast": True}, "wishes.fast"),
     ],
 )
-def test_wishes_that_cannot_be_are_refused(
+def test_limits_that_cannot_be_are_refused(
     reader: FlaskClient, angle: dict[str, Any], wishes: dict[str, Any], where: str
 ):
     answer = reader.post("/api/v1/plan", json={**angle, "wishes": wishes})

@@ -226,9 +226,9 @@ def test_the_device_s_own_name_is_recorded_beside_what_is_typed(
     assert phone.post("/api/v1/pair", json={"code": code}).status_code == 200
     card = phone.post("/api/v1/cards", json={"part": angle, "by": "Bob"}).get_json()
     path = f"/api/v1/cards/{card['code']}"
-    trial = {"id": str(uuid4()), "revision": 1, "step": 1, "measured_deg": 91, "by": "Bob"}
+    result = {"id": str(uuid4()), "revision": 1, "step": 1, "measured_deg": 91, "by": "Bob"}
     for _ in range(2):  # sent again, it is the same
-        made = phone.post(f"{path}/trials", json=trial).get_json()["trial"]
+        made = phone.post(f"{path}/trials", json=result).get_json()["trial"]
         assert (made["by"], made["device"]) == ("Bob", "Ada's phone")
     edit = {"note": "At the server", "by": "Bob"}
     assert owner.put(path, json=edit, headers={"If-Match": "*"}).status_code == 200

@@ -148,11 +148,11 @@ def test_the_same_test_bend_again_is_harmless(client: FlaskClient):
     problem(client.post(BENDS, json={**sent, "measured_deg": 92}), 409)
 
 
-def test_an_id_is_a_test_bends_or_a_trials(client: FlaskClient):
+def test_an_id_is_a_test_bends_or_a_results(client: FlaskClient):
     sent = strip()
     client.post(BENDS, json=sent)
-    trial = {"id": sent["id"], "revision": 1, "step": 1, "measured_deg": 91}
-    problem(client.post("/api/v1/cards/ZRA2CKX/trials", json=trial), 409)
+    result = {"id": sent["id"], "revision": 1, "step": 1, "measured_deg": 91}
+    problem(client.post("/api/v1/cards/ZRA2CKX/trials", json=result), 409)
     assert client.get("/api/v1/cards/ZRA2CKX").get_json()["trials_total"] == 0
 
 
@@ -269,7 +269,7 @@ def test_a_bend_that_cannot_be_predicted_says_so(client: FlaskClient):
     assert said_in(group)
 
 
-def test_trials_that_contradict_widen_the_band_and_say_so(client: FlaskClient):
+def test_results_that_contradict_widen_the_band_and_say_so(client: FlaskClient):
     for measured in (90.9, 91.0, 91.1):
         kept(client, measured_deg=measured)
     agreed = bend(client, lot="A7")
@@ -287,7 +287,7 @@ def test_the_odd_one_out_is_shown_with_the_reason(client: FlaskClient):
     odd = kept(client, measured_deg=91.1)
     here = odd["test_bend"]
     assert here["outlier"] is True
-    assert "where the other trials lead to expect" in " ".join(said_in(here))
+    assert "where the other results lead to expect" in " ".join(said_in(here))
     assert [o["id"] for o in odd["outliers"]] == [here["id"]]
     assert [r["id"] for r in evidence(client) if r["outlier"]] == [here["id"]]
     group = next(g for g in learned(client) if g["v_opening_mm"] == 16 and g["lot"] is None)
@@ -308,7 +308,7 @@ def test_the_lot_counts_before_other_lots(client: FlaskClient):
 
 
 def test_a_die_entered_afresh_does_not_change_what_was_taught(client: FlaskClient):
-    """What the trial taught is held against the die as it was then."""
+    """What the result taught is held against the die as it was then."""
     kept(client)
     before, rows = learned(client), evidence(client)
     dies = client.get("/api/v1/dies")
@@ -548,7 +548,7 @@ def test_left_and_right_say_how_the_ram_is_tilted(client: FlaskClient, angle: di
 # --- the shop as a whole
 
 
-def test_a_trial_sent_again_after_the_server_was_brought_up_to_date(client: FlaskClient):
+def test_a_result_sent_again_after_the_server_was_brought_up_to_date(client: FlaskClient):
     """Its device got no answer then; the fields that came later change nothing."""
     from flangebook.shop.storage.tables import trials
     from flangebook.shop.storage.writing import digest
@@ -602,7 +602,7 @@ def test_a_metal_that_is_changed_is_predicted_and_learned_afresh(client: FlaskCl
     after = bend(client)
     assert after["springback_deg"] != before["springback_deg"]
     assert after["springback_deg"] == pytest.approx(before["springback_deg"], abs=0.6), (
-        "the trial says what the sheet does, whatever was expected"
+        "the result says what the sheet does, whatever was expected"
     )
 
 

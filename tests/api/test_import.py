@@ -53,10 +53,10 @@ def used(client: FlaskClient) -> Document:
     card = client.get("/api/v1/cards/SHE7FA1").get_json()
     edit = {"note": 'Käfig ✓ "quoted"', "by": "Night shift"}
     client.put("/api/v1/cards/SHE7FA1", json=edit, headers={"If-Match": card["etag"]})
-    trial = {"id": str(uuid.uuid4()), "revision": 2, "step": 1, "measured_deg": 91.25}
-    assert client.post("/api/v1/cards/SHE7FA1/trials", json=trial).status_code == 201
+    result = {"id": str(uuid.uuid4()), "revision": 2, "step": 1, "measured_deg": 91.25}
+    assert client.post("/api/v1/cards/SHE7FA1/trials", json=result).status_code == 201
     for mark in ("forget", "remember", "confirm", "forget"):
-        client.post(f"/api/v1/evidence/{trial['id']}/{mark}", json={"reason": "misread"})
+        client.post(f"/api/v1/evidence/{result['id']}/{mark}", json={"reason": "misread"})
     found = export(client)
     assert all(found[name] for name in ("documents", "cards", "trials", "evidence", "marks"))
     return found
@@ -266,7 +266,7 @@ def test_what_is_no_whole_shop_is_refused_with_its_place(document: Document, emp
 
 def test_a_text_that_the_api_would_refuse_is_refused(document: Document, empty: FlaskClient):
     before = plain(export(empty))
-    trial = document["trials"][0]["body"]
+    result = document["trials"][0]["body"]
     plan = copy.deepcopy(document["plans"][0]["body"])
     plan["steps"][0]["die"] = "x" * 300_000
     digest = text_digest(json_text(plan))
@@ -276,10 +276,10 @@ def test_a_text_that_the_api_would_refuse_is_refused(document: Document, empty: 
         (spoilt(document, "revisions", 0, reason="x" * 201), "revisions.0.reason", "200"),
         (spoilt(document, "cards", 0, updated_by="x" * 81), "cards.0.updated_by", "80"),
         (spoilt(document, "marks", 0, by="\x1b[2J"), "marks.0.by", "shown"),
-        (spoilt(document, "trials", 0, body={**trial, "note": "x" * 300_000}),
+        (spoilt(document, "trials", 0, body={**result, "note": "x" * 300_000}),
          "trials.0.body", "2000"),
-        (spoilt(document, "trials", 0, body={**trial, "by": "\x00"}), "trials.0.body", "shown"),
-        (spoilt(document, "trials", 0, body={**trial, "\x00": 1}), "trials.0.body", "shown"),
+        (spoilt(document, "trials", 0, body={**result, "by": "\x00"}), "trials.0.body", "shown"),
+        (spoilt(document, "trials", 0, body={**result, "\x00": 1}), "trials.0.body", "shown"),
         (spoilt(document, "plans", 0, body=plan, digest=digest), "plans.0.body", "2000"),
         (spoilt(document, "revisions", 0, changes=["x" * 2001]), "revisions.0.changes", "2000"),
     ]  # fmt: skip

@@ -13,7 +13,7 @@ import pytest
 from flangebook.shop import documents
 from flangebook.shop.backups import schedule
 from flangebook.shop.backups.copies import look_through
-from flangebook.shop.backups.schedule import FOLDER, Keeper, Kept, is_due, kept, let_go
+from flangebook.shop.backups.schedule import FOLDER, Backup, Keeper, is_due, kept, let_go
 from flangebook.shop.store import FILE_NAME, Store, open_store
 
 HERE = timezone(timedelta(hours=2))
@@ -29,8 +29,8 @@ def store(tmp_path: Path) -> Iterator[Store]:
     opened.close()
 
 
-def night(at: datetime) -> Kept:
-    return Kept(Path(f"/{at:%Y%m%d%H%M}"), "night", at.astimezone(UTC), 1)
+def night(at: datetime) -> Backup:
+    return Backup(Path(f"/{at:%Y%m%d%H%M}"), "night", at.astimezone(UTC), 1)
 
 
 @pytest.mark.parametrize(
@@ -53,7 +53,7 @@ def test_one_is_due_when_none_was_made_since_three_in_the_morning(
 
 
 def test_copies_by_hand_count_for_nothing_and_are_never_let_go():
-    others = [Kept(Path(f"/{k}"), k, NOON, 1) for k in ("by-hand", "replaced")]  # type: ignore[arg-type]
+    others = [Backup(Path(f"/{k}"), k, NOON, 1) for k in ("by-hand", "replaced")]  # type: ignore[arg-type]
     assert is_due(others, NOON)
     assert let_go([*others, *[night(NOON - timedelta(days=d)) for d in range(100)]])
     assert not set(others) & set(

@@ -169,9 +169,9 @@ def test_real_answers_about_the_life_of_a_card(told: Told, angle: dict[str, Any]
     answer = told("PUT", path, CODE, json={"settings": settings}, headers=headers)
     assert answer.status_code == 200
     assert told("PUT", path, CODE, json={"note": "x"}, headers=headers).status_code == 412
-    trial = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
+    result = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
     for status in (201, 200):
-        answer = told("POST", f"{path}/trials", f"{CODE}/trials", json=trial)
+        answer = told("POST", f"{path}/trials", f"{CODE}/trials", json=result)
         assert answer.status_code == status
     assert told("GET", f"{path}/trials", f"{CODE}/trials").status_code == 200
     assert told("GET", f"{path}/revisions", f"{CODE}/revisions").status_code == 200
@@ -198,10 +198,10 @@ def test_real_answers_about_what_the_metal_teaches(told: Told, angle: dict[str, 
     assert told("POST", "/api/v1/test-bends", json={**sent, "die": "V0"}).status_code == 422
     odd = {**sent, "id": str(uuid.uuid4()), "measured_deg": 60}
     assert told("POST", "/api/v1/test-bends", json=odd).status_code == 201
-    trial = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "left_deg": 91, "lot": "A7"}
+    result = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "left_deg": 91, "lot": "A7"}
     path = f"/api/v1/cards/{card['code']}/trials"
-    assert told("POST", path, f"{CODE}/trials", json=trial).status_code == 201
-    for one in (sent, trial):
+    assert told("POST", path, f"{CODE}/trials", json=result).status_code == 201
+    for one in (sent, result):
         for mark in ("forget", "remember", "confirm", "forget"):
             path = f"/api/v1/evidence/{one['id']}/{mark}"
             spelled = f"/api/v1/evidence/{{evidence_id}}/{mark}"

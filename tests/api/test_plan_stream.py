@@ -14,7 +14,7 @@ from flask.testing import FlaskClient
 from flangebook.api import plan_stream
 from flangebook.bending.ordering.cost import Cost
 from flangebook.bending.ordering.search import Progress
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from serving.running import Running
 
 LINES = {"Accept": "application/x-ndjson"}
@@ -66,7 +66,7 @@ class Long:
     def __init__(self) -> None:
         self.ended = threading.Event()
 
-    def __call__(self, limits: Limits) -> Mapping[str, Any]:
+    def __call__(self, limits: PlanLimits) -> Mapping[str, Any]:
         assert limits.progress is not None
         assert limits.cancelled is not None
         best = Cost(0, 0, 2, 0, 1, 0, 0, 0.01, 0.5)
@@ -96,7 +96,7 @@ def test_progress_is_told_and_hanging_up_ends_the_planning():
 
 
 def test_what_goes_wrong_in_the_server_is_a_problem_too():
-    def broken(_limits: Limits) -> Mapping[str, Any]:
+    def broken(_limits: PlanLimits) -> Mapping[str, Any]:
         raise ZeroDivisionError
 
     [line] = lines(b"".join(plan_stream.streamed(broken).iter_encoded()).decode())

@@ -32,7 +32,7 @@ def proposal(**more: Any) -> dict[str, Any]:
     } | more
 
 
-def trial(**more: Any) -> dict[str, Any]:
+def result(**more: Any) -> dict[str, Any]:
     return {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91} | more
 
 
@@ -40,9 +40,9 @@ def propose(client: FlaskClient, one: dict[str, Any], card: str = CARD) -> Any:
     return client.post(f"{card}/proposals", json=one)
 
 
-def test_a_change_after_the_newest_revision_passes_trials_by(client: FlaskClient):
+def test_a_change_after_the_newest_revision_passes_results_by(client: FlaskClient):
     card = read(client)
-    assert client.post(f"{CARD}/trials", json=trial()).status_code == 201
+    assert client.post(f"{CARD}/trials", json=result()).status_code == 201
     first, second = str(uuid.uuid4()), str(uuid.uuid4())
     made = change(client, note="one", id=first, after=card["revision_id"])
     assert made.status_code == 200
@@ -174,7 +174,7 @@ def test_a_card_takes_so_many_open_proposals(client: FlaskClient):
 
 def test_a_clock_that_is_ahead_orders_nothing(client: FlaskClient):
     """The shop's own time and number order; the device's time is kept as it was said."""
-    ahead, right = trial(made_at="2999-01-01T00:00:00Z"), trial()
+    ahead, right = result(made_at="2999-01-01T00:00:00Z"), result()
     for one in (ahead, right):
         assert client.post(f"{CARD}/trials", json=one).status_code == 201
     kept = client.get(f"{CARD}/trials").get_json()["trials"]
@@ -183,9 +183,9 @@ def test_a_clock_that_is_ahead_orders_nothing(client: FlaskClient):
     assert kept[1]["received_at"] < "2999"
 
 
-def test_a_trial_of_a_revision_that_a_restore_took_away(client: FlaskClient):
+def test_a_result_of_a_revision_that_a_restore_took_away(client: FlaskClient):
     """Sent again, it is kept with the newest; whoever sends it again, it is there once."""
-    one = trial(revision=7)
+    one = result(revision=7)
     problem(client.post(f"{CARD}/trials", json=one), 404)
     for status in (201, 200):
         answer = client.post(f"{CARD}/trials", json={**one, "again": True})

@@ -33,7 +33,7 @@ from flangebook.shop.cards import Content
 from flangebook.shop.errors import ShopError, StaleError, TakenError, UnknownError
 from flangebook.shop.revisions import Author
 from flangebook.shop.storage import migrate
-from flangebook.shop.storage.cache import Memory
+from flangebook.shop.storage.cache import Cache
 from flangebook.shop.storage.database import PRAGMAS, reading, settings_of, writing
 from flangebook.shop.storage.tables import APPEND_ONLY, ASIDE, metadata
 from flangebook.shop.store import FILE_NAME, Store, last_change, open_store
@@ -50,7 +50,7 @@ def store(tmp_path: Path) -> Iterator[Store]:
     opened.close()
 
 
-def trial(number: int) -> dict[str, object]:
+def result(number: int) -> dict[str, object]:
     return {"id": f"trial-{number}", "revision": 1, "step": 1, "by": ""}
 
 
@@ -75,8 +75,8 @@ def test_every_connection_syncs_fully(store: Store):
 @pytest.mark.parametrize("verb", ["UPDATE {} SET {} = {}", "DELETE FROM {}"])
 def test_history_cannot_be_changed(store: Store, tmp_path: Path, table: str, verb: str):
     code, _ = revisions.create(store, CONTENT, Author("a"))
-    results.add(store, code, trial(1), None, {"id": trial(1)["id"], "metal": "steel"})
-    evidence.mark(store, trial(1)["id"], "forget")
+    results.add(store, code, result(1), None, {"id": result(1)["id"], "metal": "steel"})
+    evidence.mark(store, result(1)["id"], "forget")
     documents.write(store, "dies", [{"code": "D"}], if_match="*")
     proposals.propose(store, code, {"id": "p", "by": "a", "changes": {"note": "n"}})
     with writing(store.engine) as connection:
@@ -123,7 +123,7 @@ def as_it_was_written_then(store: Store) -> None:
 def test_a_file_of_the_first_release_is_brought_up_to_date(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ):
-    """What it held stays as it was, and trials kept then are no evidence."""
+    """What it held stays as it was, and results kept then are no evidence."""
 
     def first_form(connection: sa.Connection) -> None:
         config = Config()
@@ -136,7 +136,7 @@ def test_a_file_of_the_first_release_is_brought_up_to_date(
         patched.setattr(migrate, "_run", first_form)
         old = open_store(tmp_path)
     code, _ = revisions.create(old, CONTENT, Author("a"))
-    results.add(old, code, trial(1), None)
+    results.add(old, code, result(1), None)
     before = results.page(old, code, 10, 0)
     with reading(old.engine) as connection:
         assert migrate.form_of(connection) == "0001"
@@ -147,12 +147,12 @@ def test_a_file_of_the_first_release_is_brought_up_to_date(
     try:
         assert results.page(new, code, 10, 0) == before
         assert evidence.counter(new, "m") == 0
-        results.add(new, code, trial(2), None, {"id": trial(2)["id"], "metal": "m"})
-        assert [r.id for r in evidence.counted(new, "m")] == [trial(2)["id"]]
-        assert [p.trial["id"] for p in results.pieces(new, code, 1, 1)] == ["trial-1", "trial-2"]
+        results.add(new, code, result(2), None, {"id": result(2)["id"], "metal": "m"})
+        assert [r.id for r in evidence.counted(new, "m")] == [result(2)["id"]]
+        assert [p.result["id"] for p in results.pieces(new, code, 1, 1)] == ["trial-1", "trial-2"]
         evidence.mark(new, "trial-2", "forget")
         assert evidence.counted(new, "m") == []
-        assert [p.trial["id"] for p in results.pieces(new, code, 1, 1)] == ["trial-1"]
+        assert [p.result["id"] for p in results.pieces(new, code, 1, 1)] == ["trial-1"]
     finally:
         new.close()
 
@@ -263,7 +263,7 @@ def test_foreign_keys_hold(store: Store):
 def test_many_writers_at_once_lose_nothing(store: Store):
     code, _ = revisions.create(store, CONTENT, Author("a"))
     with ThreadPoolExecutor(12) as threads:
-        kept = list(threads.map(lambda n: results.add(store, code, trial(n), None), range(120)))
+        kept = list(threads.map(lambda n: results.add(store, code, result(n), None), range(120)))
     assert all(one.new for one in kept)
     assert len({one.card_etag for one in kept}) == 120
     with reading(store.engine) as connection:
@@ -300,7 +300,7 @@ def test_of_many_senders_of_one_card_one_makes_it(store: Store):
 
 
 def test_memory_forgets_after_a_write_by_anyone(store: Store, tmp_path: Path):
-    memory = Memory(tmp_path / FILE_NAME)
+    cache = Cache(tmp_path / FILE_NAME)
     made: list[int] = []
 
     def make() -> int:
@@ -308,7 +308,7 @@ def test_memory_forgets_after_a_write_by_anyone(store: Store, tmp_path: Path):
         return len(made)
 
     def ask() -> int:
-        return memory.hold("x", make, lambda _: 1)
+        return cache.get_or_compute("x", make, lambda _: 1)
 
     assert [ask(), ask(), ask()] == [1, 1, 1]
     documents.write(store, "dies", [], if_match="*")
@@ -320,11 +320,11 @@ def test_memory_forgets_after_a_write_by_anyone(store: Store, tmp_path: Path):
     with sqlite3.connect(tmp_path / FILE_NAME) as other_program:
         other_program.execute("UPDATE shop SET shop_id = 'x'")
     assert [ask(), ask()] == [4, 4]
-    memory.close()
+    cache.close()
 
 
 def test_memory_keeps_what_does_not_rest_on_what_was_written(store: Store, tmp_path: Path):
-    memory = Memory(tmp_path / FILE_NAME)
+    cache = Cache(tmp_path / FILE_NAME)
     made = {"rests": 0, "moment": 0}
 
     def ask(name: str) -> int:
@@ -332,19 +332,19 @@ def test_memory_keeps_what_does_not_rest_on_what_was_written(store: Store, tmp_p
             made[name] += 1
             return made[name]
 
-        return memory.hold(name, make, lambda _: 1, moment=name == "moment")
+        return cache.get_or_compute(name, make, lambda _: 1, moment=name == "moment")
 
     assert (ask("rests"), ask("moment")) == (1, 1)
-    press_screens.move(store, "1", press_screens.Place(None, 0))
+    press_screens.move(store, "1", press_screens.ShownStep(None, 0))
     assert (ask("rests"), ask("moment")) == (1, 2)
     options.set_option(store, options.LABELS_OPEN, True)
     assert (ask("moment"), ask("rests"), ask("moment")) == (3, 1, 3)
     code, _ = revisions.create(store, CONTENT, Author("a"))
     assert (ask("rests"), ask("moment")) == (2, 4)
-    results.add(store, code, trial(1), None)
+    results.add(store, code, result(1), None)
     assert (ask("moment"), ask("rests")) == (5, 3)
-    assert memory._bytes == 2
-    memory.close()
+    assert cache._bytes == 2
+    cache.close()
 
 
 def test_every_table_counts_what_is_written_or_is_named_as_one_aside(store: Store):
@@ -361,14 +361,14 @@ def test_every_table_counts_what_is_written_or_is_named_as_one_aside(store: Stor
 
 
 def test_memory_has_a_bound(tmp_path: Path, store: Store):
-    memory = Memory(tmp_path / FILE_NAME, most_bytes=1000)
+    cache = Cache(tmp_path / FILE_NAME, most_bytes=1000)
     for number in range(100):
-        memory.hold(f"n{number}", lambda: "x", lambda _: 100)
-    assert len(memory._held) == 10
-    assert memory._bytes == 1000
-    memory.hold("whale", lambda: "x", lambda _: 900)
-    assert "whale" not in memory._held
-    memory.close()
+        cache.get_or_compute(f"n{number}", lambda: "x", lambda _: 100)
+    assert len(cache._held) == 10
+    assert cache._bytes == 1000
+    cache.get_or_compute("whale", lambda: "x", lambda _: 900)
+    assert "whale" not in cache._held
+    cache.close()
 
 
 def test_memory_never_shows_what_is_older_than_a_finished_write(store: Store):
@@ -389,7 +389,7 @@ def test_memory_never_shows_what_is_older_than_a_finished_write(store: Store):
     for thread in readers:
         thread.start()
     for number in range(1, 150):
-        results.add(store, code, trial(number), None)
+        results.add(store, code, result(number), None)
         newest[0] = number
     done.set()
     for thread in readers:

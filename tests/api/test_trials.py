@@ -1,4 +1,4 @@
-"""Trials: kept once, answered with what to set next."""
+"""Results: kept once, answered with what to set next."""
 
 from __future__ import annotations
 
@@ -24,14 +24,14 @@ CARD = "/api/v1/cards/ZRA2CKX"
 TRIALS = f"{CARD}/trials"
 
 
-def trial(**more: Any) -> dict[str, Any]:
+def result(**more: Any) -> dict[str, Any]:
     return {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91.0, **more}
 
 
-def test_a_trial_is_kept_and_answered(client: FlaskClient):
+def test_a_result_is_kept_and_answered(client: FlaskClient):
     card = client.get(CARD).get_json()
     step = card["plan"]["steps"][0]
-    sent = trial(note="lot 7", by="press", made_at="2026-05-04T10:00:00+02:00", flange_mm="1 in")
+    sent = result(note="lot 7", by="press", made_at="2026-05-04T10:00:00+02:00", flange_mm="1 in")
     answer = client.post(TRIALS, json=sent)
     assert answer.status_code == 201
     body = answer.get_json()
@@ -48,8 +48,8 @@ def test_a_trial_is_kept_and_answered(client: FlaskClient):
     assert after.get_json()["revision"] == 1
 
 
-def test_the_same_trial_again_is_harmless(client: FlaskClient):
-    sent = trial()
+def test_the_same_result_again_is_harmless(client: FlaskClient):
+    sent = result()
     first = client.post(TRIALS, json=sent)
     again = client.post(TRIALS, json=sent)
     assert (first.status_code, again.status_code) == (201, 200)
@@ -58,7 +58,7 @@ def test_the_same_trial_again_is_harmless(client: FlaskClient):
 
 
 def test_the_same_id_with_other_content_is_a_conflict(client: FlaskClient):
-    sent = trial()
+    sent = result()
     client.post(TRIALS, json=sent)
     problem(client.post(TRIALS, json={**sent, "measured_deg": 90}), 409)
     problem(client.post("/api/v1/cards/SHE7FA1/trials", json=sent), 409)
@@ -66,7 +66,7 @@ def test_the_same_id_with_other_content_is_a_conflict(client: FlaskClient):
 
 
 def test_left_middle_right_give_their_mean_and_a_tilt(client: FlaskClient):
-    sent = trial(left_deg=90.5, middle_deg=91, right_deg=91.5)
+    sent = result(left_deg=90.5, middle_deg=91, right_deg=91.5)
     del sent["measured_deg"]
     body = client.post(TRIALS, json=sent).get_json()
     assert body["trial"]["measured_deg"] == 91
@@ -93,30 +93,30 @@ def test_left_middle_right_give_their_mean_and_a_tilt(client: FlaskClient):
         ({"colour": 1}, "colour"),
     ],
 )
-def test_trials_that_cannot_be(reader: FlaskClient, change: dict[str, Any], field: str):
-    problem(reader.post(TRIALS, json=trial(**change)), 422, field)
+def test_results_that_cannot_be(reader: FlaskClient, change: dict[str, Any], field: str):
+    problem(reader.post(TRIALS, json=result(**change)), 422, field)
     assert reader.get(CARD).get_json()["trials_total"] == 0
 
 
 def test_a_revision_that_is_not_there(reader: FlaskClient):
-    problem(reader.post(TRIALS, json=trial(revision=7)), 404)
+    problem(reader.post(TRIALS, json=result(revision=7)), 404)
 
 
-def test_a_trial_of_an_older_revision_is_never_lost(client: FlaskClient):
+def test_a_result_of_an_older_revision_is_never_lost(client: FlaskClient):
     """Typed offline, sent after somebody changed the card."""
     card = client.get(CARD).get_json()
     part = {**card["part"], "flats_mm": [21, 30, 20]}
     client.put(CARD, json={"part": part, "archived": True}, headers={"If-Match": card["etag"]})
-    answer = client.post(TRIALS, json=trial(revision=1))
+    answer = client.post(TRIALS, json=result(revision=1))
     assert answer.status_code == 201
     assert answer.get_json()["correction"]["set_angle_deg"] is not None
     assert client.get(CARD).get_json()["trials"][0]["revision"] == 1
 
 
 @pytest.mark.slow
-def test_a_card_shows_its_newest_trials_and_pages_the_rest(client: FlaskClient):
+def test_a_card_shows_its_newest_results_and_pages_the_rest(client: FlaskClient):
     for number in range(105):
-        answer = client.post(TRIALS, json=trial(measured_deg=90 + number / 100))
+        answer = client.post(TRIALS, json=result(measured_deg=90 + number / 100))
         assert answer.status_code == 201
     card = client.get(CARD).get_json()
     assert card["trials_total"] == 105
@@ -128,8 +128,8 @@ def test_a_card_shows_its_newest_trials_and_pages_the_rest(client: FlaskClient):
 
 def test_a_card_is_full_some_day(client: FlaskClient, monkeypatch: pytest.MonkeyPatch):
     monkeypatch.setattr(kept_trials, "MOST_TRIALS", 1)
-    assert client.post(TRIALS, json=trial()).status_code == 201
-    problem(client.post(TRIALS, json=trial()), 409)
+    assert client.post(TRIALS, json=result()).status_code == 201
+    problem(client.post(TRIALS, json=result()), 409)
 
 
 def test_the_offered_setting_is_the_printed_tables(client: FlaskClient):
@@ -174,7 +174,7 @@ def test_the_offered_setting_is_the_engines_own(
 
 
 def test_a_second_correction_starts_from_what_was_set(client: FlaskClient):
-    first = client.post(TRIALS, json=trial(measured_deg=90.3)).get_json()["correction"]
+    first = client.post(TRIALS, json=result(measured_deg=90.3)).get_json()["correction"]
     card = client.get(CARD).get_json()
     setting = {
         "step": 1,
@@ -182,17 +182,17 @@ def test_a_second_correction_starts_from_what_was_set(client: FlaskClient):
         "punch_depth_mm": first["punch_depth_mm"],
     }
     client.put(CARD, json={"settings": [setting]}, headers={"If-Match": card["etag"]})
-    right = client.post(TRIALS, json=trial(revision=2, measured_deg=90)).get_json()["correction"]
+    right = client.post(TRIALS, json=result(revision=2, measured_deg=90)).get_json()["correction"]
     assert right["set_angle_deg"] == first["set_angle_deg"]
     assert right["punch_depth_mm"] == first["punch_depth_mm"]
     assert words_of(right["said"]).startswith("As wanted")
-    still_open = client.post(TRIALS, json=trial(revision=2, measured_deg=90.2)).get_json()
+    still_open = client.post(TRIALS, json=result(revision=2, measured_deg=90.2)).get_json()
     assert still_open["correction"]["set_angle_deg"] < first["set_angle_deg"]
     assert still_open["correction"]["punch_depth_mm"] > first["punch_depth_mm"]
 
 
 def test_what_was_really_set_counts_before_what_was_planned(client: FlaskClient):
-    body = client.post(TRIALS, json=trial(measured_deg=90, set_angle_deg=87, punch_depth_mm=4.7))
+    body = client.post(TRIALS, json=result(measured_deg=90, set_angle_deg=87, punch_depth_mm=4.7))
     correction = body.get_json()["correction"]
     assert (correction["set_angle_deg"], correction["punch_depth_mm"]) == (87, 4.7)
 
@@ -200,7 +200,7 @@ def test_what_was_really_set_counts_before_what_was_planned(client: FlaskClient)
 def test_what_was_set_beyond_the_tools_is_kept_and_not_offered_again(client: FlaskClient):
     """Die and punch are of 85 degrees; the depth at 85.5 is 4.75."""
     for beyond in ({"set_angle_deg": 85, "punch_depth_mm": 4.7}, {"punch_depth_mm": 5}):
-        body = client.post(TRIALS, json=trial(measured_deg=90, **beyond)).get_json()
+        body = client.post(TRIALS, json=result(measured_deg=90, **beyond)).get_json()
         assert body["trial"]["punch_depth_mm"] == beyond["punch_depth_mm"]
         correction = body["correction"]
         assert (correction["set_angle_deg"], correction["punch_depth_mm"]) == (None, None)
@@ -208,7 +208,7 @@ def test_what_was_set_beyond_the_tools_is_kept_and_not_offered_again(client: Fla
 
 
 def test_a_measurement_far_off_says_check_first(client: FlaskClient):
-    correction = client.post(TRIALS, json=trial(measured_deg=105)).get_json()["correction"]
+    correction = client.post(TRIALS, json=result(measured_deg=105)).get_json()["correction"]
     assert (correction["set_angle_deg"], correction["punch_depth_mm"]) == (None, None)
     assert correction["limited_by"] == ["punch angle", "die angle"]
     assert "too open" in words_of(correction["said"])

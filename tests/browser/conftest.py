@@ -82,7 +82,7 @@ def shop_server(
 ) -> Iterator[ShopProcess]:
     """A server with the demo shop for a file's tests that leave it running.
 
-    Another for each file: what one file's trials teach the shop changes what others plan.
+    Another for each file: what one file's results teach the shop changes what others plan.
     """
     data = tmp_path_factory.mktemp("shared") / "shop"
     shutil.copytree(demo_data, data)

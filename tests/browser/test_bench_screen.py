@@ -101,7 +101,7 @@ def chosen(phone: Page, server, step: int) -> Page:
     return phone
 
 
-def test_a_new_bench_is_made_at_the_display(wide: Page, server, console):
+def test_a_new_press_screen_is_made_at_the_display(wide: Page, server, console):
     console.expect("422")
     wide.add_init_script("delete Navigator.prototype.wakeLock")
     show(wide, f"{server.url}/bench", "bench")
@@ -120,7 +120,7 @@ def test_a_new_bench_is_made_at_the_display(wide: Page, server, console):
     expect(by_test(wide, "bench-idle")).to_be_visible()
 
 
-def test_no_bench_no_choice_on_the_phone(phone: Page, server):
+def test_no_press_screen_no_choice_on_the_phone(phone: Page, server):
     with phone.expect_response("**/api/v1/benches"):
         show(phone, f"{server.url}/c/{CODE}/step/1", "step")
     expect(by_test(phone, "put-on-bench")).to_have_count(0)
@@ -305,7 +305,9 @@ def test_a_display_opened_afresh_without_the_shop_stands_where_it_stood(
     comes_to_stand(own_server, "1", 3)
 
 
-def test_what_was_stepped_alone_gives_way_to_who_moved_the_bench(display: Page, server, console):
+def test_what_was_stepped_alone_gives_way_to_who_moved_the_press_screen(
+    display: Page, server, console
+):
     """The display was cut off, the shop was not: versions decide, and nobody is jumped over."""
     console.expect("ERR_FAILED|ERR_INTERNET_DISCONNECTED")
     console.expect(MOVED)
@@ -372,7 +374,7 @@ def test_two_screens_at_one_press_show_the_same(display: Page, devices, server, 
     on_step(display, 3)
 
 
-def test_from_the_card_straight_to_the_bench(display: Page, phone: Page, server):
+def test_from_the_card_straight_to_the_press_screen(display: Page, phone: Page, server):
     show(phone, f"{server.url}/c/{CODE}", "card")
     by_test(phone, "put-on-bench").click()
     phone_on_step(phone, 1)
@@ -383,7 +385,7 @@ def test_from_the_card_straight_to_the_bench(display: Page, phone: Page, server)
     phone_on_step(phone, 2)
 
 
-def test_a_bench_taken_out_is_asked_for_again(display: Page, server, console):
+def test_a_press_screen_taken_out_is_asked_for_again(display: Page, server, console):
     console.expect("404")
     take_out(server, "1")
     expect(by_test(display, "bench-choose")).to_be_visible()
@@ -402,7 +404,7 @@ def test_a_newer_revision_is_told_and_comes_with_the_next_step(own_display: Page
     expect(by_test(own_display, "newer")).to_have_count(0)
 
 
-def test_the_owner_takes_a_bench_out_and_its_screen_asks_which_it_is(
+def test_the_owner_takes_a_press_screen_out_and_its_screen_asks_which_it_is(
     display: Page, phone: Page, server, console
 ):
     console.expect("404")

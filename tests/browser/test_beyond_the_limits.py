@@ -43,8 +43,8 @@ def test_a_result_that_asks_for_more_says_what_limits_and_what_to_check(
         expect(by_test(page, "sent")).to_be_visible()
         nothing_to_set_is_shown(page)
     trials = call(f"{own_server.url}/api/v1/cards/{code}")["trials"]
-    for trial in trials:
-        assert trial["correction"]["limited_by"] == ["punch angle", "die angle"]
+    for result in trials:
+        assert result["correction"]["limited_by"] == ["punch angle", "die angle"]
     assert len(trials) == len(MEASURED)
     show(page, f"{own_server.url}/c/{code}", "card")
     expect(by_test(page, "trial").first).not_to_contain_text("new setting")

@@ -195,7 +195,7 @@ def test_editing_a_box_loses_nothing_of_it(phone: Page, shop_server):
     assert after == {**before, "width_mm": 210}
 
 
-def test_wishes_by_number_are_for_the_shape_they_were_made_for(phone: Page, shop_server):
+def test_limits_by_number_are_for_the_shape_they_were_made_for(phone: Page, shop_server):
     """A bend 1 of a section is no bend 1 of a box: the wish falls away, others stay."""
     show(phone, f"{shop_server.url}/part", "part")
     unfold(phone)

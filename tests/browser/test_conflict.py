@@ -163,7 +163,7 @@ def test_all_of_one_side_and_settled_without_the_shop(crew: Crew):
 
 
 def test_only_later_edits_of_that_card_wait(crew: Crew):
-    """Behind the conflict: a second note on the card. Beside it: a trial, and another card."""
+    """Behind the conflict: a second note on the card. Beside it: a result, and another card."""
     ana = crew.ana
     crew.open(ana)
     cut(ana)
@@ -200,7 +200,7 @@ def test_only_later_edits_of_that_card_wait(crew: Crew):
 
 
 def test_a_lost_answer_is_no_conflict(crew: Crew):
-    """The shop has the edit, the device never heard; Ben's trial came in between."""
+    """The shop has the edit, the device never heard; Ben's result came in between."""
     ana = crew.ana
     lost: list[int] = []
     crew.open(ana)
@@ -242,7 +242,7 @@ def test_what_is_on_its_way_is_not_sent_by_a_round_too(crew: Crew):
     assert crew.card()["note"] == "sent once"
 
 
-def test_the_same_wish_twice_needs_no_settling(crew: Crew):
+def test_the_same_change_twice_needs_no_resolving(crew: Crew):
     crew.open(crew.ana)
     cut(crew.ana)
     crew.write(crew.ana, "use the narrow die")

@@ -14,11 +14,11 @@ def test_flanges_that_agree_propose_the_zero_until_it_is_set(page: Page, crib_se
     address = f"{crib_server.url}/api/v1"
     step = call(f"{address}/cards/{code}")["plan"]["steps"][0]
     for _ in range(9):
-        trial = {
+        result = {
             "id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 90,
             "flange_mm": step["gauged_flange"]["wanted_mm"] + 0.6,
         }  # fmt: skip
-        call(f"{address}/cards/{code}/trials", "POST", trial)
+        call(f"{address}/cards/{code}/trials", "POST", result)
     learned = call(f"{address}/learned?metal={call(f'{address}/cards/{code}')['part']['metal']}")
     assert learned["groups"][0]["deduction"]["flanges"] == 9
     show(page, f"{crib_server.url}/shop/learned/{learned['metal']}", "learned")

@@ -46,7 +46,7 @@ def test_look_at_an_older_one_and_bring_it_back(page: Page, shop_server, new_car
     expect(page.locator("[data-revision='3']")).to_contain_text("Revision 1 brought back")
 
 
-def test_trials_in_time(page: Page, shop_server):
+def test_results_in_time(page: Page, shop_server):
     trials = call(f"{shop_server.url}/api/v1/cards/SHE7FA1")["trials"]
     show(page, f"{shop_server.url}/c/SHE7FA1/history", "history")
     expect(by_test(page, "trial")).to_have_count(len(trials))

@@ -109,7 +109,7 @@ def test_after_cancel_back_to_the_part_before_and_on_again(phone: Page, shop_ser
     expect(by_test(phone, "looking")).to_be_visible()
 
 
-def test_an_order_found_by_the_deadline_is_not_proven(wide: Page, hasty_server):
+def test_an_order_found_by_the_deadline_is_not_called_clear(wide: Page, hasty_server):
     show(wide, f"{hasty_server.url}/part", "part")
     enter(wide, PLEATS)
     wide.evaluate(PLEAT, MANY)

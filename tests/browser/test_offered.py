@@ -123,7 +123,7 @@ def test_an_operator_is_offered_what_works_and_nothing_of_the_owners(
     assert refused == []
 
 
-def test_a_bench_screen_is_offered_what_works_and_nothing_else(
+def test_a_press_screen_is_offered_what_works_and_nothing_else(
     new: Callable[[str], Page], secure_shop: SecureShop, refused: list[str]
 ):
     page = new("bench")

@@ -1,4 +1,4 @@
-"""The network is cut: the app opens, every card opens, a trial waits and arrives exactly once.
+"""The network is cut: the app opens, every card opens, a result waits and arrives exactly once.
 
 The server is killed, not the browser's network switched off: a dead server is what happens.
 """
@@ -71,15 +71,15 @@ def test_the_whole_story(kept: Page, own_server):
     card = call(f"{own_server.url}/api/v1/cards/ZRA2CKX")
     assert [t["note"] for t in card["trials"]].count("typed in the dead spot") == 1
     assert card["revision"] == whole["ZRA2CKX"]["revision"] + 1
-    (trial,) = [t for t in card["trials"] if t["note"] == "typed in the dead spot"]
-    assert trial["correction"]["set_angle_deg"] == pytest.approx(told, abs=0.051), (
+    (result,) = [t for t in card["trials"] if t["note"] == "typed in the dead spot"]
+    assert result["correction"]["set_angle_deg"] == pytest.approx(told, abs=0.051), (
         "as the shop says"
     )
     (setting,) = [one for one in card["settings"] if one["step"] == 1]
     assert setting["set_angle_deg"] == pytest.approx(told, abs=0.051)
 
 
-def test_an_answer_lost_on_the_way_makes_no_second_trial(kept: Page, own_server):
+def test_an_answer_lost_on_the_way_makes_no_second_result(kept: Page, own_server):
     """The shop has it, the phone never heard: it waits here, is sent again, and is there once."""
     lost: list[int] = []
     kept.route("**/trials", losing("POST", lost))
@@ -94,7 +94,7 @@ def test_an_answer_lost_on_the_way_makes_no_second_trial(kept: Page, own_server)
     assert [t.get("measured_deg") for t in trials].count(89.4) == 1
 
 
-def test_a_refused_trial_is_not_lost(kept: Page, own_server, console):
+def test_a_refused_result_is_not_lost(kept: Page, own_server, console):
     console.expect("422")
     own_server.kill()
     show(kept, f"{own_server.url}/c/SHE7FA1/trial/1", "trial")

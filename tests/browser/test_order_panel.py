@@ -44,7 +44,7 @@ def no_findings(page: Page, root: Path) -> None:
     assert in_both_themes(page, axe, page.url) == []
 
 
-def test_a_wish_is_kept_and_its_cost_is_said(page: Page, shop_server, root: Path):
+def test_a_limit_is_kept_and_its_cost_is_said(page: Page, shop_server, root: Path):
     show(page, f"{shop_server.url}/part", "part")
     enter(page, ZED)
     good(page)
@@ -136,7 +136,7 @@ def test_a_card_offers_the_other_order_on_its_form(phone: Page, shop_server, roo
     expect(by_test(phone, "let-it-choose")).to_be_visible()
 
 
-def test_wishes_follow_their_bends(phone: Page, shop_server):
+def test_limits_follow_their_bends(phone: Page, shop_server):
     show(phone, f"{shop_server.url}/part", "part")
     enter(phone, HAT)
     open_wishes(phone)

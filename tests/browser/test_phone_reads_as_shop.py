@@ -37,10 +37,10 @@ def test_settings_and_gauge_are_the_shops(phone: Page, shop_server):
     used = {"set_angle_deg": step["set_angle_deg"], "punch_depth_mm": step["punch_depth_mm"]}
     show(phone, f"{shop_server.url}/", "home")
     found = phone.evaluate(READ, [step, trials, used])
-    for trial, read in zip(trials, found, strict=True):
-        shop = next_setting(step, trial, card["part"]["bend_length_mm"])
+    for result, read in zip(trials, found, strict=True):
+        shop = next_setting(step, result, card["part"]["bend_length_mm"])
         flange = shop["flange"] or {}
         said = (shop["set_angle_deg"], shop["punch_depth_mm"], flange.get("gauge_x_mm"))
-        assert read == [pytest.approx(one, abs=1.5e-3) for one in said], trial
+        assert read == [pytest.approx(one, abs=1.5e-3) for one in said], result
     assert any(read[0] is None for read in found), "beyond the table both say nothing"
     assert any(read[2] for read in found)

@@ -67,7 +67,7 @@ def kept(kept: Page, console: Any) -> Page:
     return kept
 
 
-def type_trial(page: Page, url: str, angle: str) -> None:
+def type_result(page: Page, url: str, angle: str) -> None:
     show(page, f"{url}/c/{CARD}/trial/1", "trial")
     by_test(page, "measured_deg").fill(angle)
     by_test(page, "save").click()
@@ -85,14 +85,14 @@ def put_back(data: Path, earlier: Path) -> None:
 def test_a_shop_put_back_gets_again_what_it_had(
     kept: Page, own_server: Any, tmp_path: Path, console: Any
 ):
-    console.expect("404")  # the trial of a card that the shop lost
+    console.expect("404")  # the result of a card that the shop lost
     own_server.stop()
     shutil.copytree(own_server.data, tmp_path / "earlier")
     own_server.start()
     made = call(
         f"{own_server.url}/api/v1/cards", "POST", {"part": plain_angle(TITLE), "note": "kept here"}
     )
-    type_trial(kept, own_server.url, "90.93")
+    type_result(kept, own_server.url, "90.93")
     expect(by_test(kept, "sent")).to_contain_text("Saved in the shop")
     show(kept, f"{own_server.url}/c/{CARD}/note", "note")
     by_test(kept, "note").fill("after the backup")
@@ -110,7 +110,7 @@ def test_a_shop_put_back_gets_again_what_it_had(
         show(kept, f"{own_server.url}/c/{code}", "card")
         expect(by_test(kept, "trial").filter(has_text="92.2°")).to_have_count(1)
     own_server.kill()
-    type_trial(kept, own_server.url, "90.17")
+    type_result(kept, own_server.url, "90.17")
     expect(by_test(kept, "waits")).to_be_visible()
     put_back(own_server.data, tmp_path / "earlier")
     own_server.start()
@@ -135,7 +135,7 @@ def test_a_shop_put_back_gets_again_what_it_had(
 
 
 def test_what_waits_survives_the_new_app(phone: Page, own_server: Any, console: Any):
-    """Two trials, typed into the app's first form, which knew nothing but trials."""
+    """Two results, typed into the app's first form, which knew nothing but results."""
     console.expect(QUIET)
     blank = f"{own_server.url}/blank"  # the app's own address, without the app
     phone.route(blank, lambda route: route.fulfill(body="<p>old", content_type="text/html"))
@@ -163,7 +163,7 @@ def test_a_full_device_says_so_and_keeps_what_is_typed_on_the_screen(kept: Page,
 
 def test_a_wrong_clock_is_shown_as_the_devices(kept: Page, own_server: Any):
     kept.clock.install(time="2031-01-02T03:04:05Z")
-    type_trial(kept, own_server.url, "91.2")
+    type_result(kept, own_server.url, "91.2")
     expect(by_test(kept, "sent")).to_be_visible()
     show(kept, f"{own_server.url}/c/{CARD}", "card")
     expect(by_test(kept, "trial").first).to_contain_text("2 Jan 2031")

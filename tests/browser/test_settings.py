@@ -10,19 +10,19 @@ from browsing import SILENCE, by_test, call, show
 from playwright.sync_api import Page, expect
 
 
-def queued(page: Page, code: str, trial: dict[str, Any]) -> None:
-    """A trial written into this device's outbox, as the trial screen writes it."""
+def queued(page: Page, code: str, result: dict[str, Any]) -> None:
+    """A result written into this device's outbox, as the result screen writes it."""
     page.evaluate(
         """async ([code, body]) => {
           const { writeDown } = await import("/app/sync/outbox.js");
           await writeDown({ id: body.id, kind: "trial", code, body });
         }""",
-        [code, trial],
+        [code, result],
     )
 
 
 def impossible() -> dict[str, Any]:
-    """A trial the shop will refuse: the card has no such step."""
+    """A result the shop will refuse: the card has no such step."""
     return {"id": str(uuid.uuid4()), "revision": 1, "step": 40, "bend": 1, "measured_deg": 91.5}
 
 
@@ -96,7 +96,7 @@ def test_everything_is_here(page: Page, own_server, console):
     expect(by_test(page, "complete")).to_contain_text("no answer from the shop")
 
 
-def test_a_refused_trial_waits_for_a_decision(page: Page, own_server, console):
+def test_a_refused_result_waits_for_a_decision(page: Page, own_server, console):
     console.expect("422")
     show(page, f"{own_server.url}/settings", "settings")
     expect(by_test(page, "nothing-waits")).to_be_visible()

@@ -55,7 +55,7 @@ def test_a_day_on_the_shop_floor(
         turn_out(wide, shop, phone)
         lose_everything_and_put_it_back(shop, tmp_path)
         shop.start()
-        assert the_trial(shop) == [91.0]
+        assert the_result(shop) == [91.0]
         devices = call(f"{shop.url}/api/v1/devices")["devices"]
         assert {one["name"]: bool(one["revoked_at"]) for one in devices} == {
             "Ann's phone": True, "Screen at the press": False,
@@ -108,13 +108,13 @@ def measure(phone: Page, step: int, came_out: str) -> None:
     expect(by_test(phone, "trial-result")).to_have_attribute("data-waits", "true")
 
 
-def the_trial(shop: SecureShop) -> list[float]:
+def the_result(shop: SecureShop) -> list[float]:
     kept = call(f"{shop.url}/api/v1/cards/{CARD}")["trials"]
     return [one["measured_deg"] for one in kept if one["measured_deg"] == 91]
 
 
 def the_owner_sees(owner: Page, shop: SecureShop, came_out: str) -> None:
-    assert the_trial(shop) == [91.0]
+    assert the_result(shop) == [91.0]
     show(owner, f"{shop.url}/c/{CARD}", "card")
     expect(owner.locator("main")).to_contain_text(f"{came_out}")
 

@@ -47,7 +47,7 @@ def of_one_height(server: ShopProcess, codes: set[str], height_mm: float) -> Non
     call(address, "PUT", {"punches": sent}, etag)
 
 
-def test_a_punch_turned_round_is_said(page: Page, shop_server):
+def test_a_punch_reversed_is_said(page: Page, shop_server):
     card = card_of(shop_server.url)
     first, second = card["plan"]["stations"]
     show(page, f"{shop_server.url}/c/{card['code']}", "card")
@@ -78,7 +78,7 @@ def test_a_punch_turned_round_is_said(page: Page, shop_server):
     expect(by_test(page, "sheet-remarks")).to_contain_text("changed on the way")
 
 
-def test_the_drawn_punch_is_turned_round(wide: Page, shop_server):
+def test_the_drawn_punch_is_reversed(wide: Page, shop_server):
     """Its neck reaches to the side away from the flange that is already up, as the API has it."""
     card = card_of(shop_server.url)
     steps = card["plan"]["steps"]

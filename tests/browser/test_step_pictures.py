@@ -81,7 +81,7 @@ def test_the_slider_moves_the_sheet_and_the_keys_move_the_slider(
 
 
 def test_the_slider_shows_the_frames_of_the_api(wide: Page, shop_server, demo_codes):
-    """The right wing's outline on the screen is the API's ring where the frame puts it."""
+    """The right leg's outline on the screen is the API's ring where the frame puts it."""
     code = demo_codes[CARD]
     motion = step_of(shop_server, code, 3)["motion"]
     show(wide, f"{shop_server.url}/c/{code}/step/3", "step")

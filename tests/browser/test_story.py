@@ -1,4 +1,4 @@
-"""One day in the shop, from a bend that is only thought of to a trial typed in a dead spot.
+"""One day in the shop, from a bend that is only thought of to a result typed in a dead spot.
 
 Each screen has tests of its own; this one goes through them in the order people do, in one
 browser, with nothing put in past the screen.
@@ -102,7 +102,7 @@ def keep_what_came_out(phone: Page, api: str) -> Any:
 
 
 def work_in_a_dead_spot(phone: Page, url: str, card: Any, address: str) -> None:
-    """The card opens from its label with the setting it was given; a trial waits."""
+    """The card opens from its label with the setting it was given; a result waits."""
     show(phone, address, "card")
     show(phone, f"{url}/c/{card['code']}/step/{len(card['plan']['steps'])}", "step")
     setting = card["settings"][0]["set_angle_deg"]

@@ -220,7 +220,7 @@ def test_the_strokes_pictures_show_the_apis_numbers(page: Page, shop_server):
         assert zero - y == pytest.approx(scale * moment["force_kn"], abs=0.05)
 
 
-def test_a_trial_stands_in_the_picture_where_it_was_measured(wide: Page, own_server):
+def test_a_result_stands_in_the_picture_where_it_was_measured(wide: Page, own_server):
     url = own_server.url
     asked = {**ASKED, "bend_length_mm": 100}
     bend = call(f"{url}/api/v1/bend", "POST", asked)
@@ -259,8 +259,8 @@ def test_lot_thickness_and_radius_of_a_first_piece(phone: Page, shop_server, new
         by_test(phone, name).fill(text)
     by_test(phone, "save").click()
     expect(by_test(phone, "sent")).to_be_visible()
-    (trial,) = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
-    assert (trial["lot"], trial["thickness_mm"], trial["radius_mm"]) == ("H 4471", 1.97, 2.5)
+    (result,) = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
+    assert (result["lot"], result["thickness_mm"], result["radius_mm"]) == ("H 4471", 1.97, 2.5)
 
 
 def test_strips_that_contradict_each_other_say_so_on_the_screen(

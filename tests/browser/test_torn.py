@@ -102,7 +102,7 @@ def test_a_note_whose_answer_was_torn_is_there_once(kept: Page, own_server, brea
     assert card["proposals_total"] == 0
 
 
-def test_a_trial_whose_answer_was_torn_is_there_once(kept: Page, own_server, breaking):
+def test_a_result_whose_answer_was_torn_is_there_once(kept: Page, own_server, breaking):
     show(kept, f"{own_server.url}/c/{CARD}/trial/1", "trial")
     kept.route("**/trials", breaking.first("POST"))
     by_test(kept, "measured_deg").fill("89.3")

@@ -27,19 +27,19 @@ def shown(page: Page, name: str) -> float:
     return float(by_test(page, name).inner_text().rstrip("°"))
 
 
-def test_a_trial_is_kept_and_a_new_setting_offered(page: Page, shop_server, code: str):
+def test_a_result_is_kept_and_a_new_setting_offered(page: Page, shop_server, code: str):
     measure(
         page, f"{shop_server.url}/c/{code}/trial/1", "91,2", flange_mm="40.2", note="grain across"
     )
     expect(by_test(page, "sent")).to_be_visible()
     card = call(f"{shop_server.url}/api/v1/cards/{code}")
-    (trial,) = card["trials"]
-    assert trial["measured_deg"] == 91.2
-    assert trial["flange_mm"] == 40.2
-    assert trial["note"] == "grain across"
+    (result,) = card["trials"]
+    assert result["measured_deg"] == 91.2
+    assert result["flange_mm"] == 40.2
+    assert result["note"] == "grain across"
     step = card["plan"]["steps"][0]
-    assert trial["set_angle_deg"] == pytest.approx(step["set_angle_deg"], abs=1e-3)
-    wanted = trial["correction"]
+    assert result["set_angle_deg"] == pytest.approx(step["set_angle_deg"], abs=1e-3)
+    wanted = result["correction"]
     assert wanted["set_angle_deg"] < step["set_angle_deg"]  # came out too open: set it sharper
     assert shown(page, "new-angle-value") == pytest.approx(wanted["set_angle_deg"], abs=0.051)
     assert shown(page, "new-depth-value") == pytest.approx(wanted["punch_depth_mm"], abs=0.0051)
@@ -60,8 +60,8 @@ def test_left_middle_and_right(phone: Page, shop_server, code: str):
     by_test(phone, "save").click()
     expect(by_test(phone, "trial-result")).to_contain_text("90.5° / 91.0° / 91.5°")
     expect(by_test(phone, "tilt")).to_contain_text("right end deeper")
-    (trial,) = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
-    assert [trial[f"{where}_deg"] for where in ("left", "middle", "right")] == [90.5, 91, 91.5]
+    (result,) = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
+    assert [result[f"{where}_deg"] for where in ("left", "middle", "right")] == [90.5, 91, 91.5]
 
 
 @pytest.mark.parametrize("typed", ["", "ninety", "0", "180", "-5", "91.2.3", "<b>9</b>"])
@@ -147,7 +147,7 @@ def test_an_inch_reader_reads_the_tilt_in_inches(phone: Page, shop_server, code:
         by_test(phone, name).fill(text)
     by_test(phone, "save").click()
     expect(by_test(phone, "trial-result")).to_be_visible()
-    (trial,) = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
-    inches = abs(trial["correction"]["tilt_mm_per_m"]) * 3.048 / 25.4
+    (result,) = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
+    inches = abs(result["correction"]["tilt_mm_per_m"]) * 3.048 / 25.4
     expect(by_test(phone, "tilt")).to_contain_text(f"about {inches:.3f} in over ten feet")
     expect(by_test(phone, "trial-result")).not_to_contain_text("mm")

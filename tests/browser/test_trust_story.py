@@ -27,8 +27,8 @@ def test_from_the_first_hit_to_the_dead_spot(page: Page, own_server, console):
     show(page, url, "home")
     page.wait_for_selector("html[data-waiting='0']")
     trials = call(f"{url}/api/v1/cards/{code}")["trials"]
-    for trial in trials:
-        within(step, trial["correction"]["set_angle_deg"], trial["correction"]["punch_depth_mm"])
+    for result in trials:
+        within(step, result["correction"]["set_angle_deg"], result["correction"]["punch_depth_mm"])
     assert [one["measured_deg"] for one in trials].count(97.0) == 1
 
 

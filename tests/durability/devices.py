@@ -122,7 +122,7 @@ class Device:
 
     # What a person does -----------------------------------------------------------------
 
-    def trial(self, code: str, angle: float) -> None:
+    def result(self, code: str, angle: float) -> None:
         """Type what came out."""
         body = {"id": str(uuid.uuid4()), "revision": self.cards[code]["revision"], "step": 1}
         self._type("trial", code, body | {"measured_deg": angle, "by": self.name}, body["id"])
@@ -301,12 +301,12 @@ class Device:
     def _found(self, card: Any) -> None:
         aside = self.aside.pop(card["code"], None)
         there = {t["id"] for t in card["trials"]} | self.outbox.keys()
-        for trial in aside["trials"] if aside else ():
-            if trial["id"] not in there:
+        for result in aside["trials"] if aside else ():
+            if result["id"] not in there:
                 given = ("number", "received_at", "correction", "device")
-                body = {k: v for k, v in trial.items() if k not in given}
-                self.outbox[trial["id"]] = {
-                    "id": trial["id"], "kind": "trial", "code": card["code"], "body": body,
+                body = {k: v for k, v in result.items() if k not in given}
+                self.outbox[result["id"]] = {
+                    "id": result["id"], "kind": "trial", "code": card["code"], "body": body,
                     "number": 0,
                 }  # fmt: skip
 

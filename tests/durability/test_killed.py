@@ -112,7 +112,7 @@ class Writer(threading.Thread):
         self._dice = random.Random()
 
     def run(self) -> None:
-        """Trials mostly; sometimes a card, a revision, a change of the crib."""
+        """Results mostly; sometimes a card, a revision, a change of the crib."""
         others = [self._revision, self._dies] * 2
         acts = [*[self._trial] * 5, *others, self._card]  # planning a card takes the longest
         try:
@@ -135,9 +135,9 @@ class Writer(threading.Thread):
         self._ledger.unanswered.remove(waiting)
 
     def _trial(self) -> None:
-        trial = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
-        self._post(f"cards/{self._code}/trials", trial)
-        self._ledger.trials[trial["id"]] = self._code  # type: ignore[index]
+        result = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
+        self._post(f"cards/{self._code}/trials", result)
+        self._ledger.trials[result["id"]] = self._code  # type: ignore[index]
 
     def _card(self) -> None:
         code = new_code()
@@ -279,9 +279,14 @@ def test_every_acknowledged_write_was_synced_to_the_disk(demo_data: Path, tmp_pa
         line = http.client.HTTPConnection("127.0.0.1", int(found[1]), timeout=PATIENCE_S)
         for number in range(20):
             before = len(log.read_text().splitlines())
-            trial = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 90 + number}
+            result = {
+                "id": str(uuid.uuid4()),
+                "revision": 1,
+                "step": 1,
+                "measured_deg": 90 + number,
+            }
             line.request(
-                "POST", f"/api/v1/cards/{code}/trials", json.dumps(trial),
+                "POST", f"/api/v1/cards/{code}/trials", json.dumps(result),
                 {"Content-Type": "application/json"},
             )  # fmt: skip
             answer = line.getresponse()

@@ -60,7 +60,7 @@ class Shop:
             device, code = self.dice.choice(self.devices), self.dice.choice(self.codes)
             act = self.dice.choice(["trial", "note", "edit", "sync", "sync", "sync", "settle"])
             if act == "trial":
-                device.trial(code, 85 + self.dice.random() * 10)
+                device.result(code, 85 + self.dice.random() * 10)
             elif act == "note":
                 device.edit(code, note=f"note {step} of {device.name}")
             elif act == "edit":

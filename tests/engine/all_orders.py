@@ -23,13 +23,13 @@ from flangebook.bending.ordering import cost as costs
 from flangebook.bending.ordering.cost import HAND_DISTANCE_MM
 from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE
 from flangebook.bending.ordering.search import Known, Move
-from flangebook.bending.ordering.step_facts import KINDS, Bending, step_facts, wing_row
+from flangebook.bending.ordering.step_facts import KINDS, Bending, leg_row, step_facts
 
 Counts = tuple[int, ...]
 BASE = 10**7
 """More than any count of any order comes to."""
 BLOCKED = BASE ** (len(costs.NAMES) - 1)
-"""What costs as much or more has a step that cannot be made, or goes against a wish."""
+"""What costs as much or more has a step that cannot be made, or goes against a limit."""
 
 
 @dataclass(frozen=True)
@@ -90,7 +90,7 @@ class Plain:
         return self.priced[made, move]
 
     def _step(self, made: int, move: Move) -> Counts:
-        left, right = self.wings(made, move.bend)
+        left, right = self.legs(made, move.bend)
         problem, memo = self.known.problem, self.known.memo
         step = Bending(move.bend, move.end, move.pair, left, right)
         code, contact = step_facts(problem, memo, made, step, True)
@@ -110,13 +110,13 @@ class Plain:
         counts[costs.SHARE] = max(0, round((share - 0.5) / costs.SHARE_STEP))
         return tuple(counts)
 
-    def wings(self, made: int, bend: int) -> tuple[int, int]:
-        """Rows of the wings on either side of a bend."""
+    def legs(self, made: int, bend: int) -> tuple[int, int]:
+        """Rows of the legs on either side of a bend."""
         if (made, bend) not in self.rows:
             if not self.known.has_room(self.bends):
                 self.known.grow()
             problem, memo = self.known.problem, self.known.memo
-            left, right = (wing_row(problem, memo.wings, made, bend, side) for side in (0, 1))
+            left, right = (leg_row(problem, memo.legs, made, bend, side) for side in (0, 1))
             self.rows[made, bend] = left, right
         return self.rows[made, bend]
 
@@ -152,16 +152,16 @@ class Plain:
             if made >> b & 1 else Fold(p.at[b])
             for b in range(self.bends)
         ]  # fmt: skip
-        wing = Strip(p.thickness, p.length, tuple(folds))
+        leg = Strip(p.thickness, p.length, tuple(folds))
         line = p.at[bend]
         if side == LEFT:
-            wing, line = wing.reversed(), p.length - line
-        beyond = [f for f in wing.folds if f.at_mm > line]
-        wing = Strip(p.thickness, p.length - line, tuple(
+            leg, line = leg.reversed(), p.length - line
+        beyond = [f for f in leg.folds if f.at_mm > line]
+        leg = Strip(p.thickness, p.length - line, tuple(
             Fold(f.at_mm - line, f.bend_angle_deg, f.inside_radius_mm, f.allowance_mm)
             for f in beyond
         ))  # fmt: skip
-        straights, arcs = trace(wing)
+        straights, arcs = trace(leg)
         return max(
             *(x for straight in straights for x, _, _ in (straight.start, straight.end)),
             *(x for arc in arcs if arc is not None for x in upright(arc)),

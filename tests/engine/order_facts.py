@@ -15,7 +15,7 @@ import numpy as np
 
 from flangebook.bending.clearance.problem import BANNED, SLIDES
 from flangebook.bending.ordering import cost as costs
-from flangebook.bending.ordering.best_first import Found, Limits, Move, Search
+from flangebook.bending.ordering.best_first import Found, Move, Search, SearchLimits
 from flangebook.bending.ordering.frontier import (
     ANSWERED,
     BEND,
@@ -57,8 +57,10 @@ class Facts:
         self.scale = costs.scale_for(self.bends, self.change)
 
 
-def random_facts(seed: int, bends: int, pairs: int, feasible: float, wishes: int = 0) -> Facts:
-    """A table in which that share of the steps can be made. wishes: bits, what is forbidden."""
+def random_facts(
+    seed: int, bends: int, pairs: int, feasible: float, order_limits: int = 0
+) -> Facts:
+    """A table in which that share of the steps can be made. order_limits: what is forbidden."""
     rnd = random.Random(seed)
     least = rnd.choice([0, 3])
     change = np.zeros((pairs, pairs), np.int64)
@@ -78,11 +80,11 @@ def random_facts(seed: int, bends: int, pairs: int, feasible: float, wishes: int
             counts[costs.SHARE] = rnd.randrange(10)
             steps[made, b, e, p] = (code, tuple(counts))
     up = tuple(rnd.random() < 0.5 for _ in range(bends))
-    turn, end, tools = (bool(wishes >> i & 1) for i in range(3))
+    turn, end, tools = (bool(order_limits >> i & 1) for i in range(3))
     return Facts(bends, pairs, up, change, steps, turn, end, tools, least)
 
 
-def searched(facts: Facts, *, soft: bool = False, limits: Limits | None = None) -> Found:
+def searched(facts: Facts, *, soft: bool = False, limits: SearchLimits | None = None) -> Found:
     """What the search finds, steps looked up in the table as it wants them."""
     transition = costs.transitions(
         facts.scale, facts.change, turn=facts.no_turn, end=facts.no_end, tools=facts.no_change
@@ -111,7 +113,7 @@ def searched(facts: Facts, *, soft: bool = False, limits: Limits | None = None) 
                 return why
             answer(facts, table, soft)
 
-    return Search(rules, facts.scale, look, limits or Limits()).run()
+    return Search(rules, facts.scale, look, limits or SearchLimits()).run()
 
 
 def answer(facts: Facts, table: Table, soft: bool) -> None:

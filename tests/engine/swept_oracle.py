@@ -84,7 +84,7 @@ def motion_of(problem: Problem, bend: int, pair: int) -> Motion:
 
 @dataclass(frozen=True)
 class Piece:
-    """A straight or an arc of a wing, in the wing's frame (bend line at 0, 0).
+    """A straight or an arc of a leg, in the leg's frame (bend line at 0, 0).
 
     group: 0 for the run, k for the k-th finished fold and its flat. ring: its outline.
     thin: its outline drawn in by TOUCH_MM where it may touch. resting: it may touch the die.
@@ -97,8 +97,8 @@ class Piece:
     resting: bool
 
 
-def wing(problem: Problem, bend: int, side: int, folds: Iterable[int]) -> list[Piece]:
-    """The pieces of a wing with these bends finished, outwards from the bend line."""
+def leg(problem: Problem, bend: int, side: int, folds: Iterable[int]) -> list[Piece]:
+    """The pieces of a leg with these bends finished, outwards from the bend line."""
     line = float(problem.at[bend])
     edge = line if side == LEFT else float(problem.length) - line
     half, sign = float(problem.thickness) / 2.0, math.copysign(1.0, problem.angle[bend])
@@ -168,7 +168,7 @@ def _arc(
 class Query:
     """A piece against one tool through one motion.
 
-    at_back: the wing is the one at the gauge. phase: "bend", "approach" (flat, the punch rises
+    at_back: the leg is the one at the gauge. phase: "bend", "approach" (flat, the punch rises
     by ``rise``), "withdrawal" (bent, it rises by as far as it was down as well) or "sprung back"
     (the same, at ``let_go``). touch: it may touch.
     """
@@ -332,7 +332,7 @@ def tools_of(press: Press, holder: Holder | None, punch: Punch, die: Die) -> Too
     return Tools(tuple(upper), tuple(lower))
 
 
-Wing = tuple[int, int, tuple[int, ...]]
+LegKey = tuple[int, int, tuple[int, ...]]
 """Active bend, side, finished bends of that side."""
 
 Slacks = dict[str, float]
@@ -340,22 +340,22 @@ Slacks = dict[str, float]
 
 
 class Oracle:
-    """What a problem's wings meet; each piece is looked at once."""
+    """What a problem's legs meet; each piece is looked at once."""
 
     def __init__(self, problem: Problem, tools: Sequence[Tools], cap_mm: float = CAP_MM) -> None:
         self.problem, self.tools, self.cap_mm = problem, tools, cap_mm
         self.known: dict[tuple[object, ...], float] = {}
-        self._wings: dict[Wing, list[Piece]] = {}
-        self._slacks: dict[tuple[Wing, bool, int, bool], Slacks] = {}
+        self._legs: dict[LegKey, list[Piece]] = {}
+        self._slacks: dict[tuple[LegKey, bool, int, bool], Slacks] = {}
 
-    def pieces(self, at: Wing) -> list[Piece]:
-        """The pieces of a wing."""
-        if at not in self._wings:
-            self._wings[at] = wing(self.problem, *at)
-        return self._wings[at]
+    def pieces(self, at: LegKey) -> list[Piece]:
+        """The pieces of a leg."""
+        if at not in self._legs:
+            self._legs[at] = leg(self.problem, *at)
+        return self._legs[at]
 
-    def look(self, looks: Iterable[tuple[Wing, bool, int]], *, rising: bool = False) -> None:
-        """Look at these wings, at the back or not, in these tool pairs, all at once."""
+    def look(self, looks: Iterable[tuple[LegKey, bool, int]], *, rising: bool = False) -> None:
+        """Look at these legs, at the back or not, in these tool pairs, all at once."""
         wanted: dict[tuple[object, ...], Query] = {}
         for at, at_back, pair in looks:
             for key, query in self._queries(at, at_back, pair, rising=rising):
@@ -364,8 +364,8 @@ class Oracle:
         slacks = least_slacks(list(wanted.values()), self.cap_mm) if wanted else ()
         self.known.update(zip(wanted, map(float, slacks), strict=True))
 
-    def slacks(self, at: Wing, at_back: bool, pair: int, *, rising: bool = False) -> Slacks:
-        """The least slack of a wing from each tool, its pieces from each other among them."""
+    def slacks(self, at: LegKey, at_back: bool, pair: int, *, rising: bool = False) -> Slacks:
+        """The least slack of a leg from each tool, its pieces from each other among them."""
         look = (at, at_back, pair, rising)
         if look not in self._slacks:
             self.look([look[:3]], rising=rising)
@@ -380,7 +380,7 @@ class Oracle:
             self._slacks[look] = found
         return self._slacks[look]
 
-    def distances(self, at: Wing, at_back: bool, pair: int) -> Slacks:
+    def distances(self, at: LegKey, at_back: bool, pair: int) -> Slacks:
         """The least distance from each tool of the pieces that have to keep one."""
         self.look([(at, at_back, pair)])
         found: Slacks = {}
@@ -391,7 +391,7 @@ class Oracle:
         return found
 
     def _queries(
-        self, at: Wing, at_back: bool, pair: int, *, rising: bool
+        self, at: LegKey, at_back: bool, pair: int, *, rising: bool
     ) -> Iterator[tuple[tuple[object, ...], Query]]:
         motion, tools = motion_of(self.problem, at[0], pair), self.tools[pair]
         margin, rise = float(self.problem.margin), float(self.problem.lift[pair])
@@ -409,8 +409,8 @@ class Oracle:
                         phase, rise, name, let_go,
                     )  # fmt: skip
 
-    def self_slack(self, at: Wing) -> float:
-        """How far apart the wing's own pieces stay that are not joined."""
+    def self_slack(self, at: LegKey) -> float:
+        """How far apart the leg's own pieces stay that are not joined."""
         key = ("self", at)
         if key not in self.known:
             pieces = self.pieces(at)
@@ -425,8 +425,8 @@ class Oracle:
                 self.known[key] = _touching(float(found.min()))
         return self.known[key]
 
-    def meeting_slack(self, left: Wing, right: Wing, pair: int) -> float:
-        """How far apart the two wings stay while the bend closes."""
+    def meeting_slack(self, left: LegKey, right: LegKey, pair: int) -> float:
+        """How far apart the two legs stay while the bend closes."""
         motion = motion_of(self.problem, left[0], pair)
         sides = [
             [(p, self._may_cross(p, motion, pair)) for p in self.pieces(w)] for w in (left, right)
@@ -438,7 +438,7 @@ class Oracle:
             if (a_crosses or b_crosses) and (a.group or b.group)
         ]
         # The sheet goes on through the bend: what reaches over the bend's plane can also meet the
-        # half of its arc that hangs on the other wing, at whose end the run, drawn in, stops.
+        # half of its arc that hangs on the other leg, at whose end the run, drawn in, stops.
         arcs = [_active_arc(left[0], side) for side in (LEFT, RIGHT)]
         wanted += [(arcs[0], b) for b, crosses in sides[1] if crosses and b.group]
         wanted += [(a, arcs[1]) for a, crosses in sides[0] if crosses and a.group]
@@ -467,7 +467,7 @@ def _touching(apart: float) -> float:
 
 
 def _active_arc(bend: int, side: int) -> Piece:
-    """The half of the bend being made that hangs on a wing; ``_ArcPath`` knows its outline."""
+    """The half of the bend being made that hangs on a leg; ``_ArcPath`` knows its outline."""
     nothing = np.zeros((0, 2))
     return Piece((bend, side, "active"), ACTIVE, nothing, nothing, resting=False)
 
@@ -498,7 +498,7 @@ class _Path:
 
 
 class _ArcPath(_Path):
-    """Half of the active arc, drawn in: from the bend's plane to where the wing begins."""
+    """Half of the active arc, drawn in: from the bend's plane to where the leg begins."""
 
     def __init__(self, motion: Motion) -> None:
         self.motion, self.speed = motion, motion.radius + motion.thickness
@@ -515,7 +515,7 @@ class _ArcPath(_Path):
 
 
 def _meeting(one: Piece, two: Piece, motion: Motion) -> float:
-    """How far apart a piece of the left wing and one of the right stay."""
+    """How far apart a piece of the left leg and one of the right stay."""
     paths = _path_of(one, motion), _path_of(two, motion)
 
     def apart(u: Array) -> Array:

@@ -12,7 +12,7 @@ from sheet_metals import die
 from flangebook.bending.errors import InputError
 from flangebook.bending.geometry.air_bend_geometry import angle_at_depth, punch_depth_mm
 from flangebook.bending.learning.at_the_press import (
-    Piece,
+    BentPiece,
     depth_between_mm,
     next_setting,
     press_answer,
@@ -47,7 +47,7 @@ def errors_of(wanted, guessed_spring, real, pieces=4) -> list[float]:
     run, errors = [], []
     for _ in range(pieces):
         came = real_angle(depth, *real)
-        run.append(Piece(angle, depth, middle_deg=came))
+        run.append(BentPiece(angle, depth, middle_deg=came))
         answer = next_setting(wanted, run, slope, LENGTH)
         errors.append(came - wanted)
         angle, depth = answer.set_angle_deg, answer.punch_depth_mm
@@ -80,7 +80,7 @@ def test_a_usual_case_by_its_numbers():
 
 
 def test_nothing_wrong_nothing_changed():
-    answer = next_setting(90.0, [Piece(88.5, 6.5, left_deg=90.0)], slope, LENGTH)
+    answer = next_setting(90.0, [BentPiece(88.5, 6.5, left_deg=90.0)], slope, LENGTH)
     assert answer.set_angle_deg == pytest.approx(88.5)
     assert answer.punch_depth_mm == pytest.approx(6.5)
     assert answer.measured_deg == answer.wanted_deg
@@ -90,7 +90,7 @@ def test_nothing_wrong_nothing_changed():
 @given(st.floats(60.0, 150.0), st.floats(-5.0, 5.0))
 def test_too_open_means_deeper(wanted, error):
     assume(abs(error) > 1e-3 and wanted + error < 178)
-    answer = next_setting(wanted, [Piece(wanted - 1.0, 5.0, middle_deg=wanted + error)], slope,
+    answer = next_setting(wanted, [BentPiece(wanted - 1.0, 5.0, middle_deg=wanted + error)], slope,
                           LENGTH)  # fmt: skip
     assert (answer.punch_depth_mm > 5.0) == (error > 0)
     assert (answer.set_angle_deg < wanted - 1.0) == (error > 0)
@@ -99,13 +99,13 @@ def test_too_open_means_deeper(wanted, error):
 def test_what_this_press_did_before_is_used():
     """A press that turns the bend 1.3 degrees for each asked is asked for less."""
     came = 92.0 - 1.3 * 2.0 * 88.0 / 90.0  # from 90 to 88 under load is 88/90 of 2 degrees after
-    eager = [[Piece(90.0, middle_deg=92.0), Piece(88.0, middle_deg=came)]] * 20
+    eager = [[BentPiece(90.0, middle_deg=92.0), BentPiece(88.0, middle_deg=came)]] * 20
     answer, odd = press_answer(eager)
     assert odd == ()
     assert answer.nominal == pytest.approx(1.3, abs=0.04)
     assert answer.origin == "your test bends"
     assert "20 changes" in answer.basis
-    piece = [Piece(88.5, 6.5, middle_deg=92.0)]
+    piece = [BentPiece(88.5, 6.5, middle_deg=92.0)]
     plain = next_setting(90.0, piece, slope, LENGTH)
     known = next_setting(90.0, piece, slope, LENGTH, eager)
     assert known.set_angle_deg > plain.set_angle_deg
@@ -115,18 +115,20 @@ def test_what_this_press_did_before_is_used():
 
 
 def test_answer_does_not_depend_on_the_order_of_the_runs():
-    runs = [[Piece(90.0, None, middle_deg=92.0), Piece(88.0, None, middle_deg=90.0 - 0.1 * i)]
-            for i in range(5)]  # fmt: skip
+    runs = [
+        [BentPiece(90.0, middle_deg=92.0), BentPiece(88.0, middle_deg=90.0 - 0.1 * i)]
+        for i in range(5)
+    ]
     assert press_answer(runs) == press_answer(runs[::-1])
 
 
 def test_a_small_change_is_no_witness():
-    run = [Piece(90.0, None, middle_deg=92.0), Piece(89.9, None, middle_deg=92.2)]
+    run = [BentPiece(90.0, None, middle_deg=92.0), BentPiece(89.9, None, middle_deg=92.2)]
     assert press_answer([run])[0] == press_answer([])[0]
 
 
 def test_a_mixed_up_pair_is_left_out_and_told():
-    run = [Piece(90.0, 6.0, middle_deg=91.0), Piece(88.0, 6.2, middle_deg=92.0)]
+    run = [BentPiece(90.0, 6.0, middle_deg=91.0), BentPiece(88.0, 6.2, middle_deg=92.0)]
     answer = next_setting(90.0, run, slope, LENGTH)
     (told,) = answer.checks
     assert told.code == "press-answer-odd"
@@ -135,13 +137,13 @@ def test_a_mixed_up_pair_is_left_out_and_told():
 
 
 def test_left_and_right_make_a_tilt_and_the_middle_a_crown():
-    piece = Piece(88.5, 6.5, left_deg=90.0, middle_deg=91.0, right_deg=91.0)
+    piece = BentPiece(88.5, 6.5, left_deg=90.0, middle_deg=91.0, right_deg=91.0)
     answer = next_setting(90.0, [piece], slope, 500.0)
     assert answer.measured_deg == pytest.approx(90.0 + 2.0 / 3.0)
     per_deg = slope(88.5) * (180.0 - 88.5) / (180.0 - piece.measured_deg)
     assert answer.tilt_mm_per_m == pytest.approx(2.0 * per_deg)
     assert answer.crown_mm == pytest.approx(0.5 * per_deg)
-    one_end = next_setting(90.0, [Piece(88.5, 6.5, left_deg=90.0)], slope, 500.0)
+    one_end = next_setting(90.0, [BentPiece(88.5, 6.5, left_deg=90.0)], slope, 500.0)
     assert (one_end.tilt_mm_per_m, one_end.crown_mm) == (None, None)
 
 
@@ -150,7 +152,7 @@ def test_the_tilt_evens_out_the_ends():
     depth = believed_depth(88.5)
     real = (2.56, 0.975, 0.0, 0.0)
     left, right = real_angle(depth, *real), real_angle(depth - 0.1, *real)
-    piece = Piece(88.5, depth, left_deg=left, right_deg=right)
+    piece = BentPiece(88.5, depth, left_deg=left, right_deg=right)
     tilt = next_setting(90.0, [piece], slope, LENGTH).tilt_mm_per_m
     assert tilt == pytest.approx(0.1, rel=0.05)
 
@@ -162,25 +164,27 @@ def test_depth_between_is_the_integral():
 
 
 def test_a_large_error_is_questioned():
-    answer = next_setting(90.0, [Piece(88.5, 6.5, middle_deg=97.0)], slope, LENGTH)
+    answer = next_setting(90.0, [BentPiece(88.5, 6.5, middle_deg=97.0)], slope, LENGTH)
     assert [c.code for c in answer.checks] == ["large-angle-error"]
 
 
 def test_by_angle_alone():
-    assert next_setting(90.0, [Piece(88.5, middle_deg=91.0)], slope, LENGTH).punch_depth_mm is None
+    assert (
+        next_setting(90.0, [BentPiece(88.5, middle_deg=91.0)], slope, LENGTH).punch_depth_mm is None
+    )
 
 
 @pytest.mark.parametrize(
     ("make", "where"),
     [
-        (lambda: Piece(88.5), "measured_deg"),
-        (lambda: Piece(88.5, left_deg=180.0), "measured_deg"),
-        (lambda: Piece(float("nan"), left_deg=90.0), "set_angle_deg"),
-        (lambda: Piece(88.5, float("nan"), left_deg=90.0), "punch_depth_mm"),
+        (lambda: BentPiece(88.5), "measured_deg"),
+        (lambda: BentPiece(88.5, left_deg=180.0), "measured_deg"),
+        (lambda: BentPiece(float("nan"), left_deg=90.0), "set_angle_deg"),
+        (lambda: BentPiece(88.5, float("nan"), left_deg=90.0), "punch_depth_mm"),
         (lambda: next_setting(90.0, [], slope, LENGTH), "pieces"),
-        (lambda: next_setting(90.0, [Piece(88.5, left_deg=90.0)], slope, 0.0), "bend_length_mm"),
-        (lambda: next_setting(40.0, [Piece(38.0, left_deg=120.0)], slope, LENGTH), "measured_deg"),
-        (lambda: next_setting(90.0, [Piece(88.5, left_deg=93.0)], slope, LENGTH, (), 86.0),
+        (lambda: next_setting(90.0, [BentPiece(88.5, None, 90.0)], slope, 0.0), "bend_length_mm"),
+        (lambda: next_setting(40.0, [BentPiece(38.0, None, 120.0)], slope, LENGTH), "measured_deg"),
+        (lambda: next_setting(90.0, [BentPiece(88.5, left_deg=93.0)], slope, LENGTH, (), 86.0),
          "measured_deg"),
     ],
 )  # fmt: skip

@@ -1,6 +1,6 @@
 """Finished sides beside the punch, against the bend drawn again and again.
 
-The check draws the section with the formula of ``test_pose.sheet_during`` anew: base and wing are
+The check draws the section with the formula of ``test_pose.sheet_during`` anew: base and leg are
 turned by hand about the middle of the bend, shapely measures the distance at many angles.
 """
 

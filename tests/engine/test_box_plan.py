@@ -16,21 +16,21 @@ from planning_shop import CRIB, METALS, MILD, PRESS
 
 from flangebook.bending.box.box import Box, Side
 from flangebook.bending.errors import NotAPartError
-from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.order_limits import OrderLimits
 from flangebook.bending.part.part import Bend, Part
 from flangebook.bending.tools.tooling import Crib, Press
 from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.answers.plan_json import plan_json
 from flangebook.planning.box.merge import merged
 from flangebook.planning.box.plan import planned_box
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.planning.plan import planned as planned_section
 from flangebook.planning.planned import Plan
 
 
 @cache
 def planned(box: Box, crib: Crib = CRIB, press: Press | None = PRESS) -> JsonDict:
-    def planner(section: Part, tools: Crib, limits: Limits) -> Plan:
+    def planner(section: Part, tools: Crib, limits: PlanLimits) -> Plan:
         return planned_section(section, press, tools, METALS, limits=limits)
 
     return plan_json(merged(planned_box(box, press, crib, MILD, planner), press, crib))
@@ -126,7 +126,7 @@ def test_stations_hold_every_step_once() -> None:
         assert station["punch_segments_mm"] == step["segments_mm"]["punch"]
 
 
-def test_a_plain_tray_is_proven_and_nothing_stops_it() -> None:
+def test_a_plain_tray_is_clear_on_paper_and_nothing_stops_it() -> None:
     answer = planned(TRAY)
     assert answer["order"]["proven"] is True
     assert not codes(answer, "stop")
@@ -180,7 +180,7 @@ def test_an_order_of_ones_own_is_kept() -> None:
     assert answer["order"]["sequence"] == list(own)
     assert [s["bend"] for s in answer["steps"]] == list(own)
     assert answer["part"]["order"] == list(own)
-    other = planned(replace(LIPS, wishes=Wishes(first=4, last=6)))
+    other = planned(replace(LIPS, order_limits=OrderLimits(first=4, last=6)))
     assert (other["order"]["sequence"][0], other["order"]["sequence"][-1]) == (4, 6)
 
 
@@ -189,7 +189,7 @@ def test_an_order_of_ones_own_is_kept() -> None:
 )
 def test_a_flat_of_the_box_is_gauged_directly(flat: int, name: str) -> None:
     """Flats 1 to 3 are left, base and right, 4 to 6 front, base and back."""
-    wished = planned(replace(TRAY, wishes=Wishes(critical_flats=(flat,))))
+    wished = planned(replace(TRAY, order_limits=OrderLimits(critical_flats=(flat,))))
     (critical,) = (d for d in wished["dimensions"] if d["critical"])
     assert (critical["flat"], critical["flat_name"]) == (flat, name)
     assert critical["gauged_directly"] is True
@@ -287,14 +287,16 @@ PLEATS = Side((25.0,) * 4, (Bend(120.0, "up"), Bend(120.0, "down")) * 2)
 
 
 def test_all_sections_of_a_box_share_one_deadline() -> None:
-    given: list[Limits] = []
+    given: list[PlanLimits] = []
 
-    def planner(section: Part, tools: Crib, limits: Limits) -> Plan:
+    def planner(section: Part, tools: Crib, limits: PlanLimits) -> Plan:
         given.append(limits)
         return planned_section(section, PRESS, tools, METALS, limits=limits)
 
     box = tray(*[PLEATS] * 4, length_mm=400.0)
-    planned_box(box, PRESS, CRIB, MILD, planner, Limits(ends_at=(ends_at := time.monotonic() + 60)))
+    planned_box(
+        box, PRESS, CRIB, MILD, planner, PlanLimits(ends_at=(ends_at := time.monotonic() + 60))
+    )
     assert len(given) > 1
     assert given[0].left_s() <= 31.0, "the second pair has half of the time"
     assert {one.ends_at for one in given[1:]} == {ends_at}
@@ -307,14 +309,14 @@ def test_with_the_time_up_no_more_tools_are_tried() -> None:
     cut = [replace(p, segments_mm=(400.0,)) if p.code == best else p for p in CRIB.punches]
     crib = replace(CRIB, punches=tuple(cut))
 
-    def planner(section: Part, tools: Crib, limits: Limits) -> Plan:
+    def planner(section: Part, tools: Crib, limits: PlanLimits) -> Plan:
         calls.append(section)
         return planned_section(section, PRESS, tools, METALS, limits=limits)
 
     planned_box(TRAY, PRESS, crib, MILD, planner)
     assert len(calls) > 2
     calls.clear()
-    late = planned_box(TRAY, PRESS, crib, MILD, planner, Limits(ends_at=time.monotonic() - 1.0))
+    late = planned_box(TRAY, PRESS, crib, MILD, planner, PlanLimits(ends_at=time.monotonic() - 1.0))
     assert len(calls) == 2
     assert "box-punch-between" in codes(plan_json(merged(late, PRESS, crib)), "stop")
 
@@ -333,21 +335,21 @@ def test_a_box_that_nobody_waits_for_ends_between_two_steps() -> None:
             raise NotWantedError
         return False
 
-    def planner(section: Part, tools: Crib, limits: Limits) -> Plan:
+    def planner(section: Part, tools: Crib, limits: PlanLimits) -> Plan:
         return planned_section(section, PRESS, tools, METALS)
 
     with pytest.raises(NotWantedError):
-        planned_box(TRAY, PRESS, CRIB, MILD, planner, Limits(cancelled=cancelled))
+        planned_box(TRAY, PRESS, CRIB, MILD, planner, PlanLimits(cancelled=cancelled))
 
 
 def test_a_box_with_one_pair_of_sides_has_all_of_the_time() -> None:
-    given: list[Limits] = []
+    given: list[PlanLimits] = []
 
-    def planner(section: Part, tools: Crib, limits: Limits) -> Plan:
+    def planner(section: Part, tools: Crib, limits: PlanLimits) -> Plan:
         given.append(limits)
         return planned_section(section, PRESS, tools, METALS, limits=limits)
 
     ends_at = time.monotonic() + 60
     box = tray(wall(), wall(), None, None)
-    planned_box(box, PRESS, CRIB, MILD, planner, Limits(ends_at=ends_at))
+    planned_box(box, PRESS, CRIB, MILD, planner, PlanLimits(ends_at=ends_at))
     assert {one.ends_at for one in given} == {ends_at}

@@ -26,7 +26,7 @@ from flangebook.bending.box.box import (
 )
 from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import InputError, NotAPartError
-from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.order_limits import OrderLimits
 from flangebook.bending.part.part import Bend
 
 ALLOWANCE = math.pi / 2 * 2.8
@@ -157,22 +157,22 @@ def blank_or_none(box: Box) -> BoxBlank | None:
         return None
 
 
-def test_order_and_wishes_go_to_the_sections_they_speak_of() -> None:
+def test_order_and_limits_go_to_the_sections_they_speak_of() -> None:
     """Left wall and lip are bends 2 and 1, right 3; front 4, back 5 and its lip 6. Flats: left
     lip 1, wall 2, base 3, right 4; front 5, base 6, back 7, lip 8."""
-    wishes = Wishes(first=1, last=4, critical_flats=(2, 8), no_turn_over=True)
+    order_limits = OrderLimits(first=1, last=4, critical_flats=(2, 8), no_turn_over=True)
     box = tray(wall(30.0, 10.0), wall(), wall(), wall(30.0, 10.0),
-               order=(1, 3, 2, 6, 5, 4), wishes=wishes)  # fmt: skip
+               order=(1, 3, 2, 6, 5, 4), order_limits=order_limits)  # fmt: skip
     check_box(box)
     across, along = section_of(box, "left-right"), section_of(box, "front-back")
     assert across is not None
     assert along is not None
     assert (across.order, along.order) == ((1, 3, 2), (3, 2, 1))
-    assert (across.wishes.first, across.wishes.last) == (1, None)
-    assert (along.wishes.first, along.wishes.last) == (None, 1)
-    assert (across.wishes.critical_flats, along.wishes.critical_flats) == ((2,), (4,))
-    assert across.wishes.no_turn_over
-    assert along.wishes.no_turn_over
+    assert (across.order_limits.first, across.order_limits.last) == (1, None)
+    assert (along.order_limits.first, along.order_limits.last) == (None, 1)
+    assert (across.order_limits.critical_flats, along.order_limits.critical_flats) == ((2,), (4,))
+    assert across.order_limits.no_turn_over
+    assert along.order_limits.no_turn_over
     assert (across.walled, along.walled) == (False, True)
 
 
@@ -184,11 +184,11 @@ def test_order_and_wishes_go_to_the_sections_they_speak_of() -> None:
         ({"order": (1, 3, 2, 4)}, "order"),
         ({"order": (3, 4, 1, 2)}, "order"),
         ({"order": (1, 2, 3, 4), "first_pair": "front-back"}, "order"),
-        ({"wishes": Wishes(first=3)}, "wishes.first"),
-        ({"wishes": Wishes(first=5)}, "wishes.first"),
-        ({"wishes": Wishes(last=2)}, "wishes.last"),
-        ({"wishes": Wishes(first=1), "first_pair": "front-back"}, "wishes.first"),
-        ({"wishes": Wishes(critical_flats=(6, 7))}, "wishes.critical_flats.1"),
+        ({"order_limits": OrderLimits(first=3)}, "wishes.first"),
+        ({"order_limits": OrderLimits(first=5)}, "wishes.first"),
+        ({"order_limits": OrderLimits(last=2)}, "wishes.last"),
+        ({"order_limits": OrderLimits(first=1), "first_pair": "front-back"}, "wishes.first"),
+        ({"order_limits": OrderLimits(critical_flats=(6, 7))}, "wishes.critical_flats.1"),
     ],
 )
 def test_an_order_that_no_box_has(change: dict[str, Any], where: str) -> None:

@@ -1,7 +1,7 @@
 """Classic sections and the answer worked by hand.
 
 All in 2 mm sheet, square bends taken to 88 degrees (theta 46 degrees, cos 0.695, sin 0.719), so
-that a corner at (x, y) on a wing swings to (0.695 x - 0.719 y, 0.719 x + 0.695 y). The straight
+that a corner at (x, y) on a leg swings to (0.695 x - 0.719 y, 0.719 x + 0.695 y). The straight
 punch is 20 mm wide and 110 mm high; the holder above it stands out 30 mm in front, 35 behind.
 """
 
@@ -107,11 +107,11 @@ def test_a_deep_lipped_channel_needs_a_gooseneck() -> None:
 
 
 def test_a_closed_box_section_cannot_be_made() -> None:
-    """Whatever bend is last, a wing of two more sides closes round the punch."""
+    """Whatever bend is last, a leg of two more sides closes round the punch."""
     tube = (30.0, 60.0, 60.0, 60.0, 29.0)
     order = found(tube, (UP, UP, UP, UP), ALL)
     assert order.status == "none"
-    assert order.proven
+    assert order.certain
     assert order.sequence == ()
 
 
@@ -128,7 +128,7 @@ def test_a_flange_against_the_overhanging_holder() -> None:
 
 
 def test_a_spiral_is_wound_from_the_inside() -> None:
-    """Every wing that is left outside must still be flat sheet when an inner bend is made.
+    """Every leg that is left outside must still be flat sheet when an inner bend is made.
 
     Flats 20, 30, 45 and 65: made from the outside, the long flats would stand round the short
     ones before those are bent, and the punch would have to come down inside them.

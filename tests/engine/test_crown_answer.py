@@ -12,8 +12,8 @@ from flangebook.planning.results.next_setting import next_setting
 
 
 def crown(left, middle, right, length=1000.0):
-    trial = {"left_deg": left, "middle_deg": middle, "right_deg": right}
-    return next_setting(STEP, trial, length)["crown"]
+    result = {"left_deg": left, "middle_deg": middle, "right_deg": right}
+    return next_setting(STEP, result, length)["crown"]
 
 
 def test_a_middle_that_is_open_gets_its_shim():
@@ -27,8 +27,8 @@ def test_a_middle_that_is_open_gets_its_shim():
 
 
 def setting(left, middle, right):
-    trial = {"left_deg": left, "middle_deg": middle, "right_deg": right}
-    return next_setting(STEP, trial, 1000.0)
+    result = {"left_deg": left, "middle_deg": middle, "right_deg": right}
+    return next_setting(STEP, result, 1000.0)
 
 
 def test_with_a_shim_proposed_the_setting_is_for_the_ends():

@@ -40,10 +40,10 @@ def test_a_findings_words_and_its_remedy_are_one_sentence_with_its_numbers_apart
     assert check.whole.numbers == check.numbers
 
 
-def test_what_a_trial_taught_stays_as_it_is_shown():
+def test_what_a_result_taught_stays_as_it_is_shown():
     band = {"low": 1.02, "nominal": 2.01, "high": 3.0}
     same = {"low": 0.98, "nominal": 2.04, "high": 3.04}
     (said,) = figure_sentences(
         [{"what": "springback", "before": band, "after": same, "unit": "deg", "trials": 1}]
     )
-    assert said.words == "The springback stays 2° (1° to 3°), by 1 trial."
+    assert said.words == "The springback stays 2° (1° to 3°), by 1 result."

@@ -51,6 +51,6 @@ def test_the_step_is_refused_as_the_oracle_refuses_it(thickness_mm: float, end: 
     none = as_arrays(problem_of(zed, (PUNCH,)))
     problem = none._replace(least_run=none.least_run * 0.0, margin=0.1)
     case, step = Case(zed, PRESS, HOLDER, PUNCH, DIE, problem), Step(1, 1, end, 2)
-    assert compiled(case, step, new_sweeps(problem))[0] == bits.HITS_DIE
+    assert compiled(case, step, new_sweeps(problem))[0] == bits.INTO_DIE
     slacks = worst(case.oracle(), step)
     assert {tool for tool, slack in slacks.items() if slack < 0.0} == {"die"}

@@ -8,26 +8,26 @@ from random import Random
 import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
-from learning_trials import HERE, elsewhere, expected, learn, of_metal, with_case
+from learning_results import HERE, elsewhere, expected, learn, of_metal, with_case
 
 from flangebook.bending.learning.gauge_zero import gauge_zero
 from flangebook.bending.learning.joint import GAUGE_SD_MM
 from flangebook.bending.learning.learned import put_in, teach
 from flangebook.bending.learning.lessons import lessons
 from flangebook.bending.learning.readings import FLANGE_MM
-from flangebook.bending.learning.trial import Trial
+from flangebook.bending.learning.result import Result
 
 PLAIN = expected(HERE)
 PLACES = (HERE, elsewhere(20.0), elsewhere(10.0, 1.2), elsewhere(12.0, 1.5), elsewhere(25.0, 3.0))
 few = settings(max_examples=25)
 
 
-def gauged(name: str, off_mm: float, set_up=HERE, measured_deg: float | None = None) -> Trial:
+def gauged(name: str, off_mm: float, set_up=HERE, measured_deg: float | None = None) -> Result:
     """A piece whose gauged flange came out too long by so much, whatever the cause."""
     measured = set_up.case.included_angle_deg if measured_deg is None else measured_deg
     bend = expected(with_case(set_up, included_angle_deg=measured))
     deduction = bend.bend_deduction_mm.nominal + 2.0 * off_mm
-    return Trial(name, set_up, measured, gauged_deduction_mm=deduction)
+    return Result(name, set_up, measured, gauged_deduction_mm=deduction)
 
 
 def flanges(draw: Random, more_mm: float, zero_mm: float, places, many: int):
@@ -39,26 +39,26 @@ def flanges(draw: Random, more_mm: float, zero_mm: float, places, many: int):
     ]
 
 
-def deduction(trials) -> float:
-    return learn(PLAIN, HERE, trials).bend.bend_deduction_mm.nominal
+def deduction(results) -> float:
+    return learn(PLAIN, HERE, results).bend.bend_deduction_mm.nominal
 
 
-def zero_of(trials):
-    solved = teach(trials, lessons).by_figure["deduction"]
+def zero_of(results):
+    solved = teach(results, lessons).by_figure["deduction"]
     return gauge_zero(solved, "")
 
 
 def test_several_flanges_move_the_deduction_and_so_the_blank():
     """What one metal's flanges have in common may be the gauge's: other metals' tell."""
-    trials = flanges(Random(1), 0.4, 0.0, (HERE,), 6)
-    moved = deduction(trials) - PLAIN.bend_deduction_mm.nominal
+    results = flanges(Random(1), 0.4, 0.0, (HERE,), 6)
+    moved = deduction(results) - PLAIN.bend_deduction_mm.nominal
     assert 0.1 < moved < 0.35
     others = [
-        replace(trial, set_up=of_metal(trial.set_up, "another"))
-        for trial in flanges(Random(2), 0.0, 0.0, PLACES, 4)
+        replace(result, set_up=of_metal(result.set_up, "another"))
+        for result in flanges(Random(2), 0.0, 0.0, PLACES, 4)
     ]
     of_others = [x for t in others for x in lessons(t)[0]]
-    apart = put_in(PLAIN, HERE, teach(trials, lessons, of_others)).bend
+    apart = put_in(PLAIN, HERE, teach(results, lessons, of_others)).bend
     told = apart.bend_deduction_mm.nominal - PLAIN.bend_deduction_mm.nominal
     assert told == pytest.approx(0.4, abs=0.1)
     assert abs(told - 0.4) < abs(moved - 0.4)
@@ -108,12 +108,12 @@ def test_one_more_flange_moves_the_deduction_within_its_doubt(many, off, seed):
 
 
 def test_a_gauge_that_is_off_shows_in_every_metal_and_leaves_the_deductions():
-    trials = flanges(Random(4), 0.0, 0.3, PLACES, 3)
-    found = zero_of(trials)
+    results = flanges(Random(4), 0.0, 0.3, PLACES, 3)
+    found = zero_of(results)
     assert found.systematic
     assert found.zero_mm == pytest.approx(0.3, abs=0.12)
     one = replace(gauged("b", 0.3), set_up=of_metal(HERE, "another"))
-    solved = teach(trials, lessons, lessons(one)[0])
+    solved = teach(results, lessons, lessons(one)[0])
     more = gauge_zero(solved.by_figure["deduction"], "")
     assert more.sd_mm < found.sd_mm
 
@@ -158,10 +158,10 @@ def test_the_angle_that_came_is_taken_out_first():
 
 def test_strips_and_flanges_rest_on_one_another():
     """A strip's lengths know of no gauge: with one the flanges tell the zero."""
-    trials = flanges(Random(6), 0.0, 0.3, (HERE,), 4)
+    results = flanges(Random(6), 0.0, 0.3, (HERE,), 4)
     bend = PLAIN.bend_deduction_mm.nominal
-    strip = Trial("strip", HERE, 90.0, flat_length_mm=100.0, flange_left_mm=50.0,
+    strip = Result("strip", HERE, 90.0, flat_length_mm=100.0, flange_left_mm=50.0,
                   flange_right_mm=50.0 + bend)  # fmt: skip
-    alone, both = zero_of(trials), zero_of([*trials, strip, replace(strip, id="strip 2")])
+    alone, both = zero_of(results), zero_of([*results, strip, replace(strip, id="strip 2")])
     assert both.sd_mm < alone.sd_mm
     assert both.zero_mm > alone.zero_mm

@@ -1,4 +1,4 @@
-"""A bend longer than the space between the frames: whether the sheet hits them."""
+"""A bend longer than the space between the frames: whether the sheet runs into them."""
 
 from __future__ import annotations
 
@@ -74,7 +74,7 @@ def planned(flats, *bends: Bend, length=1300.0, order=None) -> JsonDict:
     return plan(long, PRESS, CRIB, METALS)
 
 
-def test_a_sheet_that_hits_the_frames_is_a_stop():
+def test_a_sheet_that_runs_into_the_frames_is_a_stop():
     """As seen: flats of 300 and 500, longer than the frames stand apart, throat 200."""
     answer = planned((300.0, 500.0), UP)
     assert finding(answer, FRAMES)["level"] == "stop"

@@ -18,7 +18,7 @@ from shapely import LinearRing, Point, Polygon, box
 from flangebook.bending.part.part import Bend, Part
 from flangebook.bending.tools.tooling import Crib
 from flangebook.planning.answers.answer import JsonDict
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.planning.plan import plan
 
 SHOP = Crib(punches=(STRAIGHT, SHARP, GOOSENECK), dies=(die(12.0), die(16.0)), holders=(HOLDER,))
@@ -61,7 +61,7 @@ def measured(step: JsonDict) -> str:
     assert point == pytest.approx([x, r], abs=ROUNDED_MM)
     assert sheet.distance(Point(point)) < ROUNDED_MM
     assert finger.exterior.distance(Point(point)) < ROUNDED_MM
-    # The finger is in nothing's place, before the bend and, drawn back, after it.
+    # The finger is in nothing's place, before the bend and, retracted, after it.
     for ring in (before["sheet"], before["punch"], before["holder"], before["ram"],
                  die_ring, bed_ring):  # fmt: skip
         assert Polygon(ring).buffer(0).intersection(finger).area < GRAZED_MM2
@@ -84,7 +84,7 @@ def test_gauge_numbers_of_plans_on_their_drawings(block: int) -> None:
     rnd = random.Random(200 * 1000 + block)
     stood: Counter[str] = Counter()
     for _ in range(PLANS):
-        answer = plan(invented(rnd), PRESS, SHOP, METALS, limits=Limits(deadline_s=5.0))
+        answer = plan(invented(rnd), PRESS, SHOP, METALS, limits=PlanLimits(deadline_s=5.0))
         done: set[int] = set()
         for step in answer["steps"]:
             if step["gauge_x_mm"] is not None:

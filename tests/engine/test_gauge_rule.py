@@ -4,7 +4,7 @@ The rule in words: a finger, an upright edge as high as it is, comes from the ba
 it is the cut edge, the outer face of a finished flat or the round of a bend, where it looks
 straight back within the lean allowed. The shorter of finger and face lies fully against the
 longer, heights tried in a fixed order; die and bed raise the finger. At its heights nothing of
-the wing reaches further back, and punch, holder and ram are not there.
+the leg reaches further back, and punch, holder and ram are not there.
 """
 
 from __future__ import annotations
@@ -18,10 +18,10 @@ import numpy as np
 import pytest
 import shapely
 from bending_parts import DIE, HOLDER, PRESS, PUNCH
+from leg_by_hand import Leg, Slack, faces, polygons
 from quick_ones import but_for
 from shapely import LineString, Polygon
 from shapely.affinity import translate
-from wing_by_hand import Slack, Wing, faces, polygons
 
 from flangebook.bending.clearance.problem import LEFT, NO_GAUGE, RIGHT, Problem
 from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE, ROUNDED, gauge_place
@@ -64,12 +64,12 @@ def band(shape: Any, low: float, high: float) -> Any:
     return shapely.intersection(shape, shapely.box(-FAR, low, FAR, high))
 
 
-def by_hand(wing: Wing, problem: Problem, above: shapely.Geometry, slack: Slack) -> Found | None:
+def by_hand(leg: Leg, problem: Problem, above: shapely.Geometry, slack: Slack) -> Found | None:
     """The best place by constructing the finger at every height."""
     x_min, x_max, r_min, r_max, finger, _, half_bed = problem.finger
     die_top = [(problem.die[0, 2], 0.0), (half_bed, -problem.die_height[0])]
-    sheet, best = polygons(wing), None
-    for kind, between, near, far in faces(wing, slack):
+    sheet, best = polygons(leg), None
+    for kind, between, near, far in faces(leg, slack):
         face = LineString([(near.real, near.imag), (far.real, far.imag)])
         if kind == ROUNDED:
             face = shapely.Point(near.real, near.imag)
@@ -105,8 +105,8 @@ def order(place: Found) -> tuple[bool, int, bool, float]:
     return place.kind == ROUNDED, place.between, place.kind != EDGE, round(place.x, 6)
 
 
-def random_wing(rnd: random.Random) -> tuple[Problem, int, int, Wing, shapely.Geometry]:
-    """A problem of one bend to make and a wing behind it: problem, side, made, the wing, what
+def random_leg(rnd: random.Random) -> tuple[Problem, int, int, Leg, shapely.Geometry]:
+    """A problem of one bend to make and a leg behind it: problem, side, made, the leg, what
     hangs above."""
     thickness = rnd.choice((1.0, 2.0, 3.0))
     side, count = rnd.choice((LEFT, RIGHT)), rnd.randint(0, 5)
@@ -130,7 +130,7 @@ def random_wing(rnd: random.Random) -> tuple[Problem, int, int, Wing, shapely.Ge
             runs.append(lines[i] - takes[i] / 2.0 - start)
             bends.append((angles[i], radii[i]))
             start = lines[i] + takes[i] / 2.0
-    wing = Wing(thickness, (*runs, length - start), tuple(bends))
+    leg = Leg(thickness, (*runs, length - start), tuple(bends))
 
     direction = rnd.choice((1.0, -1.0))
     front = 50.0
@@ -163,7 +163,7 @@ def random_wing(rnd: random.Random) -> tuple[Problem, int, int, Wing, shapely.Ge
     )  # fmt: skip
     stack = tool_stack(press, HOLDER, PUNCH, DIE, 0.0)
     hung = shapely.union_all([Polygon(r) for r in (stack.punch, stack.holder, stack.ram)])
-    return problem, side, made, wing, translate(hung, 0.0, thickness)
+    return problem, side, made, leg, translate(hung, 0.0, thickness)
 
 
 SLACKS = [
@@ -183,20 +183,20 @@ def agree(code: int, kind: int, x: float, r: float, between: int, by: Found | No
 
 @pytest.mark.parametrize("seed", but_for([0], range(4)))
 def test_the_rule_against_a_construction_by_polygons(seed: int) -> None:
-    """1,000 random wings each: the same place, or none; what differs is within a tie."""
+    """1,000 random legs each: the same place, or none; what differs is within a tie."""
     rnd = random.Random(40_000 + seed)
     ties, kinds = 0, {EDGE: 0, FLANGE: 0, ROUNDED: 0, None: 0}
     for _ in range(1000):
-        problem, side, made, wing, above = random_wing(rnd)
+        problem, side, made, leg, above = random_leg(rnd)
         bend_number = 0 if side == RIGHT else len(problem.at) - 1
         code, kind, x, r, between, _ = gauge_place(problem, bend_number, side, 0, made)
         kinds[None if code else kind] += 1
         for i, slack in enumerate(SLACKS):
-            by = by_hand(wing, problem, above, slack)
+            by = by_hand(leg, problem, above, slack)
             if agree(code, kind, x, r, between, by):
                 ties += i > 0
                 break
         else:
-            pytest.fail(f"{wing} side {side}: {(code, kind, x, r, between)} but by hand {by}")
+            pytest.fail(f"{leg} side {side}: {(code, kind, x, r, between)} but by hand {by}")
     assert ties <= 10
     assert min(kinds.values()) >= 20  # every kind of answer was among them

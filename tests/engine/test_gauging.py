@@ -126,7 +126,7 @@ def test_edge_with_no_bend_between_comes_first() -> None:
     assert (second.end, second.against) == ("left", "finished flange")
 
 
-def test_the_shorter_wing_comes_first() -> None:
+def test_the_shorter_leg_comes_first() -> None:
     strip = strip_of(CHANNEL, folded(CHANNEL), ())
     options = gauging.gauge_options(strip, 1, "up", PRESS, DIE)
     assert [g.end for g in options] == ["left", "right"]
@@ -195,7 +195,7 @@ def test_a_closed_hem_is_gauged_by_its_fold() -> None:
 
 
 def swept(of: Part, bends: list[FoldedBend], strip: Strip, number: int, gauge: Gauge) -> float:
-    """Deepest the wing comes past the finger's face over 200 poses, by shapely."""
+    """Deepest the leg comes past the finger's face over 200 poses, by shapely."""
     step = stroke(of, bends, number)
     faced, n = pose.facing(strip, number, of.bends[number - 1].direction, gauge.end)
     low, high = gauge.finger_bottom_mm, gauge.finger_bottom_mm + PRESS.finger_height_mm
@@ -218,7 +218,7 @@ def swept(of: Part, bends: list[FoldedBend], strip: Strip, number: int, gauge: G
         ((15, 40, 60, 40, 15), ("up", "down", "down", "up"), {1, 2, 4}, 3),
     ],
 )
-def test_the_finger_draws_back_where_the_wing_sweeps_through_it(
+def test_the_finger_retracts_where_the_leg_sweeps_through_it(
     flats: tuple[float, ...], ways: tuple[str, ...], made: set[int], number: int
 ) -> None:
     of = part(flats, [bend(90.0, w) for w in ways])  # type: ignore[arg-type]
@@ -228,7 +228,7 @@ def test_the_finger_draws_back_where_the_wing_sweeps_through_it(
     for gauge in gauging.gauge_options(strip, number, way, PRESS, DIE):
         if not gauge.reachable:
             continue
-        back = gauging.draw_back_mm(
+        back = gauging.retract_mm(
             gauge, strip, number, way, stroke=stroke(of, bends, number), press=PRESS, die=DIE
         )
         worst = swept(of, bends, strip, number, gauge)
@@ -243,13 +243,13 @@ def test_a_hanging_flange_needs_the_finger_drawn_back() -> None:
     bends = folded(of)
     strip = strip_of(of, bends, {2})
     options = [g for g in gauging.gauge_options(strip, 1, "up", PRESS, DIE) if g.end == "right"]
-    back = gauging.draw_back_mm(
+    back = gauging.retract_mm(
         options[0], strip, 1, "up", stroke=stroke(of, bends, 1), press=PRESS, die=DIE
     )
     assert back > 2.0
     first = gauging.gauge_options(strip, 1, "up", PRESS, DIE)[0]
     assert first.end == "left"  # the free edge is better, and nothing sweeps there
-    clear = gauging.draw_back_mm(
+    clear = gauging.retract_mm(
         first, strip, 1, "up", stroke=stroke(of, bends, 1), press=PRESS, die=DIE
     )
     assert clear == 0.0

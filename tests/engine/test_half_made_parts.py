@@ -9,10 +9,10 @@ import pytest
 from bending_parts import bend, folded, part
 from order_parts import ACUTE, KNIFE, fits, problem_of
 
-from flangebook.bending.clearance.problem import HITS_SHEET, LEFT, RIGHT, Leg, wing_set
-from flangebook.bending.clearance.sheet_on_sheet import wings_code
+from flangebook.bending.clearance.legs import leg_code
+from flangebook.bending.clearance.problem import INTO_SHEET, LEFT, RIGHT, Leg, leg_set
+from flangebook.bending.clearance.sheet_on_sheet import legs_code
 from flangebook.bending.clearance.sweeps import new_sweeps
-from flangebook.bending.clearance.wings import wing_code
 from flangebook.bending.geometry.crossing import meeting
 from flangebook.bending.geometry.strip import Strip
 from flangebook.bending.ordering.search import as_arrays
@@ -30,14 +30,14 @@ def thinner(strip: Strip) -> Strip:
 
 
 def code_of(of: Part, number: int, made: int) -> int:
-    """What the sweeps say of both wings and of wing on wing, short flanges let pass."""
+    """What the sweeps say of both legs and of leg on leg, short flanges let pass."""
     problem = as_arrays(problem_of(of, (KNIFE,), die=ACUTE))
     problem = problem._replace(least_run=problem.least_run * 0.0)
     sweeps, count = new_sweeps(problem), len(of.bends)
-    code = wings_code(problem, number, 0, made, sweeps)
+    code = legs_code(problem, number, 0, made, sweeps)
     for side in (LEFT, RIGHT):
-        wing = wing_set(made, number, side, count)
-        code |= wing_code(problem, Leg(number, side, wing), side == RIGHT, 0, sweeps)
+        leg = leg_set(made, number, side, count)
+        code |= leg_code(problem, Leg(number, side, leg), side == RIGHT, 0, sweeps)
     return code
 
 
@@ -65,7 +65,7 @@ def test_an_end_that_comes_back_through_the_sheet_it_came_from() -> None:
     )
     assert meeting(strip_of(curl, folded(curl))) is None
     assert meeting(thinner(strip_of(curl, folded(curl), [4, 5]))) is not None
-    assert code_of(curl, 0, 0b011000) & HITS_SHEET
+    assert code_of(curl, 0, 0b011000) & INTO_SHEET
 
 
 @pytest.mark.slow

@@ -125,17 +125,17 @@ def test_offset_too_low_for_the_dies() -> None:
 
 
 @given(st.floats(20.0, 170.0), st.floats(20.0, 500.0), st.floats(0.5, 6.0), st.floats(0.05, 3.0))
-def test_hits_share_out_angle_and_length(
+def test_bumps_share_out_angle_and_length(
     angle: float, radius: float, thickness: float, most: float
 ) -> None:
     taken = math.radians(angle) * (radius + thickness / 2.0)
-    hits = bump_bends.hits_for(angle, radius, thickness, taken, most)
-    assert hits.count * hits.angle_each_deg == pytest.approx(angle)
-    assert hits.count * hits.pitch_mm == pytest.approx(taken)
-    assert sum(hits.offsets_mm) == pytest.approx(0.0, abs=1e-6)
-    assert hits.chord_error_mm <= most * (1 + 1e-9) or hits.count == bump_bends.MOST_HITS
-    if 2 < hits.count < bump_bends.MOST_HITS:
-        fewer = bump_bends.hits_of(hits.count - 1, angle, radius, thickness, taken)
+    bumps = bump_bends.bumps_for(angle, radius, thickness, taken, most)
+    assert bumps.count * bumps.angle_each_deg == pytest.approx(angle)
+    assert bumps.count * bumps.pitch_mm == pytest.approx(taken)
+    assert sum(bumps.offsets_mm) == pytest.approx(0.0, abs=1e-6)
+    assert bumps.chord_error_mm <= most * (1 + 1e-9) or bumps.count == bump_bends.MOST_BUMPS
+    if 2 < bumps.count < bump_bends.MOST_BUMPS:
+        fewer = bump_bends.bumps_of(bumps.count - 1, angle, radius, thickness, taken)
         assert fewer.chord_error_mm > most
 
 
@@ -148,7 +148,7 @@ def test_chord_error_is_the_sagitta_of_a_drawn_circle() -> None:
 
 def test_one_hit_is_no_step() -> None:
     with pytest.raises(InputError):
-        bump_bends.hits_of(1, 90.0, 50.0, 2.0, 80.0)
+        bump_bends.bumps_of(1, 90.0, 50.0, 2.0, 80.0)
 
 
 @pytest.mark.parametrize("direction", ["up", "down"])
@@ -158,15 +158,15 @@ def test_stepped_radius_ends_where_the_round_bend_ends(direction: Direction) -> 
     radius = 80.0
     taken = math.radians(90.0) * (radius + 1.0)
     round_strip = strip_of(of, [FoldedBend(radius, taken)])
-    hits = bump_bends.hits_for(90.0, radius, 2.0, taken, 0.1)
-    each = math.radians(hits.angle_each_deg)
+    bumps = bump_bends.bumps_for(90.0, radius, 2.0, taken, 0.1)
+    each = math.radians(bumps.angle_each_deg)
     small = FoldedBend(2.0, each * 3.0)
-    numbers = range(1, hits.count + 1)
-    faceted = bump_bends.stepped(round_strip, 1, hits, direction, small, numbers)
-    assert len(faceted.folds) == hits.count
-    one, two = pose_at(round_strip, 2), pose_at(faceted, hits.count + 1)
+    numbers = range(1, bumps.count + 1)
+    faceted = bump_bends.stepped(round_strip, 1, bumps, direction, small, numbers)
+    assert len(faceted.folds) == bumps.count
+    one, two = pose_at(round_strip, 2), pose_at(faceted, bumps.count + 1)
     assert two[2] == pytest.approx(one[2])
-    assert math.dist(one[:2], two[:2]) < hits.chord_error_mm
+    assert math.dist(one[:2], two[:2]) < bumps.chord_error_mm
     straights, _ = trace(faceted)
     whole = sum(s.length_mm for s in straights) + sum(f.allowance_mm for f in faceted.folds)
     assert whole == pytest.approx(round_strip.length_mm)
@@ -177,13 +177,13 @@ def test_gauge_x_of_each_hit_is_measured_on_the_half_made_radius(end: str) -> No
     of = part((150.0, 200.0), (bend(90.0),))
     taken = math.radians(90.0) * 81.0
     flat = strip_of(of, [FoldedBend(80.0, taken)], ())
-    hits = bump_bends.hits_of(6, 90.0, 80.0, 2.0, taken)
-    each = FoldedBend(2.0, math.radians(hits.angle_each_deg) * 3.0)
+    bumps = bump_bends.bumps_of(6, 90.0, 80.0, 2.0, taken)
+    each = FoldedBend(2.0, math.radians(bumps.angle_each_deg) * 3.0)
     line = next(g for g in gauging.gauge_options(flat, 1, "up", PRESS, DIE) if g.end == end)
-    listed = bump_bends.hit_gauge_x_mm(hits, line.x_mm, end)  # type: ignore[arg-type]
+    listed = bump_bends.bump_gauge_x_mm(bumps, line.x_mm, end)  # type: ignore[arg-type]
     made: list[int] = []
-    for hit, x in zip(bump_bends.hit_numbers(6, end), listed, strict=True):  # type: ignore[arg-type]
-        strip = bump_bends.stepped(flat, 1, hits, "up", each, made)
+    for hit, x in zip(bump_bends.bump_numbers(6, end), listed, strict=True):  # type: ignore[arg-type]
+        strip = bump_bends.stepped(flat, 1, bumps, "up", each, made)
         options = gauging.gauge_options(strip, hit, "up", PRESS, DIE)
         gauge = next(g for g in options if g.end == end)
         assert gauge.x_mm == pytest.approx(x)
@@ -192,13 +192,13 @@ def test_gauge_x_of_each_hit_is_measured_on_the_half_made_radius(end: str) -> No
 
 
 def test_step_findings() -> None:
-    hits = bump_bends.hits_of(10, 90.0, 50.0, 2.0, 80.0)
-    assert [c.code for c in bump_bends.step_checks(hits, 20.0)] == [
+    bumps = bump_bends.bumps_of(10, 90.0, 50.0, 2.0, 80.0)
+    assert [c.code for c in bump_bends.step_checks(bumps, 20.0)] == [
         "step-pitch-small",
         "step-facets",
     ]
-    assert [c.level for c in bump_bends.step_checks(hits, 16.0)] == ["ok"]
-    fine = bump_bends.hits_of(45, 90.0, 500.0, 2.0, 787.0)
+    assert [c.level for c in bump_bends.step_checks(bumps, 16.0)] == ["ok"]
+    fine = bump_bends.bumps_of(45, 90.0, 500.0, 2.0, 787.0)
     assert bump_bends.step_checks(fine, 16.0) == ()
 
 

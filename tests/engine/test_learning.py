@@ -9,7 +9,7 @@ from math import isfinite, radians
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from learning_trials import (
+from learning_results import (
     HERE,
     STEEL,
     deduction_from_k,
@@ -69,31 +69,31 @@ def strips(draw, most=6):
     ]
 
 
-def test_no_trial_changes_nothing():
+def test_no_result_changes_nothing():
     assert learned(PLAIN, HERE, []) is PLAIN
 
 
 @few
 @given(strips())
-def test_forgetting_restores_to_the_last_digit(trials):
-    taken_back = [replace(trial, wrong=True) for trial in trials]
+def test_forgetting_restores_to_the_last_digit(results):
+    taken_back = [replace(result, wrong=True) for result in results]
     assert learned(PLAIN, HERE, taken_back) is PLAIN
-    without_last = learned(PLAIN, HERE, trials[:-1])
-    assert learned(PLAIN, HERE, [*trials[:-1], taken_back[-1]]) == without_last
+    without_last = learned(PLAIN, HERE, results[:-1])
+    assert learned(PLAIN, HERE, [*results[:-1], taken_back[-1]]) == without_last
 
 
 @few
 @given(st.data())
 def test_order_does_not_matter(data):
-    trials = data.draw(strips())
-    other = data.draw(st.permutations(trials))
-    assert learn(PLAIN, HERE, trials) == learn(PLAIN, HERE, other)
+    results = data.draw(strips())
+    other = data.draw(st.permutations(results))
+    assert learn(PLAIN, HERE, results) == learn(PLAIN, HERE, other)
 
 
 @few
 @given(strips())
-def test_every_figure_is_a_number_and_a_band(trials):
-    bend = learned(PLAIN, HERE, trials)
+def test_every_figure_is_a_number_and_a_band(results):
+    bend = learned(PLAIN, HERE, results)
     for name in LEARNED_FIGURES:
         band = getattr(bend, name)
         assert all(map(isfinite, (band.low, band.nominal, band.high)))
@@ -105,9 +105,9 @@ def test_every_figure_is_a_number_and_a_band(trials):
 
 @few
 @given(strips())
-def test_figures_fit_each_other(trials):
+def test_figures_fit_each_other(results):
     """Set angle and springback, deduction and allowance and K all say the same."""
-    bend = learned(PLAIN, HERE, trials)
+    bend = learned(PLAIN, HERE, results)
     loaded = bend.set_angle_deg.nominal + bend.press_short_deg
     assert loaded + bend.springback_deg.nominal == pytest.approx(90.0)
     r, t = bend.inside_radius_mm.nominal, HERE.case.thickness_mm
@@ -120,7 +120,7 @@ def test_figures_fit_each_other(trials):
 
 
 @pytest.mark.parametrize("name", LEARNED_FIGURES)
-def test_bands_narrow_as_trials_agree(name):
+def test_bands_narrow_as_results_agree(name):
     first = 1 if name == "k_factor" else 0  # the handbooks' K takes the radius for known
     widths = [
         width(getattr(learned(PLAIN, HERE, [strip(f"t{i}") for i in range(n)]), name))
@@ -192,11 +192,11 @@ def test_the_odd_one_out_is_named_and_hardly_counts():
     odd = strip("odd one", springs=2.1)
     result = learn(PLAIN, HERE, [*good, odd])
     told = [c for c in result.checks if c.code == "trial-unlike-the-others"]
-    assert [c.words.split(":")[0] for c in told] == ["Trial odd one"]
+    assert [c.words.split(":")[0] for c in told] == ["Result odd one"]
     usual = PLAIN.springback_deg.nominal
     low, high = told[0].numbers["low_deg"] / usual, told[0].numbers["high_deg"] / usual
     assert low < 0.64 < high < 1.2, "the odd one lies outside"
-    counted = {one.lesson.trial_id: one.weight for one in result.belief("springback").counted}
+    counted = {one.lesson.result_id: one.weight for one in result.belief("springback").counted}
     assert len(counted) == 6
     assert counted["odd one"] < 0.15
     assert min(counted[f"good {i}"] for i in range(5)) > 0.9
@@ -207,7 +207,7 @@ def test_one_bend_far_from_the_expectation_is_named():
     assert [c.code for c in result.checks] == ["trial-unlike-expected"]
 
 
-def test_trials_that_agree_outside_the_published_band_say_so():
+def test_results_that_agree_outside_the_published_band_say_so():
     result = learn(PLAIN, HERE, [strip(f"t{i}", springs=0.1) for i in range(4)])
     assert "trials-unlike-expected" in {c.code for c in result.checks}
 
@@ -231,7 +231,7 @@ def test_what_was_bent_elsewhere_counts_less(there, most):
 
 
 def test_a_neighbour_carries_its_factor_not_its_degrees():
-    """V 20 springs back more than V 16; the trial's share of the expected is what is carried."""
+    """V 20 springs back more than V 16; the result's share of the expected is what is carried."""
     there = elsewhere(20.0)
     seen = [strip(f"t{i}", there, springs=1.3) for i in range(3)]
     bend = learned(PLAIN, HERE, seen)
@@ -326,7 +326,7 @@ def test_what_cannot_be_teaches_nothing_and_says_why(change, code):
     assert result.not_counted == ("t",)
     told = next(c for c in result.checks if c.code == code)
     assert told.level == "stop"
-    assert told.words.startswith("Trial t: ")
+    assert told.words.startswith("Result t: ")
     assert told.do
     assert "{" not in told.words
 

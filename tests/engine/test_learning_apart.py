@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from learning_trials import HERE, elsewhere, expected, learn, learned, of_metal, set_strip
+from learning_results import HERE, elsewhere, expected, learn, learned, of_metal, set_strip
 
 from flangebook.bending.learning.joint import PRESS_SD_MM, SET_UP_SD_MM, solve, that_count
 from flangebook.bending.learning.learned import put_in, teach
@@ -99,8 +99,8 @@ def _angle(place, factor, short_mm):
     return bend.set_angle_deg.nominal + spring + short_mm * degrees_per_mm(bend, place.case)
 
 
-def press_of(trials):
-    return teach(trials, lessons).press_error("")
+def press_of(results):
+    return teach(results, lessons).press_error("")
 
 
 @pytest.mark.slow
@@ -110,13 +110,13 @@ def test_the_posterior_covers_the_truth():
     draw, inside, runs = Random(7), [0, 0], 60
     for _ in range(runs):
         factor, short = _drawn_metal(draw), draw.gauss(0.0, PRESS_SD_MM)
-        trials = synthetic(draw, factor, short, PLACES)
-        trials = [replace(t, confirmed=True) for t in trials]
-        result = learn(PLAIN, HERE, trials)
+        results = synthetic(draw, factor, short, PLACES)
+        results = [replace(t, confirmed=True) for t in results]
+        result = learn(PLAIN, HERE, results)
         split = result.belief("springback").split
         truth = (factor - 1.0) * PLAIN.springback_deg.nominal
         inside[0] += abs(split.metal - truth) <= 1.645 * split.metal_sd
-        press, press_sd = press_of(trials)
+        press, press_sd = press_of(results)
         inside[1] += abs(press - short) <= 1.645 * press_sd
     for count in inside:
         assert count / runs >= 0.8  # three standard errors under nine in ten
@@ -132,8 +132,8 @@ def _drawn_metal(draw: Random) -> float:
 @few
 @given(st.floats(0.5, 1.3), st.floats(-0.12, 0.12), st.integers(0, 10_000))
 def test_several_vs_tell_the_press_from_the_metal(factor, short, seed):
-    trials = synthetic(Random(seed), factor, short, PLACES, 4, scatter=0.1)
-    press, sd = press_of(trials)
+    results = synthetic(Random(seed), factor, short, PLACES, 4, scatter=0.1)
+    press, sd = press_of(results)
     assert sd < 0.5 * PRESS_SD_MM
     assert abs(press - short) < 3.0 * sd
 
@@ -170,17 +170,17 @@ def test_one_outlier_moves_the_estimate_by_less_than_its_deviation(many, off, se
     st.randoms(use_true_random=False),
 )  # fmt: skip
 def test_never_a_negative_springback_and_no_matter_in_which_order(results, shuffle):
-    trials = []
+    results = []
     for i, (place, measured, under_load, confirmed) in enumerate(results):
-        trial = came(measured, f"t{i}", place, confirmed=confirmed)
+        result = came(measured, f"t{i}", place, confirmed=confirmed)
         if under_load:
-            trial = replace(trial, loaded_deg=trial.set_angle_deg, set_angle_deg=None)
-        trials.append(trial)
-    other = trials[:]
+            result = replace(result, loaded_deg=result.set_angle_deg, set_angle_deg=None)
+        results.append(result)
+    other = results[:]
     shuffle.shuffle(other)
     for place in PLACES:
         plain = expected(place)
-        result = learn(plain, place, trials)
+        result = learn(plain, place, results)
         assert result == learn(plain, place, other)
         spring = result.bend.springback_deg
         assert 0.0 < spring.low <= spring.nominal <= spring.high
@@ -199,8 +199,8 @@ def test_a_press_that_is_known_to_be_off_is_not_asked_about_each_time():
 def test_other_metals_share_the_press_and_nothing_else():
     theirs = [
         lesson
-        for trial in synthetic(Random(3), 1.0, 0.15, PLACES, 3)
-        for lesson in lessons(trial)[0]
+        for result in synthetic(Random(3), 1.0, 0.15, PLACES, 3)
+        for lesson in lessons(result)[0]
     ]
     theirs = [replace(x, set_up=of_metal(x.set_up, "another")) for x in theirs]
     taught = put_in(PLAIN, HERE, teach([], lambda _: ((), ()), theirs)).bend
@@ -238,8 +238,8 @@ def test_nearness_of_a_pair_is_what_the_arrays_have():
 def test_by_the_normal_equations():
     """The same posterior from the other form: (A' A / sigma^2 + prior^-1) x = A' y / sigma^2, with
     an unknown for the metal's departure and one for the press's in each set-up."""
-    trials = synthetic(Random(5), 1.2, 0.08, PLACES[:3], 2)
-    said = [lessons(t)[0] for t in trials]
+    results = synthetic(Random(5), 1.2, 0.08, PLACES[:3], 2)
+    said = [lessons(t)[0] for t in results]
     found = [next(x for x in one if x.figure == "springback") for one in said]
     solved = solve(found)
     rows = list(solved.lessons)
@@ -263,8 +263,8 @@ def test_by_the_normal_equations():
 
 def test_each_held_against_the_others_as_if_it_were_left_out():
     """With the weights that all together gave, the step that leaves one out is exact."""
-    trials = [came(90.2 + 0.2 * i, f"t{i}") for i in range(4)]
-    found = [lessons(t)[0][0] for t in trials]
+    results = [came(90.2 + 0.2 * i, f"t{i}") for i in range(4)]
+    found = [lessons(t)[0][0] for t in results]
     solved = solve(found)
     for i, lesson in enumerate(solved.lessons):
         rest = solve([x for x in found if x is not lesson])

@@ -1,4 +1,4 @@
-"""What a trial leads to when the press stood otherwise than the card says."""
+"""What a result leads to when the press stood otherwise than the card says."""
 
 from __future__ import annotations
 
@@ -31,8 +31,8 @@ def test_a_typed_set_angle_without_a_depth_takes_the_depth_that_belongs_to_it():
 
 
 def test_a_depth_that_was_typed_is_believed():
-    trial = {"measured_deg": 91.0, "set_angle_deg": 87.0, "punch_depth_mm": 10.5}
-    said = next_setting(STEP, trial, 1000.0)
+    result = {"measured_deg": 91.0, "set_angle_deg": 87.0, "punch_depth_mm": 10.5}
+    said = next_setting(STEP, result, 1000.0)
     moved = 87.0 - said["set_angle_deg"]
     assert moved == pytest.approx(92 / 90, abs=0.01)
     assert said["punch_depth_mm"] == pytest.approx(10.5 + 0.1 * moved, abs=0.002)
@@ -47,8 +47,8 @@ def test_the_card_s_own_setting_is_the_base_where_it_has_one():
 
 
 def test_the_right_end_more_open_asks_for_more_depth_there():
-    trial = {"left_deg": 90.0, "right_deg": 91.0}
-    assert next_setting(STEP, trial, 500.0)["tilt_mm_per_m"] == pytest.approx(
+    result = {"left_deg": 90.0, "right_deg": 91.0}
+    assert next_setting(STEP, result, 500.0)["tilt_mm_per_m"] == pytest.approx(
         0.2 * 92 / 90, abs=0.001
     )
 
@@ -62,16 +62,16 @@ def test_a_step_without_an_angle_keeps_the_measurement_and_says_so():
 
 
 def test_nothing_is_read_beyond_the_ends_of_the_saved_table():
-    for trial in (
+    for result in (
         {"measured_deg": 95.5},
         {"measured_deg": 84.5},
         {"measured_deg": 94.0, "set_angle_deg": 83.5},
         {"measured_deg": 90.0, "set_angle_deg": 97.0},
         {"measured_deg": 90.0, "punch_depth_mm": 14.0},
     ):
-        said = next_setting(STEP, trial, 1000.0)
-        assert (said["set_angle_deg"], said["punch_depth_mm"]) == (None, None), trial
-        assert said["to_check"], trial
+        said = next_setting(STEP, result, 1000.0)
+        assert (said["set_angle_deg"], said["punch_depth_mm"]) == (None, None), result
+        assert said["to_check"], result
         assert "Something else is wrong" in words_of(said["said"])
 
 

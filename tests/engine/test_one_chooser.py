@@ -20,7 +20,7 @@ from flangebook.planning.answers.plan_json import plan_json
 from flangebook.planning.box.merge import merged
 from flangebook.planning.box.plan import planned_box
 from flangebook.planning.chart import METRIC_MM, chart, usual_thicknesses_mm
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.planning.plan import plan
 from flangebook.planning.plan import planned as planned_section
 from flangebook.planning.planned import Plan
@@ -90,7 +90,7 @@ def test_a_box_takes_the_same_tools() -> None:
     side = Side((40.0,), (Bend(90.0, "up"),))
     box = Box("Tray", MILD, 1.5, 300.0, LENGTH_MM, left=side, right=side)
 
-    def planner(section: Part, crib: Crib, _limits: Limits) -> Plan:
+    def planner(section: Part, crib: Crib, _limits: PlanLimits) -> Plan:
         return planned_section(section, DEMO_PRESS, crib, STARTER_METALS)
 
     found = planned_box(box, DEMO_PRESS, DEMO_CRIB, STARTER_METALS[MILD], planner)

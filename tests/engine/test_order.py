@@ -45,7 +45,7 @@ def test_each_level_starts_at_the_end_the_last_one_stopped(
 
 def test_the_rule_proves_nothing_and_says_so() -> None:
     order = outside_in(of(4))
-    assert not order.proven
+    assert not order.clear_on_paper
     assert "Clearance not checked" in order.words
 
 
@@ -54,7 +54,7 @@ def test_the_order_given_is_taken() -> None:
 
     given_order = order_for(replace(of(3), order=(2, 1, 3)))
     assert given_order.sequence == (2, 1, 3)
-    assert (given_order.rule, given_order.proven) == ("given", False)
+    assert (given_order.rule, given_order.clear_on_paper) == ("given", False)
 
 
 @pytest.mark.parametrize("order", [(1, 1, 2), (1, 2), (0, 1, 2), (1, 2, 3, 4), ()])

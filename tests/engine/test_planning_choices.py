@@ -39,7 +39,7 @@ from flangebook.planning.steps.touching import DEPTH_MM, overlap
 from flangebook.planning.tools.candidates import Candidates, Options
 from flangebook.planning.tools.fit import Equipment, Wanted, fit
 from flangebook.planning.tools.ranking import merit
-from flangebook.planning.tools.tool_choice import CHANGE_COST, Trials, _cheapest_walk, here_of
+from flangebook.planning.tools.tool_choice import CHANGE_COST, ToolChoice, _cheapest_walk, here_of
 
 SHOP = Equipment(PRESS, CRIB)
 PAIRS = [(p, d) for p in "AB" for d in "xyz"]
@@ -175,9 +175,9 @@ def test_straight_before_gooseneck_when_both_would_do() -> None:
 
 
 def test_every_pair_is_tried_once_for_bends_alike() -> None:
-    trials = Trials(HAT, MILD, SHOP)
+    choice = ToolChoice(HAT, MILD, SHOP)
     steps = operations(HAT, MILD, CRIB, (1, 4, 3, 2), 100.0)
-    tables = [trials.for_step(step) for step in steps]
+    tables = [choice.for_step(step) for step in steps]
     assert all(table is tables[0] for table in tables)
     assert len(tables[0].costs) == len(CRIB.dies) * len(CRIB.punches)
 
@@ -187,8 +187,8 @@ def test_a_run_goes_over_bends_not_made_yet() -> None:
     channel = part((30.0, 20.0, 30.0), UP, UP)
     folded = folded_by_rule(channel, MILD)
     first, second = operations(channel, MILD, CRIB, (1, 2), 100.0)
-    trials = Trials(channel, MILD, SHOP)
-    one = trials.for_step(first).fit(("P4", "V16-84"))
+    choice = ToolChoice(channel, MILD, SHOP)
+    one = choice.for_step(first).fit(("P4", "V16-84"))
     left, right = (
         run_in_dimension_mm(bare, channel, first, here_of(one))
         for bare in bare_runs_mm(channel, folded, first)

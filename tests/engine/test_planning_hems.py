@@ -1,4 +1,4 @@
-"""Hems in two steps, large radii in hits."""
+"""Hems in two steps, large radii in bumps."""
 
 from __future__ import annotations
 
@@ -94,17 +94,17 @@ def test_a_hem_too_short_for_the_acute_die_is_a_stop() -> None:
     assert "flange-too-short" not in codes(planned(long, crib))
 
 
-def test_a_radius_too_large_for_the_tools_is_made_in_hits() -> None:
+def test_a_radius_too_large_for_the_tools_is_made_in_bumps() -> None:
     answer = planned(ROUND)
     step = answer["steps"][0]
-    hits = step["hits"]
+    bumps = step["hits"]
     assert step["operation"] == "step bend"
-    assert hits["count"] * hits["angle_each_deg"] == pytest.approx(90.0, abs=0.01)
+    assert bumps["count"] * bumps["angle_each_deg"] == pytest.approx(90.0, abs=0.01)
     allowance = answer["blank"]["bend_lines"][0]["bend_allowance_mm"]
-    assert hits["count"] * hits["pitch_mm"] == pytest.approx(allowance, abs=0.01)
+    assert bumps["count"] * bumps["pitch_mm"] == pytest.approx(allowance, abs=0.01)
     assert allowance == pytest.approx(pi / 2 * (50 + 0.5 * 2), abs=1e-3), "r/s over 5: k is 1"
     assert answer["blank"]["bend_lines"][0]["inside_radius_mm"] == 50.0
-    assert step["included_angle_deg"] == pytest.approx(180 - hits["angle_each_deg"], abs=1e-3)
+    assert step["included_angle_deg"] == pytest.approx(180 - bumps["angle_each_deg"], abs=1e-3)
     assert "stepped-radius" in codes(answer, "caution")
     assert step["corrections"] == []
 
@@ -126,9 +126,9 @@ def test_bumps_and_die_are_chosen_together() -> None:
 
 def test_few_bumps_say_how_far_their_facets_stand_off() -> None:
     answer = tight()
-    hits = answer["steps"][0]["hits"]
+    bumps = answer["steps"][0]["hits"]
     # Sagitta by hand: outside radius 13 mm, half of one bump's angle.
-    sagitta = 13.0 * (1 - cos(radians(hits["angle_each_deg"] / 2)))
+    sagitta = 13.0 * (1 - cos(radians(bumps["angle_each_deg"] / 2)))
     assert finding(answer, "step-facets")["numbers"]["chord_error_mm"] == pytest.approx(
         sagitta, abs=1e-3
     )
@@ -160,8 +160,8 @@ def test_the_whole_radius_is_what_the_metal_bears() -> None:
     assert "smallest-radius" not in codes(answer)
 
 
-def test_hits_are_said_not_to_be_looked_at_and_not_to_want_time() -> None:
-    """The search ends at once; more time would not prove the hits."""
+def test_bumps_are_said_not_to_be_looked_at_and_not_to_want_time() -> None:
+    """The search ends at once; more time would not prove the bumps."""
     answer = planned(ROUND)
     words = answer["order"]["words"]
     assert "does not look at a radius made in bumps: bend 1" in words
@@ -171,8 +171,8 @@ def test_hits_are_said_not_to_be_looked_at_and_not_to_want_time() -> None:
     assert "order-not-proven" not in codes(answer)
 
 
-def test_no_order_with_hits_is_no_proof() -> None:
-    """A closed section with one round corner: refused, but its hits were not looked at."""
+def test_no_order_with_bumps_is_no_proof() -> None:
+    """A closed section with one round corner: refused, but its bumps were not looked at."""
     round_corner = replace(UP, inside_radius_mm=50.0)
     tube = part((80.0, 160.0, 160.0, 160.0, 76.0), round_corner, UP, UP, UP)
     answer = planned(tube, replace(CRIB, punches=CRIB.punches[:1]))
@@ -181,25 +181,25 @@ def test_no_order_with_hits_is_no_proof() -> None:
     assert "the bumps of bend 1 taken as one bend. That is no proof." in answer["order"]["words"]
 
 
-def test_the_hits_are_gauged_a_pitch_apart_the_furthest_first() -> None:
+def test_the_bumps_are_gauged_a_pitch_apart_the_furthest_first() -> None:
     step = planned(ROUND)["steps"][0]
     xs = step["hits"]["gauge_x_mm"]
     assert len(xs) == step["hits"]["count"]
     assert step["gauge_x_mm"] == xs[0]
     gaps = [a - b for a, b in itertools.pairwise(xs)]
     assert gaps == pytest.approx([step["hits"]["pitch_mm"]] * len(gaps), abs=0.003)
-    # The last hit is drawn: its gauge stands at the last X.
+    # The last bump is drawn: its gauge stands at the last X.
     finger = step["drawing"]["before"]["gauge"]
     assert min(x for x, _ in finger) == pytest.approx(xs[-1], abs=0.002)
 
 
-def test_the_hits_add_up_to_the_bend_in_the_drawing() -> None:
-    """At the last hit the held side has turned by all hits but half the last one."""
+def test_the_bumps_add_up_to_the_bend_in_the_drawing() -> None:
+    """At the last bump the held side has turned by all bumps but half the last one."""
     step = planned(ROUND)["steps"][0]
-    hits = step["hits"]
+    bumps = step["hits"]
     ring = step["drawing"]["before"]["sheet"]
     far = min(ring, key=lambda p: p[0])
-    made = radians(hits["angle_each_deg"] * (hits["count"] - 1))
+    made = radians(bumps["angle_each_deg"] * (bumps["count"] - 1))
     assert far[1] > 40.0 * made / 2, "the held side stands up"
 
 

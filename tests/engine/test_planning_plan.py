@@ -32,7 +32,7 @@ from planning_shop import (
 )
 
 from flangebook.bending.errors import InputError, MissingToolError, NotAPartError
-from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.order_limits import OrderLimits
 from flangebook.bending.part.part import Bend, Hole, Part
 from flangebook.bending.tools.tooling import Crib, Press
 from flangebook.planning.answers.answer import JsonDict
@@ -142,7 +142,7 @@ def test_a_tool_changes_where_one_set_up_cannot_do_it() -> None:
     assert (steps[2]["punch"], steps[2]["die"]) == ("P2", "V12-30")
 
 
-def test_a_return_flange_that_hits_a_straight_punch_gets_the_gooseneck() -> None:
+def test_a_return_flange_that_runs_into_a_straight_punch_gets_the_gooseneck() -> None:
     """At the bottom the lip's edge stands 7 mm from the middle; the punch is 22 mm wide."""
     cee = part((30.0, 40.0, 60.0), UP, UP)
     assert {s["punch"] for s in planned(cee)["steps"]} == {GOOSENECK.code}
@@ -173,7 +173,7 @@ def test_a_punch_that_the_press_cannot_open_for_is_neither_chosen_nor_advised() 
         assert remedy["numbers"].get("height_mm", 0.0) < room - lowest
 
 
-def test_an_order_given_is_kept_and_what_it_hits_is_said() -> None:
+def test_an_order_given_is_kept_and_what_it_runs_into_is_said() -> None:
     """With the middle of the hat bent first, its brims cannot be reached under the punch."""
     answer = planned(replace(HAT, order=(2, 3, 1, 4)))
     assert [s["bend"] for s in answer["steps"]] == [2, 3, 1, 4]
@@ -197,7 +197,7 @@ def test_an_order_that_is_none_is_refused(order: tuple[int, ...]) -> None:
 
 
 @pytest.mark.parametrize("one", [ANGLE, CHANNEL, SIX])
-def test_a_proven_order_clears_in_every_step(one: Part) -> None:
+def test_an_order_clear_on_paper_clears_in_every_step(one: Part) -> None:
     answer = planned(one)
     assert answer["order"]["proven"]
     assert "clearance-not-checked" not in codes(answer)
@@ -361,11 +361,11 @@ def test_the_part_comes_back_so_that_it_can_be_posted_again() -> None:
     one = replace(HAT, holes=(Hole(1, 10.0, 3.0),), grain="with")
     back = planned(one)["part"]
     assert back.pop("box", None) is None
-    tools = back.pop("tools")
+    tools, asked = back.pop("tools"), back.pop("wishes")
     again = Part(**{**back, **tools, "flats_mm": tuple(back["flats_mm"]),
                     "bends": tuple(Bend(**b) for b in back["bends"]),
                     "holes": tuple(Hole(**h) for h in back["holes"]),
-                    "wishes": Wishes(**{**back["wishes"], "critical_flats": ()})})  # fmt: skip
+                    "order_limits": OrderLimits(**{**asked, "critical_flats": ()})})  # fmt: skip
     assert again == one
 
 

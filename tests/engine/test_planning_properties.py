@@ -17,7 +17,7 @@ from flangebook.bending.part.part import Bend, Part
 from flangebook.bending.part.section import check_part
 from flangebook.bending.tools.tooling import Crib
 from flangebook.planning.answers.answer import JsonDict
-from flangebook.planning.order.search import Limits
+from flangebook.planning.order.search import PlanLimits
 from flangebook.planning.plan import plan
 
 SHORT_S = 5.0  # of a search; what is said of a plan holds whatever it has found by then
@@ -94,7 +94,7 @@ def step_sums(answer: JsonDict) -> None:
             assert step["die"] is not None
 
 
-def nothing_proven(answer: JsonDict) -> None:
+def not_called_clear(answer: JsonDict) -> None:
     """It is said why; where there is no order, what stands in the way, and that it is no proof."""
     said = codes(answer)
     assert said & {"no-order", "order-not-found", "clearance-not-checked", "order-not-proven"}
@@ -108,7 +108,7 @@ def nothing_proven(answer: JsonDict) -> None:
         assert reasons or "in the time" in words
 
 
-HITS_AND_TOO_SHARP = Part(
+INTO_AND_TOO_SHARP = Part(
     title="Bends too sharp for the tools, and a radius made in hits",
     metal="mild-steel-cr",
     thickness_mm=0.5,
@@ -116,7 +116,7 @@ HITS_AND_TOO_SHARP = Part(
     flats_mm=(6.0, 6.0, 6.0, 9.0, 9.0),
     bends=(Bend(30.0, "up"), Bend(88.0, "up"), Bend(30.0, "up"), Bend(30.0, "down", 8.0)),
 )
-"""The search ends at once without an order; with hits among its bends that is no proof."""
+"""The search ends at once without an order; with bumps among its bends that is no proof."""
 
 
 NOTHING_AGAINST_IT = Part(
@@ -133,13 +133,13 @@ NOTHING_AGAINST_IT = Part(
 @settings(
     max_examples=60, suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow]
 )
-@example(HITS_AND_TOO_SHARP, CRIB, PRESS)
+@example(INTO_AND_TOO_SHARP, CRIB, PRESS)
 @example(NOTHING_AGAINST_IT, CRIB, PRESS)
 @given(parts(), CRIBS, st.sampled_from([PRESS, PRESS, None]))
 def test_a_part_that_can_be_described_always_gets_an_answer(
     one: Part, crib: Crib, press: object
 ) -> None:
-    limits = Limits(deadline_s=SHORT_S)
+    limits = PlanLimits(deadline_s=SHORT_S)
     answer = plan(one, press, crib, METALS, limits=limits)  # type: ignore[arg-type]
     json.dumps(answer, allow_nan=False)
     step_sums(answer)
@@ -147,7 +147,7 @@ def test_a_part_that_can_be_described_always_gets_an_answer(
     if not known:
         assert "clearance-not-checked" in codes(answer, "caution")
     elif not answer["order"]["proven"]:
-        nothing_proven(answer)
+        not_called_clear(answer)
     else:
         assert "no-order" not in codes(answer)
     # Nobody has said in which condition these tools are: that is unknown, never ok.
@@ -211,7 +211,7 @@ def test_forty_bends_are_planned() -> None:
     flats = tuple(20.0 for _ in range(count + 1))
     teeth = tuple(Bend(120.0, "up" if i % 2 else "down") for i in range(count))
     one = Part("Saw-tooth", "mild-steel-cr", 1.0, 300.0, flats, teeth)
-    answer = plan(one, PRESS, CRIB, METALS, limits=Limits(deadline_s=SHORT_S))
+    answer = plan(one, PRESS, CRIB, METALS, limits=PlanLimits(deadline_s=SHORT_S))
     step_sums(answer)
     assert len(answer["steps"]) == count
     assert all(len(s["drawing"]["before"]["sheet"]) <= 450 for s in answer["steps"])

@@ -17,7 +17,7 @@ from flangebook.bending.geometry.ring import Ring
 from flangebook.bending.geometry.strip import Strip
 from flangebook.bending.handbook.hems import hem
 from flangebook.bending.motion import pose
-from flangebook.bending.motion.gauging import draw_back_mm, gauge_options
+from flangebook.bending.motion.gauging import gauge_options, retract_mm
 from flangebook.bending.motion.lying import Stroke
 from flangebook.bending.part.part import Bend, Direction, End
 from flangebook.bending.part.section import allowance_at, strip_of
@@ -149,7 +149,7 @@ def test_the_part_before_and_after_differ_only_by_the_bend() -> None:
     strip = strip_of(of, bends, {1})
     step = stroke(of, bends, 2)
     after = pose.sheet_after(strip, 2, step)
-    # The short wing's end: as far along the tangent of the bend as on the flat sheet.
+    # The short leg's end: as far along the tangent of the bend as on the flat sheet.
     half = math.radians(180.0 - step.included_angle_deg) / 2.0
     end = max(after, key=lambda p: p[0])
     straight = strip.length_mm - strip.folds[1].at_mm - step.allowance_mm / 2.0
@@ -164,15 +164,15 @@ def test_drawing_shows_the_gauge_where_it_stands() -> None:
     strip, step = strip_of(of, bends, {1}), stroke(of, bends, 2)
     gauge = gauge_options(strip, 2, "up", PRESS, DIE, punch=PUNCH)[-1]
     assert gauge.reachable
-    back = draw_back_mm(gauge, strip, 2, "up", stroke=step, press=PRESS, die=DIE, punch=PUNCH)
+    back = retract_mm(gauge, strip, 2, "up", stroke=step, press=PRESS, die=DIE, punch=PUNCH)
     assert back > 2.0
-    gauge = replace(gauge, draw_back_mm=back)
+    gauge = replace(gauge, retract_mm=back)
     drawing = pose.step_drawing(
         strip, 2, "up", step, press=PRESS, holder=HOLDER, punch=GOOSENECK, die=DIE, gauge=gauge
     )
     finger, gone = Polygon(drawing.gauge), Polygon(drawing.gauge_after)
     assert finger.bounds[0] == pytest.approx(gauge.x_mm)
-    assert gone.bounds[0] - finger.bounds[0] == pytest.approx(gauge.draw_back_mm)
+    assert gone.bounds[0] - finger.bounds[0] == pytest.approx(gauge.retract_mm)
     assert drawing.gauge_point == gauge.contact
     x0, y0, x1, y1 = drawing.bounds
     for ring in (drawing.sheet_before, drawing.sheet_after, drawing.die, drawing.gauge):

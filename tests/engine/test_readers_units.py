@@ -23,7 +23,7 @@ from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.answers.plan_json import plan_json
 from flangebook.planning.box.merge import merged
 from flangebook.planning.box.plan import planned_box
-from flangebook.planning.order.search import Limits
+from flangebook.planning.order.search import PlanLimits
 from flangebook.planning.plan import plan, planned
 from flangebook.planning.planned import Plan
 
@@ -107,7 +107,7 @@ def test_a_box():
     sides = {one: Side((20.0,), (UP,)) for one in ("left", "right", "front", "back")}
     box = Box("Tray", "mild-steel-cr", 1.0, 200.0, 150.0, **sides)
 
-    def planner(section: Part, crib: Crib, _: Limits) -> Plan:
+    def planner(section: Part, crib: Crib, _: PlanLimits) -> Plan:
         return planned(section, DEMO_PRESS, crib, STARTER_METALS)
 
     found = planned_box(box, DEMO_PRESS, DEMO_CRIB, STARTER_METALS["mild-steel-cr"], planner)

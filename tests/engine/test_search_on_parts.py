@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from order_parts import DEEP, GOOSENECK, NARROW, PUNCH, PUNCHES, problem_of, random_part
 from quick_ones import but_for
 
-from flangebook.bending.clearance.problem import AGAINST_WISH, BANNED, Problem
+from flangebook.bending.clearance.problem import AGAINST_LIMIT, BANNED, Problem
 from flangebook.bending.ordering.explain import refused_steps
 from flangebook.bending.ordering.search import Found, Known, Move, code_of, search
 
@@ -28,7 +28,7 @@ def compare(plain: Plain, *, soft: bool = False) -> tuple[Found, bool]:
     if singly:
         assert plain.one_by_one(soft=soft) == answer
     found = search(plain.problem, soft=soft, banned=plain.banned)
-    assert found.proven
+    assert found.certain
     if answer.least is None:
         assert (found.status, found.cost) == ("none", None)
         return found, singly
@@ -58,7 +58,7 @@ def random_problem(seed: int, bends: int, pairs: int) -> Problem:
 
 def varied_problem(rnd: random.Random, kind: str, bends: int, pairs: int) -> Problem:
     """The same with more that can differ: which tools serve which bend, what a change of tools
-    takes, how sure each finished bend is, wishes of both directions; half have no wish at all."""
+    takes, how sure each finished bend is, limits on the order; half have no limit at all."""
     problem = problem_of(
         random_part(rnd, bends, kind),
         rnd.sample(PUNCHES, pairs),
@@ -141,7 +141,7 @@ def test_banned_steps_are_not_taken() -> None:
 
 
 def test_what_is_known_serves_the_next_search() -> None:
-    """Another wish on the same part: same answer with and without what was learned."""
+    """Another limit on the same part: same answer with and without what was learned."""
     problem = random_problem(31, 4, 2)._replace(before=np.zeros(4, np.int64))
     known = Known(problem)
     for wish in ({}, {"no_change": True}, {"before": np.array([0, 1, 0, 0])}):
@@ -164,13 +164,13 @@ def test_the_fields_may_be_of_any_kind_of_number() -> None:
     assert search(loose).cost == search(problem).cost
 
 
-def test_an_impossible_wish_is_named() -> None:
+def test_an_impossible_limit_is_named() -> None:
     """Each bend before the other: nothing can come first."""
     problem = random_problem(2, 2, 1)._replace(before=np.array([2, 1]))
     assert search(problem).status == "none"
     soft = search(problem, soft=True)
     assert any("wish" in refused.reasons for refused in refused_steps(soft))
-    assert any(code & AGAINST_WISH for code in soft.codes)
+    assert any(code & AGAINST_LIMIT for code in soft.codes)
 
 
 def test_a_refused_step_has_every_reason_that_the_step_alone_has() -> None:

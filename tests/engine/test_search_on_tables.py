@@ -10,10 +10,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from order_facts import Facts, all_sequences, cheapest, counted, random_facts, searched
 
-from flangebook.bending.clearance.problem import AGAINST_WISH, BANNED
+from flangebook.bending.clearance.problem import AGAINST_LIMIT, BANNED
 from flangebook.bending.ordering import best_first
 from flangebook.bending.ordering import cost as costs
-from flangebook.bending.ordering.best_first import Limits, Progress
+from flangebook.bending.ordering.best_first import Progress, SearchLimits
 
 SIZES = [(1, 1), (1, 3), (2, 1), (2, 2), (2, 3), (3, 1), (3, 2), (4, 1)]
 
@@ -22,7 +22,7 @@ def compare(facts: Facts, *, soft: bool = False) -> str:
     """Hold the search against every order there is."""
     least = cheapest(facts, soft=soft)
     found = searched(facts, soft=soft)
-    assert found.proven
+    assert found.certain
     if least is None:
         assert (found.status, found.sequence, found.cost) == ("none", (), None)
         return "none"
@@ -50,8 +50,8 @@ def test_five_hundred_fixed_tables() -> None:
     for seed in range(500):
         bends, pairs = SIZES[seed % len(SIZES)]
         feasible = (0.3, 0.5, 0.8, 1.0)[seed // len(SIZES) % 4]
-        wishes = (0, 0, 1, 2, 4, 7)[seed % 6]
-        outcomes.append(compare(random_facts(seed, bends, pairs, feasible, wishes)))
+        order_limits = (0, 0, 1, 2, 4, 7)[seed % 6]
+        outcomes.append(compare(random_facts(seed, bends, pairs, feasible, order_limits)))
     assert outcomes.count("none") > 50
     assert outcomes.count("found") > 300
 
@@ -67,13 +67,13 @@ def test_fixed_tables_of_five_and_six_bends() -> None:
     seed=st.integers(0, 2**32),
     size=st.sampled_from(SIZES),
     feasible=st.floats(0.1, 1.0),
-    wishes=st.integers(0, 7),
+    order_limits=st.integers(0, 7),
     soft=st.booleans(),
 )
 def test_any_table(
-    seed: int, size: tuple[int, int], feasible: float, wishes: int, soft: bool
+    seed: int, size: tuple[int, int], feasible: float, order_limits: int, soft: bool
 ) -> None:
-    compare(random_facts(seed, *size, feasible, wishes), soft=soft)
+    compare(random_facts(seed, *size, feasible, order_limits), soft=soft)
 
 
 @settings(max_examples=200, deadline=None)
@@ -123,12 +123,12 @@ def test_what_blocks_is_named_in_a_soft_search() -> None:
     assert found.cost.blocked == sum(code == BANNED for code in found.codes) > 0
 
 
-def test_a_step_against_a_wish_is_marked() -> None:
-    facts = random_facts(5, 3, 1, 1.0, wishes=1)
+def test_a_step_against_a_limit_is_marked() -> None:
+    facts = random_facts(5, 3, 1, 1.0, order_limits=1)
     facts.up = (True, False, True)
     assert searched(facts).status == "none"
     found = searched(facts, soft=True)
-    assert [code for code in found.codes if code] == [AGAINST_WISH]
+    assert [code for code in found.codes if code] == [AGAINST_LIMIT]
 
 
 @pytest.fixture
@@ -147,9 +147,9 @@ def test_a_deadline_gives_the_best_so_far(feasible: float) -> None:
     assert whole.cost is not None
 
     looks = iter(range(10**9))
-    cut = searched(facts, limits=Limits(cancelled=lambda: next(looks) >= 3))
+    cut = searched(facts, limits=SearchLimits(cancelled=lambda: next(looks) >= 3))
     assert cut.status == "stopped"
-    assert not cut.proven
+    assert not cut.certain
     assert cut.sequence
     counts = counted(facts, cut.sequence)
     assert counts[costs.BLOCKED] == 0
@@ -160,7 +160,7 @@ def test_a_deadline_gives_the_best_so_far(feasible: float) -> None:
 @pytest.mark.usefixtures("short_slices")
 def test_a_deadline_of_nothing_ends_at_the_first_look_at_the_clock() -> None:
     facts = random_facts(4, 10, 1, 0.9)
-    found = searched(facts, limits=Limits(deadline_s=0.0))
+    found = searched(facts, limits=SearchLimits(deadline_s=0.0))
     assert found.status == "stopped"
     assert found.looked_at <= best_first.SLICE < searched(facts).looked_at
 
@@ -169,7 +169,7 @@ def test_a_deadline_of_nothing_ends_at_the_first_look_at_the_clock() -> None:
 def test_progress_is_told_and_ends_at_the_truth() -> None:
     told: list[Progress] = []
     facts = random_facts(6, 9, 2, 0.9)
-    found = searched(facts, limits=Limits(progress=told.append))
+    found = searched(facts, limits=SearchLimits(progress=told.append))
     assert len(told) > 1
     assert [p.looked_at for p in told] == sorted(p.looked_at for p in told)
     assert told[-1].looked_at <= found.looked_at
@@ -180,7 +180,7 @@ def test_progress_is_told_and_ends_at_the_truth() -> None:
 @pytest.mark.usefixtures("little_room")
 def test_a_search_that_may_remember_little_stops() -> None:
     facts = random_facts(7, 9, 2, 0.6)
-    found = searched(facts, limits=Limits(most_bytes=0))
+    found = searched(facts, limits=SearchLimits(most_bytes=0))
     assert found.status == "stopped"
 
 

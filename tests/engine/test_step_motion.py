@@ -1,4 +1,4 @@
-"""The frames of a step: rigid wings, from the sheet before to the sheet after, small enough."""
+"""The frames of a step: rigid legs, from the sheet before to the sheet after, small enough."""
 
 from __future__ import annotations
 
@@ -21,14 +21,14 @@ from flangebook.bending.motion import pose
 from flangebook.bending.motion.step_motion import Frame, Placed, StepMotion, pressed_motion
 from flangebook.bending.part.part import Bend, Part
 from flangebook.bending.part.section import check_part, strip_of
-from flangebook.planning.order.search import Limits
+from flangebook.planning.order.search import PlanLimits
 from flangebook.planning.plan import plan
 
 MOST_BYTES = 4096
 """A step's motion on the wire, so that a card of many bends stays light on a phone."""
 ARC_POINTS = 24
 COARSE_MM = 0.5
-"""A wing of many folds has few chords a fold; this is how far its outline may cut a corner."""
+"""A leg of many folds has few chords a fold; this is how far its outline may cut a corner."""
 
 
 def placed(points: Any, where: Any) -> list[tuple[float, float]]:
@@ -38,7 +38,7 @@ def placed(points: Any, where: Any) -> list[tuple[float, float]]:
 
 
 def arc(start: Any, end: Any, radius: float, degrees: float) -> list[tuple[float, float]]:
-    """From start to end round a centre above the chord, as the wings' tangents ask for."""
+    """From start to end round a centre above the chord, as the legs' tangents ask for."""
     if math.dist(start, end) < 1e-9 or radius <= 0.0 or degrees < 1e-6:
         return [start, end]
     half = math.radians(degrees) / 2.0
@@ -194,8 +194,8 @@ def test_part_way_is_the_sheet_during(step: Any, share: float) -> None:
 
 @settings(max_examples=40, deadline=None)
 @given(steps())
-def test_the_wings_mirror_each_other_and_the_sheet_stays_joined(step: Any) -> None:
-    """The area of what the wings and the arc enclose changes only by what the arc takes."""
+def test_the_legs_mirror_each_other_and_the_sheet_stays_joined(step: Any) -> None:
+    """The area of what the legs and the arc enclose changes only by what the arc takes."""
     strip, _number, press = step
     motion = moving(step)
     drawn = as_json(motion)
@@ -222,7 +222,7 @@ def test_punch_and_gauge_move_in_their_turn() -> None:
     motion = pressed_motion(
         pose.Pressing(strip, 1, press, DIE),
         released_deg=press.included_angle_deg + 2.0, lift_mm=60.0, gauge_x_mm=38.0,
-        draw_back_mm=12.0,
+        retract_mm=12.0,
     )  # fmt: skip
     frames = motion.frames
     assert [f.share for f in frames] == sorted(f.share for f in frames)
@@ -282,7 +282,7 @@ def parts(draw: st.DrawFn) -> Part:
 )  # fmt: skip
 def test_every_planned_step_moves_and_is_small(of: Part) -> None:
     """What goes over the wire, rounded as it is, still is the drawing before and after."""
-    answer = plan(of, SHOP_PRESS, CRIB, METALS, limits=Limits(deadline_s=1.0))
+    answer = plan(of, SHOP_PRESS, CRIB, METALS, limits=PlanLimits(deadline_s=1.0))
     for step in answer["steps"]:
         if step["drawing"] is None:
             continue
@@ -297,8 +297,8 @@ def test_every_planned_step_moves_and_is_small(of: Part) -> None:
                 assert apart(sheet(motion, frame), ring) < COARSE_MM
         if drawing["gauge_point"] is not None:
             assert touch["gauge_x_mm"] == pytest.approx(drawing["gauge_point"][0], abs=6e-3)
-            drawn_back = min(x for x, _ in drawing["after"]["gauge"])
-            assert bottom["gauge_x_mm"] == pytest.approx(drawn_back, abs=6e-3)
+            retracted = min(x for x, _ in drawing["after"]["gauge"])
+            assert bottom["gauge_x_mm"] == pytest.approx(retracted, abs=6e-3)
 
 
 def test_the_flattening_of_a_hem_moves_from_acute_to_closed() -> None:
@@ -308,7 +308,7 @@ def test_the_flattening_of_a_hem_moves_from_acute_to_closed() -> None:
     answer = plan(of, SHOP_PRESS, CRIB, METALS)
     step = next(s for s in answer["steps"] if s["operation"] == "hem flatten")
     motion, frames = step["motion"], step["motion"]["frames"]
-    assert frames[0]["left"][1:] == frames[-1]["left"][1:] == [0.5, 0.0]  # the long wing lies still
+    assert frames[0]["left"][1:] == frames[-1]["left"][1:] == [0.5, 0.0]  # the long leg lies still
     assert frames[-1]["included_angle_deg"] == 0.0
     for frame, name in ((frames[0], "before"), (frames[-1], "after")):
         assert apart(sheet(motion, frame), Polygon(step["drawing"][name]["sheet"])) < 0.1

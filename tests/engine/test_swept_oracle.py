@@ -20,15 +20,15 @@ import shapely
 from bending_parts import DIE, GOOSENECK, HOLDER, PRESS, PUNCH, folded, part
 from order_parts import ACUTE, DEEP, KNIFE, NARROW, TALL, problem_of
 from quick_ones import but_for
-from swept_oracle import Oracle, Query, Slacks, Wing, batch_of, motion_of, tools_of, wing
+from swept_oracle import LegKey, Oracle, Query, Slacks, batch_of, leg, motion_of, tools_of
 from test_pose import sheet_during
 
 from flangebook.bending.clearance import problem as bits
 from flangebook.bending.clearance.approach import approaches
-from flangebook.bending.clearance.problem import LEFT, RIGHT, Leg, Problem, wing_set
-from flangebook.bending.clearance.sheet_on_sheet import wings_code
+from flangebook.bending.clearance.legs import approach_code, leg_code
+from flangebook.bending.clearance.problem import LEFT, RIGHT, Leg, Problem, leg_set
+from flangebook.bending.clearance.sheet_on_sheet import legs_code
 from flangebook.bending.clearance.sweeps import Sweeps, new_sweeps
-from flangebook.bending.clearance.wings import approach_code, wing_code
 from flangebook.bending.errors import FlangebookError
 from flangebook.bending.motion.lying import Stroke, facing
 from flangebook.bending.ordering.search import as_arrays
@@ -41,9 +41,9 @@ STEPS = int(os.environ.get("FLANGEBOOK_SWEEPS", "4000"))
 BATCHES, PER_PART = 8, 40
 NEAR_MM = 0.05
 BIT = {
-    "punch": bits.HITS_PUNCH, "holder": bits.HITS_HOLDER, "ram": bits.HITS_RAM,
-    "die": bits.HITS_DIE, "bed": bits.HITS_BED, "floor": bits.HITS_FLOOR,
-    "sheet": bits.HITS_SHEET,
+    "punch": bits.INTO_PUNCH, "holder": bits.INTO_HOLDER, "ram": bits.INTO_RAM,
+    "die": bits.INTO_DIE, "bed": bits.INTO_BED, "floor": bits.INTO_FLOOR,
+    "sheet": bits.INTO_SHEET,
 }  # fmt: skip
 
 WIDE = Die("W", "Wide V", 24.0, 84.0, 3.0, 50.0, 60.0, None, (500.0,))
@@ -90,7 +90,7 @@ class Step:
     end: int
     bends: int
 
-    def wings(self) -> tuple[Wing, Wing]:
+    def legs(self) -> tuple[LegKey, LegKey]:
         done = [b for b in range(self.bends) if self.made >> b & 1]
         return (
             (self.bend, LEFT, tuple(b for b in done if b < self.bend)),
@@ -131,37 +131,37 @@ def random_step(rnd: random.Random, case: Case) -> Step:
 
 
 def compiled(case: Case, step: Step, sweeps: Sweeps) -> tuple[int, int]:
-    """What the compiled functions say of the two wings through the bend, and of wing on wing."""
+    """What the compiled functions say of the two legs through the bend, and of leg on leg."""
     code = 0
     for side in (LEFT, RIGHT):
-        made = wing_set(step.made, step.bend, side, step.bends)
-        code |= wing_code(case.problem, Leg(step.bend, side, made), side == step.end, 0, sweeps)
-    return code, wings_code(case.problem, step.bend, 0, step.made, sweeps)
+        made = leg_set(step.made, step.bend, side, step.bends)
+        code |= leg_code(case.problem, Leg(step.bend, side, made), side == step.end, 0, sweeps)
+    return code, legs_code(case.problem, step.bend, 0, step.made, sweeps)
 
 
-def clear_wings(case: Case, step: Step, sweeps: Sweeps) -> list[Wing]:
-    """The wings that clear the bend; only of these the punch's way is asked."""
+def clear_legs(case: Case, step: Step, sweeps: Sweeps) -> list[LegKey]:
+    """The legs that clear the bend; only of these the punch's way is asked."""
     return [
         at
-        for at in step.wings()
-        if wing_code(case.problem, leg_of(step, at[1]), at[1] == step.end, 0, sweeps) == 0
+        for at in step.legs()
+        if leg_code(case.problem, leg_of(step, at[1]), at[1] == step.end, 0, sweeps) == 0
     ]
 
 
 def leg_of(step: Step, side: int) -> Leg:
-    return Leg(step.bend, side, wing_set(step.made, step.bend, side, step.bends))
+    return Leg(step.bend, side, leg_set(step.made, step.bend, side, step.bends))
 
 
 def look_at_ways(case: Case, steps: Sequence[Step], sweeps: Sweeps, oracle: Oracle) -> None:
     """Have the oracle look at all the ways that will be judged at once, which is quicker."""
-    looks = [(at, at[1] == s.end, 0) for s in steps for at in clear_wings(case, s, sweeps)]
+    looks = [(at, at[1] == s.end, 0) for s in steps for at in clear_legs(case, s, sweeps)]
     oracle.look(looks, rising=True)
 
 
 def judge_way(case: Case, step: Step, sweeps: Sweeps, oracle: Oracle, seen: Counter[str]) -> None:
-    """The punch's way down and up past a wing."""
-    for at in clear_wings(case, step, sweeps):
-        back, made = at[1] == step.end, wing_set(step.made, step.bend, at[1], step.bends)
+    """The punch's way down and up past a leg."""
+    for at in clear_legs(case, step, sweeps):
+        back, made = at[1] == step.end, leg_set(step.made, step.bend, at[1], step.bends)
         code = approach_code(case.problem, Leg(step.bend, at[1], made), back, 0, sweeps)
         slack = min(oracle.slacks(at, back, 0, rising=True).values())
         judge("way", code, slack, seen, (case.of, case.punch, case.die, step))
@@ -169,7 +169,7 @@ def judge_way(case: Case, step: Step, sweeps: Sweeps, oracle: Oracle, seen: Coun
 
 def worst(oracle: Oracle, step: Step) -> Slacks:
     found: Slacks = {}
-    for at in step.wings():
+    for at in step.legs():
         for name, slack in oracle.slacks(at, at[1] == step.end, 0).items():
             found[name] = min(found.get(name, math.inf), slack)
     return found
@@ -185,12 +185,12 @@ def judge(what: str, code: int, slack: float, seen: Counter[str], words: object)
         seen[f"{what} refused though clear"] += slack > 0.0
 
 
-def judge_wings(bend: int, meet: int, slack: float, seen: Counter[str], words: object) -> None:
-    """Wing on wing: no step is accepted in which they meet, by this or by what it hits besides.
+def judge_legs(bend: int, meet: int, slack: float, seen: Counter[str], words: object) -> None:
+    """Leg on leg: no step is accepted in which they meet, by this or by what it runs into besides.
 
-    What comes over the bend's plane may meet no more of the other wing than the half of the
+    What comes over the bend's plane may meet no more of the other leg than the half of the
     bend's own arc. That lies between punch and die, so nothing gets there but past a tool or
-    through its own wing, and the bend's code says that.
+    through its own leg, and the bend's code says that.
     """
     if meet == 0 and bend != 0 and slack <= 0.0:
         seen["wings meet in a bend refused"] += 1
@@ -206,7 +206,7 @@ def test_random_steps(batch: int) -> None:
         case = random_case(rnd)
         steps = [random_step(rnd, case) for _ in range(PER_PART)]
         oracle, sweeps = case.oracle(), new_sweeps(case.problem)
-        oracle.look([(w, w[1] == s.end, 0) for s in steps for w in s.wings()])
+        oracle.look([(w, w[1] == s.end, 0) for s in steps for w in s.legs()])
         look_at_ways(case, steps, sweeps, oracle)
         for step in steps:
             words = (case.of.flats_mm, case.of.bends, case.punch.code, case.die.code, step)
@@ -217,14 +217,14 @@ def test_random_steps(batch: int) -> None:
                 if bend & bit:
                     assert slacks[name] < NEAR_MM, f"{name} named: {slacks[name]:.4f} mm {words}"
             judge_way(case, step, sweeps, oracle, seen)
-            judge_wings(bend, meet, oracle.meeting_slack(*step.wings(), 0), seen, words)
+            judge_legs(bend, meet, oracle.meeting_slack(*step.legs(), 0), seen, words)
     print(dict(seen))
     for what in ("bend accepted", "bend refused", "way accepted", "wings accepted"):
         assert seen[what] > STEPS / BATCHES / 20, what
 
 
 @pytest.mark.slow
-def test_wings_that_meet_and_ways_that_are_blocked() -> None:
+def test_legs_that_meet_and_ways_that_are_blocked() -> None:
     """Both are rare among random steps: here are steps that have them."""
     rnd = random.Random(77)
     seen: Counter[str] = Counter()
@@ -235,14 +235,14 @@ def test_wings_that_meet_and_ways_that_are_blocked() -> None:
         look_at_ways(case, steps, sweeps, oracle)
         for step in steps:
             bend, meet = compiled(case, step, sweeps)
-            judge_wings(bend, meet, oracle.meeting_slack(*step.wings(), 0), seen, step)
+            judge_legs(bend, meet, oracle.meeting_slack(*step.legs(), 0), seen, step)
             judge_way(case, step, sweeps, oracle, seen)
     print(dict(seen))
 
 
 def test_a_flange_that_reaches_the_other_half_of_the_bend_meets_it() -> None:
     """A flange comes back under the bend being made, just over its plane: nothing of the other
-    wing is there but the bend's own arc."""
+    leg is there but the bend's own arc."""
     flats = (13.609, 57.960, 53.358, 11.839, 51.738, 51.766, 33.891)
     ways = (
         (90.0, "down"),
@@ -257,13 +257,13 @@ def test_a_flange_that_reaches_the_other_half_of_the_bend_meets_it() -> None:
     case = Case(of, PRESS, HOLDER, KNIFE, ACUTE, problem)
     for made in (28, 29):
         step = Step(1, made, LEFT, 6)
-        assert wings_code(problem, 1, 0, made, new_sweeps(problem)) == bits.HITS_SHEET
-        assert case.oracle().meeting_slack(*step.wings(), 0) < 0.0
+        assert legs_code(problem, 1, 0, made, new_sweeps(problem)) == bits.INTO_SHEET
+        assert case.oracle().meeting_slack(*step.legs(), 0) < 0.0
 
 
 def distances(oracle: Oracle, step: Step) -> Slacks:
     found: Slacks = {}
-    for at in step.wings():
+    for at in step.legs():
         for name, apart in oracle.distances(at, at[1] == step.end, 0).items():
             found[name] = min(found.get(name, math.inf), apart)
     return found
@@ -281,7 +281,7 @@ def test_a_step_is_clear_up_to_its_least_distance_and_no_further() -> None:
         bare_sweeps = new_sweeps(bare.problem)
         steps = [random_step(rnd, case) for _ in range(6)]
         steps = [step for step in steps if compiled(bare, step, bare_sweeps)[0] == 0]
-        oracle.look([(at, at[1] == step.end, 0) for step in steps for at in step.wings()])
+        oracle.look([(at, at[1] == step.end, 0) for step in steps for at in step.legs()])
         for step in steps:
             apart = min(distances(oracle, step).values())
             if not 0.3 < apart < 11.9:
@@ -312,7 +312,7 @@ def test_the_closest_approach_is_the_oracle_s() -> None:
             assert apart == pytest.approx(near.distance_mm, abs=0.02)
 
 
-def test_the_oracle_s_wings_are_the_sheet_as_it_is_drawn() -> None:
+def test_the_oracle_s_legs_are_the_sheet_as_it_is_drawn() -> None:
     """Its equations give at every moment what folding the strip gives, the active arc apart."""
     rnd = random.Random(53)
     compared = 0
@@ -333,8 +333,8 @@ def test_the_oracle_s_wings_are_the_sheet_as_it_is_drawn() -> None:
         compared += 1
         motion = motion_of(case.problem, step.bend, 0)
         die = shapely.Polygon(die_outline(case.die))
-        for at in step.wings():
-            for piece in wing(case.problem, *at):
+        for at in step.legs():
+            for piece in leg(case.problem, *at):
                 query = Query(piece, motion, at[1] == step.end, die, False, 0.0, False)
                 ring = batch_of([query], 0.0).at(np.array([0]), np.array([theta * share]))[0]
                 outside = shapely.difference(shapely.Polygon(ring), drawn.buffer(0.12)).area

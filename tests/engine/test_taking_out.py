@@ -20,7 +20,7 @@ import pytest
 import shapely
 from bending_parts import DIE, HOLDER, PRESS, PUNCH, bend, part
 from order_parts import DEEP, problem_of
-from swept_oracle import TOUCH_MM, Tools, motion_of, tools_of, wing
+from swept_oracle import TOUCH_MM, Tools, leg, motion_of, tools_of
 from test_swept_oracle import random_case
 
 from flangebook.bending.clearance.problem import LEFT, NO_GAUGE, RIGHT, SHORT_FLANGE, Problem
@@ -64,7 +64,7 @@ def sheets(problem: Problem, step: Step, theta: float) -> list[Sheet]:
         done = [b for b in range(len(problem.at)) if step.made >> b & 1]
         mine = [b for b in done if (b < step.bend) == (side == LEFT)]
         mirror = 1.0 if side == step.end else -1.0
-        for piece in wing(problem, step.bend, side, mine):
+        for piece in leg(problem, step.bend, side, mine):
             lies = piece.group == 0
             ring = (piece.thin if lies or piece.resting else piece.ring).copy()
             ring[:, 0] -= motion.take * theta / motion.theta / 2.0

@@ -8,15 +8,15 @@ import pytest
 from demo_shop import DEMO_CRIB, DEMO_PRESS, STARTER_METALS
 from plan_reading import words_of
 
-from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.order_limits import OrderLimits
 from flangebook.bending.part.part import Bend, Part
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.planning.order import advice, attempts, search
 from flangebook.planning.order.attempts import MOST_ATTEMPTS
 from flangebook.planning.plan import plan
 from flangebook.shop.work import NotWantedError
 
-UP = Limits(deadline_s=0.0)
+UP = PlanLimits(deadline_s=0.0)
 
 
 def winding(bends: int, flat_mm: float, radius_mm: float | None = None) -> Part:
@@ -30,7 +30,8 @@ PARTS = {
     "twenty": winding(20, 30.0),
     "radii in hits": winding(4, 200.0, 60.0),
     "limits on the order": replace(
-        winding(6, 12.0), wishes=Wishes(first=3, last=1, no_turn_over=True, no_turn_end=True)
+        winding(6, 12.0),
+        order_limits=OrderLimits(first=3, last=1, no_turn_over=True, no_turn_end=True),
     ),
 }
 
@@ -73,10 +74,16 @@ def test_no_other_tools_are_tried_and_nothing_is_asked_for_advice(
 @pytest.mark.slow
 def test_with_time_all_of_that_is_done(begun: dict[str, int]) -> None:
     """So that the other tests cannot pass because nothing was ever begun."""
-    plan(PARTS["short flats"], DEMO_PRESS, DEMO_CRIB, STARTER_METALS, limits=Limits(1000.0))
+    plan(PARTS["short flats"], DEMO_PRESS, DEMO_CRIB, STARTER_METALS, limits=PlanLimits(1000.0))
     assert begun["_with_tools"] > 4
     assert 1 < begun["_attempt"] <= MOST_ATTEMPTS
-    plan(PARTS["limits on the order"], DEMO_PRESS, DEMO_CRIB, STARTER_METALS, limits=Limits(1000.0))
+    plan(
+        PARTS["limits on the order"],
+        DEMO_PRESS,
+        DEMO_CRIB,
+        STARTER_METALS,
+        limits=PlanLimits(1000.0),
+    )
     assert begun["searched_order"] >= 1
 
 
@@ -100,6 +107,6 @@ def test_what_nobody_waits_for_ends_between_two_pieces_of_work() -> None:
     with pytest.raises(NotWantedError):
         plan(
             PARTS["short flats"], DEMO_PRESS, DEMO_CRIB, STARTER_METALS,
-            limits=Limits(1000.0, cancelled),
+            limits=PlanLimits(1000.0, cancelled),
         )  # fmt: skip
     assert asked == 3

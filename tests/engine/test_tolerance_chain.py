@@ -1,6 +1,6 @@
 """Expected errors against a thousand parts made with everything off at once, at random.
 
-The parts are made by hand (``wing_by_hand``): in each step the sheet, as it has come out so far,
+The parts are made by hand (``leg_by_hand``): in each step the sheet, as it has come out so far,
 is pushed against a finger that stands a little beside its place, and the bend takes a little
 more or less than was counted on. What a rule would read on the flats is compared in its spread.
 """
@@ -15,11 +15,11 @@ from dataclasses import dataclass
 import numpy as np
 import pytest
 from bending_parts import bend, folded, part
+from leg_by_hand import Leg, Slack, faces
 from numpy.typing import NDArray
 from order_parts import problem_of, random_part
-from wing_by_hand import Slack, Wing, faces
 
-from flangebook.bending.clearance.problem import LEFT, RIGHT, Problem, wing_set
+from flangebook.bending.clearance.problem import LEFT, RIGHT, Problem, leg_set
 from flangebook.bending.motion.tolerance import SIGMAS, expected_errors_mm
 from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE, ROUNDED, gauge_place
 from flangebook.bending.ordering.search import Move
@@ -43,7 +43,7 @@ class Sheet:
     radii: Floats
 
 
-def wing(problem: Problem, sheet: Sheet, done: set[int], move: Move) -> Wing:
+def leg(problem: Problem, sheet: Sheet, done: set[int], move: Move) -> Leg:
     """What lies behind the active bend, the end of ``move`` to the back and its inside up."""
     line, thickness = sheet.lines[move.bend], problem.thickness
     beyond = range(move.bend + 1, len(sheet.lines))
@@ -58,10 +58,10 @@ def wing(problem: Problem, sheet: Sheet, done: set[int], move: Move) -> Wing:
             same = math.copysign(1.0, problem.angle[n] * problem.angle[move.bend])
             bends.append((same * abs(problem.angle[n]), sheet.radii[n]))
     edge = problem.length - line if move.end == RIGHT else line
-    return Wing(thickness, (*runs, edge - start), tuple(bends))
+    return Leg(thickness, (*runs, edge - start), tuple(bends))
 
 
-def reach(of: Wing, kind: int, between: int, bottom: float, top: float) -> float:
+def reach(of: Leg, kind: int, between: int, bottom: float, top: float) -> float:
     """X of that face at the finger's heights."""
     for what, count, near, far in faces(of, Slack()):
         if (what, count) == (kind, between):
@@ -80,7 +80,7 @@ def made(problem: Problem, moves: Sequence[Move], sheet: Sheet, gauge_off: Float
     nominal = problem.at.copy()
     for move in moves:
         finished = sum(1 << n for n in done)
-        outwards = int(wing_set(finished, move.bend, move.end, len(nominal)))
+        outwards = int(leg_set(finished, move.bend, move.end, len(nominal)))
         code, kind, x, _, between, bottom = gauge_place(
             problem, move.bend, move.end, move.pair, outwards
         )
@@ -88,7 +88,7 @@ def made(problem: Problem, moves: Sequence[Move], sheet: Sheet, gauge_off: Float
         top = bottom + problem.finger[FINGER]
         sheet.lines[move.bend] = nominal[move.bend]
         for _ in range(2):  # moving the sheet moves the face by as much
-            behind = reach(wing(problem, sheet, done, move), kind, between, bottom, top)
+            behind = reach(leg(problem, sheet, done, move), kind, between, bottom, top)
             beyond = behind - x - gauge_off[move.bend]
             sheet.lines[move.bend] += beyond if move.end == RIGHT else -beyond
         done.add(move.bend)
@@ -122,7 +122,7 @@ def spreads(of: Part, problem: Problem, moves: Sequence[Move], radius_mm: float)
 
 def place(problem: Problem, finished: int, n: int, end: int) -> tuple[int, int, int]:
     """Whether bend n can be gauged at that end (0), what against and past how many bends."""
-    outwards = int(wing_set(finished, n, end, len(problem.at)))
+    outwards = int(leg_set(finished, n, end, len(problem.at)))
     code, kind, _, _, between, _ = gauge_place(problem, n, end, 0, outwards)
     return code, kind, between
 

@@ -226,7 +226,7 @@ def test_stack_stands_one_on_the_other() -> None:
 
 
 @pytest.mark.parametrize("punch", [PUNCH, GOOSENECK], ids=lambda punch: punch.code)
-def test_a_punch_turned_round_is_the_mirror_image_and_runs_the_same_way(punch: Punch) -> None:
+def test_a_punch_reversed_is_the_mirror_image_and_runs_the_same_way(punch: Punch) -> None:
     turned = outline.punch_outline(replace(punch, turned=True))
     assert {(round(-x, 9), round(y, 9)) for x, y in turned} == {
         (round(x, 9), round(y, 9)) for x, y in outline.punch_outline(punch)

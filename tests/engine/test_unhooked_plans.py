@@ -55,7 +55,7 @@ def test_where_it_cannot_be_unhooked_it_slides_if_there_is_room() -> None:
     assert finding(answer, "slide-out")["level"] == "caution"
 
 
-def test_where_it_can_do_neither_nothing_is_claimed_proven() -> None:
+def test_where_it_can_do_neither_nothing_is_called_clear() -> None:
     answer = planned(channel(20.0))
     order = answer["order"]
     assert not order["proven"]

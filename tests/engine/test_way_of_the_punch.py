@@ -14,9 +14,9 @@ import shapely
 from bending_parts import DIE, HOLDER, PRESS, bend, folded, part, stroke
 from order_parts import DEEP, problem_of
 
-from flangebook.bending.clearance.problem import HITS_PUNCH, LEFT, Leg, Problem
+from flangebook.bending.clearance.legs import approach_code
+from flangebook.bending.clearance.problem import INTO_PUNCH, LEFT, Leg, Problem
 from flangebook.bending.clearance.sweeps import new_sweeps
-from flangebook.bending.clearance.wings import approach_code
 from flangebook.bending.motion.lying import facing
 from flangebook.bending.motion.pose import sheet_after
 from flangebook.bending.ordering.search import as_arrays
@@ -51,7 +51,7 @@ def _code(lift_mm: float) -> int:
     return approach_code(problem, Leg(1, LEFT, 1), False, 0, new_sweeps(problem))
 
 
-@pytest.mark.parametrize(("beside_mm", "expected"), [(-0.3, 0), (0.3, HITS_PUNCH)])
+@pytest.mark.parametrize(("beside_mm", "expected"), [(-0.3, 0), (0.3, INTO_PUNCH)])
 def test_the_punch_rises_by_its_lift_and_by_the_depth_of_the_bend(
     beside_mm: float, expected: int
 ) -> None:

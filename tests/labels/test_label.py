@@ -104,8 +104,8 @@ def test_the_warning_triangle_has_equal_sides() -> None:
 def test_without_a_finding_there_is_no_sign_but_for_an_order_not_checked(size) -> None:
     plain = with_plan(card(), worst="ok", order={"proven": True})
     assert not [m for m in made(plain, size).marks if isinstance(m, Sign)]
-    unproven = with_plan(card(), worst="ok", order={"proven": False})
-    (sign,) = [m for m in made(unproven, size).marks if isinstance(m, Sign)]
+    unchecked = with_plan(card(), worst="ok", order={"proven": False})
+    (sign,) = [m for m in made(unchecked, size).marks if isinstance(m, Sign)]
     assert sign.level == "unknown"
 
 
@@ -195,10 +195,10 @@ def test_a_finding_is_on_the_label_as_a_word(size: str, worst: str, says: str) -
 
 
 @pytest.mark.parametrize("size", SIZES)
-def test_an_unproven_order_is_said(size: str) -> None:
+def test_an_order_that_is_not_clear_on_paper_is_said(size: str) -> None:
     assert "Clearance not checked" in words(card(), size)
-    proven = with_plan(card(), order={"proven": True})
-    assert "Clearance" not in words(proven, size)
+    clear = with_plan(card(), order={"proven": True})
+    assert "Clearance" not in words(clear, size)
 
 
 @pytest.mark.parametrize("size", SIZES)

@@ -70,7 +70,7 @@ def rows(file: Path, query: str) -> list[Any]:
         return shop.execute(query).fetchall()
 
 
-def trial(server: Running, **change: Any) -> str:
+def result(server: Running, **change: Any) -> str:
     body = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91, **change}
     url = f"{server.address}api/v1/cards/{CARD}/trials"
     assert requests.post(url, json=body, timeout=PATIENCE_S).status_code == 201
@@ -107,7 +107,7 @@ def test_a_copy_made_while_four_write_is_one_moment_of_the_shop(server: Running,
     def write() -> None:
         try:
             while not stop.is_set():
-                acknowledged.append(trial(server))
+                acknowledged.append(result(server))
         except BaseException as error:
             faults.append(error)
 
@@ -143,7 +143,7 @@ def test_a_copy_made_while_four_write_is_one_moment_of_the_shop(server: Running,
 def test_restore_after_a_wipe_gives_everything_back(data: Path, tmp_path: Path):
     copy = tmp_path / "stick" / "copy.sqlite"
     with serving(data) as server:
-        one = trial(server, note="kept")
+        one = result(server, note="kept")
         assert note(server, "Grüße").status_code == 200
         before, dies = cards_of(server), server.get("/api/v1/dies").json()
         done("backup", "--data", data, "--to", copy)
@@ -156,7 +156,7 @@ def test_restore_after_a_wipe_gives_everything_back(data: Path, tmp_path: Path):
         assert same(after) == same(before)
         assert server.get("/api/v1/dies").json() == dies
         assert one in [t["id"] for t in after[CARD]["trials"]]
-        assert trial(server)
+        assert result(server)
         server.stop()
 
 
@@ -168,7 +168,7 @@ def test_a_phone_that_was_ahead_of_a_restored_shop_starts_again(data: Path, tmp_
         done("backup", "--data", data, "--to", copy)
         before = server.get(f"/api/v1/cards/{CARD}").json()["revision"]
         for number in range(4):
-            trial(server, note=f"lost {number}")
+            result(server, note=f"lost {number}")
         assert note(server, "lost").status_code == 200
         phone = server.get("/api/v1/changes").json()["cursor"]
         card = server.get(f"/api/v1/cards/{CARD}")
@@ -186,13 +186,13 @@ def test_a_phone_that_was_ahead_of_a_restored_shop_starts_again(data: Path, tmp_
         number = int(phone.rpartition(".")[2])
         written = 0
         while int(server.get("/api/v1/changes").json()["cursor"].rpartition(".")[2]) <= number + 1:
-            trial(server, note="after")
+            result(server, note="after")
             written += 1
         body = server.get(f"/api/v1/changes?since={phone}").json()
         assert body["reset"] is True
         assert other in {c["code"] for c in body["cards"]}  # written before the cursor's number
         # An edit made from the card as it was before is refused, though the same numbers of
-        # revision and trials have come again.
+        # revision and results have come again.
         assert note(server, "a new line").status_code == 200
         now = server.get(f"/api/v1/cards/{CARD}").json()
         assert now["revision"] == before + 1
@@ -207,14 +207,14 @@ def test_a_stale_etag_is_refused_even_when_its_numbers_come_again(data: Path, tm
     with serving(data) as server:
         before = server.get(f"/api/v1/cards/{CARD}").headers["ETag"]
         done("backup", "--data", data, "--to", copy)
-        trial(server, measured_deg=95)
+        result(server, measured_deg=95)
         stale = server.get(f"/api/v1/cards/{CARD}").headers["ETag"]
         assert stale != before
         dies = server.get("/api/v1/dies").headers["ETag"]
         server.stop()
     done("restore", copy, "--data", data)
     with serving(data) as server:
-        trial(server, measured_deg=85)  # as many trials as the phone saw, but another
+        result(server, measured_deg=85)  # as many results as the phone saw, but another
         now = server.get(f"/api/v1/cards/{CARD}").headers["ETag"]
         assert now.split(".")[:2] == stale.split(".")[:2]
         assert note(server, "x", stale).status_code == 412
@@ -235,7 +235,7 @@ def test_restore_keeps_the_shop_it_replaces(data: Path, tmp_path: Path):
     copy = tmp_path / "copy.sqlite"
     done("backup", "--data", data, "--to", copy)
     with serving(data) as server:
-        lost = trial(server)
+        lost = result(server)
         server.process.kill()  # what was written last is still in the file's log
         server.process.wait(PATIENCE_S)
     said = done("restore", copy, "--data", data)
@@ -253,7 +253,7 @@ def test_restore_is_refused_while_a_server_holds_the_shop(server: Running, data:
     before = rows(data / FILE_NAME, "SELECT shop_id FROM shop")
     assert "server" in refused("restore", copy, "--data", data)
     assert rows(data / FILE_NAME, "SELECT shop_id FROM shop") == before
-    trial(server)
+    result(server)
 
 
 def wait_for_copy(data: Path) -> list[Path]:
@@ -418,7 +418,7 @@ def test_a_device_that_was_shut_out_stays_shut_out(data: Path, tmp_path: Path):
 
 
 def test_out_as_a_document_and_into_a_new_folder(server: Running, data: Path, tmp_path: Path):
-    trial(server)
+    result(server)
     document, new = tmp_path / "shop.json", tmp_path / "new"
     done("export", "--data", data, "--to", document)
     assert document.stat().st_mode & 0o077 == 0
@@ -441,9 +441,9 @@ def test_a_served_shop_is_replaced_under_the_server(server: Running, data: Path,
     document = tmp_path / "shop.json"
     done("export", "--data", data, "--to", document)
     before = server.get("/api/v1/changes").json()["cursor"]
-    lost = trial(server)
+    lost = result(server)
     assert lost in server.get(f"/api/v1/cards/{CARD}").text
     done("import", document, "--data", data, "--replace")
     assert lost not in server.get(f"/api/v1/cards/{CARD}").text
     assert server.get(f"/api/v1/changes?since={before}").json()["reset"] is True
-    assert trial(server)
+    assert result(server)

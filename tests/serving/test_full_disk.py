@@ -86,7 +86,7 @@ def writes(address: str) -> list[requests.Response]:
     card = requests.get(f"{api}cards/SHE7FA1", timeout=60).json()
     dies = requests.get(f"{api}dies", timeout=60)
     crib = [{**dies.json()["dies"][0], "name": uuid4().hex}]
-    trial = {"id": str(uuid4()), "revision": card["revision"], "step": 1, "measured_deg": 91}
+    result = {"id": str(uuid4()), "revision": card["revision"], "step": 1, "measured_deg": 91}
     test_bend = {
         "id": str(uuid4()), "metal": "mild-steel-cr", "thickness_mm": 2, "bend_length_mm": 100,
         "die": "V16", "punch": "S85-2", "included_angle_deg": 90, "measured_deg": 91,
@@ -95,7 +95,7 @@ def writes(address: str) -> list[requests.Response]:
     asked: list[tuple[str, str, Any, dict[str, str]]] = [
         ("POST", "cards", {"part": PART}, {}),
         ("PUT", "cards/SHE7FA1", {"note": uuid4().hex}, {"If-Match": card["etag"]}),
-        ("POST", "cards/SHE7FA1/trials", trial, {}),
+        ("POST", "cards/SHE7FA1/trials", result, {}),
         ("POST", "test-bends", test_bend, {}),
         ("PUT", "benches/one", {"code": "SHE7FA1", "step": 1}, {}),
         ("PUT", "crew-options", {"labels_open": True}, {}),

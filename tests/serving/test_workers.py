@@ -15,7 +15,7 @@ from typing import Any
 import pytest
 
 from flangebook.bending.errors import OutlineError
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.serving.workers import worker, workers
 from flangebook.serving.workers.worker_process import MOST_BYTES
 from flangebook.serving.workers.workers import MOST, MOST_PLANS, MOST_WAITING, Processes
@@ -53,7 +53,7 @@ class Asked:
         self.begun = threading.Event()
         self.left = threading.Event()
         self.process = 0
-        limits = Limits(cancelled=self._cancelled, progress=self._progress)
+        limits = PlanLimits(cancelled=self._cancelled, progress=self._progress)
         self.answer: Future[Any] = threads.submit(store.work, job, limits=limits)
 
     def wait(self) -> Asked:
@@ -147,7 +147,7 @@ def test_long_jobs_leave_a_process_for_short_ones_and_only_so_many_wait(
         while processes._waiting < MOST_WAITING:
             time.sleep(0.01)
         with pytest.raises(BusyError):
-            store.work(worker_jobs.heeding, limits=Limits())
+            store.work(worker_jobs.heeding, limits=PlanLimits())
         short = {threads.submit(store.work, worker_jobs.number) for _ in range(10)}
         numbers = {one.result(PATIENCE_S) for one in short}
         assert numbers.isdisjoint({one.process for one in at_work})
@@ -164,7 +164,7 @@ def test_long_jobs_leave_a_process_for_short_ones_and_only_so_many_wait(
 def others(processes: Processes, store: Store, monkeypatch: pytest.MonkeyPatch) -> Iterator[Store]:
     """The same shop, with workers of its own."""
     made = Processes()
-    yield Store(store.engine, store.memory, made)
+    yield Store(store.engine, store.cache, made)
     made.stop()
 
 

@@ -42,20 +42,20 @@ class Phone:
             await asyncio.sleep(FOLLOW_S * self._rnd.uniform(0.8, 1.2))
 
     def _type(self, code: str) -> None:
-        trial = {"id": str(uuid.uuid4()), "revision": 1, "step": 1,
+        result = {"id": str(uuid.uuid4()), "revision": 1, "step": 1,
                  "measured_deg": round(self._rnd.uniform(90.0, 91.0), 1)}  # fmt: skip
-        self.typed[trial["id"]] = code
-        self._outbox.append((code, trial))
+        self.typed[result["id"]] = code
+        self._outbox.append((code, result))
 
     async def send(self) -> bool:
         """Send what waits, in order, until one is not taken; whether nothing waits any more."""
         while self._outbox:
-            code, trial = self._outbox[0]
-            status, said = await self.line.json("trial", "POST", f"cards/{code}/trials", trial)
+            code, result = self._outbox[0]
+            status, said = await self.line.json("trial", "POST", f"cards/{code}/trials", result)
             if status not in (200, 201):
                 if status not in (0, 503, 507):
-                    self._told.wrong.append(f"trial: {status} {said}")
+                    self._told.wrong.append(f"result: {status} {said}")
                 return False
-            self.acknowledged.add(trial["id"])
+            self.acknowledged.add(result["id"])
             self._outbox.pop(0)
         return True

@@ -19,7 +19,7 @@ from flangebook.api import problems
 from flangebook.api.leaving import cancelled_when
 from flangebook.bending.ordering.cost import Cost
 from flangebook.bending.ordering.search import Progress
-from flangebook.planning.deadline import DEADLINE_S, Limits
+from flangebook.planning.deadline import DEADLINE_S, PlanLimits
 from flangebook.planning.order.search import HANDLING_WORDS
 from flangebook.shop.storage.writing import json_text
 from flangebook.shop.work import NotWantedError
@@ -27,7 +27,7 @@ from flangebook.shop.work import NotWantedError
 CONTENT_TYPE = "application/x-ndjson"
 LINE_EVERY_S = 0.3
 JsonDict = dict[str, Any]
-Planner = Callable[[Limits], Mapping[str, Any]]
+Planner = Callable[[PlanLimits], Mapping[str, Any]]
 
 
 def wanted(asked: Request) -> bool:
@@ -59,7 +59,7 @@ class _Work:
 
     def _run(self) -> None:
         cancelled = cancelled_when(self.hung_up.is_set)
-        limits = Limits(DEADLINE_S, cancelled=cancelled, progress=self._tell)
+        limits = PlanLimits(DEADLINE_S, cancelled=cancelled, progress=self._tell)
         try:
             line = f'{{"plan":{json_text(self.make(limits))}}}'
         except NotWantedError:

@@ -1,6 +1,6 @@
 """What each role may ask.
 
-Who: the owner everything; an operator reads, calculates, keeps trials and notes and steps
+Who: the owner everything; an operator reads, calculates, keeps results and notes and steps
 through; a bench screen reads and steps. An address that is not in this table is the owner's.
 """
 

@@ -13,7 +13,7 @@ import numpy as np
 from flangebook.bending.box.box import PAIRS, Box, Pair, Side
 from flangebook.bending.box.shape import BoxShape, Section, box_shape, section_as_folded
 from flangebook.bending.clearance.problem import BED, DIE, PUNCH, RAM, Problem
-from flangebook.bending.learning.trial import SetUp
+from flangebook.bending.learning.result import SetUp
 from flangebook.bending.part.metals import Figure, Metal
 from flangebook.bending.part.part import Bend, Part
 from flangebook.bending.part.section import FoldedBend, strip_of

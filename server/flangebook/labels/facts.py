@@ -160,8 +160,8 @@ def _bends(bends: Iterable[Mapping[str, Any]]) -> str:
 
 
 def _order_warning(order: Mapping[str, Any] | None) -> str:
-    proven = bool(order and order.get("proven"))
-    return "" if proven else "Clearance not checked"
+    clear = bool(order and order.get("proven"))
+    return "" if clear else "Clearance not checked"
 
 
 def _step(

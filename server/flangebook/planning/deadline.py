@@ -14,7 +14,7 @@ LEAST_S = 0.05
 
 
 @dataclass(frozen=True, slots=True)
-class Limits:
+class PlanLimits:
     """How long a plan may take, whether it is still wanted, and who is told how far it is.
 
     explain: where there is no order, look for the one with the fewest steps refused. ends_at:
@@ -26,13 +26,13 @@ class Limits:
     explain: bool = True
     ends_at: float | None = None
 
-    def begun(self) -> Limits:
+    def begun(self) -> PlanLimits:
         """The same with the clock running: one deadline for all searches of a plan."""
         if self.ends_at is not None:
             return self
         return replace(self, ends_at=time.monotonic() + self.deadline_s)
 
-    def for_half(self) -> Limits:
+    def for_half(self) -> PlanLimits:
         """The same for the first of two plans: half of the time that is left."""
         begun = self.begun()
         return replace(begun, ends_at=time.monotonic() + begun.left_s() / 2.0)

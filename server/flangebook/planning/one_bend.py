@@ -29,7 +29,7 @@ from flangebook.planning.answers.setting_json import limits_json, within
 from flangebook.planning.answers.stroke import stroke_json
 from flangebook.planning.steps.drawing import drawing_json, drawn, not_drawn, simple_angle
 from flangebook.planning.tools.candidates import Candidates, Options
-from flangebook.planning.tools.fit import Equipment, Fit, Wanted, fit, said_by_both, said_by_trials
+from flangebook.planning.tools.fit import Equipment, Fit, Wanted, fit, said_by_both, said_by_results
 from flangebook.planning.tools.named_tools import find_die, find_punch
 from flangebook.planning.tools.press_fit import press_checks
 from flangebook.planning.tools.stand_ins import assumed_checks, die_by_rule, punch_by_rule
@@ -183,7 +183,7 @@ def _answer(chosen: Fit, options: Options, equipment: Equipment, named: Named) -
         *(row.check() for row in chosen.ratings if row.level == "ok"),
         *assumed_checks(chosen.die, chosen.punch, equipment.press),
         *press_checks(chosen, equipment),
-        *said_by_trials(chosen, equipment),
+        *said_by_results(chosen, equipment),
         *(c for c in said_by_both(wanted, chosen.expected or bend) if c.level == "ok"),
         *_no_die(chosen, options),
     )

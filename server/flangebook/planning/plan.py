@@ -2,7 +2,7 @@
 
 A part that can be described always gets an answer: the blank and the reasons stand even where
 a finding forbids the bend. The order is searched for with the shop's own press and tools, and
-what is not proven is said to be so.
+what is not shown to be clear is said to be so.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ from flangebook.bending.part.section import FoldedBend, setbacks_mm
 from flangebook.bending.tools.tooling import Crib, Press
 from flangebook.planning.answers.answer import JsonDict
 from flangebook.planning.answers.plan_json import plan_json
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.planning.order.said import (
     Clearance,
     clearance_checks,
@@ -42,7 +42,7 @@ from flangebook.planning.tools.named_tools import need_tools, without_tools_left
 from flangebook.planning.tools.sound_tools import sound_crib
 from flangebook.planning.tools.stations import Station, station_checks, stations
 from flangebook.planning.tools.step_tools import ToolReasons
-from flangebook.planning.tools.tool_choice import Trials, shorter_run_mm
+from flangebook.planning.tools.tool_choice import ToolChoice, shorter_run_mm
 
 
 def plan(
@@ -51,7 +51,7 @@ def plan(
     crib: Crib,
     metals: Mapping[str, Metal],
     evidence: Evidence | None = None,
-    limits: Limits | None = None,
+    limits: PlanLimits | None = None,
 ) -> JsonDict:
     """The set-up of a part, in the shape of ``POST /api/v1/plan``; raises as ``planned``."""
     return plan_json(planned(part, press, crib, metals, evidence, limits))
@@ -63,7 +63,7 @@ def planned(
     crib: Crib,
     metals: Mapping[str, Metal],
     evidence: Evidence | None = None,
-    limits: Limits | None = None,
+    limits: PlanLimits | None = None,
 ) -> Plan:
     """The set-up of a part.
 
@@ -76,13 +76,13 @@ def planned(
     """
     section.check_part(part)
     metal = find_metal(metals, part.metal)
-    part.wishes.check(len(part.bends))
+    part.order_limits.check(len(part.bends))
     need_tools(part, crib)
     sound, left_out = sound_crib(crib)
     part = without_tools_left_out(part, sound)
-    trials = Trials(part, metal, Equipment(press, sound, evidence, left_out))
-    limits = (limits or Limits()).begun()
-    return _planned(trials, searched_order(trials, part.wishes, limits), limits)
+    choice = ToolChoice(part, metal, Equipment(press, sound, evidence, left_out))
+    limits = (limits or PlanLimits()).begun()
+    return _planned(choice, searched_order(choice, part.order_limits, limits), limits)
 
 
 def find_metal(metals: Mapping[str, Metal], code: str, where: str = "metal") -> Metal:
@@ -98,24 +98,24 @@ def find_metal(metals: Mapping[str, Metal], code: str, where: str = "metal") -> 
     raise MissingToolError(f"There is no metal {code!r}.", where, right)
 
 
-def _planned(trials: Trials, searched: Searched, limits: Limits) -> Plan:
+def _planned(choice: ToolChoice, searched: Searched, limits: PlanLimits) -> Plan:
     attempt = searched.attempt
-    part, equipment, folded = trials.part, trials.equipment, attempt.bench.folded
-    steps = planned_steps(attempt.bench, attempt.steps, attempt.fits, attempt.ends)
-    sheet = blank(part, folded, trials.metal.density_kg_m3.nominal)
-    order = order_plan(trials, searched, limits)
+    part, equipment, folded = choice.part, choice.equipment, attempt.maker.folded
+    steps = planned_steps(attempt.maker, attempt.steps, attempt.fits, attempt.ends)
+    sheet = blank(part, folded, choice.metal.density_kg_m3.nominal)
+    order = order_plan(choice, searched, limits)
     clear = clearances(part, searched, steps)
     standing = tuple(stations(steps, equipment, part.bend_length_mm))
-    reasons = ToolReasons(trials, searched, folded, limits)
+    reasons = ToolReasons(choice, searched, folded, limits)
     made = tuple(
-        _step(step, trials, folded, said, standing, reasons)
+        _step(step, choice, folded, said, standing, reasons)
         for step, said in zip(steps, clear, strict=True)
     )
     sizes = dimensions(part, equipment.press, searched, steps)
     whole = [
         *order_checks(searched, order),
         *equipment.left_out,
-        *_whole_checks(trials, folded, steps, sheet),
+        *_whole_checks(choice, folded, steps, sheet),
         *station_checks(standing),
         *dimension_checks(sizes),
     ]
@@ -126,20 +126,20 @@ def _planned(trials: Trials, searched: Searched, limits: Limits) -> Plan:
         ]
     )
     section = Section(part, tuple(folded), sheet, tuple(attempt.fits))
-    return Plan(trials.metal, equipment, (section,), made, order, standing, sizes, findings)
+    return Plan(choice.metal, equipment, (section,), made, order, standing, sizes, findings)
 
 
 def _step(
     step: PlannedStep,
-    trials: Trials,
+    choice: ToolChoice,
     folded: Sequence[FoldedBend],
     clearance: Clearance | None,
     standing: Sequence[Station],
     reasons: ToolReasons,
 ) -> StepPlan:
-    part, operation = trials.part, step.operation
+    part, operation = choice.part, step.operation
     checks = (
-        *step_checks(step, trials, _flange(part, folded, step)),
+        *step_checks(step, choice, _flange(part, folded, step)),
         *(
             check.at(step=operation.number, bend=operation.bend)
             for check in clearance_checks(clearance, step)
@@ -167,17 +167,17 @@ def _flange(part: Part, folded: Sequence[FoldedBend], step: PlannedStep) -> Flan
 
 
 def _whole_checks(
-    trials: Trials,
+    choice: ToolChoice,
     folded: Sequence[FoldedBend],
     steps: Sequence[PlannedStep],
     sheet: Blank,
 ) -> list[Check]:
     """What is to be said of the part and its order as a whole."""
-    part = trials.part
+    part = choice.part
     found = [
         *section.section_checks(part, folded),
         *distortion_checks(part, folded),
-        *_offsets(trials, folded, steps),
+        *_offsets(choice, folded, steps),
     ]
     if not all(step.owned or step.operation.flattens for step in steps):
         found.append(
@@ -197,19 +197,19 @@ def _whole_checks(
 
 
 def _offsets(
-    trials: Trials, folded: Sequence[FoldedBend], steps: Sequence[PlannedStep]
+    choice: ToolChoice, folded: Sequence[FoldedBend], steps: Sequence[PlannedStep]
 ) -> tuple[Check, ...]:
     """Offsets whose web no die of the crib can take; nothing where a bend has no die.
 
     The bend made first takes up the end of the web, as in the finding on the flange.
     """
-    part = trials.part
+    part = choice.part
     takes = setbacks_mm(part, folded)
     if _tools_take_the_webs(part, folded, steps, takes):
         return ()
     webs: dict[int, float] = {}
     for step in steps:
-        least = least_flange_mm(trials, step.operation) if step.owned else None
+        least = least_flange_mm(choice, step.operation) if step.owned else None
         if least is not None:
             webs[step.operation.bend] = least + takes[step.operation.bend - 1]
     if len(webs) < len(part.bends):

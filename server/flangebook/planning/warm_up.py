@@ -15,8 +15,8 @@ from flangebook.bending.clearance.rings import apart
 from flangebook.bending.clearance.taking_out import Step, step_passes, way_out
 from flangebook.bending.compiled import forget_old
 from flangebook.bending.motion.tolerance import expected_errors_mm
-from flangebook.bending.ordering.draw_back import reach_through_bend
 from flangebook.bending.ordering.gauge_rule import COLUMNS, gauge_places
+from flangebook.bending.ordering.retract import reach_through_bend
 from flangebook.bending.ordering.search import Known, Move, codes_of, search
 from flangebook.bending.samples import smallest_problem
 from flangebook.bending.sheet_model.hardening_from_strength import n_from_strengths

@@ -1,4 +1,4 @@
-"""What is answered about cards, trials, labels, changes and the whole shop."""
+"""What is answered about cards, results, labels, changes and the whole shop."""
 
 from __future__ import annotations
 
@@ -86,7 +86,7 @@ Trial = given(
 )
 del Trial._declared_fields["again"]  # says how it is sent, not what it is
 for _later in LATER:
-    # Trials that were kept before there were these fields do not have them.
+    # Results that were kept before there were these fields do not have them.
     Trial._declared_fields[_later].required = False
 TrialAnswer = answer(
     "TrialAnswer",

@@ -1,4 +1,4 @@
-"""Cards and trials as they are asked for."""
+"""Cards and results as they are asked for."""
 
 from __future__ import annotations
 
@@ -141,7 +141,7 @@ class ProposalSchema(ma.Schema):
 
 
 def need_an_angle(data: dict[str, Any]) -> None:
-    """Refuse a trial of which no angle was measured.
+    """Refuse a result of which no angle was measured.
 
     Raises ValidationError.
     """

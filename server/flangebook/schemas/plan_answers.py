@@ -208,7 +208,7 @@ GaugedFlange = answer(
 
 
 def placed() -> ma.fields.Field[object]:
-    """Where a wing lies: x and y [mm], and by how much it is turned [degrees]."""
+    """Where a leg lies: x and y [mm], and by how much it is turned [degrees]."""
     return exactly(3)
 
 

@@ -46,7 +46,7 @@ def _code() -> ma.fields.Field[Any]:
     return ma.fields.String(allow_none=True)
 
 
-Bench = answer(
+PressScreen = answer(
     "Bench", name=text(), code=_code(), step=whole(), version=whole(), at=text(), by=text()
 )
-Benches = answer("Benches", benches=many(Bench))
+Benches = answer("Benches", benches=many(PressScreen))

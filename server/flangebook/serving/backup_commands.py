@@ -79,14 +79,14 @@ def _backup(options: argparse.Namespace) -> None:
     target = options.to or schedule.by_hand(options.data)
     with held(options.data):
         facts = copies.make_copy(options.data, target)
-    print(f"Copied to {target}: {facts.cards} cards, {facts.trials} trials, found whole.")
+    print(f"Copied to {target}: {facts.cards} cards, {facts.trials} results, found whole.")
 
 
 def _restore(options: argparse.Namespace) -> None:
     from flangebook.shop.backups.restoring import restore  # noqa: PLC0415
 
     done = restore(options.file, options.data, datetime.now().astimezone())
-    print(f"Put back: {done.facts.cards} cards, {done.facts.trials} trials, in {options.data}.")
+    print(f"Put back: {done.facts.cards} cards, {done.facts.trials} results, in {options.data}.")
     if done.replaced:
         damaged = "" if done.whole else ", damaged as it was"
         print(f"The shop that was there is kept as {done.replaced}{damaged}.")
@@ -132,6 +132,6 @@ def _import(options: argparse.Namespace) -> None:
             store, data, intake,
             replace=options.replace, folder=options.data, now=datetime.now().astimezone(),
         )  # fmt: skip
-    print(f"Imported: {done.holds.cards} cards, {done.holds.trials} trials.")
+    print(f"Imported: {done.holds.cards} cards, {done.holds.trials} results.")
     if done.replaced:
         print(f"The shop that was there is kept as {done.replaced}.")

@@ -1,1 +1,1 @@
-"""What the shop keeps: press, crib, metals, cards, revisions, trials; one SQLite file."""
+"""What the shop keeps: press, crib, metals, cards, revisions, results; one SQLite file."""

@@ -86,7 +86,9 @@ def read(store: Store, code: str) -> CardText:
 
     Raises UnknownError when there is none.
     """
-    return store.memory.hold(f"card {code}", lambda: _read(store, code), lambda c: len(c.body))
+    return store.cache.get_or_compute(
+        f"card {code}", lambda: _read(store, code), lambda c: len(c.body)
+    )
 
 
 def _read(store: Store, code: str) -> CardText:
@@ -110,7 +112,7 @@ def _proposed(connection: Connection, row: Row[Any]) -> list[str]:
 
 
 def _tried(connection: Connection, row: Row[Any]) -> list[str]:
-    """The newest trials of a card, oldest first, as JSON texts."""
+    """The newest results of a card, oldest first, as JSON texts."""
     if not row.trials:
         return []
     newest = connection.execute(_TRIALS, {"wanted": row.code}).scalars().all()
@@ -155,7 +157,7 @@ def unknown(code: str) -> UnknownError:
 
 
 def etag_of(head: Row[Any]) -> str:
-    """The strong ETag of a card: its revision, its trials, and a stamp of this shop's."""
+    """The strong ETag of a card: its revision, its results, and a stamp of this shop's."""
     return f'"{head.revision}.{head.trials}.{head.stamp}"'
 
 

@@ -33,7 +33,7 @@ class Tooling:
 
 def tooling(store: Store) -> Tooling:
     """The shop as it stands; what was read before is used again while nothing changed."""
-    return store.memory.hold("tooling", lambda: _read(store), lambda _: 0)
+    return store.cache.get_or_compute("tooling", lambda: _read(store), lambda _: 0)
 
 
 def _read(store: Store) -> Tooling:

@@ -21,7 +21,7 @@ _AUTHOR = "demo shop"
 _BEFORE_THE_FIRST_CARD = timedelta(days=1)
 
 
-class Door(Protocol):
+class Validator(Protocol):
     """How things get into the shop: the same checks as for a request over the network."""
 
     def document(self, name: documents.Name, value: Any) -> Any:
@@ -33,10 +33,10 @@ class Door(Protocol):
     def edit(self, store: Store, code: str, request: JsonDict) -> None:
         """Change a card as a request for it does."""
 
-    def trial(
+    def result(
         self, store: Store, code: str, request: JsonDict
     ) -> tuple[dict[str, Any], dict[str, Any] | None, dict[str, Any] | None]:
-        """The trial, checked, the correction it leads to, and what it is evidence of."""
+        """The result, checked, the correction it leads to, and what it is evidence of."""
 
 
 def is_empty(store: Store) -> bool:
@@ -45,13 +45,13 @@ def is_empty(store: Store) -> bool:
         return last_change(connection) == 0
 
 
-def load_starter_metals(store: Store, door: Door) -> None:
+def load_starter_metals(store: Store, validator: Validator) -> None:
     """Give an empty shop its first metals."""
     value = json.loads(STARTER_METALS.read_text("utf-8"))["metals"]
-    documents.write(store, "metals", door.document("metals", value), if_match="*")
+    documents.write(store, "metals", validator.document("metals", value), if_match="*")
 
 
-def load(store: Store, folder: Path, door: Door) -> list[str]:
+def load(store: Store, folder: Path, validator: Validator) -> list[str]:
     """Load the shop kept as JSON files in ``folder``; the codes of its cards.
 
     The folder holds press.json, punches.json, dies.json, holders.json, metals.json, each an
@@ -68,8 +68,8 @@ def load(store: Store, folder: Path, door: Door) -> list[str]:
     with writing.written_at(min(one.at for one in made) - _BEFORE_THE_FIRST_CARD):
         for name in documents.NAMES:
             value = _read(folder / f"{name}.json")[name]
-            documents.write(store, name, door.document(name, value), by=_AUTHOR, if_match="*")
-    loading = _Loading(store, door)
+            documents.write(store, name, validator.document(name, value), by=_AUTHOR, if_match="*")
+    loading = _Loading(store, validator)
     for one in sorted(made, key=lambda one: one.at):
         with writing.written_at(one.at):
             loading.write(one)
@@ -115,8 +115,8 @@ def _entry(code: str, kind: Literal["card", "result", "change"], body: JsonDict)
 class _Loading:
     """Writes the entries, one after the other; knows what each result led to."""
 
-    def __init__(self, store: Store, door: Door) -> None:
-        self._store, self._door = store, door
+    def __init__(self, store: Store, validator: Validator) -> None:
+        self._store, self._validator = store, validator
         self._results: dict[str, JsonDict] = {}
 
     def write(self, entry: _Entry) -> None:
@@ -126,13 +126,13 @@ class _Loading:
     def _card(self, entry: _Entry) -> None:
         asked = {"part": entry.body["part"], "note": entry.body.get("note", "")}
         author = revisions.Author(by=entry.body.get("by", _AUTHOR), reason="demo shop")
-        card = self._door.card(self._store, asked)
+        card = self._validator.card(self._store, asked)
         revisions.create(self._store, card, author, code=entry.code, asked=asked)
 
     def _result(self, entry: _Entry) -> None:
         step = self._step_of(entry.code, entry.body["bend"])
         asked = {**entry.body, "step": step, "made_at": writing.utc_text(entry.at)}
-        checked = self._door.trial(self._store, entry.code, asked)
+        checked = self._validator.result(self._store, entry.code, asked)
         kept = results.add(self._store, entry.code, *checked)
         self._results[entry.body["id"]] = json.loads(kept.body)
 
@@ -140,7 +140,7 @@ class _Loading:
         settings = [self._setting(entry.code, name) for name in entry.body["keep"]]
         plain = {name: entry.body[name] for name in ("id", "by", "reason")}
         asked = {**plain, "replan": True, "settings": settings}
-        self._door.edit(self._store, entry.code, asked)
+        self._validator.edit(self._store, entry.code, asked)
 
     def _setting(self, code: str, result_id: str) -> JsonDict:
         result = self._results[result_id]

@@ -26,7 +26,7 @@ MOST_BENCHES = 100
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class ShownStep:
     """Where a bench is to stand. code: of a card, None for an empty bench. step: from 1; 0 for
     an empty bench."""
 
@@ -35,7 +35,7 @@ class Place:
 
 
 @dataclass(frozen=True, slots=True)
-class Bench:
+class PressScreen:
     """A bench as the API sends it: JSON text and its ETag."""
 
     body: str
@@ -49,18 +49,20 @@ def listed(store: Store) -> str:
     return json_text({"benches": [row._asdict() for row in rows]})
 
 
-def read(store: Store, name: str) -> Bench:
+def read(store: Store, name: str) -> PressScreen:
     """The bench as it stands; from memory while nothing at all is written, since screens ask
     every second.
 
     Raises UnknownError when there is none.
     """
-    return store.memory.hold(
+    return store.cache.get_or_compute(
         f"bench {name}", lambda: _read(store, name), lambda b: len(b.body), moment=True
     )
 
 
-def move(store: Store, name: str, place: Place, *, by: str = "", if_match: str = "") -> Bench:
+def move(
+    store: Store, name: str, place: ShownStep, *, by: str = "", if_match: str = ""
+) -> PressScreen:
     """Make the bench or move it; where it stands there already nothing is written.
 
     if_match: the etag of the bench as it was seen, or nothing for "whatever it was".
@@ -106,7 +108,7 @@ def remove(store: Store, name: str) -> None:
             raise _unknown(name)
 
 
-def _read(store: Store, name: str) -> Bench:
+def _read(store: Store, name: str) -> PressScreen:
     with reading(store.engine) as connection:
         row = _row(connection, name)
     if row is None:
@@ -118,15 +120,15 @@ def _row(connection: Connection, name: str) -> Row[Any] | None:
     return connection.execute(sa.select(benches).where(benches.c.name == name)).first()
 
 
-def _bench(store: Store, row: Row[Any]) -> Bench:
-    return Bench(json_text(row._asdict()), _etag(store, row.version))
+def _bench(store: Store, row: Row[Any]) -> PressScreen:
+    return PressScreen(json_text(row._asdict()), _etag(store, row.version))
 
 
 def _etag(store: Store, version: int) -> str:
     return f'"{version}.{store.shop_id[:6]}"'
 
 
-def _check(connection: Connection, place: Place) -> None:
+def _check(connection: Connection, place: ShownStep) -> None:
     if place.code is None:
         if place.step:
             raise InputError("An empty bench has no step.", "step", "Give 0, or a card.")

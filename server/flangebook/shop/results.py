@@ -1,4 +1,4 @@
-"""Trials: what the metal really did. Kept as they came, never changed."""
+"""Results: what the metal really did. Kept as they came, never changed."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ from flangebook.shop.store import Store, next_change
 JsonDict = dict[str, Any]
 MOST_TRIALS = 5_000
 MOST_PIECES = 50
-# Fields that trials did not have from the first: one that leaves them out is the same as ever,
+# Fields that results did not have from the first: one that leaves them out is the same as ever,
 # so that a device may send it again after the server was brought up to date.
 LATER = (
     "lot", "loaded_deg", "flat_length_mm", "flange_left_mm", "flange_right_mm", "gauge_x_mm",
@@ -29,8 +29,8 @@ LATER = (
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
-    """A trial as kept. body: its JSON text. new: False for one that was there already."""
+class StoredResult:
+    """A result as kept. body: its JSON text. new: False for one that was there already."""
 
     body: str
     new: bool
@@ -38,46 +38,46 @@ class Kept:
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
-    """A trial of a step with what was to be set then. settings: of its card's revision."""
+class StepResult:
+    """A result of a step with what was to be set then. settings: of its card's revision."""
 
-    trial: JsonDict
+    result: JsonDict
     settings: list[JsonDict]
 
 
 def add(
     store: Store,
     code: str,
-    trial: JsonDict,
+    result: JsonDict,
     correction: JsonDict | None,
     teaches: JsonDict | None = None,
     *,
     revision: int = 0,
-) -> Kept:
-    """Keep a trial with the correction that was offered.
+) -> StoredResult:
+    """Keep a result with the correction that was offered.
 
-    trial: checked, with the ``id`` its device made, ``revision``, ``by``. teaches: what it is
+    result: checked, with the ``id`` its device made, ``revision``, ``by``. teaches: what it is
     evidence of, with its set-up; None where it is none. revision: the one it is kept with where
-    that is not its own. The same trial again is harmless.
+    that is not its own. The same result again is harmless.
     Raises UnknownError for a card or revision that is not there, TakenError when the id is
     kept with other content.
     """
-    wanted = digest({k: v for k, v in trial.items() if v or k not in LATER})
+    wanted = digest({k: v for k, v in result.items() if v or k not in LATER})
     with writing(store.engine) as connection:
         card = connection.execute(sa.select(cards).where(cards.c.code == code)).first()
         if card is None:
             raise unknown(code)
-        kept = _kept(connection, str(trial["id"]))
+        kept = _kept(connection, str(result["id"]))
         if kept is not None:
             if (kept.code, kept.digest) == (code, wanted):
-                return Kept(kept.body, False, etag_of(card))
-            raise TakenError(f"Trial {trial['id']} is kept already, with other content.")
+                return StoredResult(kept.body, False, etag_of(card))
+            raise TakenError(f"Result {result['id']} is kept already, with other content.")
         if card.trials >= MOST_TRIALS:
-            raise FullError(f"Card {display(code)} has {MOST_TRIALS} trials already.")
-        number = revision or int(trial["revision"])
+            raise FullError(f"Card {display(code)} has {MOST_TRIALS} results already.")
+        number = revision or int(result["revision"])
         if not _has_revision(connection, code, number):
             raise UnknownError(f"Card {display(code)} has no revision {number}.")
-        body = _insert(connection, card, trial, number, correction, wanted)
+        body = _insert(connection, card, result, number, correction, wanted)
         if teaches is not None:
             evidence.insert(connection, "first piece", code, teaches, wanted)
         card = connection.execute(
@@ -86,10 +86,10 @@ def add(
             .values(trials=card.trials + 1, change=next_change(connection))
             .returning(cards)
         ).one()
-        return Kept(body, True, etag_of(card))
+        return StoredResult(body, True, etag_of(card))
 
 
-def pieces(store: Store, code: str, revision: int, step: int) -> list[Piece]:
+def pieces(store: Store, code: str, revision: int, step: int) -> list[StepResult]:
     """Earlier pieces of a step, the newest few in the order they came.
 
     Of every revision that has the same plan; not those that were marked wrong.
@@ -117,14 +117,14 @@ def pieces(store: Store, code: str, revision: int, step: int) -> list[Piece]:
         rows = connection.execute(query).all()
         wrong = evidence.forgotten_of(connection, [row.id for row in rows])
     return [
-        Piece(json.loads(row.body), json.loads(row.settings))
+        StepResult(json.loads(row.body), json.loads(row.settings))
         for row in reversed(rows)
         if row.id not in wrong
     ]
 
 
 def page(store: Store, code: str, limit: int, offset: int) -> str:
-    """A card's trials, newest first, as JSON text.
+    """A card's results, newest first, as JSON text.
 
     Raises UnknownError.
     """
@@ -142,8 +142,8 @@ def page(store: Store, code: str, limit: int, offset: int) -> str:
         return f'{{"trials":[{",".join(bodies)}],"total":{total}}}'
 
 
-def _kept(connection: Connection, trial_id: str) -> sa.Row[Any] | None:
-    return connection.execute(sa.select(trials).where(trials.c.id == trial_id)).first()
+def _kept(connection: Connection, result_id: str) -> sa.Row[Any] | None:
+    return connection.execute(sa.select(trials).where(trials.c.id == result_id)).first()
 
 
 def _has_revision(connection: Connection, code: str, number: int) -> bool:
@@ -156,7 +156,7 @@ def _has_revision(connection: Connection, code: str, number: int) -> bool:
 def _insert(
     connection: Connection,
     card: sa.Row[Any],
-    trial: JsonDict,
+    result: JsonDict,
     revision: int,
     correction: JsonDict | None,
     wanted: str,
@@ -165,7 +165,7 @@ def _insert(
     number = card.trials + 1
     body = json_text(
         {
-            **trial,
+            **result,
             "device": sending_device.get(),
             "number": number,
             "received_at": at,
@@ -174,13 +174,13 @@ def _insert(
     )
     connection.execute(
         sa.insert(trials).values(
-            id=str(trial["id"]),
+            id=str(result["id"]),
             code=card.code,
             number=number,
             revision=revision,
             digest=wanted,
             at=at,
-            by=trial.get("by") or "",
+            by=result.get("by") or "",
             body=body,
         )
     )

@@ -73,7 +73,7 @@ def revise(
     """Keep a new revision; whether it was new.
 
     if_match: ETag of the card it was made from. after: id of the revision it was made on,
-    or empty: what came to the card since, such as trials, does not stand in its way.
+    or empty: what came to the card since, such as results, does not stand in its way.
     settles: ids of proposals. asked: as for ``create``; the same revision id again with the
     same request is harmless.
     Raises UnknownError, StaleError, and TakenError when the id is kept with other content.

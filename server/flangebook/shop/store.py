@@ -12,7 +12,7 @@ import sqlalchemy as sa
 from sqlalchemy.engine import Connection, Engine
 
 from flangebook.shop.storage import identity, migrate, tables
-from flangebook.shop.storage.cache import Memory
+from flangebook.shop.storage.cache import Cache
 from flangebook.shop.storage.database import open_engine, reading, writing
 from flangebook.shop.storage.permissions import make_private
 from flangebook.shop.storage.writing import now
@@ -26,19 +26,19 @@ T = TypeVar("T")
 class Store:
     """An open shop.
 
-    engine: on the shop's file. memory: what is held while nothing is written. workers: who does
+    engine: on the shop's file. cache: what is held while nothing is written. workers: who does
     the long calculations; None: whoever asks, in this process.
     """
 
     engine: Engine
-    memory: Memory
+    cache: Cache
     workers: Workers | None = None
 
     @property
     def shop_id(self) -> str:
         """Tells a phone that the shop it knows is another one; ``lineage`` says when it is
         drawn anew, which may be while the shop is open."""
-        return self.memory.hold("shop id", self._read_id, len)
+        return self.cache.get_or_compute("shop id", self._read_id, len)
 
     def work(self, function: Callable[..., T], *arguments: Any, limits: Any = None) -> T:
         """What ``function(store, *arguments)`` gives, ``limits`` last where there are any: of this
@@ -59,7 +59,7 @@ class Store:
 
     def close(self) -> None:
         """Close the file."""
-        self.memory.close()
+        self.cache.close()
         self.engine.dispose()
 
     def _read_id(self) -> str:
@@ -91,12 +91,12 @@ def open_store(folder: Path, workers: Workers | None = None) -> Store:
     except BaseException:
         engine.dispose()
         raise
-    return Store(engine, Memory(folder / FILE_NAME), workers)
+    return Store(engine, Cache(folder / FILE_NAME), workers)
 
 
 def opened_again(file: Path) -> Store:
     """A shop's file that another process has opened, and brought up to date, to read in it."""
-    return Store(open_engine(file), Memory(file))
+    return Store(open_engine(file), Cache(file))
 
 
 def next_change(connection: Connection) -> int:

@@ -16,7 +16,7 @@ from flangebook.planning.results.gauged_flange import gauge_reaches
 from flangebook.schemas.part import PartSchema
 from flangebook.shop import cards, history, proposals, revisions
 from flangebook.shop.store import Store
-from flangebook.use_cases.planner import plan_of, wishes_from
+from flangebook.use_cases.planner import order_limits_from, plan_of
 
 JsonDict = dict[str, Any]
 
@@ -117,7 +117,7 @@ def _planned(
 
 def _untitled(part: Mapping[str, Any]) -> JsonDict:
     plain = {k: v for k, v in part.items() if k != "title"}
-    return {**plain, "wishes": wishes_from(part["wishes"])}
+    return {**plain, "wishes": order_limits_from(part["wishes"])}
 
 
 def checked_settings(

@@ -70,11 +70,11 @@ def first_piece(
     part: Mapping[str, Any],
     step: Mapping[str, Any],
     setting: Mapping[str, Any] | None,
-    trial: Mapping[str, Any],
+    result: Mapping[str, Any],
     first: bool,
     flange: Mapping[str, Any] | None = None,
 ) -> JsonDict | None:
-    """What a trial at a card's step is evidence of; None where it teaches nothing.
+    """What a result at a card's step is evidence of; None where it teaches nothing.
 
     first: it is the first of its run. One after it that does not say what was set may have been
     made with the correction that was offered, so nothing is assumed of it. flange: what the
@@ -87,23 +87,23 @@ def first_piece(
     if tools is None or step["hits"] is not None:
         return None
     body = {
-        "id": trial["id"],
+        "id": result["id"],
         "code": code,
-        "revision": trial["revision"],
+        "revision": result["revision"],
         "step": step["number"],
         "metal": part["metal"],
-        "lot": trial["lot"],
+        "lot": result["lot"],
         "ordered_mm": part["thickness_mm"],
         "bend_length_mm": bend_length_mm(part, step),
         "included_angle_deg": step["included_angle_deg"],
         "dimension": part["dimension"],
         **tools_json(*tools),
-        **_zeros(store, trial),
+        **_zeros(store, result),
         "gauged_deduction_mm": deduction_of_flange_mm(step, flange),
-        "measured_deg": trial["measured_deg"],
-        **{name: trial[name] for name in _MEASURED},
+        "measured_deg": result["measured_deg"],
+        **{name: result[name] for name in _MEASURED},
     }
-    return {**body, **_set_and_shown(trial, setting or {}, step, first)}
+    return {**body, **_set_and_shown(result, setting or {}, step, first)}
 
 
 def _zeros(store: Store, made: Mapping[str, Any]) -> JsonDict:
@@ -129,7 +129,7 @@ def tools_of(store: Store, step: Mapping[str, Any]) -> tuple[Die, Punch] | None:
 
 
 def _set_and_shown(
-    trial: Mapping[str, Any], setting: Mapping[str, Any], step: Mapping[str, Any], first: bool
+    result: Mapping[str, Any], setting: Mapping[str, Any], step: Mapping[str, Any], first: bool
 ) -> JsonDict:
     """The angle and the depth that were set.
 
@@ -141,11 +141,11 @@ def _set_and_shown(
         name: setting[name] if setting.get(name) is not None else step.get(name)
         for name in ("set_angle_deg", "punch_depth_mm")
     }
-    angle, depth = trial["set_angle_deg"], trial["punch_depth_mm"]
+    angle, depth = result["set_angle_deg"], result["punch_depth_mm"]
     known = first if depth is None else _same(depth, in_force["punch_depth_mm"])
     if angle is None and known:
         angle = in_force["set_angle_deg"]
-    calculated = angle is not None and depth is not None and trial["loaded_deg"] is None
+    calculated = angle is not None and depth is not None and result["loaded_deg"] is None
     return {"set_angle_deg": angle, "punch_depth_mm": depth, "depth_calculated": calculated}
 
 

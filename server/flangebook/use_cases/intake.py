@@ -65,10 +65,10 @@ def edit(store: Store, code: str, request: Mapping[str, Any]) -> None:
     card_changes.keep(store, code, asked, content, etag)
 
 
-def trial(
+def result(
     store: Store, code: str, request: Mapping[str, Any]
 ) -> tuple[JsonDict, JsonDict, JsonDict | None]:
-    """A trial, the correction it leads to, and what it is evidence of.
+    """A result, the correction it leads to, and what it is evidence of.
 
     Raises ValidationError, UnknownError.
     """

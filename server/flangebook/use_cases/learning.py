@@ -14,7 +14,7 @@ from typing import Any
 from flangebook.bending.checks import Sentence
 from flangebook.bending.learning.joint import GAUGE, Solved, solve
 from flangebook.bending.learning.lessons import Lesson
-from flangebook.bending.learning.trial import Trial
+from flangebook.bending.learning.result import Result
 from flangebook.bending.part.metals import Metal
 from flangebook.bending.tools.tooling import SetBy
 from flangebook.labels.codes import display
@@ -23,7 +23,7 @@ from flangebook.planning.answers.answer import said_json
 from flangebook.planning.answers.learned_json import odd_sentences
 from flangebook.planning.plan import find_metal
 from flangebook.planning.results import affected
-from flangebook.planning.results.evidence import Evidence, Lessons, odd_ids, trial_from
+from flangebook.planning.results.evidence import Evidence, Lessons, odd_ids, result_from
 from flangebook.planning.results.press_learned import press_json
 from flangebook.planning.tools.fit import Equipment
 from flangebook.shop import evidence as kept
@@ -56,7 +56,7 @@ def evidence_of(store: Store, metal: Metal, lot: str = "") -> Evidence | None:
             return None
         return _counted(store, metal, counter, store.shop_id, set_by, others, shop.zeros)
 
-    found = store.memory.hold(f"evidence {metal.code}", look, lambda _: 0)
+    found = store.cache.get_or_compute(f"evidence {metal.code}", look, lambda _: 0)
     return found.of_lot(lot) if found is not None and lot else found
 
 
@@ -77,7 +77,7 @@ def _counted(
         return None
     return Evidence(
         metal,
-        tuple(trial_of(record, metal) for record in records),
+        tuple(result_of(record, metal) for record in records),
         calculated=frozenset(r.id for r in records if r.body.get("depth_calculated")),
         of_others=others,
         set_by=set_by,
@@ -93,9 +93,9 @@ def gauge_evidence(store: Store) -> Solved | None:
     shop = tooling(store)
     found = [
         lesson
-        for theirs, trial in _newest(store, shop, shop.press.set_by if shop.press else None)
-        for lesson in theirs.said_by(trial)[0]
-        if lesson.figure == "deduction" and trial.id not in theirs.together.asked
+        for theirs, result in _newest(store, shop, shop.press.set_by if shop.press else None)
+        for lesson in theirs.said_by(result)[0]
+        if lesson.figure == "deduction" and result.id not in theirs.together.asked
     ]
     return solve(found, GAUGE)
 
@@ -106,15 +106,15 @@ def _of_others(
     """What the newest results of the shop's other metals say of the press and its gauge."""
     return tuple(
         lesson
-        for theirs, trial in _newest(store, shop, set_by, metal.code)
-        for lesson in theirs.said_by(trial)[0]
+        for theirs, result in _newest(store, shop, set_by, metal.code)
+        for lesson in theirs.said_by(result)[0]
         if lesson.per_mm
     )
 
 
 def _newest(
     store: Store, shop: Tooling, set_by: SetBy | None, but: str | None = None
-) -> Iterator[tuple[Evidence, Trial]]:
+) -> Iterator[tuple[Evidence, Result]]:
     """The newest results of every metal but one, each with all there is of its metal."""
     for code in kept.metals_with_evidence(store):
         other = shop.metals.get(code)
@@ -122,18 +122,18 @@ def _newest(
             continue
         theirs = _counted(store, other, kept.counter(store, code), store.shop_id, set_by)
         if theirs is not None:
-            yield from ((theirs, trial) for trial in theirs.trials[-MOST_OF_OTHERS:])
+            yield from ((theirs, result) for result in theirs.results[-MOST_OF_OTHERS:])
 
 
 @lru_cache(maxsize=MOST_METALS)
 def _lessons(_store: Store, _metal: Metal, _shop_id: str, _set_by: SetBy | None) -> Lessons:
-    """What the metal's trials teach: a trial never changes, so what it teaches does not."""
+    """What the metal's results teach: a result never changes, so what it teaches does not."""
     return {}
 
 
-def trial_of(record: kept.Record, metal: Metal) -> Trial:
+def result_of(record: kept.Record, metal: Metal) -> Result:
     """A piece of evidence as the learning takes it."""
-    return trial_from(record.body, metal, _label(record), record.confirmed)
+    return result_from(record.body, metal, _label(record), record.confirmed)
 
 
 def _label(record: kept.Record) -> str:
@@ -151,15 +151,15 @@ def rows(store: Store, metal: Metal, records: list[kept.Record]) -> list[JsonDic
     learned: dict[Any, Any] = {}
     found = []
     for record in records:
-        trial = trial_of(record, metal)
-        here = trial.set_up
+        result = result_of(record, metal)
+        here = result.set_up
         if here not in learned and not record.forgotten:
             learned[here] = learned_json.learning_at(evidence.of_lot(here.lot), here)
         learning = None if record.forgotten else learned[here]
-        odd = [WRONG] if record.forgotten else odd_sentences(evidence, trial, learning)
-        outlier = learning is not None and trial.id in odd_ids(learning)
-        asked = not record.forgotten and trial.id in evidence.together.asked
-        teaches = not (record.forgotten or asked) and bool(evidence.said_by(trial)[0])
+        odd = [WRONG] if record.forgotten else odd_sentences(evidence, result, learning)
+        outlier = learning is not None and result.id in odd_ids(learning)
+        asked = not record.forgotten and result.id in evidence.together.asked
+        teaches = not (record.forgotten or asked) and bool(evidence.said_by(result)[0])
         said = {"outlier": outlier, "teaches": teaches, "asks": asked}
         found.append({**_row(record), **said, **said_json(odd)})
     return found
@@ -181,7 +181,7 @@ def question_about(store: Store, evidence_id: str) -> Sentence | None:
     evidence = None if metal is None else evidence_of(store, metal)
     if record is None or evidence is None or record.forgotten:
         return None
-    check = evidence.question_about(trial_of(record, evidence.metal))
+    check = evidence.question_about(result_of(record, evidence.metal))
     return None if check is None else check.whole
 
 
@@ -242,9 +242,9 @@ def learned_of(store: Store, code: str) -> JsonDict:
 
 
 def _bounds(evidence: Evidence | None) -> list[str]:
-    if evidence is None or not evidence.trials:
+    if evidence is None or not evidence.results:
         return ["There is no test bend and no first piece of this metal that counts."]
-    if len(evidence.trials) < kept.MOST_COUNTED:
+    if len(evidence.results) < kept.MOST_COUNTED:
         return []
     return [f"Only the newest {kept.MOST_COUNTED} test bends and first pieces are counted."]
 
@@ -261,28 +261,28 @@ def what_changed(store: Store, record: kept.Record) -> JsonDict:
         gone = Sentence(f"The metal {record.metal} is not in the shop: no figure follows from it.")
         return {"figures": [], **said_json([gone]), "outliers": [], "cards": []}
     now = evidence_of(store, metal) or Evidence(metal, ())
-    trial = trial_of(record, metal)
+    result = result_of(record, metal)
     calculated = bool(record.body.get("depth_calculated"))
-    other = now.with_one(trial, calculated) if record.forgotten else now.without(trial.id)
-    return _compared(store, shop, record, trial, other, now)
+    other = now.with_one(result, calculated) if record.forgotten else now.without(result.id)
+    return _compared(store, shop, record, result, other, now)
 
 
 def _compared(
     store: Store,
     shop: Tooling,
     record: kept.Record,
-    trial: Trial,
+    result: Result,
     before: Evidence,
     after: Evidence,
 ) -> JsonDict:
-    here = trial.set_up
+    here = result.set_up
     old = learned_json.learning_at(before.of_lot(here.lot), here)
     new = learned_json.learning_at(after.of_lot(here.lot), here)
     if old is None or new is None:
         return {"figures": [], **said_json([NOT_LEARNED]), "outliers": [], "cards": []}
-    alone = [] if record.forgotten else odd_sentences(after, trial, new)
+    alone = [] if record.forgotten else odd_sentences(after, result, new)
     figures = learned_json.figures_json(old.bend, new, here.case)
-    if trial.id not in before.together.counting | after.together.counting:
+    if result.id not in before.together.counting | after.together.counting:
         figures = []
     elif record.forgotten:
         gone = learned_json.figures_json(new.bend, old, here.case)
@@ -303,7 +303,7 @@ def _compared(
 
 
 def _turned(one: JsonDict, left: list[JsonDict]) -> JsonDict:
-    """A figure when a trial was taken away: before and after change places; the trials and
+    """A figure when a result was taken away: before and after change places; the results and
     points are those that are left."""
     rest = next((other for other in left if other["what"] == one["what"]), None)
     points = rest["points"] if rest else []

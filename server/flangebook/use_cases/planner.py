@@ -10,7 +10,7 @@ from flangebook.api.leaving import limits_of_request
 from flangebook.bending.box.box import Box, Side
 from flangebook.bending.errors import InputError
 from flangebook.bending.part.metals import Metal
-from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.order_limits import OrderLimits
 from flangebook.bending.part.part import Bend, Hole, Part
 from flangebook.bending.part.sheet_gauge import thickness_of_gauge_mm
 from flangebook.bending.tools.tooling import Crib
@@ -18,7 +18,7 @@ from flangebook.planning.answers.plan_json import plan_json
 from flangebook.planning.box.merge import merged
 from flangebook.planning.box.plan import planned_box
 from flangebook.planning.chart import chart
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.planning.one_bend import Named, check_bend, check_stroke
 from flangebook.planning.plan import find_metal, plan, planned
 from flangebook.planning.planned import Plan
@@ -39,7 +39,9 @@ def bend_text(store: Store, asked: Mapping[str, Any]) -> str:
     Raises InputError and MissingToolError.
     """
     name = f"bend {sorted(asked.items())!r}"
-    return store.memory.hold(name, lambda: store.work(_of_one_bend, check_bend, asked), len)
+    return store.cache.get_or_compute(
+        name, lambda: store.work(_of_one_bend, check_bend, asked), len
+    )
 
 
 def stroke_text(store: Store, asked: Mapping[str, Any]) -> str:
@@ -48,7 +50,9 @@ def stroke_text(store: Store, asked: Mapping[str, Any]) -> str:
     Raises InputError and MissingToolError.
     """
     name = f"stroke {sorted(asked.items())!r}"
-    return store.memory.hold(name, lambda: store.work(_of_one_bend, check_stroke, asked), len)
+    return store.cache.get_or_compute(
+        name, lambda: store.work(_of_one_bend, check_stroke, asked), len
+    )
 
 
 def _of_one_bend(store: Store, answer: Callable[..., JsonDict], asked: Mapping[str, Any]) -> str:
@@ -76,10 +80,10 @@ def chart_text(store: Store, metal: str, bend_length_mm: float) -> str:
         return store.work(_chart, metal, bend_length_mm, limits=limits)
 
     name = f"chart {metal} {bend_length_mm!r}"
-    return store.memory.hold(name, make, len)
+    return store.cache.get_or_compute(name, make, len)
 
 
-def _chart(store: Store, code: str, bend_length_mm: float, _limits: Limits) -> str:
+def _chart(store: Store, code: str, bend_length_mm: float, _limits: PlanLimits) -> str:
     shop = tooling(store)
     metal = find_metal(shop.metals, code)
     evidence = evidence_of(store, metal)
@@ -87,7 +91,7 @@ def _chart(store: Store, code: str, bend_length_mm: float, _limits: Limits) -> s
 
 
 def plan_of(
-    store: Store, asked: Mapping[str, Any], place: str = "", limits: Limits | None = None
+    store: Store, asked: Mapping[str, Any], place: str = "", limits: PlanLimits | None = None
 ) -> JsonDict:
     """A part, planned. place: of the part in the request, for errors. limits: of the search.
 
@@ -103,16 +107,16 @@ def plan_of(
     def make() -> str:
         return store.work(_planned, untitled, limits=limits)
 
-    made = within(place, lambda: store.memory.hold(name, make, len))
+    made = within(place, lambda: store.cache.get_or_compute(name, make, len))
     plan: JsonDict = json.loads(made)
     return {**plan, "title": asked["title"], "part": {**plan["part"], "title": asked["title"]}}
 
 
-def _planned(store: Store, asked: Mapping[str, Any], limits: Limits) -> str:
+def _planned(store: Store, asked: Mapping[str, Any], limits: PlanLimits) -> str:
     return json_text(_plan(store, asked, limits))
 
 
-def _plan(store: Store, asked: Mapping[str, Any], limits: Limits) -> JsonDict:
+def _plan(store: Store, asked: Mapping[str, Any], limits: PlanLimits) -> JsonDict:
     shop = tooling(store)
     metal = find_metal(shop.metals, asked["metal"])
     thickness, evidence = thickness_of(asked["thickness_mm"], metal), evidence_of(store, metal)
@@ -120,7 +124,7 @@ def _plan(store: Store, asked: Mapping[str, Any], limits: Limits) -> JsonDict:
         part = part_from(asked, thickness)
         return plan(part, shop.press, shop.crib, shop.metals, evidence, limits)
 
-    def planner(section: Part, crib: Crib, within: Limits) -> Plan:
+    def planner(section: Part, crib: Crib, within: PlanLimits) -> Plan:
         return planned(section, shop.press, crib, shop.metals, evidence, within)
 
     box = box_from(asked, thickness)
@@ -155,7 +159,7 @@ def part_from(asked: Mapping[str, Any], thickness_mm: float) -> Part:
         order=tuple(asked["order"]) if asked["order"] else None,
         holes=tuple(Hole(**one) for one in asked["holes"]),
         **asked["tools"],
-        wishes=wishes_from(asked["wishes"]),
+        order_limits=order_limits_from(asked["wishes"]),
     )
 
 
@@ -172,13 +176,13 @@ def box_from(asked: Mapping[str, Any], thickness_mm: float) -> Box:
         **given,
         thickness_mm=thickness_mm,
         order=tuple(asked["order"]) if asked["order"] else None,
-        wishes=wishes_from(asked["wishes"]),
+        order_limits=order_limits_from(asked["wishes"]),
     )
 
 
-def wishes_from(asked: Mapping[str, Any]) -> Wishes:
-    """The wishes as the planner takes them; what is not given is not wished."""
+def order_limits_from(asked: Mapping[str, Any]) -> OrderLimits:
+    """The limits on the order as the planner takes them; what is not given is not asked for."""
     given = dict(asked)
     if "critical_flats" in given:
         given["critical_flats"] = tuple(sorted(set(given["critical_flats"])))
-    return Wishes(**given)
+    return OrderLimits(**given)

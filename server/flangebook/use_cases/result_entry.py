@@ -1,4 +1,4 @@
-"""A trial as it comes from the press: held against its card, and what to set next."""
+"""A result as it comes from the press: held against its card, and what to set next."""
 
 from __future__ import annotations
 
@@ -32,7 +32,7 @@ ONE_RUN = timedelta(hours=12)
 
 
 def kept_with(store: Store, code: str, revision: int, *, again: bool) -> int:
-    """The revision a trial is kept with: its own, or the newest for one that is sent again to a
+    """The revision a result is kept with: its own, or the newest for one that is sent again to a
     shop that lost its own.
 
     Raises UnknownError.
@@ -43,7 +43,7 @@ def kept_with(store: Store, code: str, revision: int, *, again: bool) -> int:
 def checked(
     store: Store, code: str, asked: Mapping[str, Any], revision: int
 ) -> tuple[JsonDict, JsonDict, JsonDict | None]:
-    """The trial with its measured angle and bend filled in, its correction, and what it is
+    """The result with its measured angle and bend filled in, its correction, and what it is
     evidence of.
 
     Raises UnknownError for a card or revision that is not there, ValidationError for a step
@@ -55,10 +55,10 @@ def checked(
     setting = next((s for s in content.settings if s["step"] == step["number"]), None)
     earlier = _earlier(store, code, asked, revision, step["number"])
     correction = _correction(store, content.part, step, asked, setting, earlier)
-    trial = {**asked, "bend": step["bend"], "measured_deg": round(measured_angle_deg(asked), 4)}
+    result = {**asked, "bend": step["bend"], "measured_deg": round(measured_angle_deg(asked), 4)}
     flange = correction["flange"]
-    teaches = first_piece(store, code, content.part, step, setting, trial, not earlier, flange)
-    return trial, correction, teaches
+    teaches = first_piece(store, code, content.part, step, setting, result, not earlier, flange)
+    return result, correction, teaches
 
 
 def _correction(
@@ -102,11 +102,11 @@ def _earlier(
     now = _made(asked.get("made_at"), writing.now())
     found = []
     for piece in results.pieces(store, code, revision, step):
-        made = _made(piece.trial.get("made_at"), piece.trial["received_at"])
-        same_lot = (piece.trial.get("lot") or "") == asked["lot"]
-        if piece.trial["id"] != asked["id"] and same_lot and now - ONE_RUN <= made <= now:
+        made = _made(piece.result.get("made_at"), piece.result["received_at"])
+        same_lot = (piece.result.get("lot") or "") == asked["lot"]
+        if piece.result["id"] != asked["id"] and same_lot and now - ONE_RUN <= made <= now:
             setting = next((s for s in piece.settings if s["step"] == step), None)
-            found.append((made, Made(piece.trial, setting)))
+            found.append((made, Made(piece.result, setting)))
     return [made for _, made in sorted(found, key=lambda one: one[0])]
 
 
@@ -116,8 +116,8 @@ def _made(by_device: str | None, received: str) -> datetime:
     return min(came, datetime.fromisoformat(by_device)) if by_device else came
 
 
-def answer(kept: results.Kept, question: Sentence | None) -> str:
-    """What the device is told: the trial as kept, its correction, the card's new ETag, and what to
+def answer(kept: results.StoredResult, question: Sentence | None) -> str:
+    """What the device is told: the result as kept, its correction, the card's new ETag, and what to
     ask about it."""
     correction = json.loads(kept.body)["correction"]
     told = {

@@ -91,7 +91,7 @@ def shown(store: Store, document: Document) -> str:
     if document.name not in _ONE or document.version == 0:
         return document.body
     name = f"shown {document.name} {document.version}"
-    return store.memory.hold(name, lambda: _shown(document), len)
+    return store.cache.get_or_compute(name, lambda: _shown(document), len)
 
 
 def _shown(document: Document) -> str:

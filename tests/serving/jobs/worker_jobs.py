@@ -7,7 +7,7 @@ import time
 from typing import Any
 
 from flangebook.bending.errors import OutlineError
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.shop.store import Store
 
 
@@ -39,7 +39,7 @@ def hog(_store: Store, most_bytes: int) -> None:
         kept.append(bytearray(50_000_000))
 
 
-def heeding(_store: Store, limits: Limits) -> None:
+def heeding(_store: Store, limits: PlanLimits) -> None:
     """A plan without end, that asks whether it is still wanted."""
     assert limits.cancelled
     assert limits.progress
@@ -48,7 +48,7 @@ def heeding(_store: Store, limits: Limits) -> None:
         time.sleep(0.01)
 
 
-def deaf(_store: Store, limits: Limits) -> Any:
+def deaf(_store: Store, limits: PlanLimits) -> Any:
     """A plan without end, that asks nothing."""
     assert limits.progress
     limits.progress(os.getpid())

@@ -85,7 +85,7 @@ def create(asked: dict[str, Any]) -> Response:
 @blp.response(200, card_answers.Card)
 @blp.alt_response(404, "NOT_FOUND")
 def read(code: str) -> Response:
-    """A card, whole, with its newest trials."""
+    """A card, whole, with its newest results."""
     return _card(parsed(code))
 
 
@@ -101,7 +101,7 @@ def change(asked: dict[str, Any], code: str) -> Response:
     """Change a card: a new revision. What is not named stays; the old one stays in the history.
 
     The part is planned afresh only when it changed, or with ``replan``. With ``after`` and
-    ``If-Match: *`` it is the revision that must be the newest: trials that came since do not
+    ``If-Match: *`` it is the revision that must be the newest: results that came since do not
     stand in the way. ``settles`` names the proposals that this change settles. An operator may
     change the note.
     """

@@ -19,7 +19,7 @@ PATH_ID = [
         "name": "evidence_id",
         "required": True,
         "schema": {"type": "string"},
-        "description": "Of a test bend, or of a card's trial.",
+        "description": "Of a test bend, or of a card's result.",
     }
 ]
 

@@ -13,7 +13,7 @@ from flangebook.api.sending import sent, the_store
 from flangebook.bending.geometry.dxf_lines import Unit
 from flangebook.bending.geometry.ring import bounds
 from flangebook.bending.tools.outline_dxf import WITHIN_MM, Placing, Taken, outline_from_dxf
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.schemas.outlines import DxfOutline, DxfQuery
 from flangebook.shop.store import Store
 
@@ -52,7 +52,7 @@ def _read(
     placing: Placing,
     units: Unit | None,
     layer: str | None,
-    _limits: Limits,
+    _limits: PlanLimits,
 ) -> dict[str, Any]:
     return _json(outline_from_dxf(data, placing, units, layer))
 

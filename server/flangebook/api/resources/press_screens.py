@@ -48,7 +48,7 @@ def listed() -> Response:
 
 
 @blp.route("/benches/<name>", parameters=_PATH_NAME)
-@blp.response(200, schemas.Bench)
+@blp.response(200, schemas.PressScreen)
 @blp.alt_response(404, "NOT_FOUND")
 def read(name: str) -> Response:
     """Where a bench stands.
@@ -61,7 +61,7 @@ def read(name: str) -> Response:
 
 @blp.route("/benches/<name>", methods=["PUT"], parameters=_PATH_NAME)
 @blp.arguments(schemas.BenchSchema)
-@blp.response(200, schemas.Bench)
+@blp.response(200, schemas.PressScreen)
 @blp.alt_response(409, "CONFLICT")
 @blp.alt_response(412, "PRECONDITION_FAILED")
 @blp.doc(parameters=[_IF_SEEN])
@@ -71,7 +71,7 @@ def move(asked: dict[str, Any], name: str) -> Response:
     ``code`` null and ``step`` 0 for an empty bench; one past the last step when the card is
     done. With If-Match two presses of "next" at one moment do not skip a step.
     """
-    place = press_screens.Place(asked["code"], asked["step"])
+    place = press_screens.ShownStep(asked["code"], asked["step"])
     seen = request.headers.get("If-Match", "").strip()
     kept = press_screens.move(the_store(), _named(name), place, by=asked["by"], if_match=seen)
     return sent(kept.body, etag=kept.etag)

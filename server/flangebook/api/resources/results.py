@@ -1,4 +1,4 @@
-"""Trials: what came out at the press, and what to set next."""
+"""Results: what came out at the press, and what to set next."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ blp = Blueprint("trials", __name__, url_prefix="/api/v1", description="What the 
 @blp.response(200, card_answers.Trials)
 @blp.alt_response(404, "NOT_FOUND")
 def tried(asked: dict[str, Any], code: str) -> Response:
-    """A card's trials, newest first."""
+    """A card's results, newest first."""
     return sent(results.page(the_store(), parsed(code), asked["limit"], asked["offset"]))
 
 
@@ -33,7 +33,7 @@ def tried(asked: dict[str, Any], code: str) -> Response:
 @blp.alt_response(404, "NOT_FOUND")
 @blp.alt_response(409, "CONFLICT")
 def keep(asked: dict[str, Any], code: str) -> Response:
-    """Keep a trial and offer the next setting.
+    """Keep a result and offer the next setting.
 
     The id is the device's: a resend gives the same answer with 200, and keeps nothing twice.
     """

@@ -20,7 +20,7 @@ from typing import Literal, get_args
 from flangebook.bending.checks import Names
 from flangebook.bending.errors import InputError, NotAPartError
 from flangebook.bending.geometry.setback import Dimension
-from flangebook.bending.part.order_limits import NO_WISHES, Wishes
+from flangebook.bending.part.order_limits import NO_ORDER_LIMITS, OrderLimits
 from flangebook.bending.part.part import MOST_BENDS, Bend, Part
 from flangebook.bending.part.section import check_part
 
@@ -57,8 +57,8 @@ class Box:
     square; "open" walls end where the neighbour's bend begins. gap_mm: between them [mm], None
     by rule. first_pair: the sides that are bent first; their walls run out to the corner, and the
     others are bent between them. order: numbers of the bends in an order of one's own; None lets
-    the planner choose. wishes: by the numbers that bends and flats have in the box. die, punch:
-    codes of the tools asked for, for every bend that names none of its own.
+    the planner choose. order_limits: by the numbers that bends and flats have in the box. die,
+    punch: codes of the tools asked for, for every bend that names none of its own.
     """
 
     title: str
@@ -77,7 +77,7 @@ class Box:
     dimension: Dimension = "din6935"
     first_pair: Pair = "left-right"
     order: tuple[int, ...] | None = None
-    wishes: Wishes = NO_WISHES
+    order_limits: OrderLimits = NO_ORDER_LIMITS
     die: str | None = None
     punch: str | None = None
 
@@ -113,8 +113,8 @@ class BoxBend:
 def section_of(box: Box, pair: Pair) -> Part | None:
     """The section through a pair of sides, None when neither is there.
 
-    Its bends are as long as the base is across the section, outside. Order and wishes are those
-    of the box that speak of this section.
+    Its bends are as long as the base is across the section, outside. Order and limits on it are
+    those of the box that speak of this section.
     """
     first, last = (box.side(name) for name in ENDS_OF[pair])
     if first is None and last is None:
@@ -131,7 +131,7 @@ def section_of(box: Box, pair: Pair) -> Part | None:
         bends=(*before.bends[::-1], *after.bends),
         dimension=box.dimension,
         order=_order_of(box, pair),
-        wishes=_wishes_of(box, pair),
+        order_limits=_order_limits_of(box, pair),
         walled=pair != box.first_pair and _stands(box, other),
         die=box.die,
         punch=box.punch,
@@ -154,14 +154,14 @@ def _order_of(box: Box, pair: Pair) -> tuple[int, ...] | None:
     return tuple(mine[number] for number in box.order if number in mine)
 
 
-def _wishes_of(box: Box, pair: Pair) -> Wishes:
+def _order_limits_of(box: Box, pair: Pair) -> OrderLimits:
     mine = _in_section(box, pair)
     before = flats_before(box, pair)
-    flats = (number - before for number in box.wishes.critical_flats)
+    flats = (number - before for number in box.order_limits.critical_flats)
     return replace(
-        box.wishes,
-        first=mine.get(box.wishes.first or 0),
-        last=mine.get(box.wishes.last or 0),
+        box.order_limits,
+        first=mine.get(box.order_limits.first or 0),
+        last=mine.get(box.order_limits.last or 0),
         critical_flats=tuple(n for n in flats if 1 <= n <= flats_in(box, pair)),
     )
 
@@ -229,7 +229,7 @@ def check_box(box: Box) -> None:
         section = section_of(box, pair)
         if section is not None:
             _check_section(box, pair, section)
-    _check_wishes(box)
+    _check_order_limits(box)
 
 
 def _check_counts(box: Box) -> None:
@@ -266,8 +266,8 @@ def _check_counts(box: Box) -> None:
             )
 
 
-def _check_wishes(box: Box) -> None:
-    """Refuse an order or wishes that no box bent one pair after the other can have.
+def _check_order_limits(box: Box) -> None:
+    """Refuse an order or limits on the order that no box bent one pair after the other can have.
 
     Raises:
         InputError: a bend or flat that is not there, or one whose sides have another turn.
@@ -277,9 +277,9 @@ def _check_wishes(box: Box) -> None:
     pair_of_bend = {one.number: one.pair for one in bends}
     if box.order is not None:
         _check_order(box.order, pair_of_bend, turns)
-    box.wishes.check(len(bends), sum(flats_in(box, pair) for pair in PAIRS))
+    box.order_limits.check(len(bends), sum(flats_in(box, pair) for pair in PAIRS))
     for name, turn in (("first", turns[0]), ("last", turns[-1])):
-        number = getattr(box.wishes, name)
+        number = getattr(box.order_limits, name)
         if number is not None and pair_of_bend[number] != turn:
             raise InputError(
                 f"Bend {number} cannot be {name}: {CALLED[turn]} are bent {name}.",

@@ -19,7 +19,7 @@ LEAST_OVERLAP_MM = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
+class FoldedPiece:
     """A flat or an arc of a folded section. flat: 0 for the base, from 1 outwards, negative
     towards the section's left end. arc: whether it is the bend between that flat and the one
     before it. ring: convex, in the section [mm], the base's inside up."""
@@ -42,18 +42,18 @@ def placed(strip: Strip, base: int, at_mm: float = 0.0) -> tuple[list[Straight],
     return list(lying), list(arcs)
 
 
-def pieces(strip: Strip, base: int, at_mm: float = 0.0) -> tuple[Piece, ...]:
+def pieces(strip: Strip, base: int, at_mm: float = 0.0) -> tuple[FoldedPiece, ...]:
     """All flats and arcs of a folded section, the base lying from x = at_mm."""
     straights, arcs = placed(strip, base, at_mm)
     half = strip.thickness_mm / 2.0
-    found: list[Piece] = []
+    found: list[FoldedPiece] = []
     for i, flat in enumerate(straights):
         if flat.length_mm > LEAST_OVERLAP_MM:
-            found.append(Piece(i - base, False, _flat(flat, half)))
+            found.append(FoldedPiece(i - base, False, _flat(flat, half)))
     for i, bent in enumerate(arcs):
         if bent is not None:
             number = i - base if i < base else i + 1 - base
-            found.append(Piece(number, True, _arc(bent)))
+            found.append(FoldedPiece(number, True, _arc(bent)))
     return tuple(found)
 
 

@@ -32,7 +32,7 @@ from flangebook.bending.box.box import (
     place_of,
     section_of,
 )
-from flangebook.bending.box.pieces import Piece, pieces, reach
+from flangebook.bending.box.pieces import FoldedPiece, pieces, reach
 from flangebook.bending.box.relief import corner_gap_mm, relief_hole_faa_mm
 from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import NotAPartError
@@ -264,7 +264,7 @@ class _Corner:
         before = [cut, *starts[:-1]]
         return tuple(max(one, two) for one, two in zip(starts, before, strict=False))
 
-    def _start(self, starts: Sequence[float], piece: Piece) -> float:
+    def _start(self, starts: Sequence[float], piece: FoldedPiece) -> float:
         """Where one piece of a side begins."""
         return (self._arcs(starts) if piece.arc else starts)[piece.flat - 1]
 
@@ -292,18 +292,18 @@ class _Corner:
         low = self.names[which] == ENDS_OF[pair_of(self.names[which])][0]
         return section.folded[section.base - 1 if low else section.base]
 
-    def _standing(self, section: Section, name: SideName) -> list[Piece]:
+    def _standing(self, section: Section, name: SideName) -> list[FoldedPiece]:
         return self._seen(pieces(section.strip, section.base), name)
 
-    def _seen(self, found: Sequence[Piece], name: SideName) -> list[Piece]:
+    def _seen(self, found: Sequence[FoldedPiece], name: SideName) -> list[FoldedPiece]:
         """One side's pieces, counted from 1, first coordinate inwards from the corner."""
         pair = pair_of(name)
         if name == ENDS_OF[pair][0]:
-            return [Piece(-p.flat, p.arc, p.ring) for p in found if p.flat < 0]
+            return [FoldedPiece(-p.flat, p.arc, p.ring) for p in found if p.flat < 0]
         width = self.base_mm[pair]
-        return [Piece(p.flat, p.arc, _turned(p.ring, width)) for p in found if p.flat > 0]
+        return [FoldedPiece(p.flat, p.arc, _turned(p.ring, width)) for p in found if p.flat > 0]
 
-    def _swept(self, section: Section, name: SideName) -> list[Piece]:
+    def _swept(self, section: Section, name: SideName) -> list[FoldedPiece]:
         """The second side's pieces on the way through its bends, finished last."""
         made: set[int] = set()
         states: list[Strip] = []
@@ -336,8 +336,8 @@ class _Corner:
         self,
         one: list[float],
         two: list[float],
-        fixed: Sequence[Piece],
-        swept: Sequence[Piece],
+        fixed: Sequence[FoldedPiece],
+        swept: Sequence[FoldedPiece],
     ) -> None:
         """The second side's wall clears the first side's."""
         for piece in _walls(swept):
@@ -351,8 +351,8 @@ class _Corner:
         self,
         one: list[float],
         two: list[float],
-        fixed: Sequence[Piece],
-        swept: Sequence[Piece],
+        fixed: Sequence[FoldedPiece],
+        swept: Sequence[FoldedPiece],
     ) -> None:
         """What the first side carries beyond its wall clears the second side's wall."""
         for piece in _walls(swept):
@@ -366,8 +366,8 @@ class _Corner:
         self,
         one: list[float],
         two: list[float],
-        fixed: Sequence[Piece],
-        swept: Sequence[Piece],
+        fixed: Sequence[FoldedPiece],
+        swept: Sequence[FoldedPiece],
     ) -> None:
         """What the second side carries beyond its wall clears all of the first side."""
         for piece in (p for p in swept if p.flat > 1):
@@ -381,8 +381,8 @@ class _Corner:
         self,
         one: Sequence[float],
         two: Sequence[float],
-        fixed: Sequence[Piece],
-        swept: Sequence[Piece],
+        fixed: Sequence[FoldedPiece],
+        swept: Sequence[FoldedPiece],
     ) -> list[Sentence]:
         """What still runs into one another with these ends."""
         found: dict[tuple[int, int], float] = {}
@@ -403,7 +403,7 @@ class _Corner:
         ]
 
 
-def _walls(found: Sequence[Piece]) -> list[Piece]:
+def _walls(found: Sequence[FoldedPiece]) -> list[FoldedPiece]:
     """The straights of the first flat above the base."""
     return [p for p in found if p.flat == 1 and not p.arc]
 

@@ -17,7 +17,7 @@ from flangebook.bending.clearance.problem import (
     Floats,
     Leg,
     Problem,
-    wing_set,
+    leg_set,
 )
 from flangebook.bending.geometry.ring import Point
 
@@ -53,7 +53,7 @@ def approaches(problem: Problem, made: int, bend: int, end: int, pair: int) -> t
     for tool in range(len(TOOLS)):
         best = None
         for side in (LEFT, RIGHT):
-            leg = Leg(bend, side, int(wing_set(made, bend, side, len(problem.at))))
+            leg = Leg(bend, side, int(leg_set(made, bend, side, len(problem.at))))
             away, theta, piece = nearest(problem, leg, side == end, pair, tool)
             if piece >= 0 and (best is None or away < best[0]):
                 best = (away, theta, piece, leg)

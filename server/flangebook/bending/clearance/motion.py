@@ -1,14 +1,14 @@
-"""Where a wing is at each moment of a bend, and how fast its points go.
+"""Where a leg is at each moment of a bend, and how fast its points go.
 
-While the bend is made the wing turns about the bend line by theta, half of the bend angle so
+While the bend is made the leg turns about the bend line by theta, half of the bend angle so
 far, and draws in as the arc takes its allowance. In the punch's frame (tip at (0, 0)):
 
     p = (R sin(theta), -t/2 + R (1 - cos(theta))) + turned by theta (q - (a/2, 0))
 
-with R the radius of the middle line, a = allowance theta / theta_max, q in the wing's own frame.
+with R the radius of the middle line, a = allowance theta / theta_max, q in the leg's own frame.
 In the press's frame (die's top face y = 0) it lies t - depth(theta) higher, with the depth of
 ``air_bend_geometry`` scaled to the stroke's own at theta_max. While the punch comes or goes the
-wing stays, the punch is ``rise`` above it.
+leg stays, the punch is ``rise`` above it.
 """
 
 from __future__ import annotations

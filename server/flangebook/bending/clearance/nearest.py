@@ -1,4 +1,4 @@
-"""How near a wing comes to a tool through a bend, and when: for the numbers and the picture."""
+"""How near a leg comes to a tool through a bend, and when: for the numbers and the picture."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ from flangebook.bending.clearance.problem import (
     Leg,
     Problem,
     is_bent,
-    wing_count,
+    leg_count,
 )
 from flangebook.bending.clearance.sweep import Obstacles, furthest_of, moved_edges
 from flangebook.bending.compiled import kernel
@@ -59,7 +59,7 @@ def nearest(
     lows, highs = np.empty(_DEEPEST), np.empty(_DEEPEST)
     best, best_theta, best_piece = np.inf, 0.0, -1
     start, first_fold, folds = PieceStart(0, 0.0, 0.0, 0.0), 0, 0
-    for k in range(wing_count(bend, side, len(problem.at)) + 1):
+    for k in range(leg_count(bend, side, len(problem.at)) + 1):
         bent = is_bent(made, k)
         folds += bent
         if bent and first_fold == 0:

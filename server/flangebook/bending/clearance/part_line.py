@@ -18,9 +18,9 @@ from flangebook.bending.clearance.problem import (
     Leg,
     Problem,
     is_bent,
-    wing_count,
-    wing_fold,
-    wing_set,
+    leg_count,
+    leg_fold,
+    leg_set,
 )
 from flangebook.bending.compiled import kernel
 
@@ -32,7 +32,7 @@ SAGITTA_SHARE = 1.0 - math.cos(CHORD_RAD / 2.0)
 
 
 @kernel
-def wing_line(
+def leg_line(
     problem: Problem, leg: Leg, mirror: float, pair: int, theta: float, points: Floats, kinds: Ints
 ) -> int:
     """Put the middle line of a leg into ``points``, from the bend's plane outwards, press frame;
@@ -51,7 +51,7 @@ def wing_line(
         kinds[count] = RUN
         count += 1
     start, first, folds = PieceStart(0, 0.0, 0.0, 0.0), 0, 0
-    for k in range(wing_count(bend, side, len(problem.at)) + 1):
+    for k in range(leg_count(bend, side, len(problem.at)) + 1):
         bent = is_bent(made, k)
         folds += bent
         if bent and first == 0:
@@ -63,7 +63,7 @@ def wing_line(
             kind = RESTS
         if bent:
             angle = fold_angle(problem, bend, side, k)
-            fold = wing_fold(bend, side, k - 1)
+            fold = leg_fold(bend, side, k - 1)
             radius = math.copysign(problem.radius[fold] + 0.5 * problem.thickness, angle)
             chords = max(1, math.ceil(abs(angle) / CHORD_RAD))
             _, x, y, heading = start
@@ -110,9 +110,9 @@ def part_line(
     lines, kinds = [], []
     for side in (1 - end, end):
         points, of = np.empty((room, 2)), np.empty(room, np.int64)
-        leg = Leg(bend, side, int(wing_set(made, bend, side, len(problem.at))))
+        leg = Leg(bend, side, int(leg_set(made, bend, side, len(problem.at))))
         mirror = 1.0 if side == end else -1.0
-        count = wing_line(problem, leg, mirror, pair, theta, points, of)
+        count = leg_line(problem, leg, mirror, pair, theta, points, of)
         lines.append(points[:count])
         kinds.append(of[1:count])
     front, back = lines

@@ -1,11 +1,11 @@
-"""A wing as pieces outwards from the bend line, and the outline of each.
+"""A leg as pieces outwards from the bend line, and the outline of each.
 
 Piece 0 is the sheet from the bend line to the first fold; piece k is fold k (its arc when it is
 finished, as much straight sheet when not) and the flat behind it. A piece depends only on the
-folds up to its own, never on those further out, so what is found for it holds for every wing
+folds up to its own, never on those further out, so what is found for it holds for every leg
 that begins alike.
 
-Wing frame: the sheet's middle line leaves the bend line along +x, +y is the side of the punch.
+Leg frame: the sheet's middle line leaves the bend line along +x, +y is the side of the punch.
 """
 
 from __future__ import annotations
@@ -19,8 +19,8 @@ from flangebook.bending.clearance.problem import (
     Leg,
     Problem,
     is_bent,
-    wing_count,
-    wing_fold,
+    leg_count,
+    leg_fold,
 )
 from flangebook.bending.compiled import kernel
 
@@ -49,15 +49,15 @@ def piece_end(problem: Problem, bend: int, side: int, k: int) -> float:
     38.5
     """
     edge = problem.at[bend] if side == LEFT else problem.length - problem.at[bend]
-    if k >= wing_count(bend, side, len(problem.at)):
+    if k >= leg_count(bend, side, len(problem.at)):
         return float(edge)
-    fold = wing_fold(bend, side, k)
+    fold = leg_fold(bend, side, k)
     return float(abs(problem.at[fold] - problem.at[bend]) - 0.5 * problem.allowance[fold])
 
 
 @kernel
 def fold_angle(problem: Problem, bend: int, side: int, k: int) -> float:
-    """How far fold k (from 1) of the wing is bent when finished [rad], towards the punch > 0.
+    """How far fold k (from 1) of the leg is bent when finished [rad], towards the punch > 0.
 
     Source: definition.
 
@@ -65,7 +65,7 @@ def fold_angle(problem: Problem, bend: int, side: int, k: int) -> float:
     >>> math.degrees(fold_angle(smallest_problem(), 0, 1, 1))
     -90.0
     """
-    fold = wing_fold(bend, side, k - 1)
+    fold = leg_fold(bend, side, k - 1)
     return float(problem.angle[fold] if problem.angle[bend] > 0.0 else -problem.angle[fold])
 
 
@@ -90,7 +90,7 @@ def next_piece(problem: Problem, leg: Leg, start: PieceStart) -> PieceStart:
     k, x, y, heading = start
     length = piece_end(problem, bend, side, k)
     if k > 0:
-        fold = wing_fold(bend, side, k - 1)
+        fold = leg_fold(bend, side, k - 1)
         taken = problem.allowance[fold]
         length -= piece_end(problem, bend, side, k - 1)
         if is_bent(made, k):
@@ -120,7 +120,7 @@ def piece_outline(
     count = 0
     length = piece_end(problem, bend, side, k)
     if k > 0:
-        fold = wing_fold(bend, side, k - 1)
+        fold = leg_fold(bend, side, k - 1)
         length -= piece_end(problem, bend, side, k - 1)
         if is_bent(made, k):
             length -= problem.allowance[fold]
@@ -150,7 +150,7 @@ def piece_outline(
             )
     length = max(length, 0.0)
     cos, sin = math.cos(heading), math.sin(heading)
-    last = k == wing_count(bend, side, len(problem.at))
+    last = k == leg_count(bend, side, len(problem.at))
     if last:
         length -= thinner
     for v in (half, -half):

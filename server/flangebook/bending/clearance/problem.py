@@ -1,8 +1,8 @@
 """The order problem as plain arrays, the one form that search, clearance and gauge rule share.
 
 Bends and tool pairs are numbered from 0 here; a set of finished bends is an integer, bit i for
-bend i. A *wing* is what lies on one side of the active bend: its folds are counted outwards from
-the bend line, so the same wing has the same numbers whichever way the part is turned, and its
+bend i. A *leg* is what lies on one side of the active bend: its folds are counted outwards from
+the bend line, so the same leg has the same numbers whichever way the part is turned, and its
 set of finished bends is an integer too, bit i for the i-th fold outwards.
 """
 
@@ -20,19 +20,19 @@ Ints = NDArray[np.int64]
 Bools = NDArray[np.bool_]
 
 LEFT, RIGHT = 0, 1
-"""Ends of the part, and the wings towards them."""
+"""Ends of the part, and the legs towards them."""
 
 PUNCH, HOLDER, RAM, DIE, BED, FLOOR = range(6)
 """What a tool edge belongs to (``Problem.edge_of``)."""
 
 # Why a step cannot be made, one bit each; 0 is "it can".
-HITS_PUNCH, HITS_HOLDER, HITS_RAM, HITS_DIE, HITS_BED, HITS_FLOOR = 1, 2, 4, 8, 16, 32
-HITS_SHEET = 64  # the part runs into itself
+INTO_PUNCH, INTO_HOLDER, INTO_RAM, INTO_DIE, INTO_BED, INTO_FLOOR = 1, 2, 4, 8, 16, 32
+INTO_SHEET = 64  # the part runs into itself
 NO_GAUGE = 128
 SHORT_FLANGE = 256
 TRAPPED = 512  # the punch cannot come and go straight, and the part cannot be slid out
 WRONG_TOOL = 1024  # this pair of tools cannot make this bend
-AGAINST_WISH = 2048
+AGAINST_LIMIT = 2048
 BANNED = 4096  # a closer look at the whole step refused it
 SLIDES = 8192  # no refusal: part or punch goes in or out along the tools
 
@@ -60,7 +60,7 @@ class Problem(NamedTuple):
     contact and line adds, (n,).
     critical: whether flat i is to be gauged directly, (n + 1,).
     before: bends that must be finished before bend b, as a set, (n,).
-    no_turn_over, no_turn_end, no_change: the user's wishes.
+    no_turn_over, no_turn_end, no_change: the user's limits.
     """
 
     thickness: float
@@ -102,20 +102,20 @@ class Leg(NamedTuple):
 
 
 @kernel
-def wing_count(bend: int, side: int, bends: int) -> int:
-    """How many folds the wing on that side has."""
+def leg_count(bend: int, side: int, bends: int) -> int:
+    """How many folds the leg on that side has."""
     return bend if side == LEFT else bends - 1 - bend
 
 
 @kernel
-def wing_fold(bend: int, side: int, i: int) -> int:
+def leg_fold(bend: int, side: int, i: int) -> int:
     """The bend that is the i-th fold (from 0) outwards on that side."""
     return bend - 1 - i if side == LEFT else bend + 1 + i
 
 
 @kernel
-def wing_set(made: int, bend: int, side: int, bends: int) -> int:
-    """The finished bends of a wing, bit i for its i-th fold outwards."""
+def leg_set(made: int, bend: int, side: int, bends: int) -> int:
+    """The finished bends of a leg, bit i for its i-th fold outwards."""
     if side == RIGHT:
         return made >> (bend + 1)
     found = 0
@@ -127,5 +127,5 @@ def wing_set(made: int, bend: int, side: int, bends: int) -> int:
 
 @kernel
 def is_bent(made: int, k: int) -> bool:
-    """Whether the k-th fold outwards (from 1) of a wing is finished; False for 0, the line."""
+    """Whether the k-th fold outwards (from 1) of a leg is finished; False for 0, the line."""
     return k > 0 and (made >> min(k - 1, 62)) & 1 == 1

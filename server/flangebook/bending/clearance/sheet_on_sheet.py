@@ -1,4 +1,4 @@
-"""Where the part runs into itself: a half-made wing into its own pieces, one wing into the other.
+"""Where the part runs into itself: a half-made leg into its own pieces, one leg into the other.
 
 Touching is allowed, so the faces are drawn in by TOUCH_MM first.
 """
@@ -18,16 +18,16 @@ from flangebook.bending.clearance.pieces import (
     piece_outline,
 )
 from flangebook.bending.clearance.problem import (
-    HITS_SHEET,
+    INTO_SHEET,
     LEFT,
     RIGHT,
     Floats,
     Leg,
     Problem,
     is_bent,
-    wing_count,
-    wing_fold,
-    wing_set,
+    leg_count,
+    leg_fold,
+    leg_set,
 )
 from flangebook.bending.clearance.sweep import UNSURE_MM, Room, furthest_of, moved_edges
 from flangebook.bending.clearance.sweeps import (
@@ -64,7 +64,7 @@ def on_itself_code(
 def _self_code(
     problem: Problem, leg: Leg, start: PieceStart, segments: Floats, others: Floats
 ) -> int:
-    """HITS_SHEET when a piece runs into a piece before the one it hangs on."""
+    """INTO_SHEET when a piece runs into a piece before the one it hangs on."""
     k, bent = start.k, is_bent(leg.made, start.k)
     count = piece_outline(problem, leg, start, TOUCH_MM, segments)
     left, bottom, right, top = _bounds(segments, count)
@@ -75,7 +75,7 @@ def _self_code(
         # Its middle line goes from one end to the other, an arc further out by less than this.
         wide = problem.thickness
         if is_bent(leg.made, j):
-            fold = wing_fold(leg.bend, leg.side, j - 1)
+            fold = leg_fold(leg.bend, leg.side, j - 1)
             wide += 2.0 * (problem.radius[fold] + problem.thickness)
         far = (
             min(other.x, after.x) - wide > right or max(other.x, after.x) + wide < left
@@ -91,7 +91,7 @@ def _self_code(
         for i in range(count):
             for m in range(there):
                 if between_edges(edge_at(segments, i), edge_at(others, m)) <= 0.0:
-                    return HITS_SHEET
+                    return INTO_SHEET
     return 0
 
 
@@ -107,15 +107,15 @@ def _bounds(segments: Floats, count: int) -> Bounds:
 
 
 @kernel
-def wings_code(problem: Problem, bend: int, pair: int, made: int, sweeps: Sweeps) -> int:
-    """HITS_SHEET when one wing runs into the other while the bend closes.
+def legs_code(problem: Problem, bend: int, pair: int, made: int, sweeps: Sweeps) -> int:
+    """INTO_SHEET when one leg runs into the other while the bend closes.
 
     Only looked at when one of them crosses the plane of the bend.
     """
     n = len(problem.at)
     motion = motion_of(problem, bend, pair)
-    left = Leg(bend, LEFT, wing_set(made, bend, LEFT, n))
-    right = Leg(bend, RIGHT, wing_set(made, bend, RIGHT, n))
+    left = Leg(bend, LEFT, leg_set(made, bend, LEFT, n))
+    right = Leg(bend, RIGHT, leg_set(made, bend, RIGHT, n))
     over_left = crossing_pieces(problem, motion, left, pair, sweeps)
     over_right = crossing_pieces(problem, motion, right, pair, sweeps)
     if over_left == 0 and over_right == 0:
@@ -123,14 +123,14 @@ def wings_code(problem: Problem, bend: int, pair: int, made: int, sweeps: Sweeps
     one, two = np.empty((MOST_SEGMENTS, 4)), np.empty((MOST_SEGMENTS, 4))
     moved_one, moved_two = np.empty((MOST_SEGMENTS, 4)), np.empty((MOST_SEGMENTS, 4))
     start = PieceStart(0, 0.0, 0.0, 0.0)
-    for k in range(wing_count(bend, LEFT, n) + 1):
+    for k in range(leg_count(bend, LEFT, n) + 1):
         bent = is_bent(left.made, k)
         count = piece_outline(problem, left, start, TOUCH_MM, one)
         start = next_piece(problem, left, start)
         if over_right == 0 and not over_left >> k & 1:
             continue
         after = PieceStart(0, 0.0, 0.0, 0.0)
-        for m in range(wing_count(bend, RIGHT, n) + 1):
+        for m in range(leg_count(bend, RIGHT, n) + 1):
             other, also_bent = after, is_bent(right.made, m)
             after = next_piece(problem, right, other)
             # Two pieces that both stay on their own sides of the plane cannot meet.
@@ -140,7 +140,7 @@ def wings_code(problem: Problem, bend: int, pair: int, made: int, sweeps: Sweeps
                 continue
             there = piece_outline(problem, right, other, TOUCH_MM, two)
             if _meet(motion, one, count, two, there, moved_one, moved_two):
-                return HITS_SHEET
+                return INTO_SHEET
     return 0
 
 
@@ -155,10 +155,10 @@ def crossing_pieces(problem: Problem, motion: Motion, leg: Leg, pair: int, sweep
     found = 0
     start, nearest = PieceStart(0, 0.0, 0.0, 0.0), np.inf
     away = motion.radius + motion.allowance
-    for k in range(wing_count(bend, side, len(problem.at)) + 1):
+    for k in range(leg_count(bend, side, len(problem.at)) + 1):
         if is_bent(made, k):
             # No point of an arc or flat reaches further over than its corners by more than this.
-            fold = wing_fold(bend, side, k - 1)
+            fold = leg_fold(bend, side, k - 1)
             away = max(
                 away, motion.radius + motion.allowance + problem.radius[fold] + problem.thickness
             )
@@ -173,7 +173,7 @@ def crossing_pieces(problem: Problem, motion: Motion, leg: Leg, pair: int, sweep
 
 @kernel
 def _least_x(motion: Motion, x: float, y: float) -> float:
-    """The least x of a point of the wing while it turns, shifts beside the turn left out."""
+    """The least x of a point of the leg while it turns, shifts beside the turn left out."""
     far, angle = math.hypot(x, y), math.atan2(y, x)
     if angle <= -math.pi / 2:
         return -far
@@ -185,7 +185,7 @@ def _meet(
     motion: Motion, one: Floats, count: int, two: Floats, there: int, moved_one: Floats,
     moved_two: Floats,
 ) -> bool:  # fmt: skip
-    """Whether a piece of the left wing and one of the right run into one another."""
+    """Whether a piece of the left leg and one of the right run into one another."""
     speed = speed_bound(motion, furthest_of(one, count, motion), False) + speed_bound(
         motion, furthest_of(two, there, motion), False
     )

@@ -3,7 +3,7 @@
 The motion is cut in two where it must be. At each moment looked at the distance to the nearest
 tool edge is known exactly; nothing can come nearer before it has had the time, so a stretch of
 the motion is clear for certain, and nothing slips through between two moments. What would need
-stretches finer than UNSURE_MM is taken as a hit.
+stretches finer than UNSURE_MM is taken as a collision.
 """
 
 from __future__ import annotations

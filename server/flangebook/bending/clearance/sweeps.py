@@ -1,4 +1,4 @@
-"""What is known of pieces and wings, by key, so that nothing is looked at twice."""
+"""What is known of pieces and legs, by key, so that nothing is looked at twice."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from flangebook.bending.clearance.problem import Ints, Problem
 from flangebook.bending.compiled import kernel
 
 THROUGH_BEND, PAST_PUNCH, ON_ITSELF, CROSSING = range(4)
-"""What is known: a piece through the bend, past the rising punch, on its own wing; a wing over
+"""What is known: a piece through the bend, past the rising punch, on its own leg; a leg over
 the bend's plane."""
 _ROOM = 1 << 17
 _SHIFT, _FIELD = 40, 21

@@ -3,7 +3,7 @@
 Either the punch comes and goes straight past the part: then it lies on the die, and is drawn out
 to the front, level or with a tilt. Or a flange reaches round the punch: then it rides up with the
 punch, and is unhooked there by shifting and tilting. What can do neither has to slide along the
-tools, if there is room beside them. The gauge is taken to be drawn back, out of the way.
+tools, if there is room beside them. The gauge is taken to be retracted, out of the way.
 """
 
 from __future__ import annotations
@@ -24,6 +24,7 @@ from flangebook.bending.clearance.by_hand import (
     scene_of,
     way_to_front,
 )
+from flangebook.bending.clearance.legs import approach_code
 from flangebook.bending.clearance.motion import motion_of, released
 from flangebook.bending.clearance.part_line import (
     OTHER,
@@ -43,11 +44,10 @@ from flangebook.bending.clearance.problem import (
     Ints,
     Leg,
     Problem,
-    wing_set,
+    leg_set,
 )
 from flangebook.bending.clearance.sheet_on_sheet import TOUCH_MM
 from flangebook.bending.clearance.sweeps import Sweeps
-from flangebook.bending.clearance.wings import approach_code
 
 Way = Literal["straight", "swing", "slide", "unknown"]
 Place = tuple[float, float, float]
@@ -114,7 +114,7 @@ def step_passes(problem: Problem, step: Step, sweeps: Sweeps) -> bool:
     return not any(
         approach_code(
             problem,
-            Leg(step.bend, side, int(wing_set(step.made, step.bend, side, bends))),
+            Leg(step.bend, side, int(leg_set(step.made, step.bend, side, bends))),
             side == step.end,
             step.pair,
             sweeps,

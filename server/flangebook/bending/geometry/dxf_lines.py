@@ -41,7 +41,7 @@ _TEXTS = "TEXT MTEXT DIMENSION ATTRIB ATTDEF LEADER"
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
+class DrawnLine:
     """One line or curve: its points [mm], the layer it lies on."""
 
     points: tuple[Point, ...]
@@ -53,7 +53,7 @@ class Drawing:
     """What a drawing holds. asked: the unit was asked for, not read from the file's header.
     left: how many of each kind were not looked at."""
 
-    pieces: tuple[Piece, ...]
+    pieces: tuple[DrawnLine, ...]
     unit: Unit
     asked: bool
     left: tuple[tuple[str, int], ...]
@@ -120,7 +120,7 @@ def _too_many(most: int, what: str) -> OutlineError:
     )  # fmt: skip
 
 
-def _pieces(document: Any, scale: float, left: Counter[str]) -> Iterator[Piece]:
+def _pieces(document: Any, scale: float, left: Counter[str]) -> Iterator[DrawnLine]:
     hidden = {
         layer.dxf.name.casefold()
         for layer in document.layers
@@ -156,7 +156,7 @@ def _pieces(document: Any, scale: float, left: Counter[str]) -> Iterator[Piece]:
                 "Draw the tool's section in the plane.", code="not-flat",
             )  # fmt: skip
         if len(points) > 1:
-            yield Piece(tuple((x, y) for x, y, _ in points), layer)
+            yield DrawnLine(tuple((x, y) for x, y, _ in points), layer)
 
 
 def _near(point: tuple[float, float, float]) -> bool:

@@ -37,7 +37,7 @@ LEAST_ANSWER, MOST_ANSWER = 0.5, 2.0
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
+class BentPiece:
     """A piece that was bent: what was set, and the included angles that came.
 
     set_angle_deg: included angle under load that was set [deg]. punch_depth_mm: depth set [mm],
@@ -93,10 +93,10 @@ class NextSetting:
 
 def next_setting(
     wanted_deg: float,
-    pieces: Sequence[Piece],
+    pieces: Sequence[BentPiece],
     slope: Slope,
     bend_length_mm: float,
-    before: Iterable[Sequence[Piece]] = (),
+    before: Iterable[Sequence[BentPiece]] = (),
     sharpest_deg: float | None = None,
 ) -> NextSetting:
     """What to set after the last of the pieces of this bend [deg, mm].
@@ -116,7 +116,7 @@ def next_setting(
 
     Source: own method, as at the top of the module; common practice, no source, for its figures.
 
-    >>> made = [Piece(set_angle_deg=88.0, left_deg=91.0)]
+    >>> made = [BentPiece(set_angle_deg=88.0, left_deg=91.0)]
     >>> after = next_setting(90.0, made, lambda angle_deg: 0.08, 1000.0)
     >>> round(after.set_angle_deg, 2)
     86.97
@@ -142,7 +142,7 @@ def next_setting(
     )  # fmt: skip
 
 
-def press_answer(runs: Iterable[Sequence[Piece]]) -> tuple[Estimate, tuple[Check, ...]]:
+def press_answer(runs: Iterable[Sequence[BentPiece]]) -> tuple[Estimate, tuple[Check, ...]]:
     """How a press answers [-]: change of angle that came over change that was asked for.
 
     A change that came out less than half or more than twice as asked is a mix-up of pieces or
@@ -210,7 +210,7 @@ def depth_between_mm(from_deg: float, to_deg: float, slope: Slope) -> float:
     return (from_deg - to_deg) / 6.0 * (slope(from_deg) + 4.0 * slope(middle) + slope(to_deg))
 
 
-def _loaded_per_released(piece: Piece) -> float:
+def _loaded_per_released(piece: BentPiece) -> float:
     """Degrees to add under load for a degree after release, as this piece shows it."""
     return (180.0 - piece.set_angle_deg) / (180.0 - piece.measured_deg)
 
@@ -233,13 +233,13 @@ def _need_reachable(
         )
 
 
-def _tilt(piece: Piece, bend_length_mm: float, depth_per_degree_mm: float) -> float | None:
+def _tilt(piece: BentPiece, bend_length_mm: float, depth_per_degree_mm: float) -> float | None:
     if piece.left_deg is None or piece.right_deg is None:
         return None
     return tilt_mm_per_m(piece.left_deg, piece.right_deg, bend_length_mm, depth_per_degree_mm)
 
 
-def _crown(piece: Piece, depth_per_degree_mm: float) -> float | None:
+def _crown(piece: BentPiece, depth_per_degree_mm: float) -> float | None:
     if piece.left_deg is None or piece.middle_deg is None or piece.right_deg is None:
         return None
     ends = 0.5 * (piece.left_deg + piece.right_deg)

@@ -1,4 +1,4 @@
-"""One figure: what was expected, what the trials say, the band that follows, the odd ones out."""
+"""One figure: what was expected, what the results say, the band that follows, the odd ones out."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from flangebook.bending.estimate import NINE_IN_TEN
 from flangebook.bending.learning.joint import GAUGE, Solved, Split
 from flangebook.bending.learning.lessons import FigureName, Lesson
 from flangebook.bending.learning.nearness import HERE, nearness_of
-from flangebook.bending.learning.trial import SetUp
+from flangebook.bending.learning.result import SetUp
 
 ODD = 2.58  # standard deviations; one result in a hundred lies as far out
 CONTRADICTION = 3.0  # spread over the usual scatter; common practice, no source
@@ -24,7 +24,7 @@ class Counted:
 
     nearness: what it would count alone [-]. weight: the same, less what it lost by lying far
     from the others. error_mm: what is believed of the press's or the gauge's error in it. usual:
-    the band, in the figure's own unit at the trial, that the other trials
+    the band, in the figure's own unit at the result, that the other results
     (or the expectation alone) would let it fall in. odd: the finding, if it does not by far.
     """
 
@@ -38,10 +38,10 @@ class Counted:
 
 @dataclass(frozen=True, slots=True)
 class Belief:
-    """What is believed of one figure after the trials, as a departure from the expected.
+    """What is believed of one figure after the results, as a departure from the expected.
 
     split: the departure, causes apart. share: how much of the expected band's doubt is left.
-    scatter: what the next bend adds to it, wider where the trials contradict each other.
+    scatter: what the next bend adds to it, wider where the results contradict each other.
     counted: every lesson of this metal, the nearest first. together: what they say as a whole.
     """
 
@@ -54,7 +54,7 @@ class Belief:
 
     @property
     def basis(self) -> str:
-        """How many trials it rests on, in words."""
+        """How many results it rests on, in words."""
         if self.figure == "deduction":
             return pieces_words(*self.pieces)
         return basis_words(
@@ -71,7 +71,7 @@ class Belief:
 
     @property
     def checks(self) -> tuple[Check, ...]:
-        """Its findings: what the trials say as a whole, then the odd ones."""
+        """Its findings: what the results say as a whole, then the odd ones."""
         odd = tuple(c.odd for c in self.counted if c.odd is not None)
         return (self.together, *odd) if self.together else odd
 
@@ -97,7 +97,7 @@ def pieces_words(flanges: int, strips: int) -> str:
 
 
 def basis_words(here: int, elsewhere: int) -> str:
-    """How many trials a figure rests on.
+    """How many results a figure rests on.
 
     >>> basis_words(1, 0)
     '1 of your test bends'
@@ -119,11 +119,11 @@ def believe(
     per_mm: float,
     scatter: float,
 ) -> Belief | None:
-    """What the trials make of a figure of one bend, or None if none is of its metal.
+    """What the results make of a figure of one bend, or None if none is of its metal.
 
     Args:
         figure: which figure.
-        solved: all trials that count, solved together.
+        solved: all results that count, solved together.
         here: the bend that is to be made.
         spread: standard deviation of the metal's departure there.
         per_mm: what a millimetre of the press's error is worth there.
@@ -142,7 +142,7 @@ def believe(
     split = solved.at(here, spread, per_mm)
     counted = [_counted(solved, i, nearness_of(solved.lessons[i].set_up, here), len(mine) > 1)
                for i in mine]  # fmt: skip
-    counted.sort(key=lambda one: (-one.nearness, one.lesson.label, one.lesson.trial_id))
+    counted.sort(key=lambda one: (-one.nearness, one.lesson.label, one.lesson.result_id))
     torn = _torn(solved, mine)
     return Belief(
         figure,
@@ -165,11 +165,13 @@ def _counted(solved: Solved, number: int, near: float, has_others: bool) -> Coun
 
 def _odd(lesson: Lesson, low: float, high: float, has_others: bool) -> Check:
     unit = _UNIT[lesson.figure]
-    whose = "the other trials lead to expect" if has_others else "what is published leads to expect"
+    whose = (
+        "the other results lead to expect" if has_others else "what is published leads to expect"
+    )
     return Check(
         "caution",
         "trial-unlike-the-others" if has_others else "trial-unlike-expected",
-        f"Trial {lesson.label}: {lesson.figure} {{measured_{unit}}}, where {whose} "
+        f"Result {lesson.label}: {lesson.figure} {{measured_{unit}}}, where {whose} "
         f"{{low_{unit}}} to {{high_{unit}}}.",
         "It counts less the further off it lies. Look for what was different: sheet, lot, tools, "
         "zero, reading. If it was wrong, mark it wrong.",
@@ -178,14 +180,14 @@ def _odd(lesson: Lesson, low: float, high: float, has_others: bool) -> Check:
 
 
 def _torn(solved: Solved, mine: Sequence[int]) -> float:
-    """How many times the usual scatter the trials really show, at least once [-]: their weighted
+    """How many times the usual scatter the results really show, at least once [-]: their weighted
     squares, to which one misreading adds little and two camps add much."""
     squares = fsum(solved.weights[i] * solved.residuals[i] ** 2 for i in mine)
     return max(1.0, sqrt(squares / len(mine)))
 
 
 def _together(figure: FigureName, solved: Solved, mine: Sequence[int]) -> Check | None:
-    """What the trials say as a whole: that they contradict each other, or the expectation."""
+    """What the results say as a whole: that they contradict each other, or the expectation."""
     if len(mine) < 2:  # one alone has its own finding
         return None
     spread = sqrt(fsum(solved.residuals[i] ** 2 for i in mine) / (len(mine) - 1))

@@ -40,7 +40,7 @@ import numpy as np
 
 from flangebook.bending.learning.lessons import Lesson
 from flangebook.bending.learning.nearness import alike, near_by, same
-from flangebook.bending.learning.trial import SetUp
+from flangebook.bending.learning.result import SetUp
 
 if TYPE_CHECKING:
     import numpy.typing as npt
@@ -192,7 +192,7 @@ def solve(lessons: Sequence[Lesson], machine: Machine = PRESS) -> Solved | None:
     """
     if not lessons:
         return None
-    found = tuple(sorted(lessons, key=lambda one: (one.trial_id, one.figure)))
+    found = tuple(sorted(lessons, key=lambda one: (one.result_id, one.figure)))
     u = np.array([one.spread for one in found])
     j = np.array([one.per_mm for one in found])
     y = np.array([one.departure for one in found])
@@ -232,18 +232,18 @@ def _weights(prior: Array, y: Array, sigma: Array) -> Array:
 
 
 def that_count(lessons: Sequence[Lesson]) -> frozenset[str]:
-    """Ids of the trials that count: those that the metal can have done, or that were confirmed.
+    """Ids of the results that count: those that the metal can have done, or that were confirmed.
 
     A press whose depth is known to be off shifts what is possible: what the results that count
     anyway say of d is looked at once, and each result is held against that as well.
     """
     found = solve([one for one in lessons if one.confirmed or one.is_possible(0.0)])
     not_so = {
-        one.trial_id
+        one.result_id
         for one in lessons
         if not (one.confirmed or one.is_possible(0.0) or _is_explained(one, found))
     }
-    return frozenset(one.trial_id for one in lessons) - not_so
+    return frozenset(one.result_id for one in lessons) - not_so
 
 
 def _is_explained(lesson: Lesson, found: Solved | None) -> bool:

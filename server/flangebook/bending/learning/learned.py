@@ -1,20 +1,20 @@
 """A predicted bend with what the shop's own test bends taught put in.
 
-    figure          after the trials
+    figure          after the results
     --------------  -----------------------------------------------------------------------
-    springback      expected, and what the metal's trials add; the press's error is kept out
+    springback      expected, and what the metal's results add; the press's error is kept out
     set angle       wanted angle less that springback and less what the press comes short by
-    inside radius   expected, times what the trials make of it
+    inside radius   expected, times what the results make of it
     deduction       what was measured of it; the allowance is the setbacks less it
     K-factor        what that deduction amounts to at the inside radius; its band is the
                     deduction's, which readings of a length widen and handbooks do not know of
     punch depth     expected, moved along the contact geometry to the new angle under load, plus
                     what the press comes short by
     smallest flange for the sharpest loaded angle of the new band, and never less than before
-    force           as before: nothing that is measured at a trial tells it
+    force           as before: nothing that is measured at a result tells it
 
 The expected band is nine in ten, so is the one after. Springback is never put under a tenth of
-the expected one, as the model's own band is not: sheet springs open. With no trial that counts,
+the expected one, as the model's own band is not: sheet springs open. With no result that counts,
 the prediction is handed back as it came.
 """
 
@@ -47,7 +47,7 @@ from flangebook.bending.learning.readings import (
     SPRINGBACK_DEG,
     k_factor_from_deduction,
 )
-from flangebook.bending.learning.trial import SetUp, Trial
+from flangebook.bending.learning.result import Result, SetUp
 from flangebook.bending.prediction.bend_case import BendCase
 from flangebook.bending.prediction.predicted_bend import (
     AirBend,
@@ -66,15 +66,15 @@ _GROUPS: tuple[tuple[FigureName, ...], ...] = (
     ("deduction",),
 )
 
-TaughtBy = Callable[[Trial], tuple[tuple[Lesson, ...], tuple[Check, ...]]]
+TaughtBy = Callable[[Result], tuple[tuple[Lesson, ...], tuple[Check, ...]]]
 
 
 @dataclass(frozen=True, slots=True)
 class Taught:
-    """What all trials of a metal teach, and other metals' of the press.
+    """What all results of a metal teach, and other metals' of the press.
 
-    by_figure: the trials that count, solved together, by the first figure of each kind. checks:
-    what is odd about each trial by itself. asked: ids of those that do not count until somebody
+    by_figure: the results that count, solved together, by the first figure of each kind. checks:
+    what is odd about each result by itself. asked: ids of those that do not count until somebody
     confirms them. silent: ids of those that teach nothing.
     """
 
@@ -85,15 +85,15 @@ class Taught:
 
     def press_error(self, name: str) -> tuple[float, float] | None:
         """The error d [mm] of the press of that name and its standard deviation; None where no
-        trial tells of it."""
+        result tells of it."""
         solved = self.by_figure["springback"]
         return solved.error(name) if solved is not None and solved.telling(name) else None
 
     @property
     def counting(self) -> frozenset[str]:
-        """Ids of the trials that count for some figure."""
+        """Ids of the results that count for some figure."""
         return frozenset(
-            lesson.trial_id
+            lesson.result_id
             for solved in self.by_figure.values()
             if solved is not None
             for lesson in solved.lessons
@@ -102,11 +102,11 @@ class Taught:
 
 @dataclass(frozen=True, slots=True)
 class Learning:
-    """What the trials make of a bend.
+    """What the results make of a bend.
 
     expected: the prediction without them. bend: the prediction with them. beliefs: one for each
-    figure that some trial counts for. checks: what is odd, trial by trial and over all.
-    not_counted: ids of the trials that teach nothing: marked wrong, impossible (a finding of
+    figure that some result counts for. checks: what is odd, result by result and over all.
+    not_counted: ids of the results that teach nothing: marked wrong, impossible (a finding of
     level "stop" says why), or beyond what the metal can do and not confirmed.
     """
 
@@ -117,41 +117,43 @@ class Learning:
     not_counted: tuple[str, ...]
 
     def belief(self, figure: FigureName) -> Belief | None:
-        """What is believed of a figure, if any trial counts for it."""
+        """What is believed of a figure, if any result counts for it."""
         return next((b for b in self.beliefs if b.figure == figure), None)
 
 
-def teach(trials: Iterable[Trial], taught_by: TaughtBy, of_others: Sequence[Lesson] = ()) -> Taught:
-    """What trials teach together, worked out once for all bends of a metal.
+def teach(
+    results: Iterable[Result], taught_by: TaughtBy, of_others: Sequence[Lesson] = ()
+) -> Taught:
+    """What results teach together, worked out once for all bends of a metal.
 
     Args:
-        trials: of the metal, in any order.
-        taught_by: what a trial teaches, as :func:`lessons.lessons` gives it.
+        results: of the metal, in any order.
+        taught_by: what a result teaches, as :func:`lessons.lessons` gives it.
         of_others: lessons of other metals; those that tell of press or gauge count.
     """
     found: list[Lesson] = [one for one in of_others if one.per_mm]
     checks: list[Check] = []
     silent: list[str] = []
-    for trial in sorted(trials, key=lambda t: t.id):
+    for result in sorted(results, key=lambda t: t.id):
         said: tuple[Lesson, ...] = ()
-        if not trial.wrong:
-            said, odd = taught_by(trial)
+        if not result.wrong:
+            said, odd = taught_by(result)
             checks.extend(odd)
         if not said:
-            silent.append(trial.id)
+            silent.append(result.id)
         found.extend(said)
     counting = that_count([one for one in found if one.figure in _GROUPS[0]])
-    asked = frozenset(one.trial_id for one in found if one.figure == "springback") - counting
-    others = {one.trial_id for one in of_others}
+    asked = frozenset(one.result_id for one in found if one.figure == "springback") - counting
+    others = {one.result_id for one in of_others}
     found = _without_few_flanges(found, others)
     checks.extend(
         beyond_metal(one)
         for one in found
-        if one.figure == "springback" and one.trial_id in asked - others
+        if one.figure == "springback" and one.result_id in asked - others
     )
     by_figure = {
         names[0]: solve(
-            [x for x in found if x.figure in names and x.trial_id not in asked],
+            [x for x in found if x.figure in names and x.result_id not in asked],
             GAUGE if names[0] == "deduction" else PRESS,
         )
         for names in _GROUPS
@@ -160,7 +162,7 @@ def teach(trials: Iterable[Trial], taught_by: TaughtBy, of_others: Sequence[Less
 
 
 def _without_few_flanges(found: list[Lesson], others: set[str]) -> list[Lesson]:
-    few = [one for one in found if one.by_gauge and one.trial_id not in others]
+    few = [one for one in found if one.by_gauge and one.result_id not in others]
     return found if len(few) >= LEAST_FLANGES else [one for one in found if one not in few]
 
 
@@ -168,7 +170,7 @@ def put_in(bend: AirBend, set_up: SetUp, taught: Taught) -> Learning:
     """A predicted bend with what was taught.
 
     Args:
-        bend: the prediction without trials.
+        bend: the prediction without results.
         set_up: the bend that it is for.
         taught: of its metal.
     """
@@ -228,7 +230,7 @@ def _with_springback(bend: AirBend, case: BendCase, belief: Belief) -> AirBend:
             f"By the test bends a bend of {wanted:.3g} degrees springs back between {low:.3g} and "
             f"{high:.3g} degrees: there is nothing that could be set, so they are not used.",
             "trials",
-            "Mark the trials wrong that are wrong; their list says which stand out.",
+            "Mark the results wrong that are wrong; their list says which stand out.",
         )
     spring = Estimate(low, nominal, high, "your test bends", belief.basis)
     return replace(bend, springback_deg=spring, set_angle_deg=_set_angle(wanted, spring))
@@ -268,7 +270,7 @@ def _with_setting(
             f"By the test bends the angle to set would be {nominal:.3g} degrees: there is nothing "
             "that could be set, so they are not used.",
             "trials",
-            "Mark the trials wrong that are wrong; their list says which stand out.",
+            "Mark the results wrong that are wrong; their list says which stand out.",
         )
     together = NINE_IN_TEN * hypot(split.together_sd, scatter)
     basis = f"{loaded.basis}; the press's error of {split.press_mm:.2f} mm in it"

@@ -1,4 +1,4 @@
-"""A trial beside what was expected of it: the departures that can be carried to other bends.
+"""A result beside what was expected of it: the departures that can be carried to other bends.
 
     figure         departure                                              scatter
     -------------  -----------------------------------------------------  ---------------------
@@ -42,7 +42,7 @@ from flangebook.bending.learning.readings import (
     deduction_measured,
     springback_measured,
 )
-from flangebook.bending.learning.trial import SetUp, Trial
+from flangebook.bending.learning.result import Result, SetUp
 from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
 from flangebook.bending.prediction.correction import depth_per_deg_mm
 from flangebook.bending.prediction.predicted_bend import depth_at_mm
@@ -62,7 +62,7 @@ PRESS_OFF_MM = 0.1
 
 @dataclass(frozen=True, slots=True)
 class Lesson:
-    """What one trial says of one figure.
+    """What one result says of one figure.
 
     measured, expected: in the figure's own unit [deg or mm]. unit: what a departure of one
     amounts to in it; for the inside radius the departure is a logarithm instead.
@@ -73,7 +73,7 @@ class Lesson:
     says it was measured right.
     """
 
-    trial_id: str
+    result_id: str
     label: str
     figure: FigureName
     set_up: SetUp
@@ -166,77 +166,79 @@ def degrees_per_mm(bend: AirBend, case: BendCase) -> float:
 
 
 def lessons(
-    trial: Trial, set_by: SetBy | None = None
+    result: Result, set_by: SetBy | None = None
 ) -> tuple[tuple[Lesson, ...], tuple[Check, ...]]:
-    """What a trial teaches, and what is odd about it.
+    """What a result teaches, and what is odd about it.
 
-    A trial that cannot be, or that cannot be compared with any expectation, teaches nothing
+    A result that cannot be, or that cannot be compared with any expectation, teaches nothing
     and says why in a finding of level "stop". One beyond what the metal can do teaches what it
     would if it was measured right; "trial-beyond-metal" asks whether it was.
 
     Args:
-        trial: one that is not marked wrong.
+        result: one that is not marked wrong.
         set_by: how the press is set; None is not known and counts as by angle.
     """
     try:
-        odd = implausible(trial)
+        odd = implausible(result)
         if _stops(odd):
-            return (), _named(trial, odd)
-        as_made = trial.as_it_came()
+            return (), _named(result, odd)
+        as_made = result.as_it_came()
         bend = air_bend(as_made)
-        odd = implausible(trial, bend.inside_radius_mm.nominal)
+        odd = implausible(result, bend.inside_radius_mm.nominal)
         if _stops(odd):
-            return (), _named(trial, odd)
-        zero = _other_zero(trial, bend)
+            return (), _named(result, odd)
+        zero = _other_zero(result, bend)
         # A depth counted from another zero says nothing, and neither does an angle got from it.
-        usable = trial if zero is None else replace(trial, punch_depth_mm=None)
+        usable = result if zero is None else replace(result, punch_depth_mm=None)
         taught = tuple(_all(usable, as_made, bend, set_by))
     except InputError as error:
         said = Check("stop", "trial-not-comparable", f"It cannot be compared: {error.template}",
                      error.do, error.numbers)  # fmt: skip
-        return (), _named(trial, (said,))
-    return taught, _named(trial, odd if zero is None else (*odd, zero))
+        return (), _named(result, (said,))
+    return taught, _named(result, odd if zero is None else (*odd, zero))
 
 
-def _all(trial: Trial, as_made: BendCase, bend: AirBend, set_by: SetBy | None) -> Iterator[Lesson]:
+def _all(
+    result: Result, as_made: BendCase, bend: AirBend, set_by: SetBy | None
+) -> Iterator[Lesson]:
     def lesson(
         figure: FigureName, measured: float, expected: float, unit: float, scatter: float
     ) -> Lesson:
         return Lesson(
-            trial.id, trial.name, figure, trial.set_up, measured, expected, unit,
+            result.id, result.name, figure, result.set_up, measured, expected, unit,
             (measured - expected) / unit, scatter / abs(unit), spread_of(figure, bend, as_made),
-            confirmed=trial.confirmed,
+            confirmed=result.confirmed,
         )  # fmt: skip
 
-    loaded = _loaded_deg(trial, as_made, bend, set_by)
+    loaded = _loaded_deg(result, as_made, bend, set_by)
     if loaded is not None:
         spring = bend.springback_deg
-        came = springback_measured(trial.measured_deg, loaded)
-        per_mm = 0.0 if trial.loaded_deg is not None else degrees_per_mm(bend, as_made)
+        came = springback_measured(result.measured_deg, loaded)
+        per_mm = 0.0 if result.loaded_deg is not None else degrees_per_mm(bend, as_made)
         plain = lesson("springback", came, spring.nominal, 1.0, SPRINGBACK_DEG)
         yield _placed(plain, spring, per_mm)
-    if trial.loaded_deg is not None and trial.punch_depth_mm is not None:
-        at_angle = depth_at_mm(bend, as_made, trial.loaded_deg)
+    if result.loaded_deg is not None and result.punch_depth_mm is not None:
+        at_angle = depth_at_mm(bend, as_made, result.loaded_deg)
         scatter = hypot(DEPTH_MM, DEPTH_DOUBT_PER_T * as_made.thickness_mm)
-        shown = lesson("punch depth", trial.punch_depth_mm, at_angle, 1.0, scatter)
+        shown = lesson("punch depth", result.punch_depth_mm, at_angle, 1.0, scatter)
         yield replace(shown, per_mm=1.0)
     radius = bend.inside_radius_mm.nominal
-    if trial.radius_mm and radius > 0.0:  # a radius of nothing has no ratio to anything
+    if result.radius_mm and radius > 0.0:  # a radius of nothing has no ratio to anything
         yield replace(
-            lesson("inside radius", trial.radius_mm, radius, 1.0, RADIUS_SHARE),
-            departure=log(trial.radius_mm / radius),
+            lesson("inside radius", result.radius_mm, radius, 1.0, RADIUS_SHARE),
+            departure=log(result.radius_mm / radius),
         )
-    flat, left, right = trial.flat_length_mm, trial.flange_left_mm, trial.flange_right_mm
+    flat, left, right = result.flat_length_mm, result.flange_left_mm, result.flange_right_mm
     if flat is not None and left is not None and right is not None:
         yield lesson(
             "deduction", deduction_measured(flat, left, right), bend.bend_deduction_mm.nominal,
             deduction_unit_mm(as_made), LENGTHS_MM,
         )  # fmt: skip
-    if trial.gauged_deduction_mm is not None:
+    if result.gauged_deduction_mm is not None:
         # A flange has half of the deduction in it, and all of the gauge's error.
         unit = deduction_unit_mm(as_made)
         by_gauge = lesson(
-            "deduction", trial.gauged_deduction_mm, bend.bend_deduction_mm.nominal, unit,
+            "deduction", result.gauged_deduction_mm, bend.bend_deduction_mm.nominal, unit,
             2.0 * FLANGE_MM,
         )  # fmt: skip
         yield replace(by_gauge, per_mm=2.0 / unit)
@@ -281,24 +283,24 @@ def deduction_unit_mm(case: BendCase) -> float:
 
 
 def _loaded_deg(
-    trial: Trial, as_made: BendCase, bend: AirBend, set_by: SetBy | None
+    result: Result, as_made: BendCase, bend: AirBend, set_by: SetBy | None
 ) -> float | None:
     """The angle under load [deg], or what was set for it; None where nothing tells it."""
-    if trial.loaded_deg is not None:
-        return trial.loaded_deg
-    by_depth = trial.punch_depth_mm is not None and (
-        set_by in ("depth", "stop") or trial.set_angle_deg is None
+    if result.loaded_deg is not None:
+        return result.loaded_deg
+    by_depth = result.punch_depth_mm is not None and (
+        set_by in ("depth", "stop") or result.set_angle_deg is None
     )
     if not by_depth:
-        return trial.set_angle_deg
-    assert trial.punch_depth_mm is not None
+        return result.set_angle_deg
+    assert result.punch_depth_mm is not None
     tool = (bend.inside_radius_mm.nominal, as_made.thickness_mm, *as_made.v)
     anchor = punch_depth_mm(bend.set_angle_deg.nominal, *tool)
-    return angle_at_depth(trial.punch_depth_mm - bend.punch_depth_mm.nominal + anchor, *tool)
+    return angle_at_depth(result.punch_depth_mm - bend.punch_depth_mm.nominal + anchor, *tool)
 
 
-def _other_zero(trial: Trial, bend: AirBend) -> Check | None:
-    shown, expected = trial.punch_depth_mm, bend.punch_depth_mm.nominal
+def _other_zero(result: Result, bend: AirBend) -> Check | None:
+    shown, expected = result.punch_depth_mm, bend.punch_depth_mm.nominal
     if shown is None or abs(shown - expected) <= max(OTHER_ZERO_MM, OTHER_ZERO_SHARE * expected):
         return None
     return Check(
@@ -315,5 +317,5 @@ def _stops(checks: tuple[Check, ...]) -> bool:
     return any(check.level == "stop" for check in checks)
 
 
-def _named(trial: Trial, checks: tuple[Check, ...]) -> tuple[Check, ...]:
-    return tuple(replace(c, template=f"Trial {trial.name}: {c.template}") for c in checks)
+def _named(result: Result, checks: tuple[Check, ...]) -> tuple[Check, ...]:
+    return tuple(replace(c, template=f"Result {result.name}: {c.template}") for c in checks)

@@ -1,8 +1,8 @@
 """How much alike two bends are: for another thickness, V opening, bend angle or lot.
 
-What a trial teaches is carried as a departure from what was expected of it, so most of the
+What a result teaches is carried as a departure from what was expected of it, so most of the
 effect of V and thickness is in the expectation already. What remains is less alike the further
-away the trial was:
+away the result was:
 
     w = (1/2) ^ ((ln(V/V') / ln 1.4)^2 + (ln(t/t') / ln 1.25)^2 + ((b - b') / 45 deg)^2)
 
@@ -19,7 +19,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from flangebook.bending.learning.trial import SetUp
+from flangebook.bending.learning.result import SetUp
 
 if TYPE_CHECKING:
     import numpy.typing as npt
@@ -27,21 +27,21 @@ if TYPE_CHECKING:
 HALF_AT_V_RATIO = 1.4
 HALF_AT_THICKNESS_RATIO = 1.25
 HALF_AT_ANGLE_DEG = 45.0
-OTHER_LOT = 0.25  # what a trial of another lot counts, to order and draw trials by
-HERE = 0.9  # a trial that counts so much, or more, was made "here"
+OTHER_LOT = 0.25  # what a result of another lot counts, to order and draw results by
+HERE = 0.9  # a result that counts so much, or more, was made "here"
 OF_THE_METAL, OF_THE_PLACE, OF_THE_LOT = 0.5, 0.25, 0.25
 
 
 def nearness(
     v_ratio: float, thickness_ratio: float, angle_apart_deg: float, same_lot: bool = True
 ) -> float:
-    """What one trial made elsewhere counts [-], 0 to 1; the module gives the formula.
+    """What one result made elsewhere counts [-], 0 to 1; the module gives the formula.
 
     Args:
         v_ratio: V opening there over V opening here [-].
         thickness_ratio: thickness there over thickness here [-].
         angle_apart_deg: bend angle there less bend angle here [deg].
-        same_lot: False if the lot here is known and the trial is of another or unknown one.
+        same_lot: False if the lot here is known and the result is of another or unknown one.
 
     Source: common practice, no source.
 
@@ -58,10 +58,10 @@ def nearness(
 
 
 def nearness_of(there: SetUp, here: SetUp) -> float:
-    """What one trial made there counts here [-]; nothing for another metal.
+    """What one result made there counts here [-]; nothing for another metal.
 
     Args:
-        there: the trial's set-up.
+        there: the result's set-up.
         here: the bend that is to be made.
 
     Source: common practice, no source.
@@ -105,7 +105,7 @@ def near_by(there: Sequence[SetUp], here: Sequence[SetUp]) -> npt.NDArray[np.flo
 
 
 def _columns(bends: Sequence[SetUp]) -> npt.NDArray[np.float64]:
-    """V, thickness and angle of each, in steps that halve what a trial counts."""
+    """V, thickness and angle of each, in steps that halve what a result counts."""
     return np.array(
         [
             (

@@ -1,6 +1,6 @@
-"""Trials that cannot be, and trials that deserve a second look.
+"""Results that cannot be, and results that deserve a second look.
 
-"stop": the numbers contradict each other or the tools; the trial is kept and shown with these
+"stop": the numbers contradict each other or the tools; the result is kept and shown with these
 words and teaches nothing. "caution": it counts, and somebody should measure again. The limits
 are common practice, no source, unless geometry gives them.
 """
@@ -11,7 +11,7 @@ from collections.abc import Iterator
 
 from flangebook.bending.checks import Check
 from flangebook.bending.learning.readings import deduction_measured, k_factor_from_deduction
-from flangebook.bending.learning.trial import Trial
+from flangebook.bending.learning.result import Result
 from flangebook.bending.requirements import need
 
 READING_DEG = 1.0  # how far an angle may be misread before the tools are called to witness
@@ -22,9 +22,7 @@ USUAL_K = 0.55  # above the middle of the sheet there is no neutral line in a pl
 FAR_FROM_WANTED_DEG = 5.0
 MM_PER_INCH = 25.4
 
-_MEASURE = (
-    "Measure again. If it was wrong, mark the trial wrong: it stays on record and no longer counts."
-)
+_MEASURE = "Measure again. If it was wrong, mark it wrong: it stays on record and no longer counts."
 
 _MAY_BE_GIVEN = (
     "measured_deg", "loaded_deg", "set_angle_deg", "thickness_mm", "flat_length_mm",
@@ -32,42 +30,42 @@ _MAY_BE_GIVEN = (
 )  # fmt: skip
 
 
-def check_numbers(trial: Trial) -> None:
+def check_numbers(result: Result) -> None:
     """Refuse numbers that are no sizes and angles that are no bends.
 
     Raises:
         InputError: naming the field.
     """
-    given = {name: getattr(trial, name) for name in _MAY_BE_GIVEN}
-    if trial.punch_depth_mm is not None:
+    given = {name: getattr(result, name) for name in _MAY_BE_GIVEN}
+    if result.punch_depth_mm is not None:
         # A display may well read below zero; it must still be a number.
-        given["punch_depth_mm"] = abs(trial.punch_depth_mm)
+        given["punch_depth_mm"] = abs(result.punch_depth_mm)
     need(**{name: value for name, value in given.items() if value is not None})
 
 
-def implausible(trial: Trial, expected_radius_mm: float | None = None) -> tuple[Check, ...]:
-    """What is odd about a trial by itself.
+def implausible(result: Result, expected_radius_mm: float | None = None) -> tuple[Check, ...]:
+    """What is odd about a result by itself.
 
     Args:
-        trial: as it was entered.
+        result: as it was entered.
         expected_radius_mm: inside radius [mm] to judge the lengths with if none was measured;
             None leaves that judgement out.
 
     Raises:
         InputError: as :func:`check_numbers`.
     """
-    check_numbers(trial)
+    check_numbers(result)
     return (
-        *_thickness(trial),
-        *_angle(trial),
-        *_springback(trial),
-        *_radius(trial),
-        *_lengths(trial, trial.radius_mm or expected_radius_mm),
+        *_thickness(result),
+        *_angle(result),
+        *_springback(result),
+        *_radius(result),
+        *_lengths(result, result.radius_mm or expected_radius_mm),
     )
 
 
-def _thickness(trial: Trial) -> Iterator[Check]:
-    ordered, measured = trial.set_up.case.thickness_mm, trial.real_thickness_mm
+def _thickness(result: Result) -> Iterator[Check]:
+    ordered, measured = result.set_up.case.thickness_mm, result.real_thickness_mm
     ratio = measured / ordered
     numbers = {"thickness_mm": measured, "ordered_mm": ordered}
     said = "The sheet measured {thickness_mm}, the card says {ordered_mm}"
@@ -83,11 +81,11 @@ def _thickness(trial: Trial) -> Iterator[Check]:
                     _MEASURE, numbers)  # fmt: skip
 
 
-def _angle(trial: Trial) -> Iterator[Check]:
-    case = trial.set_up.case
-    sharpest = max(case.die.angle_deg, trial.set_up.punch_angle_deg or 0.0)
-    measured, wanted = trial.measured_deg, case.included_angle_deg
-    for angle, words in ((trial.loaded_deg, "under load"), (measured, "after release")):
+def _angle(result: Result) -> Iterator[Check]:
+    case = result.set_up.case
+    sharpest = max(case.die.angle_deg, result.set_up.punch_angle_deg or 0.0)
+    measured, wanted = result.measured_deg, case.included_angle_deg
+    for angle, words in ((result.loaded_deg, "under load"), (measured, "after release")):
         if angle is not None and angle < sharpest - READING_DEG:
             yield Check(
                 "stop", "trial-sharper-than-tools",
@@ -108,12 +106,12 @@ def _angle(trial: Trial) -> Iterator[Check]:
         )  # fmt: skip
 
 
-def _springback(trial: Trial) -> Iterator[Check]:
-    loaded = trial.loaded_deg if trial.loaded_deg is not None else trial.set_angle_deg
+def _springback(result: Result) -> Iterator[Check]:
+    loaded = result.loaded_deg if result.loaded_deg is not None else result.set_angle_deg
     if loaded is None:
         return
-    spring = trial.measured_deg - loaded
-    numbers = {"loaded_deg": loaded, "measured_deg": trial.measured_deg}
+    spring = result.measured_deg - loaded
+    numbers = {"loaded_deg": loaded, "measured_deg": result.measured_deg}
     if spring > MOST_SPRINGBACK_SHARE * (180.0 - loaded):
         yield Check("stop", "trial-springs-back-too-far",
                     "From {loaded_deg} to {measured_deg} the bend would have lost more than half "
@@ -121,8 +119,8 @@ def _springback(trial: Trial) -> Iterator[Check]:
                     numbers)  # fmt: skip
 
 
-def _radius(trial: Trial) -> Iterator[Check]:
-    radius, case = trial.radius_mm, trial.set_up.case
+def _radius(result: Result) -> Iterator[Check]:
+    radius, case = result.radius_mm, result.set_up.case
     tip, v = case.punch_radius_mm, case.die.v_opening_mm
     if radius is None:
         return
@@ -138,8 +136,8 @@ def _radius(trial: Trial) -> Iterator[Check]:
                     numbers)  # fmt: skip
 
 
-def _lengths(trial: Trial, radius_mm: float | None) -> Iterator[Check]:
-    given = (trial.flat_length_mm, trial.flange_left_mm, trial.flange_right_mm)
+def _lengths(result: Result, radius_mm: float | None) -> Iterator[Check]:
+    given = (result.flat_length_mm, result.flange_left_mm, result.flange_right_mm)
     flat, left, right = given
     if flat is None or left is None or right is None:
         if any(g is not None for g in given):
@@ -150,8 +148,8 @@ def _lengths(trial: Trial, radius_mm: float | None) -> Iterator[Check]:
     if radius_mm is None:
         return
     deducted = deduction_measured(flat, left, right)
-    bent = (trial.measured_deg, radius_mm, trial.real_thickness_mm)
-    k = k_factor_from_deduction(deducted, *bent, trial.set_up.case.dimension)
+    bent = (result.measured_deg, radius_mm, result.real_thickness_mm)
+    k = k_factor_from_deduction(deducted, *bent, result.set_up.case.dimension)
     numbers = {"deduction_mm": deducted, "flat_mm": flat, "left_mm": left, "right_mm": right,
                "k_factor": k}  # fmt: skip
     if not 0.0 <= k <= 1.0:

@@ -1,6 +1,6 @@
-"""What a trial's measurements amount to, one formula each.
+"""What a result's measurements amount to, one formula each.
 
-The last digit of a measurement limits what a trial can teach. How far readings scatter (a
+The last digit of a measurement limits what a result can teach. How far readings scatter (a
 protractor in two positions, a radius gauge, a calliper over two flanges and a strip, the
 press's own display) and how far bends of one sheet scatter, readings included, is common
 practice, no source.

@@ -4,7 +4,7 @@ The sheet lies on the die with its active bend flat. Which faces of it can stop 
 what height and which is the best is said by one compiled rule, the same for a plan as for the
 search for its order (``ordering.gauge_rule``); here it is asked for one step and put in words,
 and X and R are measured on the outline that is drawn. The order of the places is common practice
-without a source: the fewest finished bends between, an edge before a flange, the shorter wing at
+without a source: the fewest finished bends between, an edge before a flange, the shorter leg at
 the gauge so that the operator holds the heavy side. Which end to take is the plan's to say,
 since turning the part costs too.
 """
@@ -24,7 +24,6 @@ from flangebook.bending.geometry.faces import Against
 from flangebook.bending.geometry.ring import Point, Ring, furthest_x
 from flangebook.bending.geometry.strip import Strip, outline
 from flangebook.bending.motion.lying import Stroke, facing, lying
-from flangebook.bending.ordering.draw_back import reach_through_bend
 from flangebook.bending.ordering.finger_place import (
     CAN_STAND,
     IN_FRONT,
@@ -47,13 +46,14 @@ from flangebook.bending.ordering.gauge_rule import (
     X,
     gauge_places,
 )
-from flangebook.bending.ordering.one_wing import ALL_MADE, BEND, back_wing
+from flangebook.bending.ordering.one_leg import ALL_MADE, BEND, back_leg
+from flangebook.bending.ordering.retract import reach_through_bend
 from flangebook.bending.part.part import Direction, End
 from flangebook.bending.tools.tooling import Die, Holder, Press, Punch
 
 SLIDE_MM = 0.2
 """The sheet may slide by so much on the finger before it has to go."""
-DRAW_BACK_CLEARANCE_MM = 2.0
+RETRACT_CLEARANCE_MM = 2.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,7 +66,7 @@ class Gauge:
     reason: why or why not. bends_between: finished bends between the contact and
     the active bend; each adds its own error. finger_bottom_mm: lower edge of the finger [mm].
     rounded: the contact lies on the round of a bend, less sure than a flat face.
-    draw_back_mm: how far the finger must draw back during the bend [mm], a clearance included.
+    retract_mm: how far the finger must retract during the bend [mm], a clearance included.
     """
 
     x_mm: float
@@ -79,7 +79,7 @@ class Gauge:
     bends_between: int = 0
     finger_bottom_mm: float = 0.0
     rounded: bool = False
-    draw_back_mm: float = 0.0
+    retract_mm: float = 0.0
 
 
 def gauge_options(
@@ -127,7 +127,7 @@ def _rank(gauge: Gauge) -> tuple[bool, bool, int, bool]:
     )
 
 
-def draw_back_mm(
+def retract_mm(
     gauge: Gauge,
     strip: Strip,
     number: int,
@@ -139,7 +139,7 @@ def draw_back_mm(
     punch: Punch | None = None,
     holder: Holder | None = None,
 ) -> float:
-    """How far the finger must draw back before the wing or the punch comes to it [mm].
+    """How far the finger must retract before the leg or the punch comes to it [mm].
 
     The whole stroke is looked at, and a clearance added. 0 where nothing comes to it.
 
@@ -149,16 +149,16 @@ def draw_back_mm(
     >>> gauges = gauge_options(Z_STRIP, 1, "up", BRAKE, V16)
     >>> at_flange = next(one for one in gauges if one.against == "finished flange")
     >>> how = {"stroke": Stroke(88.0, 2.0, 4.1, 6.4), "press": BRAKE, "die": V16}
-    >>> round(draw_back_mm(at_flange, Z_STRIP, 1, "up", **how), 1)
+    >>> round(retract_mm(at_flange, Z_STRIP, 1, "up", **how), 1)
     8.3
     """
     faced, n = facing(strip, number, direction, gauge.end)
     theta = math.radians(180.0 - stroke.included_angle_deg) / 2.0
     motion = (theta, stroke.inside_radius_mm, stroke.allowance_mm, stroke.punch_depth_mm)
-    wing = back_wing(faced, n, press, die, holder=holder, punch=punch, motion=motion)
+    leg = back_leg(faced, n, press, die, holder=holder, punch=punch, motion=motion)
     low, high = gauge.finger_bottom_mm, gauge.finger_bottom_mm + press.finger_height_mm
-    past = reach_through_bend(wing, BEND, RIGHT, 0, ALL_MADE, low, high) - gauge.x_mm
-    return past + DRAW_BACK_CLEARANCE_MM if past > SLIDE_MM else 0.0
+    past = reach_through_bend(leg, BEND, RIGHT, 0, ALL_MADE, low, high) - gauge.x_mm
+    return past + RETRACT_CLEARANCE_MM if past > SLIDE_MM else 0.0
 
 
 def _places(
@@ -171,9 +171,9 @@ def _places(
     punch: Punch | None,
 ) -> Iterator[Gauge]:
     """One place for each face at this end, reachable or with the reason why not."""
-    wing = back_wing(faced, number, press, die, holder=holder, punch=punch)
-    places = np.empty((2 * len(wing.at), COLUMNS))
-    count = gauge_places(wing, BEND, RIGHT, 0, ALL_MADE, places)
+    leg = back_leg(faced, number, press, die, holder=holder, punch=punch)
+    places = np.empty((2 * len(leg.at), COLUMNS))
+    count = gauge_places(leg, BEND, RIGHT, 0, ALL_MADE, places)
     ring = outline(*lying(faced, number))
     for place in places[:count]:
         yield _gauge(place, ring, end, press)
@@ -186,7 +186,7 @@ def _gauge(place: Floats, ring: Ring, end: End, press: Press) -> Gauge:
     if why == CAN_STAND:
         met = furthest_x(ring, bottom, bottom + press.finger_height_mm)
         if met is None or met[0] > x + SAME_MM:
-            why = SHEET_IN_WAY  # the other wing
+            why = SHEET_IN_WAY  # the other leg
         elif kind == ROUNDED or abs(met[0] - x) > TIE_MM:
             x, r = met[0], met[1]
     against: Against = "flat edge" if kind == EDGE else "finished flange"

@@ -109,7 +109,7 @@ def drops_behind(before_mm: float, after_mm: float) -> Check | None:
 
 
 def between_part_and_gauge(
-    draw_back_mm: float, *, against_flange: bool, held_close: bool
+    retract_mm: float, *, against_flange: bool, held_close: bool
 ) -> Check | None:
     """What traps fingers between part and gauge; None where an edge lies against a still finger.
 
@@ -117,17 +117,17 @@ def between_part_and_gauge(
     the tools; a note where they hold it well in front, or hook a finished flange on to a finger.
 
     Args:
-        draw_back_mm: how far the gauge retracts during the bend [mm].
+        retract_mm: how far the gauge retracts during the bend [mm].
         against_flange: whether a finished flange lies against the finger.
         held_close: whether less than the safe distance stands in front of the die.
     """
-    if draw_back_mm > 0.0:
+    if retract_mm > 0.0:
         return Check(
             "caution" if held_close else "ok",
             GAUGE_FINGERS_CODE,
             "The gauge retracts by {draw_back_mm} during the bend and can crush fingers.",
             "Keep both hands in front of the tools until it stands still.",
-            {"draw_back_mm": draw_back_mm},
+            {"draw_back_mm": retract_mm},
         )
     if against_flange:
         return Check(

@@ -2,7 +2,7 @@
 
 Press frame: x = 0 is the tools' centre line, +x towards the back gauge, the die's top face
 is y = 0. The sheet lies on it from y = 0 to y = t; after the bend the inside faces up and
-both wings have risen by half the loaded bend angle. The middle of the bend's arc stays on
+both legs have risen by half the loaded bend angle. The middle of the bend's arc stays on
 x = 0, so the developed length to either end never changes.
 """
 
@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 class StepDrawing:
     """Outlines of one step in the press frame [mm]; a ring is empty where there is no tool.
 
-    gauge_after is drawn back where the wing would sweep through the finger.
+    gauge_after is retracted where the leg would sweep through the finger.
     gauge_point: where finger and sheet touch before the bend, None without a gauge.
     bounds: smallest x, smallest y, largest x, largest y of sheet, punch, die and gauge; the
     ram, its holder and the bed run on beyond it. moves: what its motion follows from.
@@ -90,12 +90,12 @@ def step_drawing(
     up = tool_stack(press, holder, punch, die, t)
     down = tool_stack(press, holder, punch, die, t - stroke.punch_depth_mm)
     finger: Ring = ()
-    drawn_back: Ring = ()
+    retracted: Ring = ()
     if gauge is not None:
         finger = finger_outline(press, gauge.x_mm, gauge.finger_bottom_mm)
-        drawn_back = moved(finger, gauge.draw_back_mm, 0.0)
+        retracted = moved(finger, gauge.retract_mm, 0.0)
     before, after = sheet_before(faced, n), sheet_after(faced, n, stroke)
-    shown = (*before, *after, *up.punch, *down.punch, *up.die, *finger, *drawn_back)
+    shown = (*before, *after, *up.punch, *down.punch, *up.die, *finger, *retracted)
     return StepDrawing(
         sheet_before=before,
         sheet_after=after,
@@ -108,7 +108,7 @@ def step_drawing(
         die=up.die,
         bed=up.bed,
         gauge=finger,
-        gauge_after=drawn_back,
+        gauge_after=retracted,
         gauge_point=gauge.contact if gauge else None,
         bounds=bounds(shown),
         moves=Pressing(faced, n, stroke, die),

@@ -1,16 +1,16 @@
 """A step as it moves: the punch comes down, bends, lets go and rises, in frames to draw.
 
-The two wings of the active bend are rigid; a frame says where each lies. Between two frames
+The two legs of the active bend are rigid; a frame says where each lies. Between two frames
 place and turn run evenly, near enough for the eye (a tenth of a mm in a V of 80). Clearance is
-proven elsewhere, on the same motion without gaps between frames.
+shown elsewhere, on the same motion without gaps between frames.
 
-With theta half the bend angle so far and the punch as deep as theta asks for, a wing that lies
+With theta half the bend angle so far and the punch as deep as theta asks for, a leg that lies
 along +x from the bend line has drawn in by half of what the arc took, turned by theta about its
 start on the arc, and lies in the press frame at
 
     (R sin(theta), t/2 - depth(theta) + R (1 - cos(theta))),   R = r + t/2
 
-the other wing is its mirror image in x. depth(theta) is the contact geometry of
+the other leg is its mirror image in x. depth(theta) is the contact geometry of
 ``air_bend_geometry``, scaled to the stroke's own depth at the bottom.
 """
 
@@ -29,7 +29,7 @@ from flangebook.bending.motion.lying import Closing, Pressing
 
 Phase = Literal["putting in", "approach", "bend", "release", "withdrawal", "taking out"]
 
-MOST_WING_POINTS = 76
+MOST_LEG_POINTS = 76
 MOST_CHORD_ERROR_MM = 1.0
 STEP_DEG = 9.0
 FLATTEN_FRAMES = 6
@@ -42,7 +42,7 @@ TOUCHED, DRAWN_BACK, PRESSED, RELEASED = 0.2, 0.25, 0.75, 0.8
 
 @dataclass(frozen=True, slots=True)
 class Placed:
-    """Where a wing's own origin, its end of the bend line, lies and how far it has turned."""
+    """Where a leg's own origin, its end of the bend line, lies and how far it has turned."""
 
     x_mm: float
     y_mm: float
@@ -53,7 +53,7 @@ class Placed:
 class Frame:
     """One moment. share: of the whole motion, 0 to 1. punch_y_mm: the tip above first touch.
 
-    half_arc_mm: how far along each wing, from its origin, the arc reaches. gauge_x_mm: where
+    half_arc_mm: how far along each leg, from its origin, the arc reaches. gauge_x_mm: where
     the finger's face is, None without a gauge.
     """
 
@@ -70,7 +70,7 @@ class Frame:
 
 @dataclass(frozen=True, slots=True)
 class StepMotion:
-    """A step in frames. left, right: outlines of the wings without the corners at the bend.
+    """A step in frames. left, right: outlines of the legs without the corners at the bend.
 
     Each lies with the bend line at (0, 0) and its mid-line on y = 0, the right one along +x from
     its lower face round to its upper, the left one along -x from its upper face round to its
@@ -89,20 +89,20 @@ def pressed_motion(
     released_deg: float,
     lift_mm: float,
     gauge_x_mm: float | None = None,
-    draw_back_mm: float = 0.0,
+    retract_mm: float = 0.0,
     puts_in: Sequence[Place] = (),
     takes_out: Sequence[Place] = (),
 ) -> StepMotion:
     """The motion of a bend under the punch.
 
     released_deg: included angle after springback. lift_mm: how far the punch comes down and
-    rises again, from first touch [mm]. The gauge draws back after the punch has touched.
+    rises again, from first touch [mm]. The gauge retracts after the punch has touched.
     puts_in, takes_out: the places of the part on its way in and out, punch at its top, each way
     begun where it lies; empty where that is not shown.
     """
     whole = math.radians(180.0 - pressing.stroke.included_angle_deg) / 2.0
     let_go = min(whole, max(0.0, math.radians(180.0 - released_deg) / 2.0))
-    back = None if gauge_x_mm is None else gauge_x_mm + draw_back_mm
+    back = None if gauge_x_mm is None else gauge_x_mm + retract_mm
 
     def at(
         share: float, phase: Phase, theta: float, gauge: float | None, lift: float = 0.0
@@ -115,7 +115,7 @@ def pressed_motion(
     ]
     count = max(2, math.ceil(math.degrees(whole) / STEP_DEG))
     start = TOUCHED
-    if draw_back_mm:
+    if retract_mm:
         start = DRAWN_BACK
         frames.append(at(start, "approach", 0.0, back))
     for i in range(1, count + 1):
@@ -166,12 +166,12 @@ def _moved(frame: Frame, place: Place) -> Frame:
 def pressed_outline(pressing: Pressing, theta: float) -> list[Point]:
     """Points of the sheet when half the bend angle has come to theta [rad]; the arc's left out.
 
-    Flats and finished bends of both wings, in the press frame [mm].
+    Flats and finished bends of both legs, in the press frame [mm].
     """
     strip, number = pressing.strip, pressing.number
     frame = _at(pressing, theta, 0.0)
-    left = mirrored(_wing(_beyond(strip.reversed(), len(strip.folds) + 1 - number), CHORD_ERROR_MM))
-    right = _wing(_beyond(strip, number), CHORD_ERROR_MM)
+    left = mirrored(_leg(_beyond(strip.reversed(), len(strip.folds) + 1 - number), CHORD_ERROR_MM))
+    right = _leg(_beyond(strip, number), CHORD_ERROR_MM)
     return [*_put(left, frame.left), *_put(right, frame.right)]
 
 
@@ -181,7 +181,7 @@ def _put(ring: Ring, place: Placed) -> list[Point]:
 
 
 def closing_motion(closing: Closing) -> StepMotion:
-    """The flattening of a hem: the long wing lies still, the hem comes down on it."""
+    """The flattening of a hem: the long leg lies still, the hem comes down on it."""
     frames = [_closing_at(closing, i / FLATTEN_FRAMES) for i in range(FLATTEN_FRAMES + 1)]
     return _motion(closing.strip, closing.number, frames)
 
@@ -191,12 +191,12 @@ def _motion(strip: Strip, number: int, frames: list[Frame]) -> StepMotion:
     left = _beyond(strip.reversed(), len(strip.folds) + 1 - number)
     error = CHORD_ERROR_MM
     while (
-        len(_wing(left, error)) + len(_wing(right, error)) > MOST_WING_POINTS
+        len(_leg(left, error)) + len(_leg(right, error)) > MOST_LEG_POINTS
         and error < MOST_CHORD_ERROR_MM
     ):
         error *= 2.0
     return StepMotion(
-        strip.thickness_mm, mirrored(_wing(left, error)), _wing(right, error), tuple(frames)
+        strip.thickness_mm, mirrored(_leg(left, error)), _leg(right, error), tuple(frames)
     )
 
 
@@ -207,7 +207,7 @@ def _beyond(strip: Strip, number: int) -> Strip:
     return Strip(strip.thickness_mm, strip.length_mm - line, folds)
 
 
-def _wing(strip: Strip, chord_error_mm: float) -> Ring:
+def _leg(strip: Strip, chord_error_mm: float) -> Ring:
     return outline(strip, chord_error_mm=chord_error_mm)[1:-1]
 
 

@@ -15,7 +15,7 @@ from collections.abc import Sequence
 
 import numpy as np
 
-from flangebook.bending.clearance.problem import Floats, Problem, wing_count, wing_fold, wing_set
+from flangebook.bending.clearance.problem import Floats, Problem, leg_count, leg_fold, leg_set
 from flangebook.bending.ordering.best_first import Move
 from flangebook.bending.ordering.gauge_rule import gauge_place
 from flangebook.bending.tools.tooling import Press
@@ -118,40 +118,40 @@ def _chain(problem: Problem, made: int, move: Move) -> _Chain | None:
     """How gauge X goes with the line of the bend itself, and with each finished bend behind it:
     its number, by its line, by its allowance. None without a (lasting) place for the gauge."""
     bends = len(problem.at)
-    wing = int(wing_set(made, move.bend, move.end, bends))
-    here = _place(problem, move, wing)
+    leg = int(leg_set(made, move.bend, move.end, bends))
+    here = _place(problem, move, leg)
     if here is None:
         return None
-    own = _slope(problem, move, wing, here, "at", move.bend)
+    own = _slope(problem, move, leg, here, "at", move.bend)
     if own is None:
         return None
     others = []
-    for i in range(int(wing_count(move.bend, move.end, bends))):
-        if wing >> i & 1:
-            fold = int(wing_fold(move.bend, move.end, i))
-            by_line = _slope(problem, move, wing, here, "at", fold)
-            by_allowance = _slope(problem, move, wing, here, "allowance", fold)
+    for i in range(int(leg_count(move.bend, move.end, bends))):
+        if leg >> i & 1:
+            fold = int(leg_fold(move.bend, move.end, i))
+            by_line = _slope(problem, move, leg, here, "at", fold)
+            by_allowance = _slope(problem, move, leg, here, "allowance", fold)
             if by_line is None or by_allowance is None:
                 return None
             others.append((fold, by_line, by_allowance))
     return own, others
 
 
-def _place(problem: Problem, move: Move, wing: int) -> _Place | None:
+def _place(problem: Problem, move: Move, leg: int) -> _Place | None:
     """What the finger stands against, finished bends between, X; None without a place."""
-    code, kind, x, _, between, _ = gauge_place(problem, move.bend, move.end, move.pair, wing)
+    code, kind, x, _, between, _ = gauge_place(problem, move.bend, move.end, move.pair, leg)
     return None if code else (int(kind), int(between), float(x))
 
 
 def _slope(
-    problem: Problem, move: Move, wing: int, here: _Place, field: str, bend: int
+    problem: Problem, move: Move, leg: int, here: _Place, field: str, bend: int
 ) -> float | None:
     """How fast gauge X goes with one figure of a bend, the contact staying what it is; None where
     it does not stay."""
     for step in (SMALL_MM, -SMALL_MM):
         moved = getattr(problem, field).copy()
         moved[bend] += step
-        there = _place(problem._replace(**{field: moved}), move, wing)
+        there = _place(problem._replace(**{field: moved}), move, leg)
         if there is not None and there[:2] == here[:2]:
             return (there[2] - here[2]) / step
     return None

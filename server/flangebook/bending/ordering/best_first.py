@@ -1,9 +1,9 @@
 """The cheapest order that can be made, or the proof that there is none.
 
-Two passes over what is remembered of wings: a greedy one, deepest first with full backtracking,
+Two passes over what is remembered of legs: a greedy one, deepest first with full backtracking,
 finds some order soon or proves that there is none; then best first finds the cheapest. Both run
 in slices, so that a deadline or a cancelled request ends them within milliseconds, and what was
-best by then is the answer, not proven.
+best by then is the answer, and may not be the best.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from typing import Literal
 
 import numpy as np
 
-from flangebook.bending.clearance.problem import AGAINST_WISH, SLIDES
+from flangebook.bending.clearance.problem import AGAINST_LIMIT, SLIDES
 from flangebook.bending.ordering.cost import BLOCKED, MOST, Cost, Scale
 from flangebook.bending.ordering.frontier import (
     EMPTY,
@@ -83,7 +83,7 @@ class Found:
     the search was cancelled or had too much to remember. sequence: the steps, first step first;
     when stopped the best so far, empty if none. codes: of each step, result bits of ``problem``;
     other than 0 only in a soft search. slides: whether part or punch goes in or out sideways.
-    cost: of that sequence. proven: "found" and "none" are.
+    cost: of that sequence. certain: "found" and "none" are.
     """
 
     status: Literal["found", "none", "stopped"]
@@ -95,13 +95,13 @@ class Found:
     seconds: float
 
     @property
-    def proven(self) -> bool:
+    def certain(self) -> bool:
         """Whether there is nothing cheaper, or nothing at all."""
         return self.status != "stopped"
 
 
 @dataclass(frozen=True, slots=True)
-class Limits:
+class SearchLimits:
     """When a search ends before its end. deadline_s: seconds it may take."""
 
     deadline_s: float | None = None
@@ -123,7 +123,7 @@ def new_table(rules: Rules) -> Table:
 class Search:
     """One search: its rules, what it has met, and the best order so far."""
 
-    def __init__(self, rules: Rules, scale: Scale, look: Look, limits: Limits) -> None:
+    def __init__(self, rules: Rules, scale: Scale, look: Look, limits: SearchLimits) -> None:
         self.rules, self.scale, self.look, self.limits = rules, scale, look, limits
         self.began = self.told_at = time.monotonic()
         self.looked_at = 0
@@ -213,7 +213,7 @@ class Search:
             forbidden = made.bit_count() < self.rules.bends and (
                 self.rules.transition[kind, after] >= self.rules.units[BLOCKED]
             )
-            wish = AGAINST_WISH if forbidden else 0
+            wish = AGAINST_LIMIT if forbidden else 0
             kind = after
         self.left = 0
         self.best = (cost, tuple(sequence), tuple(codes))

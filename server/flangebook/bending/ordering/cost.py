@@ -15,7 +15,7 @@ import numpy as np
 from flangebook.bending.clearance.problem import Bools, Ints
 
 NAMES = (
-    "blocked",  # steps that cannot be made or are against a wish; 0 in an order that can
+    "blocked",  # steps that cannot be made or are against a limit; 0 in an order that can
     "critical",  # critical dimensions that are not gauged directly
     "turn_overs",  # consecutive bends in opposite directions
     "held_close",  # the operator holds the short side, closer to the die than hands should be

@@ -5,15 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from flangebook.bending.clearance.problem import (
-    AGAINST_WISH,
+    AGAINST_LIMIT,
     BANNED,
-    HITS_BED,
-    HITS_DIE,
-    HITS_FLOOR,
-    HITS_HOLDER,
-    HITS_PUNCH,
-    HITS_RAM,
-    HITS_SHEET,
+    INTO_BED,
+    INTO_DIE,
+    INTO_FLOOR,
+    INTO_HOLDER,
+    INTO_PUNCH,
+    INTO_RAM,
+    INTO_SHEET,
     NO_GAUGE,
     SHORT_FLANGE,
     TRAPPED,
@@ -22,18 +22,18 @@ from flangebook.bending.clearance.problem import (
 from flangebook.bending.ordering.best_first import Found, Move
 
 REASONS = {
-    HITS_PUNCH: "punch",
-    HITS_HOLDER: "holder",
-    HITS_RAM: "ram",
-    HITS_DIE: "die",
-    HITS_BED: "bed",
-    HITS_FLOOR: "floor",
-    HITS_SHEET: "sheet",
+    INTO_PUNCH: "punch",
+    INTO_HOLDER: "holder",
+    INTO_RAM: "ram",
+    INTO_DIE: "die",
+    INTO_BED: "bed",
+    INTO_FLOOR: "floor",
+    INTO_SHEET: "sheet",
     NO_GAUGE: "gauge",
     SHORT_FLANGE: "short flange",
     TRAPPED: "trapped",
     WRONG_TOOL: "wrong tool",
-    AGAINST_WISH: "wish",
+    AGAINST_LIMIT: "wish",
     BANNED: "closer look",
 }
 """The name of each result bit; the first six are what the part would run into."""

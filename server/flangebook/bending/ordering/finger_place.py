@@ -39,7 +39,7 @@ def stand(
 ) -> tuple[int, float, float, float]:
     """CAN_STAND or why not at the height tried first; X, R and the finger's lower edge [mm].
 
-    face: from its end nearer the bend to the other. sheet: the wing's edges as it lies
+    face: from its end nearer the bend to the other. sheet: the leg's edges as it lies
     on the die. pieces: which of them are of one piece, and where that is (``note_piece``).
 
     Source: common practice, no source.

@@ -2,11 +2,11 @@
 
 Whatever faces the back, nearly upright, can stop the finger: the edge, a finished flange, the
 round of a bend past square. It counts where the finger can stand at it (``finger_place``): at a
-height where nothing else of the wing reaches further back, clear of die, bed and punch, within
+height where nothing else of the leg reaches further back, clear of die, bed and punch, within
 the gauge's travel. The best place has the fewest finished bends between, an edge before a
 flange, the nearer before the farther; the round of a bend comes last.
 
-Only the wing at the gauge is looked at: for the other one to reach past it, it would have to go
+Only the leg at the gauge is looked at: for the other one to reach past it, it would have to go
 through the tools. ``bending.gauging`` puts in words what is found here.
 """
 
@@ -32,8 +32,8 @@ from flangebook.bending.clearance.problem import (
     Leg,
     Problem,
     is_bent,
-    wing_count,
-    wing_fold,
+    leg_count,
+    leg_fold,
 )
 from flangebook.bending.compiled import kernel
 from flangebook.bending.ordering.finger_place import CAN_STAND, OF_PIECE, TIE_MM, note_piece, stand
@@ -59,7 +59,7 @@ def gauge_place(
     """The best place for the finger at that end: result bits, what it stands against, X, R,
     finished bends between contact and line, lower edge of the finger [mm].
 
-    side: the end at the gauge. made: the finished folds of that wing, bit i for the i-th
+    side: the end at the gauge. made: the finished folds of that leg, bit i for the i-th
     outwards. The bits are NO_GAUGE when there is no place; the rest means nothing then.
 
     Source: common practice, no source.
@@ -69,7 +69,7 @@ def gauge_place(
     >>> round(x, 2), round(r, 2), between
     (80.0, 1.0, 0)
     """
-    count, leg = wing_count(bend, side, len(problem.at)), Leg(bend, side, made)
+    count, leg = leg_count(bend, side, len(problem.at)), Leg(bend, side, made)
     places = np.empty((2 * count + 2, COLUMNS))
     sheet, pieces = _room_for_sheet(count, made)
     faces = _faces(problem, leg, places)
@@ -83,7 +83,7 @@ def gauge_contacts(problem: Problem, bend: int, side: int, made: int, contacts: 
 
     contacts: result bits, what the finger stands against, finished bends between, (pairs, 3).
     """
-    count, leg = wing_count(bend, side, len(problem.at)), Leg(bend, side, made)
+    count, leg = leg_count(bend, side, len(problem.at)), Leg(bend, side, made)
     places = np.empty((2 * count + 2, COLUMNS))
     sheet, pieces = _room_for_sheet(count, made)
     faces = _faces(problem, leg, places)
@@ -117,7 +117,7 @@ def _best_place(
 def is_better(one: Floats, other: Floats) -> bool:
     """Whether a place is better than another, if the finger can stand at both.
 
-    No two of a wing are of one kind and have as many bends between.
+    No two of a leg are of one kind and have as many bends between.
     """
     if (one[KIND] == ROUNDED) != (other[KIND] == ROUNDED):
         return bool(other[KIND] == ROUNDED)
@@ -132,10 +132,10 @@ def gauge_places(
 ) -> int:
     """Every face at that end outwards, reachable or not, into ``places``; how many.
 
-    made: as for ``gauge_place``; all bits set (-1) where every fold of the wing is finished.
+    made: as for ``gauge_place``; all bits set (-1) where every fold of the leg is finished.
     """
     leg = Leg(bend, side, made)
-    sheet, pieces = _room_for_sheet(wing_count(bend, side, len(problem.at)), made)
+    sheet, pieces = _room_for_sheet(leg_count(bend, side, len(problem.at)), made)
     faces = _faces(problem, leg, places)
     _sheet(problem, leg, sheet, pieces)
     for i in range(faces):
@@ -155,7 +155,7 @@ def _try(problem: Problem, pair: int, sheet: Floats, pieces: Floats, place: Floa
 def _faces(problem: Problem, leg: Leg, places: Floats) -> int:
     """Every face at that end outwards into ``places``, the finger not tried at any; how many."""
     bend, side, made = leg
-    count = wing_count(bend, side, len(problem.at))
+    count = leg_count(bend, side, len(problem.at))
     half = 0.5 * problem.thickness
     start, between, found = PieceStart(0, 0.0, half, 0.0), 0, 0
     for k in range(count + 1):
@@ -171,7 +171,7 @@ def _faces(problem: Problem, leg: Leg, places: Floats) -> int:
         if not bent or abs(math.sin(heading)) < math.cos(MOST_LEAN):
             continue
         length = piece_end(problem, bend, side, k) - piece_end(problem, bend, side, k - 1)
-        length = max(length - problem.allowance[wing_fold(bend, side, k - 1)], 0.0)
+        length = max(length - problem.allowance[leg_fold(bend, side, k - 1)], 0.0)
         x0, y0 = x - length * math.cos(heading), y - length * math.sin(heading)
         x1, y1 = _flat_end(problem, leg, start)
         if abs(y1 - y0) <= TIE_MM:
@@ -201,7 +201,7 @@ def _round(problem: Problem, leg: Leg, start: PieceStart) -> tuple[bool, float, 
     that point."""
     bend, side, _ = leg
     k, x, y, heading = start
-    fold, angle = wing_fold(bend, side, k - 1), fold_angle(problem, bend, side, k)
+    fold, angle = leg_fold(bend, side, k - 1), fold_angle(problem, bend, side, k)
     turn = 1.0 if angle > 0.0 else -1.0
     to_back = turn * 0.5 * math.pi - heading
     to_back -= 2.0 * math.pi * round(to_back / (2.0 * math.pi))
@@ -214,7 +214,7 @@ def _round(problem: Problem, leg: Leg, start: PieceStart) -> tuple[bool, float, 
 
 @kernel
 def _room_for_sheet(count: int, made: int) -> tuple[Floats, Floats]:
-    """Room for the edges of a wing of that many folds, and for its pieces."""
+    """Room for the edges of a leg of that many folds, and for its pieces."""
     ones = 0
     for k in range(1, count + 1):
         ones += is_bent(made, k)
@@ -235,7 +235,7 @@ def _sheet(problem: Problem, leg: Leg, edges: Floats, pieces: Floats) -> None:
 @kernel
 def _flat_end(problem: Problem, leg: Leg, start: PieceStart) -> tuple[float, float]:
     """Where the flat ends that goes on in this piece, over folds not made yet."""
-    for k in range(start.k, wing_count(leg.bend, leg.side, len(problem.at)) + 1):
+    for k in range(start.k, leg_count(leg.bend, leg.side, len(problem.at)) + 1):
         if is_bent(leg.made, k):
             break
         start = next_piece(problem, leg, start)

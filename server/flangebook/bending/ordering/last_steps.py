@@ -11,8 +11,8 @@ from flangebook.bending.clearance.problem import (
     SLIDES,
     Ints,
     Problem,
-    wing_count,
-    wing_fold,
+    leg_count,
+    leg_fold,
 )
 from flangebook.bending.compiled import inlined_kernel, kernel
 from flangebook.bending.ordering.cost import (
@@ -50,9 +50,9 @@ from flangebook.bending.ordering.step_facts import (
     KINDS,
     Bending,
     Memo,
+    leg_row,
     reach_mm,
     step_facts,
-    wing_row,
 )
 
 
@@ -90,8 +90,8 @@ def look(
         why = NOT_KNOWN if until < 0 else advance(rules, table, bound, until)
         if why != NOT_KNOWN:
             return int(why)
-        wings = memo.wings.keys
-        if wings.used[0] + 2 > len(wings.keys):
+        legs = memo.legs.keys
+        if legs.used[0] + 2 > len(legs.keys):
             return NO_ROOM
         _answer(problem, memo, prices, rules, table.told)
         if until < 0:
@@ -109,8 +109,8 @@ def _answer(problem: Problem, memo: Memo, prices: Prices, rules: Rules, told: In
         told[STAGE] = KNOWN
         told[CODE], told[COST] = prices.answers[place, 1], prices.answers[place, 2]
         return
-    left = wing_row(problem, memo.wings, made, bend, LEFT)
-    right = wing_row(problem, memo.wings, made, bend, RIGHT)
+    left = leg_row(problem, memo.legs, made, bend, LEFT)
+    right = leg_row(problem, memo.legs, made, bend, RIGHT)
     step = Bending(bend, end, pair, left, right)
     held_close = _is_held_close(problem, memo, prices, step)
     if told[STAGE] == GUESSED and held_close:
@@ -181,8 +181,8 @@ def _missed(problem: Problem, made: int, bend: int, end: int, contact: int) -> i
 def _is_held_close(problem: Problem, memo: Memo, prices: Prices, step: Bending) -> bool:
     """Whether the operator holds the shorter side, and closer to the die than hands should be."""
     bend, end, pair, left, right = step
-    to_left = reach_mm(problem, memo.wings, left, bend, LEFT)
-    to_right = reach_mm(problem, memo.wings, right, bend, RIGHT)
+    to_left = reach_mm(problem, memo.legs, left, bend, LEFT)
+    to_right = reach_mm(problem, memo.legs, right, bend, RIGHT)
     back, front = (to_left, to_right) if end == LEFT else (to_right, to_left)
     return bool(front < back and front - problem.die[pair, 2] < prices.hand_distance_mm)
 
@@ -191,8 +191,8 @@ def _is_held_close(problem: Problem, memo: Memo, prices: Prices, step: Bending) 
 def _variance_mm2(problem: Problem, made: int, bend: int, end: int, between: int) -> float:
     """Variance of the gauged dimension: the gauge's own, and each finished bend's between."""
     variance = problem.gauge_variance
-    for i in range(wing_count(bend, end, len(problem.at))):
-        fold = wing_fold(bend, end, i)
+    for i in range(leg_count(bend, end, len(problem.at))):
+        fold = leg_fold(bend, end, i)
         if between > 0 and made >> fold & 1:
             variance += problem.bend_variance[fold]
             between -= 1

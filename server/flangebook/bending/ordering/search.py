@@ -12,11 +12,11 @@ import numpy as np
 from flangebook.bending.clearance.problem import LEFT, RIGHT, SLIDES, Bools, Floats, Ints, Problem
 from flangebook.bending.ordering.best_first import (
     Found,
-    Limits,
     Look,
     Move,
     Progress,
     Search,
+    SearchLimits,
     new_table,
 )
 from flangebook.bending.ordering.cost import (
@@ -43,35 +43,35 @@ from flangebook.bending.ordering.frontier import (
 )
 from flangebook.bending.ordering.last_steps import Prices, look, share, step_key
 from flangebook.bending.ordering.state_table import Keys, new_keys, row_of
-from flangebook.bending.ordering.step_facts import more_wings, new_memo
+from flangebook.bending.ordering.step_facts import more_legs, new_memo
 
 __all__ = ["Found", "Known", "Move", "Progress", "code_of", "codes_of", "search"]
 
 BannedStep = tuple[int, Move]
 """Bends made before, as a set, and the step."""
 
-_WINGS = 1024
+_LEGS = 1024
 _MOST_ANSWERS = 1 << 17
 
 
 class Known:
     """What searches have learned of one part with its tools, for the next search of the same.
 
-    Wishes, costs and bans may differ from search to search; geometry, tools and margin not.
+    Limits, costs and bans may differ from search to search; geometry, tools and margin not.
     """
 
     def __init__(self, problem: Problem) -> None:
         self.problem = as_arrays(problem)
-        self.memo = new_memo(self.problem, _WINGS)
+        self.memo = new_memo(self.problem, _LEGS)
 
     def has_room(self, bends: int) -> bool:
         """Whether the steps of one more set of bends can be remembered."""
-        keys = self.memo.wings.keys
+        keys = self.memo.legs.keys
         return int(keys.used[0]) + 2 * bends <= len(keys.keys)
 
     def grow(self) -> None:
-        """Make room for more wings."""
-        self.memo = self.memo._replace(wings=more_wings(self.memo.wings))
+        """Make room for more legs."""
+        self.memo = self.memo._replace(legs=more_legs(self.memo.legs))
 
 
 def search(
@@ -96,7 +96,7 @@ def search(
     scale = scale_for(len(problem.at), problem.change)
     rules = rules_for(problem, scale, soft=soft)
     look_on = _looking_on(problem, known, scale, banned)
-    limits = Limits(deadline_s, cancelled, progress)
+    limits = SearchLimits(deadline_s, cancelled, progress)
     return Search(rules, scale, look_on, limits).run()
 
 
@@ -147,12 +147,12 @@ def rules_for(problem: Problem, scale: Scale, *, soft: bool) -> Rules:
         raise ValueError(f"A search takes at most {MOST_KINDS // 4} tool pairs.")
     up = sum(1 << b for b, angle in enumerate(problem.angle) if angle > 0)
     down = (1 << len(problem.at)) - 1 - up
-    wishes = {
+    order_limits = {
         "turn": problem.no_turn_over,
         "end": problem.no_turn_end,
         "tools": problem.no_change,
     }
-    transition = transitions(scale, problem.change, **wishes)
+    transition = transitions(scale, problem.change, **order_limits)
     least = min(round(problem.gauge_variance / scale.variance_step_mm2), scale.most_variance)
     shares = [[share(problem, b, end) for end in (LEFT, RIGHT)] for b in range(len(problem.at))]
     hint = np.array(shares, np.int64) * scale.units[SHARE] + least * scale.units[VARIANCE]

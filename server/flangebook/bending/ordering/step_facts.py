@@ -1,8 +1,8 @@
 """Whether one bend can be made next, and what that step costs by itself.
 
-A step is made of two wings that hardly know of each other: what a wing meets depends only on
-its own finished bends. There are 2 * 2**n wings and n * 2**n steps, so what is known of a wing
-is remembered. Only the part against itself, wing against wing, needs both.
+A step is made of two legs that hardly know of each other: what a leg meets depends only on
+its own finished bends. There are 2 * 2**n legs and n * 2**n steps, so what is known of a leg
+is remembered. Only the part against itself, leg against leg, needs both.
 """
 
 from __future__ import annotations
@@ -12,9 +12,10 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
+from flangebook.bending.clearance.legs import approach_code, leg_code
 from flangebook.bending.clearance.motion import motion_of
 from flangebook.bending.clearance.problem import (
-    AGAINST_WISH,
+    AGAINST_LIMIT,
     LEFT,
     RIGHT,
     SLIDES,
@@ -23,11 +24,11 @@ from flangebook.bending.clearance.problem import (
     Floats,
     Leg,
     Problem,
-    wing_count,
-    wing_fold,
-    wing_set,
+    leg_count,
+    leg_fold,
+    leg_set,
 )
-from flangebook.bending.clearance.sheet_on_sheet import crossing_pieces, wings_code
+from flangebook.bending.clearance.sheet_on_sheet import crossing_pieces, legs_code
 from flangebook.bending.clearance.sweeps import (
     UNKNOWN,
     Sweeps,
@@ -36,14 +37,13 @@ from flangebook.bending.clearance.sweeps import (
     new_sweeps,
     note_code,
 )
-from flangebook.bending.clearance.wings import approach_code, wing_code
 from flangebook.bending.compiled import inlined_kernel, kernel
 from flangebook.bending.ordering.gauge_rule import gauge_contacts
 from flangebook.bending.ordering.state_table import Keys, more_keys, new_keys, row_of
 
 _KNOWN = 1 << 30
 _CONTACT = 16
-"""From this bit on ``Wings.gauge`` holds the contact: ``between * KINDS + kind``."""
+"""From this bit on ``Legs.gauge`` holds the contact: ``between * KINDS + kind``."""
 KINDS = 4
 NOWHERE = KINDS - 1
 """The contact of a step without one; what a finger can stand against has lower numbers."""
@@ -53,10 +53,10 @@ _OUTWARDS = (1 << _SHIFT) - 1
 _MEETS = 1 << 16
 
 
-class Wings(NamedTuple):
-    """What is known of wings; a row for each bend, side and set of finished bends outwards.
+class Legs(NamedTuple):
+    """What is known of legs; a row for each bend, side and set of finished bends outwards.
 
-    clear: result bits of the wing in front and at the back, by pair, (rows, pairs, 2); gauge:
+    clear: result bits of the leg in front and at the back, by pair, (rows, pairs, 2); gauge:
     result bits of the gauge at it and its contact, by pair, (rows, pairs). Both
     with _KNOWN once looked at. crosses: may come over the bend's plane, by pair, (rows, pairs);
     0 is not known, 1 no, 2 yes. reach: how far it stands out from the bend line [mm], (rows,).
@@ -70,20 +70,20 @@ class Wings(NamedTuple):
 
 
 class Memo(NamedTuple):
-    """What is known of one problem's wings and sweeps, whatever the wishes and the search.
+    """What is known of one problem's legs and sweeps, whatever the limits and the search.
 
-    meets: of both wings together, by bends made, bend and pair; a later one takes the place of
+    meets: of both legs together, by bends made, bend and pair; a later one takes the place of
     an earlier one.
     """
 
-    wings: Wings
+    legs: Legs
     sweeps: Sweeps
     meets: Sweeps
 
 
 class Bending(NamedTuple):
-    """A bend with its end at the gauge, in a pair of tools, and the rows of the two wings that it
-    has then (``wing_row``)."""
+    """A bend with its end at the gauge, in a pair of tools, and the rows of the two legs that it
+    has then (``leg_row``)."""
 
     bend: int
     end: int
@@ -93,14 +93,14 @@ class Bending(NamedTuple):
 
 
 def new_memo(problem: Problem, room: int) -> Memo:
-    """Nothing known of this problem, room for that many wings (a power of two)."""
+    """Nothing known of this problem, room for that many legs (a power of two)."""
     meets = empty_sweeps(_MEETS)
-    return Memo(new_wings(room, len(problem.change)), new_sweeps(problem), meets)
+    return Memo(new_legs(room, len(problem.change)), new_sweeps(problem), meets)
 
 
-def new_wings(room: int, pairs: int) -> Wings:
-    """No wings known, room for that many (a power of two)."""
-    return Wings(
+def new_legs(room: int, pairs: int) -> Legs:
+    """No legs known, room for that many (a power of two)."""
+    return Legs(
         new_keys(room),
         np.zeros((room, pairs, 2), np.int32),
         np.zeros((room, pairs), np.int32),
@@ -109,25 +109,25 @@ def new_wings(room: int, pairs: int) -> Wings:
     )
 
 
-def more_wings(wings: Wings) -> Wings:
-    """The same wings with twice the room."""
-    rooms = len(wings.reach)
-    larger = new_wings(2 * rooms, wings.gauge.shape[1])
-    larger.clear[:rooms], larger.gauge[:rooms] = wings.clear, wings.gauge
-    larger.crosses[:rooms], larger.reach[:rooms] = wings.crosses, wings.reach
-    return larger._replace(keys=more_keys(wings.keys))
+def more_legs(legs: Legs) -> Legs:
+    """The same legs with twice the room."""
+    rooms = len(legs.reach)
+    larger = new_legs(2 * rooms, legs.gauge.shape[1])
+    larger.clear[:rooms], larger.gauge[:rooms] = legs.clear, legs.gauge
+    larger.crosses[:rooms], larger.reach[:rooms] = legs.crosses, legs.reach
+    return larger._replace(keys=more_keys(legs.keys))
 
 
 @kernel
-def wing_row(problem: Problem, wings: Wings, made: int, bend: int, side: int) -> int:
-    """The row of the wing on that side of a bend, with the bends of ``made`` finished."""
-    outwards = wing_set(made, bend, side, len(problem.at))
-    return row_of(wings.keys, ((bend * 2 + side) << _SHIFT) | outwards)
+def leg_row(problem: Problem, legs: Legs, made: int, bend: int, side: int) -> int:
+    """The row of the leg on that side of a bend, with the bends of ``made`` finished."""
+    outwards = leg_set(made, bend, side, len(problem.at))
+    return row_of(legs.keys, ((bend * 2 + side) << _SHIFT) | outwards)
 
 
 @kernel
-def reach_mm(problem: Problem, wings: Wings, row: int, bend: int, side: int) -> float:
-    """How far a wing stands out from the bend line, sheet flat on the die [mm].
+def reach_mm(problem: Problem, legs: Legs, row: int, bend: int, side: int) -> float:
+    """How far a leg stands out from the bend line, sheet flat on the die [mm].
 
     Along the middle line, a finished bend an arc of its radius and allowance about its line;
     an arc that goes past upright is furthest out where it stands upright.
@@ -136,17 +136,17 @@ def reach_mm(problem: Problem, wings: Wings, row: int, bend: int, side: int) -> 
 
     >>> from flangebook.bending.samples import smallest_problem
     >>> problem = smallest_problem()
-    >>> reach_mm(problem, new_wings(2, 1), 0, 0, 1)  # unbent, to the edge 80 away
+    >>> reach_mm(problem, new_legs(2, 1), 0, 0, 1)  # unbent, to the edge 80 away
     80.0
     """
-    if wings.reach[row] >= 0.0:
-        return float(wings.reach[row])
-    outwards = wings.keys.keys[row] & _OUTWARDS
+    if legs.reach[row] >= 0.0:
+        return float(legs.reach[row])
+    outwards = legs.keys.keys[row] & _OUTWARDS
     direction, x, most, done = 0.0, 0.0, 0.0, 0.0
-    for i in range(wing_count(bend, side, len(problem.at))):
+    for i in range(leg_count(bend, side, len(problem.at))):
         if not outwards >> i & 1:
             continue
-        fold = wing_fold(bend, side, i)
+        fold = leg_fold(bend, side, i)
         half = 0.5 * problem.allowance[fold]
         line = abs(problem.at[fold] - problem.at[bend])
         x += (line - half - done) * np.cos(direction)
@@ -162,24 +162,24 @@ def reach_mm(problem: Problem, wings: Wings, row: int, bend: int, side: int) -> 
         done = line + half
     edge = problem.at[bend] if side == LEFT else problem.length - problem.at[bend]
     x += (edge - done) * np.cos(direction)
-    wings.reach[row] = max(most, x)
-    return float(wings.reach[row])
+    legs.reach[row] = max(most, x)
+    return float(legs.reach[row])
 
 
 @kernel
 def clear_code(
     problem: Problem, memo: Memo, row: int, bend: int, side: int, at_back: int, pair: int
 ) -> int:
-    """Result bits of one wing through the motion, SLIDES where the way is not straight."""
-    known = memo.wings.clear[row, pair, at_back]
+    """Result bits of one leg through the motion, SLIDES where the way is not straight."""
+    known = memo.legs.clear[row, pair, at_back]
     if known & _KNOWN:
         return int(known & _ALL)
-    outwards = memo.wings.keys.keys[row] & _OUTWARDS
+    outwards = memo.legs.keys.keys[row] & _OUTWARDS
     back, leg = at_back == 1, Leg(bend, side, outwards)
-    code = wing_code(problem, leg, back, pair, memo.sweeps)
+    code = leg_code(problem, leg, back, pair, memo.sweeps)
     if code == 0 and approach_code(problem, leg, back, pair, memo.sweeps):
         code = SLIDES if problem.can_slide else TRAPPED
-    memo.wings.clear[row, pair, at_back] = _KNOWN | code
+    memo.legs.clear[row, pair, at_back] = _KNOWN | code
     return int(code)
 
 
@@ -187,30 +187,30 @@ def clear_code(
 def gauge_facts(problem: Problem, memo: Memo, row: int, bend: int, end: int, pair: int) -> int:
     """Result bits of the gauge at that end, and from bit _CONTACT on what it stands against;
     NOWHERE when it cannot stand."""
-    known = memo.wings.gauge[row, pair]
+    known = memo.legs.gauge[row, pair]
     if known & _KNOWN:
         return int(known & ~_KNOWN)
-    outwards = memo.wings.keys.keys[row] & _OUTWARDS
+    outwards = memo.legs.keys.keys[row] & _OUTWARDS
     contacts = np.empty((len(problem.change), 3), np.int64)
     gauge_contacts(problem, bend, end, outwards, contacts)
     for other in range(len(contacts)):
         if problem.allowed[bend, other]:
             code, kind, between = contacts[other, 0], contacts[other, 1], contacts[other, 2]
             facts = code | (NOWHERE if code else between * KINDS + kind) << _CONTACT
-            memo.wings.gauge[row, other] = _KNOWN | facts
-    return int(memo.wings.gauge[row, pair] & ~_KNOWN)
+            memo.legs.gauge[row, other] = _KNOWN | facts
+    return int(memo.legs.gauge[row, pair] & ~_KNOWN)
 
 
 @kernel
 def may_cross(problem: Problem, memo: Memo, row: int, bend: int, side: int, pair: int) -> bool:
-    """Whether any of the wing may come over the bend's plane, where the other wing is."""
-    known = memo.wings.crosses[row, pair]
+    """Whether any of the leg may come over the bend's plane, where the other leg is."""
+    known = memo.legs.crosses[row, pair]
     if known == 0:
-        outwards = memo.wings.keys.keys[row] & _OUTWARDS
+        outwards = memo.legs.keys.keys[row] & _OUTWARDS
         motion = motion_of(problem, bend, pair)
         crosses = crossing_pieces(problem, motion, Leg(bend, side, outwards), pair, memo.sweeps)
         known = 2 if crosses else 1
-        memo.wings.crosses[row, pair] = known
+        memo.legs.crosses[row, pair] = known
     return bool(known == 2)
 
 
@@ -222,12 +222,12 @@ def step_facts(
     plus what the finger stands against; NOWHERE where it is not known that it stands at all.
 
     made: the bends finished before it. full: look at everything, even when the first refusal
-    decides, so that every tool that is hit is named.
+    decides, so that every tool that is run into is named.
     """
     bend, end, pair, left, right = step
     if not problem.allowed[bend, pair]:
         return WRONG_TOOL, NOWHERE
-    code = AGAINST_WISH if problem.before[bend] & ~made else 0
+    code = AGAINST_LIMIT if problem.before[bend] & ~made else 0
     if code and not full:
         return code, NOWHERE
     back, front = (left, right) if end == LEFT else (right, left)
@@ -249,11 +249,11 @@ def step_facts(
 
 @kernel
 def meet_code(problem: Problem, memo: Memo, made: int, bend: int, pair: int) -> int:
-    """Result bits of one wing against the other."""
+    """Result bits of one leg against the other."""
     pairs = len(problem.change)
     key = (made * len(problem.at) + bend) * pairs + pair + 1
     code = known_code(memo.meets, key)
     if code == UNKNOWN:
-        code = wings_code(problem, bend, pair, made, memo.sweeps)
+        code = legs_code(problem, bend, pair, made, memo.sweeps)
         note_code(memo.meets, key, code)
     return int(code)

@@ -1,4 +1,4 @@
-"""Step bending: a large radius made by many small hits at an even pitch."""
+"""Step bending: a large radius made by many small bumps at an even pitch."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from flangebook.bending.geometry.strip import Fold, Strip
 from flangebook.bending.part.part import Direction, End
 from flangebook.bending.part.section import FoldedBend
 
-MOST_HITS = 90
+MOST_BUMPS = 90
 LEAST_BUMPS = 2
 MOST_CHORD_ERROR_MM = 0.3
 """Facets that stand off further are a caution; common practice, no source."""
@@ -20,12 +20,12 @@ SMOOTH_DEG = 2.0
 
 
 @dataclass(frozen=True, slots=True)
-class Hits:
+class Bumps:
     """How a radius is stepped.
 
-    count: number of hits. angle_each_deg: bend angle of one [deg]. pitch_mm: between hits on
+    count: number of bumps. angle_each_deg: bend angle of one [deg]. pitch_mm: between bumps on
     the blank [mm]. chord_error_mm: how far the facets leave the outside radius, at most
-    [mm]. offsets_mm: each hit from the bend line, left to right on the blank [mm].
+    [mm]. offsets_mm: each bump from the bend line, left to right on the blank [mm].
     """
 
     count: int
@@ -40,7 +40,7 @@ def chord_error_mm(outside_radius_mm: float, angle_each_deg: float) -> float:
 
     Args:
         outside_radius_mm: R [mm], inside radius plus thickness.
-        angle_each_deg: bend angle of one hit [deg].
+        angle_each_deg: bend angle of one bump [deg].
 
     Source: geometry of a chord.
 
@@ -50,20 +50,20 @@ def chord_error_mm(outside_radius_mm: float, angle_each_deg: float) -> float:
     return outside_radius_mm * (1.0 - math.cos(math.radians(angle_each_deg) / 2.0))
 
 
-def hits_of(
+def bumps_of(
     count: int,
     bend_angle_deg: float,
     inside_radius_mm: float,
     thickness_mm: float,
     allowance_mm: float,
-) -> Hits:
-    """The radius stepped with this many hits.
+) -> Bumps:
+    """The radius stepped with this many bumps.
 
-    The arc's developed length is shared out evenly, a hit in the middle of each share, so
+    The arc's developed length is shared out evenly, a bump in the middle of each share, so
     pitch = allowance / count and angle = bend angle / count.
 
     Raises:
-        InputError: fewer than two hits.
+        InputError: fewer than two bumps.
     """
     if count < LEAST_BUMPS:
         raise InputError(f"{count} bumps make no radius.", "hits", "Give two or more.")
@@ -71,89 +71,90 @@ def hits_of(
     each = bend_angle_deg / count
     error = chord_error_mm(inside_radius_mm + thickness_mm, each)
     places = tuple((i - (count - 1) / 2.0) * pitch for i in range(count))
-    return Hits(count, each, pitch, error, places)
+    return Bumps(count, each, pitch, error, places)
 
 
-def hits_for(
+def bumps_for(
     bend_angle_deg: float,
     inside_radius_mm: float,
     thickness_mm: float,
     allowance_mm: float,
     most_chord_error_mm: float = MOST_CHORD_ERROR_MM,
-) -> Hits:
-    """The fewest hits that keep the chord error within bounds, at most MOST_HITS.
+) -> Bumps:
+    """The fewest bumps that keep the chord error within bounds, at most MOST_BUMPS.
 
-    >>> hits_for(90.0, 100.0, 2.0, 158.0).count
+    >>> bumps_for(90.0, 100.0, 2.0, 158.0).count
     11
     """
     outside = inside_radius_mm + thickness_mm
     share = min(max(1.0 - most_chord_error_mm / outside, -1.0), 1.0)
     each = 2.0 * math.degrees(math.acos(share))
-    count = MOST_HITS if each <= 0.0 else math.ceil(bend_angle_deg / each)
-    count = min(max(LEAST_BUMPS, count), MOST_HITS)
-    return hits_of(count, bend_angle_deg, inside_radius_mm, thickness_mm, allowance_mm)
+    count = MOST_BUMPS if each <= 0.0 else math.ceil(bend_angle_deg / each)
+    count = min(max(LEAST_BUMPS, count), MOST_BUMPS)
+    return bumps_of(count, bend_angle_deg, inside_radius_mm, thickness_mm, allowance_mm)
 
 
-def hit_numbers(count: int, gauged_end: End) -> tuple[int, ...]:
-    """The hits (1 is the leftmost on the blank) in the order they are made.
+def bump_numbers(count: int, gauged_end: End) -> tuple[int, ...]:
+    """The bumps (1 is the leftmost on the blank) in the order they are made.
 
-    Furthest from the gauge first, so that what lies between hit and gauge is still flat.
+    Furthest from the gauge first, so that what lies between bump and gauge is still flat.
     """
     numbers = tuple(range(1, count + 1))
     return numbers if gauged_end == "right" else numbers[::-1]
 
 
-def hit_gauge_x_mm(hits: Hits, line_gauge_x_mm: float, gauged_end: End) -> tuple[float, ...]:
-    """Gauge X of each hit in the order made [mm].
+def bump_gauge_x_mm(bumps: Bumps, line_gauge_x_mm: float, gauged_end: End) -> tuple[float, ...]:
+    """Gauge X of each bump in the order made [mm].
 
     line_gauge_x_mm: gauge X with the bend line itself on the tools' centre line, the radius
     not begun yet [mm].
 
     Source: plane geometry.
 
-    >>> hits = hits_of(3, 90.0, 50.0, 2.0, 80.0)
-    >>> [round(x, 2) for x in hit_gauge_x_mm(hits, 100.0, "right")]
+    >>> bumps = bumps_of(3, 90.0, 50.0, 2.0, 80.0)
+    >>> [round(x, 2) for x in bump_gauge_x_mm(bumps, 100.0, "right")]
     [126.67, 100.0, 73.33]
     """
     sign = 1.0 if gauged_end == "right" else -1.0
     return tuple(
-        line_gauge_x_mm - sign * hits.offsets_mm[n - 1] for n in hit_numbers(hits.count, gauged_end)
+        line_gauge_x_mm - sign * bumps.offsets_mm[n - 1]
+        for n in bump_numbers(bumps.count, gauged_end)
     )
 
 
 def stepped(
     strip: Strip,
     number: int,
-    hits: Hits,
+    bumps: Bumps,
     direction: Direction,
-    hit: FoldedBend,
+    bump: FoldedBend,
     made: Collection[int],
 ) -> Strip:
-    """The strip with bend ``number`` replaced by its hits, those in ``made`` bent.
+    """The strip with bend ``number`` replaced by its bumps, those in ``made`` bent.
 
-    hit: inside radius and allowance of a single hit. made: hits from 1, leftmost first.
-    Hit n is bend ``number + n - 1`` of the strip that comes back; later bends move on.
+    bump: inside radius and allowance of a single bump. made: bumps from 1, leftmost first.
+    Bump n is bend ``number + n - 1`` of the strip that comes back; later bends move on.
     """
     line = strip.folds[number - 1].at_mm
-    angle = hits.angle_each_deg if direction == "up" else -hits.angle_each_deg
+    angle = bumps.angle_each_deg if direction == "up" else -bumps.angle_each_deg
     small = tuple(
-        Fold(line + offset, angle, hit.inside_radius_mm, hit.allowance_mm)
+        Fold(line + offset, angle, bump.inside_radius_mm, bump.allowance_mm)
         if n in made
         else Fold(line + offset)
-        for n, offset in enumerate(hits.offsets_mm, 1)
+        for n, offset in enumerate(bumps.offsets_mm, 1)
     )
     return replace(strip, folds=(*strip.folds[: number - 1], *small, *strip.folds[number:]))
 
 
-def step_checks(hits: Hits, v_opening_mm: float) -> tuple[Check, ...]:
+def step_checks(bumps: Bumps, v_opening_mm: float) -> tuple[Check, ...]:
     """Findings on a stepped radius: pitch against the die, facets that will show.
 
     Source: MetalForming magazine, "Creative approaches to common press-brake challenges,
-    part 1: step bending": a pitch below half the V lets earlier hits fall into the opening;
-    2 degrees a hit for a smooth finish in thin sheet.
+    part 1: step bending": a pitch below half the V lets earlier bumps fall into the opening;
+    2 degrees a bump for a smooth finish in thin sheet.
     """
     found = []
-    if shown_less(hits.pitch_mm, v_opening_mm / 2.0):
+    if shown_less(bumps.pitch_mm, v_opening_mm / 2.0):
         found.append(
             Check(
                 "caution",
@@ -161,18 +162,22 @@ def step_checks(hits: Hits, v_opening_mm: float) -> tuple[Check, ...]:
                 "The pitch of {pitch_mm} is less than half the V opening of {v_mm}: "
                 "earlier bumps lie in the opening and change the depth.",
                 "Use a V of {most_v_mm} or less or fewer bumps, and watch the first pieces.",
-                {"pitch_mm": hits.pitch_mm, "v_mm": v_opening_mm, "most_v_mm": 2.0 * hits.pitch_mm},
+                {
+                    "pitch_mm": bumps.pitch_mm,
+                    "v_mm": v_opening_mm,
+                    "most_v_mm": 2.0 * bumps.pitch_mm,
+                },
             )
         )
-    if hits.angle_each_deg > SMOOTH_DEG:
-        coarse = hits.chord_error_mm > MOST_CHORD_ERROR_MM
+    if bumps.angle_each_deg > SMOOTH_DEG:
+        coarse = bumps.chord_error_mm > MOST_CHORD_ERROR_MM
         found.append(
             Check(
                 "caution" if coarse else "ok",
                 "step-facets",
                 "Each bump bends {each_deg}: facets stand off the radius by {chord_error_mm}.",
                 "For a smoother finish use more bumps in a narrower V.",
-                {"each_deg": hits.angle_each_deg, "chord_error_mm": hits.chord_error_mm},
+                {"each_deg": bumps.angle_each_deg, "chord_error_mm": bumps.chord_error_mm},
             )
         )
     return tuple(found)

@@ -1,7 +1,7 @@
 """The order of the bends: the one given, or a plain rule.
 
 ``outside_in`` is a rule of the trade (common practice, no source): it looks at no tool and
-proves nothing, so what it gives is never marked proven. Where press and tools are known a
+proves nothing, so what it gives is never marked clear on paper. Where press and tools are known a
 search takes its place.
 """
 
@@ -18,12 +18,12 @@ Rule = Literal["given", "outside in", "search"]
 
 @dataclass(frozen=True, slots=True)
 class Order:
-    """An order of bends. sequence: bend numbers from 1. proven: every step was shown to
+    """An order of bends. sequence: bend numbers from 1. clear_on_paper: every step was shown to
     clear the tools. words: one sentence saying where it comes from and what it is worth."""
 
     sequence: tuple[int, ...]
     rule: Rule
-    proven: bool
+    clear_on_paper: bool
     words: str
 
 

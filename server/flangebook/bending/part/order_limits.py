@@ -1,4 +1,4 @@
-"""What the user wishes of the order, apart from an order of their own."""
+"""The user's limits on the order of bends, apart from an order of their own."""
 
 from __future__ import annotations
 
@@ -12,8 +12,8 @@ MOST_MARGIN_MM = 50.0
 
 
 @dataclass(frozen=True, slots=True)
-class Wishes:
-    """Wishes for the order.
+class OrderLimits:
+    """Limits on the order.
 
     first, last: number of the bend to make first or last, from 1. no_turn_over, no_turn_end:
     never turn the part that way. one_set_up: no change of tools. critical_flats: numbers of the
@@ -29,7 +29,7 @@ class Wishes:
     margin_mm: float = MARGIN_MM
 
     def check(self, bends: int, flats: int | None = None) -> None:
-        """Refuse wishes that no part of so many bends can have.
+        """Refuse limits on the order that no part of so many bends can have.
 
         flats: how many it has; None for one more than bends, as in a section.
 
@@ -65,4 +65,4 @@ class Wishes:
             )
 
 
-NO_WISHES = Wishes()
+NO_ORDER_LIMITS = OrderLimits()

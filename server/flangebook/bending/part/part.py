@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from flangebook.bending.geometry.setback import Dimension
-from flangebook.bending.part.order_limits import NO_WISHES, Wishes
+from flangebook.bending.part.order_limits import NO_ORDER_LIMITS, OrderLimits
 
 Direction = Literal["up", "down"]
 End = Literal["left", "right"]
@@ -58,8 +58,8 @@ class Part:
     bend_length_mm: along the bend lines.
     metal: code of the metal. grain: rolling direction against the bend line, if known.
     order: bend numbers from 1 to force an order; None lets the planner choose.
-    wishes: what else the user wishes of the order. walled: finished sides stand at the ends of its
-        bends, as in a box, so nothing is slid out along the tools.
+    order_limits: what else the user asks of the order. walled: finished sides stand at the ends of
+        its bends, as in a box, so nothing is slid out along the tools.
     die, punch: codes of the tools asked for, for every bend that names none of its own.
     """
 
@@ -73,7 +73,7 @@ class Part:
     order: tuple[int, ...] | None = None
     holes: tuple[Hole, ...] = ()
     grain: Literal["with", "across"] | None = None
-    wishes: Wishes = NO_WISHES
+    order_limits: OrderLimits = NO_ORDER_LIMITS
     walled: bool = False
     die: str | None = None
     punch: str | None = None

@@ -22,7 +22,7 @@ from flangebook.bending.sheet_model.bands import FRICTION_USUAL, banded_bend
 from flangebook.bending.sheet_model.hardening_from_strength import law_of
 from flangebook.bending.sheet_model.moment_curvature import SheetLaw
 from flangebook.bending.sheet_model.roots import NoRootError
-from flangebook.bending.sheet_model.stroke import FLATTEST_DEG, SetBend, Stroke, solved, stroke
+from flangebook.bending.sheet_model.stroke import FLATTEST_DEG, SetBend, StrokeCurve, solved, stroke
 from flangebook.bending.sheet_model.tools import (
     LEAST_V_OVER_T,
     MOST_V_OVER_T,
@@ -211,7 +211,7 @@ def beside(found: ModelledBend) -> Beside:
 
 
 @lru_cache(maxsize=KEPT_CURVES)
-def whole_stroke(found: ModelledBend) -> Stroke:
+def whole_stroke(found: ModelledBend) -> StrokeCurve:
     """The bend from first touch to where the tools end it."""
     return stroke(*_sheet_and_tools(found))
 

@@ -32,7 +32,7 @@ FLATTEST_DEG = 175.0
 
 
 @dataclass(frozen=True, slots=True)
-class Stroke:
+class StrokeCurve:
     """The bend over the stroke, per millimetre of bend length, from first touch on.
 
     loaded_angle_deg, released_angle_deg: included [deg]. depth_mm: punch travel from first
@@ -68,7 +68,7 @@ class SetBend:
     travel from first touch. force_n_per_mm: at that depth. peak_force_n_per_mm, peak_depth_mm,
     peak_angle_deg: the greatest force on the way there. loaded_radius_mm, released_radius_mm:
     inside face. depth_per_degree_mm: more depth for one degree less of released angle.
-    work_n, sheet_energy_n, elastic_energy_n: as in :class:`Stroke`.
+    work_n, sheet_energy_n, elastic_energy_n: as in :class:`StrokeCurve`.
     """
 
     released_angle_deg: float
@@ -93,7 +93,7 @@ def solved(law: SheetLaw, tool: Tools, theta: Array) -> Pressed:
     return at_the_inner_face(law, tool, pressed(law, tool, theta))
 
 
-def stroke(law: SheetLaw, tool: Tools, angles: int = ANGLES) -> Stroke:
+def stroke(law: SheetLaw, tool: Tools, angles: int = ANGLES) -> StrokeCurve:
     """Solve a fan of angles from first touch to where the tools end the bend.
 
     Args:
@@ -127,9 +127,9 @@ def rows(found: Pressed, which: slice | Bools) -> Pressed:
     return Pressed(*(getattr(found, name)[which] for name in Pressed.__slots__))
 
 
-def _as_stroke(law: SheetLaw, p: Pressed) -> Stroke:
+def _as_stroke(law: SheetLaw, p: Pressed) -> StrokeCurve:
     turn = 2.0 * np.degrees(p.theta)
-    return Stroke(
+    return StrokeCurve(
         loaded_angle_deg=180.0 - turn,
         depth_mm=p.depth,
         force_n_per_mm=p.force,

@@ -12,7 +12,13 @@ from dataclasses import dataclass
 from typing import Literal
 
 from flangebook.bending.errors import OutlineError
-from flangebook.bending.geometry.dxf_lines import CURVE_ERROR_MM, Drawing, Piece, Unit, read_lines
+from flangebook.bending.geometry.dxf_lines import (
+    CURVE_ERROR_MM,
+    Drawing,
+    DrawnLine,
+    Unit,
+    read_lines,
+)
 from flangebook.bending.geometry.join_lines import joined
 from flangebook.bending.geometry.ring import (
     Point,
@@ -91,7 +97,7 @@ def outline_from_dxf(
     return Taken(moved(ring, *shift), drawing, shift, words)
 
 
-def _one_ring(pieces: Sequence[Piece]) -> Ring:
+def _one_ring(pieces: Sequence[DrawnLine]) -> Ring:
     rings = sorted(joined([p.points for p in pieces]), key=lambda r: -abs(area(r)))
     if not rings:
         raise OutlineError(

@@ -32,7 +32,7 @@ def straight(punch: Punch) -> Ring:
 def gooseneck(punch: Punch) -> Ring:
     """Nose, a neck set back by the relief, then forward to the seat at 45 degrees.
 
-    The neck leans back along the nose's own flank, so that a wing bent as sharp as the nose
+    The neck leans back along the nose's own flank, so that a leg bent as sharp as the nose
     clears it; where the punch is too short for that, at 45 degrees. Up there the throat begins
     to close at ``throat_top_mm``, or as high as it can.
 

@@ -11,45 +11,45 @@ from flangebook.planning.answers.answer import JsonDict, number
 PLACES = ("left_deg", "middle_deg", "right_deg")
 
 
-def open_middle_deg(trial: Mapping[str, Any]) -> float | None:
+def open_middle_deg(result: Mapping[str, Any]) -> float | None:
     """How much more open the middle is than the ends [deg], where that is no mere reading; None
     where it is not, or where not all three were measured.
 
     >>> open_middle_deg({"left_deg": 90.0, "middle_deg": 91.5, "right_deg": 90.0})
     1.5
     """
-    left, middle, right = (trial.get(name) for name in PLACES)
+    left, middle, right = (result.get(name) for name in PLACES)
     if left is None or middle is None or right is None:
         return None
     opens = middle_open_deg(left, middle, right)
     return opens if opens >= LEAST_CROWN_DEG else None
 
 
-def deg_to_set_by(trial: Mapping[str, Any], mean_deg: float) -> float:
+def deg_to_set_by(result: Mapping[str, Any], mean_deg: float) -> float:
     """The angle that the next setting is reckoned from [deg].
 
     The ends', where the middle is more open: a shim or crowning brings the middle to them, and a
     setting for the mean would over-bend the ends. mean_deg: of all that was measured.
     """
-    if open_middle_deg(trial) is None:
+    if open_middle_deg(result) is None:
         return mean_deg
-    return 0.5 * (float(trial["left_deg"]) + float(trial["right_deg"]))
+    return 0.5 * (float(result["left_deg"]) + float(result["right_deg"]))
 
 
 def crown_json(
-    trial: Mapping[str, Any], bend_length_mm: float, depth_per_degree_mm: float
+    result: Mapping[str, Any], bend_length_mm: float, depth_per_degree_mm: float
 ) -> JsonDict | None:
     """How much the middle is open and what takes it out; None unless all three were measured.
 
     depth_per_degree_mm: punch depth that closes the released angle by a degree there.
     """
-    measured = [trial.get(name) for name in PLACES]
+    measured = [result.get(name) for name in PLACES]
     left, middle, right = measured
     if left is None or middle is None or right is None:
         return None
     opens = middle_open_deg(left, middle, right)
     lack = opens * depth_per_degree_mm
-    by_ends = open_middle_deg(trial) is not None
+    by_ends = open_middle_deg(result) is not None
     shim = shim_for(lack, bend_length_mm) if by_ends else None
     return {
         "middle_open_deg": number(opens, 2),

@@ -13,7 +13,7 @@ from flangebook.bending.estimate import Estimate
 from flangebook.bending.learning.belief import Belief, Counted
 from flangebook.bending.learning.learned import Learning
 from flangebook.bending.learning.lessons import FigureName, spread_of
-from flangebook.bending.learning.trial import SetUp, Trial
+from flangebook.bending.learning.result import Result, SetUp
 from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
 from flangebook.planning.answers.answer import JsonDict, number, said_json
 from flangebook.planning.results.evidence import Evidence, odd_ids
@@ -41,7 +41,7 @@ def learning_at(evidence: Evidence, set_up: SetUp) -> Learning | None:
 
 
 def figures_json(before: AirBend, after: Learning, case: BendCase) -> list[JsonDict]:
-    """The figures that some trial counts for: what they were, what they are, and each trial as
+    """The figures that some result counts for: what they were, what they are, and each result as
     a point on the same scale."""
     found = []
     for what, name, field, unit in FIGURES:
@@ -85,13 +85,13 @@ def _band(figure: Estimate) -> JsonDict:
 
 
 def _points(belief: Belief, after: Learning, case: BendCase, field: str) -> list[JsonDict]:
-    """The nearest trials carried to this bend: the metal's part of the departure, as much of its
+    """The nearest results carried to this bend: the metal's part of the departure, as much of its
     band there as here, put on what was expected here."""
     nominal = getattr(after.expected, field).nominal
     spread = spread_of(belief.figure, after.expected, case)
     return [
         {
-            "id": one.lesson.trial_id,
+            "id": one.lesson.result_id,
             "value": number(_carried(one, nominal, spread)),
             "weight": number(one.weight, 3),
             "outlier": one.odd is not None,
@@ -118,14 +118,14 @@ def figure_sentences(figures: Iterable[Mapping[str, Any]]) -> list[Sentence]:
     >>> said = figure_sentences([{"what": "springback", "before": band, "after": now,
     ...                           "unit": "deg", "trials": 2}])
     >>> said[0].words
-    'The springback was 2° (1° to 3°) and is now 2.5° (2° to 2.8°), by 2 trials.'
+    'The springback was 2° (1° to 3°) and is now 2.5° (2° to 2.8°), by 2 results.'
     """
     return [_sentence(one) for one in figures]
 
 
 def _sentence(one: Mapping[str, Any]) -> Sentence:
     end = f"_{one['unit']}" if one["unit"] else ""
-    by = "1 trial" if one["trials"] == 1 else f"{one['trials']} trials"
+    by = "1 result" if one["trials"] == 1 else f"{one['trials']} results"
     numbers = {
         f"{which}_{name}{end}": one[which][name]
         for which in ("before", "after")
@@ -145,10 +145,10 @@ def _sentence(one: Mapping[str, Any]) -> Sentence:
     return Sentence(f"The {one['what']} was {before} and is now {after}, by {by}.", numbers)
 
 
-def odd_sentences(evidence: Evidence, trial: Trial, learning: Learning | None) -> list[Sentence]:
-    """What is odd about a trial: by itself, and beside the others."""
-    said, alone = evidence.said_by(trial)
-    question = evidence.question_about(trial)
+def odd_sentences(evidence: Evidence, result: Result, learning: Learning | None) -> list[Sentence]:
+    """What is odd about a result: by itself, and beside the others."""
+    said, alone = evidence.said_by(result)
+    question = evidence.question_about(result)
     if question is not None:
         alone = (*alone, question)
     found = [check.whole for check in alone]
@@ -157,7 +157,7 @@ def odd_sentences(evidence: Evidence, trial: Trial, learning: Learning | None) -
             one.odd.whole
             for belief in learning.beliefs
             for one in belief.counted
-            if one.odd is not None and one.lesson.trial_id == trial.id
+            if one.odd is not None and one.lesson.result_id == result.id
         ]
     if not said:
         why = "" if alone else ": no figure can be got from what was measured"
@@ -166,30 +166,30 @@ def odd_sentences(evidence: Evidence, trial: Trial, learning: Learning | None) -
 
 
 def together_sentences(learning: Learning) -> list[Sentence]:
-    """What the trials say as a whole: that they contradict each other, or what is published."""
+    """What the results say as a whole: that they contradict each other, or what is published."""
     found = [b.together for b in learning.beliefs if b.together is not None]
     found += [check for check in learning.checks if check.code == "trials-not-used"]
     return [check.whole for check in found]
 
 
 def outliers_json(evidence: Evidence, learning: Learning | None) -> list[JsonDict]:
-    """The trials that stand out here, each with why."""
+    """The results that stand out here, each with why."""
     odd = odd_ids(learning) if learning is not None else ()
     return [
-        {"id": trial.id, **said_json(odd_sentences(evidence, trial, learning))}
-        for trial in evidence.trials
-        if trial.id in odd
+        {"id": result.id, **said_json(odd_sentences(evidence, result, learning))}
+        for result in evidence.results
+        if result.id in odd
     ]
 
 
-def places(trials: Sequence[Trial]) -> dict[Place, SetUp]:
-    """Where trials were made: for each thickness, V and lot the newest one's set-up.
+def places(results: Sequence[Result]) -> dict[Place, SetUp]:
+    """Where results were made: for each thickness, V and lot the newest one's set-up.
 
     Under the lot "" all lots count together.
     """
     found: dict[Place, SetUp] = {}
-    for trial in trials:
-        here = trial.set_up
+    for result in results:
+        here = result.set_up
         for lot in {"", here.lot}:
             place = (here.case.thickness_mm, here.case.die.v_opening_mm, lot)
             found[place] = replace(here, lot=lot)
@@ -199,7 +199,7 @@ def places(trials: Sequence[Trial]) -> dict[Place, SetUp]:
 def learned_json(evidence: Evidence) -> list[JsonDict]:
     """Every place's figures before and after."""
     groups = []
-    for (thickness, v_opening, lot), set_up in places(evidence.trials).items():
+    for (thickness, v_opening, lot), set_up in places(evidence.results).items():
         learning, case = learning_at(evidence, set_up), set_up.case
         groups.append(
             {

@@ -43,7 +43,7 @@ def motion_json(
             released_deg=step.fit.wanted.included_angle_deg,
             lift_mm=_lift_mm(equipment, step.fit),
             gauge_x_mm=gauge_x,
-            draw_back_mm=back,
+            retract_mm=back,
             puts_in=_tilted(ways.into) if ways else (),
             takes_out=_tilted(ways.out) if ways else (),
         )
@@ -55,7 +55,7 @@ def _tilted(taking: TakingOut) -> Sequence[Place]:
 
 
 def _gauge(drawing: StepDrawing) -> tuple[float | None, float]:
-    """Where the finger's face stands, as drawn, and how far it draws back [mm]."""
+    """Where the finger's face stands, as drawn, and how far it retracts [mm]."""
     if not drawing.gauge or drawing.gauge_point is None:
         return None, 0.0
     return drawing.gauge_point[0], bounds(drawing.gauge_after)[0] - bounds(drawing.gauge)[0]

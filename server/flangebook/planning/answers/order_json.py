@@ -17,7 +17,7 @@ def clearance_json(said: Clearance | None, names: Names = PLAIN) -> JsonDict | N
         "clear": said.clear,
         "needed_mm": number(said.needed_mm),
         "nearest": _near_json(nearest, names) if nearest else None,
-        "hits": [_near_json(n, names) for n in said.hits],
+        "hits": [_near_json(n, names) for n in said.collisions],
         "way_in": said.ways.into.way if said.ways else "unknown",
         "way_out": _way_out(said),
         "rides_up": bool(said.ways and said.ways.out.rides_up),
@@ -50,11 +50,11 @@ def order_json(order: OrderPlan) -> JsonDict:
     return {
         "sequence": list(order.sequence),
         "rule": order.rule,
-        "proven": order.proven,
+        "proven": order.clear_on_paper,
         "words": order.words.words,
         "looked_at": order.looked_at,
         **order.counts,
-        "wishes": [{"wish": name, **sentence_json(said)} for name, said in order.wishes],
+        "wishes": [{"wish": name, **sentence_json(said)} for name, said in order.order_limits],
         "alternatives": [
             {"sequence": list(o.sequence), **o.counts, "words": o.words} for o in order.others
         ],

@@ -25,6 +25,7 @@ def part_json(part: Part) -> JsonDict:
     """The part as understood, in the shape it was asked in."""
     given = _listed(asdict(part))
     del given["walled"]  # worked out, never asked
+    given["wishes"] = given.pop("order_limits")
     tools = {kind: given.pop(kind) for kind in ("die", "punch")}
     return {**given, "tools": tools, "box": None}
 
@@ -51,7 +52,7 @@ def box_part_json(box: Box) -> JsonDict:
         tuple(one.bend for one in bends_of(box)),
         dimension=box.dimension,
         order=box.order,
-        wishes=box.wishes,
+        order_limits=box.order_limits,
         die=box.die,
         punch=box.punch,
     )

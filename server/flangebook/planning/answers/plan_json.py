@@ -153,7 +153,7 @@ def step_json(one: StepPlan, equipment: Equipment, corrections: list[JsonDict]) 
         },
         "gauge_x_mm": maybe(gauge.x_mm if gauge else None, 3),
         "gauge_r_mm": maybe(gauge.r_mm if gauge else None, 3),
-        "gauge_draw_back_mm": maybe(gauge.draw_back_mm if gauge else None, 3),
+        "gauge_draw_back_mm": maybe(gauge.retract_mm if gauge else None, 3),
         "gauged_end": step.end,
         "gauged_against": gauge.against if gauge else None,
         "gauges_flat": names.flat_number(flat) if flat is not None else None,
@@ -169,7 +169,7 @@ def step_json(one: StepPlan, equipment: Equipment, corrections: list[JsonDict]) 
         **banded("inside_radius_mm", bend.inside_radius_mm if bend else None),
         "min_flange_mm": maybe(bend.min_flange_mm if bend else None),
         "origin": origins(bend),
-        "hits": _hits(step),
+        "hits": _bumps(step),
         "corrections": corrections,
         **tools_reason_json(one.reason),
         # What drawing and motion show is the setting: without one there are none.
@@ -181,23 +181,23 @@ def step_json(one: StepPlan, equipment: Equipment, corrections: list[JsonDict]) 
     }
 
 
-def _hits(step: PlannedStep) -> JsonDict | None:
-    hits = step.operation.hits
-    if hits is None:
+def _bumps(step: PlannedStep) -> JsonDict | None:
+    bumps = step.operation.bumps
+    if bumps is None:
         return None
     return {
-        "count": hits.count,
-        "pitch_mm": number(hits.pitch_mm),
-        "chord_error_mm": number(hits.chord_error_mm),
-        "angle_each_deg": number(hits.angle_each_deg),
-        "gauge_x_mm": [number(x, 3) for x in step.hit_x_mm],
+        "count": bumps.count,
+        "pitch_mm": number(bumps.pitch_mm),
+        "chord_error_mm": number(bumps.chord_error_mm),
+        "angle_each_deg": number(bumps.angle_each_deg),
+        "gauge_x_mm": [number(x, 3) for x in step.bump_x_mm],
     }
 
 
 def corrections_json(step: PlannedStep) -> list[JsonDict]:
     """What to set after each angle that may be measured on the first piece."""
     one = step.fit
-    if one is None or one.bend is None or not step.owned or step.operation.hits is not None:
+    if one is None or one.bend is None or not step.owned or step.operation.bumps is not None:
         return []
     if one.limits is None or not within(one.bend, one.limits):
         return []

@@ -16,13 +16,13 @@ import numpy as np
 from flangebook.bending.checks import Check, worst
 from flangebook.bending.prediction.modelled_bend import ModelledBend, energy_gap, whole_stroke
 from flangebook.bending.prediction.predicted_bend import AirBend
-from flangebook.bending.sheet_model.stroke import Stroke
+from flangebook.bending.sheet_model.stroke import StrokeCurve
 from flangebook.bending.tools.ratings import Rating
 from flangebook.bending.tools.setting_limits import SettingLimits
 from flangebook.planning.answers.answer import N_PER_KN, JsonDict, checks_json, maybe, number
 from flangebook.planning.answers.setting_json import setting_json
 from flangebook.planning.results.evidence import SAME_V_MM, Evidence
-from flangebook.planning.tools.fit import Fit, odd_trials, said_by_both
+from flangebook.planning.tools.fit import Fit, odd_results, said_by_both
 
 J_PER_N_MM = 1.0e-3
 
@@ -73,26 +73,26 @@ def stroke_json(chosen: Fit, evidence: Evidence | None = None) -> JsonDict:
 
 
 def _trials(chosen: Fit, evidence: Evidence) -> list[JsonDict]:
-    """The newest trials in this V with this sheet, whatever angle was wanted of them."""
+    """The newest results in this V with this sheet, whatever angle was wanted of them."""
     t, v = chosen.wanted.thickness_mm, chosen.die.v_opening_mm
-    odd = odd_trials(chosen, evidence)
+    odd = odd_results(chosen, evidence)
     here = [
-        trial
-        for trial in evidence.trials
-        if abs(trial.set_up.case.die.v_opening_mm - v) <= SAME_V_MM
-        and abs(trial.set_up.case.thickness_mm - t) <= SAME_SHEET * t
+        result
+        for result in evidence.results
+        if abs(result.set_up.case.die.v_opening_mm - v) <= SAME_V_MM
+        and abs(result.set_up.case.thickness_mm - t) <= SAME_SHEET * t
     ]
     return [
         {
-            "id": trial.id,
-            "punch_depth_mm": maybe(trial.punch_depth_mm),
+            "id": result.id,
+            "punch_depth_mm": maybe(result.punch_depth_mm),
             "set_angle_deg": maybe(
-                trial.set_angle_deg if trial.loaded_deg is None else trial.loaded_deg
+                result.set_angle_deg if result.loaded_deg is None else result.loaded_deg
             ),
-            "measured_deg": number(trial.measured_deg),
-            "outlier": trial.id in odd,
+            "measured_deg": number(result.measured_deg),
+            "outlier": result.id in odd,
         }
-        for trial in here[-MOST_TRIALS:]
+        for result in here[-MOST_TRIALS:]
     ]
 
 
@@ -105,7 +105,9 @@ def _no_curve() -> Check:
     )
 
 
-def _curve(stroke: Stroke, bend: AirBend, length_mm: float, reach: SettingLimits) -> list[JsonDict]:
+def _curve(
+    stroke: StrokeCurve, bend: AirBend, length_mm: float, reach: SettingLimits
+) -> list[JsonDict]:
     """From first touch to where tools or press end, without points whose figures mean nothing."""
     force = bend.force_n
     low, high = force.low / force.nominal, force.high / force.nominal

@@ -168,7 +168,7 @@ def _stations(plans: Sequence[Plan], steps: Sequence[StepPlan]) -> Iterator[Stat
 
 
 def _order(found: PlannedBox, names: Mapping[Pair, Names], *, clear: bool) -> OrderPlan:
-    """The order of all bends; proven only if both sections' are and no finished side is in the
+    """The order of all bends; clear on paper if both sections' are and no finished side is in the
     way."""
     orders = {pair: plan.order.called(names[pair]) for pair, plan in found.plans.items()}
     both = tuple(orders.values())
@@ -182,12 +182,12 @@ def _order(found: PlannedBox, names: Mapping[Pair, Names], *, clear: bool) -> Or
     return replace(
         both[0],
         sequence=tuple(bend for order in both for bend in order.sequence),
-        proven=clear and all(order.proven for order in both),
+        clear_on_paper=clear and all(order.clear_on_paper for order in both),
         words=joined(*spaced[1:]),
         looked_at=sum(order.looked_at for order in both),
         counts={name: sum(order.counts[name] for order in both) for name in both[0].counts},
         blocked=tuple(one for order in both for one in order.blocked),
-        wishes=_once(one for order in both for one in order.wishes),
+        order_limits=_once(one for order in both for one in order.order_limits),
         advice=_once(one for order in both for one in order.advice),
         others=(),
     )

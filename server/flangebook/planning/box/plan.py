@@ -39,13 +39,13 @@ from flangebook.planning.box.walls import (
     wall_steps,
     walled_step,
 )
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.planning.planned import Plan
 from flangebook.planning.steps.operations import folded_by_rule
 from flangebook.planning.tools.fit import Equipment
 
 MOST_ROUNDS = 4
-Planner = Callable[[Part, Crib, Limits], Plan]
+Planner = Callable[[Part, Crib, PlanLimits], Plan]
 """Plans one section with a crib within limits."""
 
 
@@ -68,7 +68,7 @@ class PlannedBox:
 
 def planned_box(
     box: Box, press: Press | None, crib: Crib, metal: Metal, planner: Planner,
-    limits: Limits | None = None,
+    limits: PlanLimits | None = None,
 ) -> PlannedBox:  # fmt: skip
     """Plan both sections and what they have to do with one another.
 
@@ -78,7 +78,7 @@ def planned_box(
         InputError, NotAPartError: the box cannot be read or cannot exist.
     """
     check_box(box)
-    limits = (limits or Limits()).begun()
+    limits = (limits or PlanLimits()).begun()
     plans: dict[Pair, Plan] = {}
     both = all(section_of(box, pair) is not None for pair in box.pairs)
     for pair in box.pairs:
@@ -88,13 +88,13 @@ def planned_box(
     found = _assembled(box, plans, press, crib, metal, limits)
     if press is None or box.pairs[1] not in plans:
         return found
-    if _hits_above(found) and not limits.over:
+    if _bumps_above(found) and not limits.over:
         found = _with_other_punches(found, press, crib, planner, limits)
     return _with_pieces_that_fit(found, press, crib, planner, limits)
 
 
 def _planned(
-    box: Box, pair: Pair, metal: Metal, crib: Crib, planner: Planner, limits: Limits
+    box: Box, pair: Pair, metal: Metal, crib: Crib, planner: Planner, limits: PlanLimits
 ) -> Plan | None:
     section = section_of(box, pair)
     if section is None:
@@ -122,7 +122,7 @@ def _bend_length(box: Box, pair: Pair, metal: Metal) -> float:
 
 def _assembled(
     box: Box, plans: Mapping[Pair, Plan], press: Press | None, crib: Crib, metal: Metal,
-    limits: Limits,
+    limits: PlanLimits,
 ) -> PlannedBox:  # fmt: skip
     sections = {pair: one for pair in box.pairs if (one := _section(box, pair, plans)) is not None}
     shape = box_shape(box, sections)
@@ -157,7 +157,7 @@ def _walled(
     tools: Mapping[tuple[Pair, int], ToolsOf | None],
     press: Press | None,
     crib: Crib,
-    limits: Limits,
+    limits: PlanLimits,
 ) -> dict[tuple[Pair, int], WalledStep]:
     lines = steps_lines(shape, blank)
     found: dict[tuple[Pair, int], WalledStep] = {}
@@ -195,9 +195,9 @@ def _one(
         return plain_step(line, tools)
 
 
-def _hits_above(found: PlannedBox) -> bool:
+def _bumps_above(found: PlannedBox) -> bool:
     """Whether a finished side comes too near to holder or ram in some step."""
-    margin = found.box.wishes.margin_mm
+    margin = found.box.order_limits.margin_mm
     return any(
         one.tool in ("holder", "ram") and one.distance_mm < margin
         for walled in found.walled.values()
@@ -206,7 +206,7 @@ def _hits_above(found: PlannedBox) -> bool:
 
 
 def _with_other_punches(
-    found: PlannedBox, press: Press, crib: Crib, planner: Planner, limits: Limits
+    found: PlannedBox, press: Press, crib: Crib, planner: Planner, limits: PlanLimits
 ) -> PlannedBox:
     """The second pair planned again with the punches under which the finished sides clear."""
     second = found.box.pairs[1]
@@ -226,11 +226,11 @@ def _with_other_punches(
     other = _second_again(found, press, crib, replace(crib, punches=clearing), planner, limits)
     if other is None or (other.plans[second].worst == "stop" and plan.worst != "stop"):
         return found
-    return found if _hits_above(other) else replace(other, clearing=names)
+    return found if _bumps_above(other) else replace(other, clearing=names)
 
 
 def _second_again(
-    found: PlannedBox, press: Press, crib: Crib, tools: Crib, planner: Planner, limits: Limits
+    found: PlannedBox, press: Press, crib: Crib, tools: Crib, planner: Planner, limits: PlanLimits
 ) -> PlannedBox | None:
     """The box with its second pair planned with these tools of the crib; None where it cannot be,
     such as with the radii that they give."""
@@ -246,7 +246,7 @@ def _second_again(
 
 
 def _with_pieces_that_fit(
-    found: PlannedBox, press: Press, crib: Crib, planner: Planner, limits: Limits
+    found: PlannedBox, press: Press, crib: Crib, planner: Planner, limits: PlanLimits
 ) -> PlannedBox:
     """The second pair planned again without tools whose pieces do not go between the finished
     sides, as long as others can make it and there is time; as found where not."""
@@ -265,7 +265,7 @@ def _with_pieces_that_fit(
         other = _second_again(found, press, crib, tools, planner, limits)
         if other is None or other.plans[second].worst == "stop":
             break
-        if _hits_above(other) and not _hits_above(found):
+        if _bumps_above(other) and not _bumps_above(found):
             break
         tried = replace(other, clearing=found.clearing)
     return found

@@ -20,7 +20,7 @@ from flangebook.bending.part.part import Direction
 from flangebook.bending.part.section import allowance_at
 from flangebook.bending.tools.segments import longest_within, segments_for
 from flangebook.bending.tools.tooling import Crib, Die, Holder, Press, Punch
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.planning.planned import StepPlan
 
 SIDE_PLAY_MM = 0.5
@@ -141,7 +141,7 @@ def walled_step(
     near = nearest_approaches(
         shape, step, press=press, holder=holder, punch=tools.punch, die=tools.die
     )
-    margin = shape.box.wishes.margin_mm
+    margin = shape.box.order_limits.margin_mm
     most: dict[str, float | None] = {}
     for tool, least in (("punch", margin), ("die", -FLUSH_MM)):
         sides = {a.side for a in near if a.tool == tool and a.distance_mm < least}
@@ -169,7 +169,7 @@ def punches_that_clear(
     press: Press,
     crib: Crib,
     holder: Holder | None,
-    limits: Limits,
+    limits: PlanLimits,
 ) -> tuple[Punch, ...]:
     """The crib's punches under which the finished sides clear holder and ram in every step; those
     that were looked at when the time is up."""
@@ -181,7 +181,7 @@ def punches_that_clear(
                 shape, step, press=press, holder=holder, punch=punch, die=tools.die,
                 tools=("holder", "ram"),
             )  # fmt: skip
-            if any(one.distance_mm < shape.box.wishes.margin_mm for one in near):
+            if any(one.distance_mm < shape.box.order_limits.margin_mm for one in near):
                 return False
         return True
 
@@ -223,7 +223,7 @@ def tools_that_do_not_fit(step: WalledStep, tools: ToolsOf) -> set[str]:
 
 
 def _near_checks(shape: BoxShape, step: WalledStep, crib_punches: Sequence[str]) -> list[Check]:
-    margin = shape.box.wishes.margin_mm
+    margin = shape.box.order_limits.margin_mm
     worst: dict[str, Approach] = {}
     for one in step.near:
         if one.tool in ("holder", "ram", "bed") and one.distance_mm < margin:

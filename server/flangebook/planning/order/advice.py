@@ -1,4 +1,4 @@
-"""What would help where there is no order, what each wish costs, and which other orders there are.
+"""What would help where there is no order, what each limit costs, and which other orders there are.
 
 Nothing here is a guess: every piece of advice has been searched with, and found to help.
 """
@@ -12,13 +12,13 @@ from dataclasses import dataclass, replace
 from flangebook.bending.checks import Sentence, joined
 from flangebook.bending.errors import FlangebookError
 from flangebook.bending.ordering.search import Found, Move, search
-from flangebook.bending.part.order_limits import NO_WISHES, Wishes
+from flangebook.bending.part.order_limits import NO_ORDER_LIMITS, OrderLimits
 from flangebook.bending.part.part import Part
 from flangebook.bending.part.section import check_part
 from flangebook.bending.tools.outline import punch_outline
 from flangebook.bending.tools.ratings import Rating
 from flangebook.bending.tools.tooling import Die, Holder, Punch
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.planning.order.attempts import Attempt
 from flangebook.planning.order.problem import ToolPair, bending_of, order_problem
 from flangebook.planning.order.search import (
@@ -29,7 +29,7 @@ from flangebook.planning.order.search import (
     searched_order,
 )
 from flangebook.planning.tools.named_tools import names_dropped
-from flangebook.planning.tools.tool_choice import Trials
+from flangebook.planning.tools.tool_choice import ToolChoice
 
 ADVICE_S = 1.0
 """How long is looked for what would help [s]."""
@@ -58,16 +58,16 @@ class Other:
     words: str
 
 
-def remedies(trials: Trials, searched: Searched, limits: Limits) -> list[Advice]:
+def remedies(choice: ToolChoice, searched: Searched, limits: PlanLimits) -> list[Advice]:
     """What would make the part possible, each found by a search of its own; the least of each."""
     if limits.over:
         return []
     until = time.monotonic() + limits.left_s(ADVICE_S)
     found: list[Advice] = []
-    wishes, dies_used = trials.part.wishes, [pair.die for pair in searched.pairs]
-    for tries in (_wishes(trials, wishes), _closer(trials, wishes),
-                  _reliefs(trials, wishes, list(dict.fromkeys(dies_used))),
-                  _holders(trials, wishes), *_flats(trials, wishes)):  # fmt: skip
+    order_limits, dies_used = choice.part.order_limits, [pair.die for pair in searched.pairs]
+    for tries in (_fewer_limits(choice, order_limits), _closer(choice, order_limits),
+                  _reliefs(choice, order_limits, list(dict.fromkeys(dies_used))),
+                  _holders(choice, order_limits), *_flats(choice, order_limits)):  # fmt: skip
         for attempt in tries:
             limits.heed()
             left = until - time.monotonic()
@@ -81,13 +81,13 @@ def remedies(trials: Trials, searched: Searched, limits: Limits) -> list[Advice]
 
 @dataclass(frozen=True, slots=True)
 class _Try:
-    """One thing that may help: the part, tools or wishes changed, or pairs added.
+    """One thing that may help: the part, tools or limits on the order changed, or pairs added.
 
     whole: look with every die, as a plan would, not only with those first chosen."""
 
     advice: Advice
-    trials: Trials
-    wishes: Wishes
+    choice: ToolChoice
+    order_limits: OrderLimits
     pairs: tuple[ToolPair, ...] = ()
     whole: bool = False
 
@@ -95,46 +95,46 @@ class _Try:
 def _can_be_made(searched: Searched, attempt: _Try, seconds: float) -> bool:
     """Whether there is an order then, with the bends as the tools chosen give them."""
     if attempt.whole:
-        limits = Limits(seconds, explain=False)
-        return searched_order(attempt.trials, attempt.wishes, limits).order.proven
-    press = attempt.trials.equipment.press
+        limits = PlanLimits(seconds, explain=False)
+        return searched_order(attempt.choice, attempt.order_limits, limits).order.clear_on_paper
+    press = attempt.choice.equipment.press
     assert press is not None
-    bending = bending_of(attempt.trials.part, searched.attempt.steps)
+    bending = bending_of(attempt.choice.part, searched.attempt.steps)
     try:
         problem = order_problem(
-            attempt.trials, bending, searched.attempt.bench.folded,
-            (*searched.pairs, *attempt.pairs), press, attempt.wishes,
+            attempt.choice, bending, searched.attempt.maker.folded,
+            (*searched.pairs, *attempt.pairs), press, attempt.order_limits,
         )  # fmt: skip
     except FlangebookError:
         return False
     return search(problem, deadline_s=seconds).status == "found"
 
 
-def _wishes(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
-    part = trials.part
+def _fewer_limits(choice: ToolChoice, order_limits: OrderLimits) -> Iterator[_Try]:
+    part = choice.part
     if part.order is not None:
         advice = Advice("order", Sentence("Without the given order it can be made."))
-        yield _Try(advice, _with_part(trials, replace(part, order=None)), wishes, whole=True)
+        yield _Try(advice, _with_part(choice, replace(part, order=None)), order_limits, whole=True)
     for name, said, other in names_dropped(part):
         advice = Advice(name, joined("Without ", said, " it can be made."))
-        yield _Try(advice, _with_part(trials, other), wishes, whole=True)
-    for name, said, changed in wishes_dropped(wishes):
+        yield _Try(advice, _with_part(choice, other), order_limits, whole=True)
+    for name, said, changed in limits_dropped(order_limits):
         advice = Advice(name, joined("Without the limit “", said, "” it can be made."))
-        yield _Try(advice, trials, changed, whole=True)
+        yield _Try(advice, choice, changed, whole=True)
 
 
-def _closer(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
+def _closer(choice: ToolChoice, order_limits: OrderLimits) -> Iterator[_Try]:
     for margin in CLOSER_MM:
-        if margin < wishes.margin_mm:
+        if margin < order_limits.margin_mm:
             words = "With a clearance of {margin_mm} in place of {wanted_mm} it can be made."
-            numbers = {"margin_mm": margin, "wanted_mm": wishes.margin_mm}
-            changed = replace(wishes, margin_mm=margin)
-            yield _Try(Advice("closer", Sentence(words, numbers)), trials, changed)
+            numbers = {"margin_mm": margin, "wanted_mm": order_limits.margin_mm}
+            changed = replace(order_limits, margin_mm=margin)
+            yield _Try(Advice("closer", Sentence(words, numbers)), choice, changed)
 
 
-def _reliefs(trials: Trials, wishes: Wishes, dies: Sequence[Die]) -> Iterator[_Try]:
+def _reliefs(choice: ToolChoice, order_limits: OrderLimits, dies: Sequence[Die]) -> Iterator[_Try]:
     """A gooseneck that the shop has not, of growing relief, with the nose of one it has."""
-    punches = trials.equipment.crib.punches
+    punches = choice.equipment.crib.punches
     base = max(punches, key=lambda p: (p.neck_relief_mm, p.height_mm))
     for relief in RELIEFS_MM:
         if relief <= base.neck_relief_mm and base.shape == "gooseneck":
@@ -146,7 +146,7 @@ def _reliefs(trials: Trials, wishes: Wishes, dies: Sequence[Die]) -> Iterator[_T
         numbers = {"relief_mm": relief, "height_mm": punch.height_mm}
         words = "A gooseneck with a relief of {relief_mm}, {height_mm} high, would make it."
         advice = Advice("gooseneck", Sentence(words, numbers))
-        yield _Try(advice, trials, wishes, tuple(pairs))
+        yield _Try(advice, choice, order_limits, tuple(pairs))
 
 
 def _gooseneck(base: Punch, relief_mm: float) -> Punch | None:
@@ -165,20 +165,20 @@ def _gooseneck(base: Punch, relief_mm: float) -> Punch | None:
     return None
 
 
-def _holders(trials: Trials, wishes: Wishes) -> Iterator[_Try]:
-    holder = trials.equipment.holder
+def _holders(choice: ToolChoice, order_limits: OrderLimits) -> Iterator[_Try]:
+    holder = choice.equipment.holder
     if holder is None:
         return
     for overhang in NARROW_MM:
         if overhang >= max(holder.overhang_front_mm, holder.overhang_back_mm):
             continue
         narrow = _narrower(holder, overhang)
-        crib = trials.equipment.crib
+        crib = choice.equipment.crib
         holders = tuple(narrow if h.code == holder.code else h for h in crib.holders)
         words = "A holder that stands out no more than {overhang_mm} would make it possible."
-        equipment = replace(trials.equipment, crib=replace(crib, holders=holders))
+        equipment = replace(choice.equipment, crib=replace(crib, holders=holders))
         advice = Advice("holder", Sentence(words, {"overhang_mm": overhang}))
-        yield _Try(advice, replace(trials, equipment=equipment), wishes)
+        yield _Try(advice, replace(choice, equipment=equipment), order_limits)
 
 
 def _narrower(holder: Holder, overhang_mm: float) -> Holder:
@@ -190,12 +190,12 @@ def _narrower(holder: Holder, overhang_mm: float) -> Holder:
     )
 
 
-def _flats(trials: Trials, wishes: Wishes) -> list[Iterator[_Try]]:
-    return [_longer(trials, wishes, i) for i in range(len(trials.part.flats_mm))]
+def _flats(choice: ToolChoice, order_limits: OrderLimits) -> list[Iterator[_Try]]:
+    return [_longer(choice, order_limits, i) for i in range(len(choice.part.flats_mm))]
 
 
-def _longer(trials: Trials, wishes: Wishes, i: int) -> Iterator[_Try]:
-    part = trials.part
+def _longer(choice: ToolChoice, order_limits: OrderLimits, i: int) -> Iterator[_Try]:
+    part = choice.part
     for more in LONGER_MM:
         flats = list(part.flats_mm)
         flats[i] += more
@@ -207,42 +207,48 @@ def _longer(trials: Trials, wishes: Wishes, i: int) -> Iterator[_Try]:
         words = "With {flat} {flat_mm} long (now {now_mm}) it can be made."
         numbers = {"flat": i + 1, "flat_mm": flats[i], "now_mm": part.flats_mm[i]}
         advice = Advice("flat", Sentence(words, numbers))
-        yield _Try(advice, _with_part(trials, longer), wishes)
+        yield _Try(advice, _with_part(choice, longer), order_limits)
 
 
-def _with_part(trials: Trials, part: Part) -> Trials:
+def _with_part(choice: ToolChoice, part: Part) -> ToolChoice:
     """The same tools for another part of the same bends; what is known of the bends is kept."""
-    return replace(trials, part=part)
+    return replace(choice, part=part)
 
 
-def wishes_dropped(wishes: Wishes) -> list[tuple[str, Sentence, Wishes]]:
-    """Each wish by its name and in words, and the wishes without it."""
-    flats = {f"n{i}_flat": number for i, number in enumerate(wishes.critical_flats)}
+def limits_dropped(order_limits: OrderLimits) -> list[tuple[str, Sentence, OrderLimits]]:
+    """Each limit by its name and in words, and the limits on the order without it."""
+    flats = {f"n{i}_flat": number for i, number in enumerate(order_limits.critical_flats)}
     gauged = ", ".join(f"{{{name}}}" for name in flats)
     every = (
-        ("first", Sentence("bend {bend} first", {"bend": wishes.first or 0})),
-        ("last", Sentence("bend {bend} last", {"bend": wishes.last or 0})),
+        ("first", Sentence("bend {bend} first", {"bend": order_limits.first or 0})),
+        ("last", Sentence("bend {bend} last", {"bend": order_limits.last or 0})),
         ("no_turn_over", Sentence("no turning over")),
         ("no_turn_end", Sentence("no turning end for end")),
         ("one_set_up", Sentence("no change of tools")),
         ("critical_flats", Sentence(f"gauged directly: {gauged}", flats)),
     )
     return [
-        (name.removesuffix("_flats"), said, replace(wishes, **{name: getattr(NO_WISHES, name)}))
+        (
+            name.removesuffix("_flats"),
+            said,
+            replace(order_limits, **{name: getattr(NO_ORDER_LIMITS, name)}),
+        )
         for name, said in every
-        if getattr(wishes, name)
+        if getattr(order_limits, name)
     ]
 
 
-def what_wishes_cost(
-    trials: Trials, searched: Searched, limits: Limits
+def what_limits_cost(
+    choice: ToolChoice, searched: Searched, limits: PlanLimits
 ) -> list[tuple[str, Sentence]]:
-    """Each wish with what it costs against the best order without it."""
-    part, wishes = trials.part, trials.part.wishes
-    tries = [(name, words, part, less) for name, words, less in wishes_dropped(wishes)]
+    """Each limit with what it costs against the best order without it."""
+    part, order_limits = choice.part, choice.part.order_limits
+    tries = [(name, words, part, less) for name, words, less in limits_dropped(order_limits)]
     if part.order is not None:
-        tries.append(("order", Sentence("the given order"), replace(part, order=None), wishes))
-    tries += [(name, words, other, wishes) for name, words, other in names_dropped(part)]
+        tries.append(
+            ("order", Sentence("the given order"), replace(part, order=None), order_limits)
+        )
+    tries += [(name, words, other, order_limits) for name, words, other in names_dropped(part)]
     said = []
     limits = replace(limits, explain=False)  # only whether there is an order, and what it costs
     for name, words, other, less in tries:
@@ -250,13 +256,13 @@ def what_wishes_cost(
         if limits.over:
             said.append((name, joined(words.capital, f": {NOT_LOOKED_AT}.")))
             continue
-        without = searched_order(_with_part(trials, other), less, limits)
+        without = searched_order(_with_part(choice, other), less, limits)
         said.append((name, joined(words.capital, ": ", _costs(searched, without), ".")))
     return said
 
 
 def _costs(wished: Searched, without: Searched) -> Sentence | str:
-    """What a wish costs, or that the part cannot be made with it, or neither way."""
+    """What a limit costs, or that the part cannot be made with it, or neither way."""
     able, able_without = _can_be(wished), _can_be(without)
     if wished.found is None and (heavier := _heavier(wished.attempt, without.attempt)):
         return heavier
@@ -305,10 +311,15 @@ def _can_be(searched: Searched) -> bool | None:
     return True if found is not None and found.sequence and not searched.refused else None
 
 
-def other_orders(searched: Searched, limits: Limits) -> list[Other]:
+def other_orders(searched: Searched, limits: PlanLimits) -> list[Other]:
     """Other orders worth knowing: the best that begin with another bend."""
     problem, found = searched.problem, searched.found
-    if problem is None or found is None or not searched.order.proven or len(problem.at) > SMALL:
+    if (
+        problem is None
+        or found is None
+        or not searched.order.clear_on_paper
+        or len(problem.at) > SMALL
+    ):
         return []
     if problem.can_slide and not searched.can_slide:
         return []  # of each other one it would have to be found out whether the part comes out
@@ -326,7 +337,7 @@ def other_orders(searched: Searched, limits: Limits) -> list[Other]:
     return others
 
 
-def _beginning_otherwise(searched: Searched, begun: set[int], limits: Limits) -> Found | None:
+def _beginning_otherwise(searched: Searched, begun: set[int], limits: PlanLimits) -> Found | None:
     """The cheapest order whose first bend is none of these."""
     problem = searched.problem
     assert problem is not None

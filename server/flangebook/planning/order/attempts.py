@@ -12,13 +12,13 @@ from dataclasses import dataclass
 from flangebook.bending.handbook.hems import hem
 from flangebook.bending.part.part import End, Part
 from flangebook.bending.part.section import FoldedBend
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.planning.steps.gauge_choice import ENDS
 from flangebook.planning.steps.operations import Operation, folded_by_rule, folded_to
-from flangebook.planning.steps.steps import Bench, chosen_ends
+from flangebook.planning.steps.steps import StepMaker, chosen_ends
 from flangebook.planning.tools.candidates import Pair
 from flangebook.planning.tools.fit import Fit
-from flangebook.planning.tools.tool_choice import Trials, choose_tools, here_of, shorter_run_mm
+from flangebook.planning.tools.tool_choice import ToolChoice, choose_tools, here_of, shorter_run_mm
 
 MOST_ATTEMPTS = 4
 MOST_TRIED = 6
@@ -28,7 +28,7 @@ MOST_TRIED = 6
 class Attempt:
     """One way to make the part: the tools of each step and the end at the gauge."""
 
-    bench: Bench
+    maker: StepMaker
     steps: tuple[Operation, ...]
     fits: tuple[Fit | None, ...]
     ends: tuple[End, ...]
@@ -44,21 +44,21 @@ class Attempt:
         found = {}
         for step, one, end in zip(self.steps, self.fits, self.ends, strict=True):
             if one is not None and one.bend is not None:
-                cost = self.bench.trouble_cost(step, one, end)
+                cost = self.maker.trouble_cost(step, one, end)
                 if cost:
                     found[step.number] = cost
         return found
 
 
-def best_attempt(trials: Trials, steps: Sequence[Operation], limits: Limits) -> Attempt:
+def best_attempt(choice: ToolChoice, steps: Sequence[Operation], limits: PlanLimits) -> Attempt:
     """Tools and ends chosen anew while steps are in trouble and there is time; the best try
     stands."""
     against: dict[tuple[int, Pair], float] = {}
     doubtful: set[int] = set()
-    benches: dict[tuple[FoldedBend, ...], Bench] = {}
+    makers: dict[tuple[FoldedBend, ...], StepMaker] = {}
     best: tuple[float, Attempt] | None = None
     for _ in range(MOST_ATTEMPTS):
-        attempt = _attempt(trials, steps, against, doubtful, benches)
+        attempt = _attempt(choice, steps, against, doubtful, makers)
         troubled = attempt.troubled
         weight = sum(troubled.values())
         if best is None or weight < best[0]:
@@ -70,14 +70,14 @@ def best_attempt(trials: Trials, steps: Sequence[Operation], limits: Limits) -> 
         doubtful |= new
         for step, one in zip(steps, attempt.fits, strict=True):
             if step.number in new and one is not None:
-                _hold_against(trials, attempt.bench, step, one, against)
+                _hold_against(choice, attempt.maker, step, one, against)
     assert best is not None
     return best[1]
 
 
 def _hold_against(
-    trials: Trials,
-    bench: Bench,
+    choice: ToolChoice,
+    maker: StepMaker,
     step: Operation,
     chosen: Fit,
     against: dict[tuple[int, Pair], float],
@@ -87,8 +87,8 @@ def _hold_against(
     Of each kind the likeliest are tried, the other kind staying as chosen, up to the first
     one without trouble.
     """
-    candidates, pairs = trials.for_step(step), trials.pairs(step)
-    touched = {name for end in ENDS for name, _ in bench.pose(step, chosen, end).touches}
+    candidates, pairs = choice.for_step(step), choice.pairs(step)
+    touched = {name for end in ENDS for name, _ in maker.pose(step, chosen, end).touches}
     for which, code, other in (
         (0, chosen.punch.code, chosen.die.code),
         (1, chosen.die.code, chosen.punch.code),
@@ -101,7 +101,7 @@ def _hold_against(
             one = candidates.fit(pair)
             if one.bend is None or (one.stops and pair[which] != code):
                 continue
-            least = min(bench.trouble_cost(step, one, end) for end in ENDS)
+            least = min(maker.trouble_cost(step, one, end) for end in ENDS)
             for held in (p for p in pairs if p[which] == pair[which]):
                 against[step.number, held] = against.get((step.number, held), 0.0) + least
             if not least:
@@ -109,21 +109,21 @@ def _hold_against(
 
 
 def _attempt(
-    trials: Trials,
+    choice: ToolChoice,
     steps: Sequence[Operation],
     against: Mapping[tuple[int, Pair], float],
     doubtful: Collection[int],
-    benches: dict[tuple[FoldedBend, ...], Bench],
+    makers: dict[tuple[FoldedBend, ...], StepMaker],
 ) -> Attempt:
-    part = trials.part
-    fits = choose_tools(trials, steps, folded_by_rule(part, trials.metal), against)
-    folded = folded_in(trials, steps, fits)
+    part = choice.part
+    fits = choose_tools(choice, steps, folded_by_rule(part, choice.metal), against)
+    folded = folded_in(choice, steps, fits)
     if _falls_short(part, folded, steps, fits):
-        fits = choose_tools(trials, steps, folded, against)
-        folded = folded_in(trials, steps, fits)
-    bench = benches.setdefault(folded, Bench(part, folded, trials.equipment))
-    ends = chosen_ends(bench, steps, fits, doubtful)
-    return Attempt(bench, tuple(steps), tuple(fits), tuple(ends))
+        fits = choose_tools(choice, steps, folded, against)
+        folded = folded_in(choice, steps, fits)
+    maker = makers.setdefault(folded, StepMaker(part, folded, choice.equipment))
+    ends = chosen_ends(maker, steps, fits, doubtful)
+    return Attempt(maker, tuple(steps), tuple(fits), tuple(ends))
 
 
 def _falls_short(
@@ -139,17 +139,17 @@ def _falls_short(
 
 
 def folded_in(
-    trials: Trials, steps: Sequence[Operation], fits: Sequence[Fit | None]
+    choice: ToolChoice, steps: Sequence[Operation], fits: Sequence[Fit | None]
 ) -> tuple[FoldedBend, ...]:
     """How each bend comes out of the tools chosen; by rule where none could be predicted."""
-    part = trials.part
-    folded = list(folded_by_rule(part, trials.metal))
+    part = choice.part
+    folded = list(folded_by_rule(part, choice.metal))
     for step, one in zip(steps, fits, strict=True):
         bend = part.bends[step.bend - 1]
         if bend.kind != "bend":
             folded[step.bend - 1] = hem(bend, part.thickness_mm).folded
-        elif step.hits is not None and bend.inside_radius_mm:
-            folded[step.bend - 1] = folded_to(part, bend, trials.metal, bend.inside_radius_mm)
+        elif step.bumps is not None and bend.inside_radius_mm:
+            folded[step.bend - 1] = folded_to(part, bend, choice.metal, bend.inside_radius_mm)
         elif one is not None and one.bend is not None:
             folded[step.bend - 1] = here_of(one)
     return tuple(folded)

@@ -2,7 +2,7 @@
 
 Which pairs of punch and die may make which bend is said by the same fits as everywhere else:
 a pair with anything against it that forbids the bend is not allowed. A gooseneck may also sit
-turned round. The strokes are the sharpest that the settings' band allows, so that what clears
+reversed. The strokes are the sharpest that the settings' band allows, so that what clears
 here clears with the over-bend that the press will really be set to.
 """
 
@@ -20,7 +20,7 @@ from flangebook.bending.geometry.air_bend_geometry import punch_depth_mm, should
 from flangebook.bending.geometry.ring import bounds
 from flangebook.bending.motion.tolerance import SIGMAS, gauge_variance_mm2
 from flangebook.bending.ordering.tool_edges import edges_of
-from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.order_limits import OrderLimits
 from flangebook.bending.part.part import Bend, Part
 from flangebook.bending.part.section import FoldedBend, allowance_at, strip_of
 from flangebook.bending.tools.outline import bed_outline, die_outline
@@ -29,7 +29,7 @@ from flangebook.planning.steps.operations import Operation, run_in_dimension_mm
 from flangebook.planning.tools.candidates import Pair
 from flangebook.planning.tools.fit import Equipment, Fit
 from flangebook.planning.tools.ranking import STOP_COST, doubtful
-from flangebook.planning.tools.tool_choice import Trials, here_of
+from flangebook.planning.tools.tool_choice import ToolChoice, here_of
 
 LEAST_LIFT_MM = 1.0
 """Of a pair that the press cannot open for, and that is not allowed."""
@@ -38,7 +38,7 @@ SHORT_FLANGE = "flange-too-short"
 
 @dataclass(frozen=True, slots=True)
 class ToolPair:
-    """A punch, perhaps turned round, with a die."""
+    """A punch, perhaps reversed, with a die."""
 
     punch: Punch
     die: Die
@@ -72,40 +72,40 @@ def bending_of(part: Part, steps: Sequence[Operation]) -> Bending:
 
 
 def pairs_of(
-    trials: Trials, bending: Bending, dies: Sequence[Die], punches: Sequence[Punch]
+    choice: ToolChoice, bending: Bending, dies: Sequence[Die], punches: Sequence[Punch]
 ) -> list[ToolPair]:
-    """Every pair that may make at least one of the bends, goosenecks also turned round."""
+    """Every pair that may make at least one of the bends, goosenecks also reversed."""
     found = []
     for die in dies:
         for punch in punches:
-            if any(_allowed(trials, step, (punch.code, die.code)) for step in bending.steps):
+            if any(_allowed(choice, step, (punch.code, die.code)) for step in bending.steps):
                 found.append(ToolPair(punch, die))
                 if punch.shape != "straight" or punch.points_mm:
                     found.append(ToolPair(replace(punch, turned=not punch.turned), die))
     return found
 
 
-def _allowed(trials: Trials, step: Operation, pair: Pair) -> bool:
-    if trials.cost(step, pair) >= STOP_COST:
+def _allowed(choice: ToolChoice, step: Operation, pair: Pair) -> bool:
+    if choice.cost(step, pair) >= STOP_COST:
         return False  # for certain, without asking the bend model
-    one = trials.for_step(step).fit(pair)
+    one = choice.for_step(step).fit(pair)
     return one.bend is not None and all(stop.code == SHORT_FLANGE for stop in one.stops)
 
 
 def order_problem(
-    trials: Trials,
+    choice: ToolChoice,
     bending: Bending,
     folded: Sequence[FoldedBend],
     pairs: Sequence[ToolPair],
     press: Press,
-    wishes: Wishes,
+    order_limits: OrderLimits,
 ) -> Problem:
     """The order problem of a part whose bends come out as ``folded``, with these pairs.
 
     Raises:
         InputError: a tool's outline cannot be worked out.
     """
-    part, equipment = trials.part, trials.equipment
+    part, equipment = choice.part, choice.equipment
     strip, count = strip_of(part, folded), len(part.bends)
     strokes = np.ones((count, len(pairs), 4))
     least_run = np.zeros((count, len(pairs)))
@@ -113,8 +113,8 @@ def order_problem(
     opens = [equipment.opens_mm(pair.punch, pair.die, part.thickness_mm) for pair in pairs]
     for b, step in enumerate(bending.steps):
         for p, pair in enumerate(pairs):
-            able = _allowed(trials, step, pair.codes)
-            _, one = trials.for_step(step).costs[pair.codes]
+            able = _allowed(choice, step, pair.codes)
+            _, one = choice.for_step(step).costs[pair.codes]
             strokes[b, p] = (0.5, 1.0, 1.0, 1.0)
             if one.bend is None:
                 continue
@@ -151,16 +151,18 @@ def order_problem(
         die=np.array([_die_numbers(pair.die) for pair in pairs]),
         die_height=np.array([pair.die.height_mm for pair in pairs]),
         lift=np.array([max(min(mm, press.stroke_mm), LEAST_LIFT_MM) for mm in opens]),
-        margin=wishes.margin_mm,
+        margin=order_limits.margin_mm,
         can_slide=can_slide(part, press, strip.length_mm),
         finger=np.array(finger),
         gauge_variance=gauge_variance_mm2(press),
         bend_variance=np.array([_variance_mm2(f) for f in folded]),
-        critical=np.array([n + 1 in wishes.critical_flats for n in range(count + 1)], np.bool_),
-        before=np.array(before_masks(part, wishes), np.int64),
-        no_turn_over=wishes.no_turn_over,
-        no_turn_end=wishes.no_turn_end,
-        no_change=wishes.one_set_up,
+        critical=np.array(
+            [n + 1 in order_limits.critical_flats for n in range(count + 1)], np.bool_
+        ),
+        before=np.array(before_masks(part, order_limits), np.int64),
+        no_turn_over=order_limits.no_turn_over,
+        no_turn_end=order_limits.no_turn_end,
+        no_change=order_limits.one_set_up,
     )
 
 
@@ -206,8 +208,8 @@ def can_slide(part: Part, press: Press, blank_mm: float) -> bool:
     return free >= part.bend_length_mm or blank_mm <= press.throat_mm
 
 
-def before_masks(part: Part, wishes: Wishes) -> list[int]:
-    """The bends that must be finished before each bend: hems first, then what is wished."""
+def before_masks(part: Part, order_limits: OrderLimits) -> list[int]:
+    """The bends that must be finished before each bend: hems first, then what is asked for."""
     count = len(part.bends)
     everyone = (1 << count) - 1
     masks = [0] * count
@@ -221,10 +223,10 @@ def before_masks(part: Part, wishes: Wishes) -> list[int]:
     for b in range(count):
         if not hems >> b & 1:
             masks[b] |= hems
-        if wishes.first is not None and b != wishes.first - 1:
-            masks[b] |= 1 << (wishes.first - 1)
-    if wishes.last is not None:
-        masks[wishes.last - 1] |= everyone & ~(1 << (wishes.last - 1))
+        if order_limits.first is not None and b != order_limits.first - 1:
+            masks[b] |= 1 << (order_limits.first - 1)
+    if order_limits.last is not None:
+        masks[order_limits.last - 1] |= everyone & ~(1 << (order_limits.last - 1))
     return masks
 
 

@@ -9,13 +9,13 @@ from flangebook.bending.checks import Check, Names, Sentence, apart, joined
 from flangebook.bending.clearance.approach import TOOLS, Near, approaches
 from flangebook.bending.part.order import Rule
 from flangebook.bending.part.part import Part
-from flangebook.planning.deadline import Limits
-from flangebook.planning.order.advice import Advice, Other, other_orders, remedies, what_wishes_cost
+from flangebook.planning.deadline import PlanLimits
+from flangebook.planning.order.advice import Advice, Other, other_orders, remedies, what_limits_cost
 from flangebook.planning.order.search import Searched, handling_counts, in_words
 from flangebook.planning.order.ways import Ways, ways_of
 from flangebook.planning.steps.steps import PlannedStep
 from flangebook.planning.tools.named_tools import names_dropped
-from flangebook.planning.tools.tool_choice import Trials
+from flangebook.planning.tools.tool_choice import ToolChoice
 
 REFUSALS = {
     "sheet": "the part would run into itself",
@@ -59,7 +59,7 @@ class Clearance:
         return "Clears the tools through the whole stroke; the punch lifts straight away."
 
     @property
-    def hits(self) -> tuple[Near, ...]:
+    def collisions(self) -> tuple[Near, ...]:
         """Where the part comes nearer than it may, as the reasons say."""
         return tuple(n for n in self.near if n.tool in self.reasons)
 
@@ -76,7 +76,7 @@ def clearances(
     said: list[Clearance | None] = []
     for step in steps:
         operation = step.operation
-        if operation.flattens or operation.hits is not None:
+        if operation.flattens or operation.bumps is not None:
             said.append(None)
             continue
         move = by_bend[operation.bend]
@@ -95,7 +95,7 @@ def clearance_checks(said: Clearance | None, step: PlannedStep) -> list[Check]:
     if said is None:
         return []
     found = []
-    for near in said.hits:
+    for near in said.collisions:
         numbers = {
             "flat": near.flat,
             "distance_mm": abs(near.distance_mm),
@@ -107,7 +107,7 @@ def clearance_checks(said: Clearance | None, step: PlannedStep) -> list[Check]:
         words += "." if near.distance_mm <= 0.0 else "; {wanted_mm} is wanted."
         do = "Take another order or other tools; see what would help."
         found.append(Check("stop", f"too-near-{near.tool}", words, do, numbers))
-    told = {near.tool for near in said.hits}
+    told = {near.tool for near in said.collisions}
     for reason in said.reasons:
         if reason in told or reason in ("gauge", "short flange"):
             continue  # said by its own finding
@@ -157,16 +157,16 @@ class Blocked:
 
 @dataclass(frozen=True, slots=True)
 class OrderPlan:
-    """An order and everything said of it. counts: of its handling. wishes: what each costs."""
+    """An order and everything said of it. counts: of its handling. order_limits: cost of each."""
 
     sequence: tuple[int, ...]
     rule: Rule
-    proven: bool
+    clear_on_paper: bool
     words: Sentence
     looked_at: int
     counts: Mapping[str, int]
     blocked: tuple[Blocked, ...] = ()
-    wishes: tuple[tuple[str, Sentence], ...] = ()
+    order_limits: tuple[tuple[str, Sentence], ...] = ()
     others: tuple[Other, ...] = ()
     advice: tuple[Advice, ...] = ()
 
@@ -180,23 +180,23 @@ class OrderPlan:
                 Blocked(one.step and names.step(one.step), names.bend(one.bend), one.reasons)
                 for one in self.blocked
             ),
-            wishes=tuple((wish, said.called(names)) for wish, said in self.wishes),
+            order_limits=tuple((wish, said.called(names)) for wish, said in self.order_limits),
             advice=tuple(Advice(one.kind, one.said.called(names)) for one in self.advice),
         )
 
 
-def order_plan(trials: Trials, searched: Searched, limits: Limits) -> OrderPlan:
-    """The order with its words, what wishes cost, other orders, and what would help."""
+def order_plan(choice: ToolChoice, searched: Searched, limits: PlanLimits) -> OrderPlan:
+    """The order with its words, what its limits cost, other orders, and what would help."""
     bare = _bare(searched)
-    named = bool(names_dropped(trials.part)) and trials.equipment.press is not None
+    named = bool(names_dropped(choice.part)) and choice.equipment.press is not None
     if searched.found is None and not named:
         return bare
-    bare = replace(bare, wishes=tuple(what_wishes_cost(trials, searched, limits)))
+    bare = replace(bare, order_limits=tuple(what_limits_cost(choice, searched, limits)))
     if searched.found is None:
         return bare
     if not searched.moves or searched.refused:
         sure = _is_proof(searched) or not searched.every_way
-        advice = tuple(remedies(trials, searched, limits)) if sure else ()
+        advice = tuple(remedies(choice, searched, limits)) if sure else ()
         return replace(bare, words=_none_words(searched), advice=advice)
     others = tuple(other_orders(searched, limits))
     return replace(bare, words=_found_words(searched), others=others)
@@ -210,7 +210,7 @@ def _bare(searched: Searched) -> OrderPlan:
     return OrderPlan(
         order.sequence,
         order.rule,
-        order.proven,
+        order.clear_on_paper,
         Sentence(order.words),
         searched.looked_at,
         handling_counts(searched.found),
@@ -219,7 +219,7 @@ def _bare(searched: Searched) -> OrderPlan:
 
 
 def _is_proof(searched: Searched) -> bool:
-    """Whether there is no order for certain: not where a radius is made in hits, which the search
+    """Whether there is no order for certain: not where a radius is made in bumps, which the search
     takes as one bend in the middle of them."""
     return searched.none and searched.every_way and not stepped_bends(searched)
 
@@ -228,12 +228,12 @@ def _found_words(searched: Searched) -> Sentence:
     counts = handling_counts(searched.found)
     said = [in_words(name, count) for name, count in counts.items() if count]
     handling = ", ".join(said) if said else "no turning, no change of tools"
-    if hits := _hits_unproven(searched):
+    if bumps := _bumps_not_checked(searched):
         return joined(
             f"The best order that the search knows of ({handling}). It does not look at a "
-            "radius made in bumps: bend ", _numbers(hits), ". The other strokes clear.",
+            "radius made in bumps: bend ", _numbers(bumps), ". The other strokes clear.",
         )  # fmt: skip
-    if not searched.order.proven:
+    if not searched.order.clear_on_paper:
         return Sentence(
             f"The best order found in the time ({handling}). It may not be the best one and is not "
             "clear on paper."
@@ -247,14 +247,14 @@ def _found_words(searched: Searched) -> Sentence:
 
 
 def stepped_bends(searched: Searched) -> tuple[int, ...]:
-    """The bends that are made in hits."""
-    return tuple(step.bend for step in searched.attempt.steps if step.hits is not None)
+    """The bends that are made in bumps."""
+    return tuple(step.bend for step in searched.attempt.steps if step.bumps is not None)
 
 
-def _hits_unproven(searched: Searched) -> tuple[int, ...]:
-    """The bends in hits, where they alone keep what the search proved from holding of the part."""
-    proven = searched.found is not None and searched.found.proven
-    return stepped_bends(searched) if proven else ()
+def _bumps_not_checked(searched: Searched) -> tuple[int, ...]:
+    """The bends in bumps, where they alone keep what the search proved from holding of the part."""
+    certain = searched.found is not None and searched.found.certain
+    return stepped_bends(searched) if certain else ()
 
 
 def _numbers(bends: Sequence[int]) -> Sentence:
@@ -271,9 +271,9 @@ def _dies(searched: Searched) -> str:
 def _none_words(searched: Searched) -> Sentence:
     given = searched.order.rule == "given"
     start = "The given order" if given else "No order of the bends"
-    if hits := _hits_unproven(searched):
+    if bumps := _bumps_not_checked(searched):
         found = "was not found to clear" if given else "was found to clear"
-        taken = ", the bumps of bend ", _numbers(hits), " taken as one bend. That is no proof."
+        taken = ", the bumps of bend ", _numbers(bumps), " taken as one bend. That is no proof."
         return joined(f"{start} {found}", *taken)
     if not searched.every_way:
         return Sentence(
@@ -297,10 +297,10 @@ def _none_words(searched: Searched) -> Sentence:
 
 def order_checks(searched: Searched, said: OrderPlan) -> list[Check]:
     """The findings on the order as a whole."""
-    proven = searched.order.proven
+    clear_on_paper = searched.order.clear_on_paper
     if searched.found is None:
         return [_not_checked()]
-    if proven:
+    if clear_on_paper:
         return []
     if searched.refused or not searched.moves:
         do = _in_a_row(said.advice) or Sentence("Change the part, or get other tools.")
@@ -309,8 +309,8 @@ def order_checks(searched: Searched, said: OrderPlan) -> list[Check]:
         if _is_proof(searched):
             return [Check("stop", "no-order", said.words.template, do.template, numbers)]
         return [Check("caution", "order-not-found", said.words.template, do.template, numbers)]
-    if hits := _hits_unproven(searched):
-        return [_hits_not_checked(hits)]
+    if bumps := _bumps_not_checked(searched):
+        return [_bumps_finding(bumps)]
     return [
         Check(
             "caution",
@@ -327,7 +327,7 @@ def _in_a_row(advice: Sequence[Advice]) -> Sentence | None:
     return joined(*spaced[1:]) if spaced else None
 
 
-def _hits_not_checked(bends: Sequence[int]) -> Check:
+def _bumps_finding(bends: Sequence[int]) -> Check:
     return Check(
         "caution",
         "clearance-not-checked",

@@ -21,11 +21,11 @@ from flangebook.bending.errors import InputError
 from flangebook.bending.ordering.explain import Refused, reasons, refused_steps
 from flangebook.bending.ordering.search import Found, Known, Move, code_of, codes_of, search
 from flangebook.bending.part.order import Order, Rule, order_for
-from flangebook.bending.part.order_limits import Wishes
+from flangebook.bending.part.order_limits import OrderLimits
 from flangebook.bending.part.part import End, Part
 from flangebook.bending.part.section import FoldedBend
 from flangebook.bending.tools.tooling import Die, Press
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.planning.order.attempts import Attempt, best_attempt, folded_in
 from flangebook.planning.order.problem import (
     Bending,
@@ -38,11 +38,11 @@ from flangebook.planning.order.problem import (
 from flangebook.planning.order.ways import comes_off
 from flangebook.planning.steps.gauge_choice import ENDS
 from flangebook.planning.steps.operations import Operation, operations
-from flangebook.planning.steps.steps import Bench
+from flangebook.planning.steps.steps import StepMaker
 from flangebook.planning.tools.candidates import Pair
 from flangebook.planning.tools.fit import Fit
 from flangebook.planning.tools.ranking import STOP_COST
-from flangebook.planning.tools.tool_choice import Trials
+from flangebook.planning.tools.tool_choice import ToolChoice
 
 EXPLAIN_S = 1.0
 """How long is looked for the order with the fewest steps refused [s]."""
@@ -100,18 +100,18 @@ class _Asked:
     """What is searched for. unhooked: the part may also be unhooked from the punch, if a way to
     do so is found."""
 
-    trials: Trials
+    choice: ToolChoice
     bending: Bending
     base: Attempt
     pairs: tuple[ToolPair, ...]
     press: Press
-    wishes: Wishes
+    order_limits: OrderLimits
     unhooked: bool = False
 
     def known(self, folded: Sequence[FoldedBend]) -> Known:
         """The order problem with the bends coming out as ``folded``; nothing known of it yet."""
         problem = order_problem(
-            self.trials, self.bending, folded, self.pairs, self.press, self.wishes
+            self.choice, self.bending, folded, self.pairs, self.press, self.order_limits
         )
         return Known(problem._replace(can_slide=bool(problem.can_slide) or self.unhooked))
 
@@ -126,16 +126,18 @@ class _Drawn:
     bad: tuple[tuple[int, Move], ...]
 
 
-def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None) -> Searched:
+def searched_order(
+    choice: ToolChoice, order_limits: OrderLimits, limits: PlanLimits | None = None
+) -> Searched:
     """The cheapest order of the part, or why there is none.
 
     Raises:
         InputError: the part's own order does not name every bend once.
     """
-    limits = (limits or Limits()).begun()
-    part, equipment = trials.part, trials.equipment
+    limits = (limits or PlanLimits()).begun()
+    part, equipment = choice.part, choice.equipment
     unchecked = order_for(part)
-    base = _attempt_by_rule(trials, unchecked.sequence, limits)
+    base = _attempt_by_rule(choice, unchecked.sequence, limits)
     press, crib = equipment.press, equipment.crib
     bending = bending_of(part, base.steps)
     if press is None or not crib.punches or not crib.dies:
@@ -143,13 +145,13 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
     looked_at, whole, every_way = 0, not equipment.left_out, True
     asked: Searched | None = None
     without: list[str] = []
-    for tools in _tool_sets(trials, bending, base):
+    for tools in _tool_sets(choice, bending, base):
         limits.heed()
         if asked is not None and limits.over:
             whole = False
             break
         try:
-            tried = _with_tools(trials, bending, base, tools, press, wishes, limits)
+            tried = _with_tools(choice, bending, base, tools, press, order_limits, limits)
         except InputError:
             whole = False
             continue
@@ -167,20 +169,20 @@ def searched_order(trials: Trials, wishes: Wishes, limits: Limits | None = None)
     if asked is None:
         return Searched(base, unchecked)
     if asked.found is not None and not asked.found.sequence and limits.explain:
-        asked = _least_bad(trials, base, asked, limits)
+        asked = _least_bad(choice, base, asked, limits)
     return replace(
         asked, looked_at=looked_at, every_tool=whole, every_way=every_way, no_order=tuple(without)
     )
 
 
-def _attempt_by_rule(trials: Trials, sequence: Sequence[int], limits: Limits) -> Attempt:
-    return best_attempt(trials, _steps(trials, sequence), limits)
+def _attempt_by_rule(choice: ToolChoice, sequence: Sequence[int], limits: PlanLimits) -> Attempt:
+    return best_attempt(choice, _steps(choice, sequence), limits)
 
 
-def _steps(trials: Trials, sequence: Sequence[int]) -> tuple[Operation, ...]:
+def _steps(choice: ToolChoice, sequence: Sequence[int]) -> tuple[Operation, ...]:
     """The steps at the press in this order of bends."""
-    crib, largest_mm = trials.equipment.crib, trials.largest_radius_mm()
-    return operations(trials.part, trials.metal, crib, sequence, largest_mm)
+    crib, largest_mm = choice.equipment.crib, choice.largest_radius_mm()
+    return operations(choice.part, choice.metal, crib, sequence, largest_mm)
 
 
 @dataclass(frozen=True, slots=True)
@@ -191,25 +193,25 @@ class _Tools:
     doubtful: bool
 
 
-def _tool_sets(trials: Trials, bending: Bending, base: Attempt) -> Iterator[_Tools]:
+def _tool_sets(choice: ToolChoice, bending: Bending, base: Attempt) -> Iterator[_Tools]:
     """The dies to search with, without doubtful tools and then with them."""
     tried: list[tuple[Die, ...]] = []
-    for dies in _die_sets(trials, bending, base):
+    for dies in _die_sets(choice, bending, base):
         tried.append(dies)
         yield _Tools(dies, doubtful=False)
     for dies in tried:
         yield _Tools(dies, doubtful=True)
 
 
-def _die_sets(trials: Trials, bending: Bending, base: Attempt) -> Iterator[tuple[Die, ...]]:
+def _die_sets(choice: ToolChoice, bending: Bending, base: Attempt) -> Iterator[tuple[Die, ...]]:
     """The dies of the attempt by rule, each other die that may make every bend, then all dies
     together: a part that no single die makes may want two."""
     chosen = {one.die.code: one.die for one in base.fits if one is not None and one.die.code}
     if chosen:
         yield tuple(chosen.values())
     ranked, usable = [], []
-    for die in trials.equipment.crib.dies:
-        costs = [_least_cost(trials, step, die) for step in bending.steps]
+    for die in choice.equipment.crib.dies:
+        costs = [_least_cost(choice, step, die) for step in bending.steps]
         if any(cost < STOP_COST for cost in costs):
             usable.append(die)
         if all(cost < STOP_COST for cost in costs) and [die.code] != list(chosen):
@@ -220,17 +222,17 @@ def _die_sets(trials: Trials, bending: Bending, base: Attempt) -> Iterator[tuple
         yield tuple(usable)
 
 
-def _least_cost(trials: Trials, step: Operation, die: Die) -> float:
+def _least_cost(choice: ToolChoice, step: Operation, die: Die) -> float:
     """What speaks least against a die for a bend; infinite where other tools are asked for."""
-    open_to = set(trials.pairs(step))
-    candidates = trials.for_step(step)
+    open_to = set(choice.pairs(step))
+    candidates = choice.for_step(step)
     pair = candidates.best(lambda f: f.die.code == die.code and (f.punch.code, die.code) in open_to)
     return math.inf if pair is None else candidates.costs[pair][0]
 
 
 def _with_tools(
-    trials: Trials, bending: Bending, base: Attempt, tools: _Tools, press: Press,
-    wishes: Wishes, limits: Limits,
+    choice: ToolChoice, bending: Bending, base: Attempt, tools: _Tools, press: Press,
+    order_limits: OrderLimits, limits: PlanLimits,
 ) -> Searched | None:  # fmt: skip
     """The cheapest order with these tools, drawn up and looked at again; None without a pair that
     was not open to the search before.
@@ -238,18 +240,18 @@ def _with_tools(
     Where the part cannot be slid along the tools, the punch has to come and go straight past it.
     If no order does that, those are looked at whose part can be unhooked from the punch.
     """
-    pairs = pairs_of(trials, bending, tools.dies, trials.punches)
-    pairs = _by_merit(trials, bending, pairs, base.bench)
+    pairs = pairs_of(choice, bending, tools.dies, choice.punches)
+    pairs = _by_merit(choice, bending, pairs, base.maker)
     sound = [pair for pair in pairs if not pair.doubtful]
     if tools.doubtful and len(sound) == len(pairs):
         return None
     pairs = (pairs if tools.doubtful else sound)[:MOST_PAIRS]
     if not pairs:
         return None
-    asked = _Asked(trials, bending, base, tuple(pairs), press, wishes)
-    folded = _folded_with(trials, bending, base, tools.dies)
+    asked = _Asked(choice, bending, base, tuple(pairs), press, order_limits)
+    folded = _folded_with(choice, bending, base, tools.dies)
     strict = _in_rounds(asked, folded, limits)
-    if strict.can_slide or trials.part.walled or not strict.none:
+    if strict.can_slide or choice.part.walled or not strict.none:
         return strict
     unhooked = _in_rounds(replace(asked, unhooked=True), folded, limits)
     looked_at = strict.looked_at + unhooked.looked_at
@@ -259,13 +261,13 @@ def _with_tools(
     return replace(strict, looked_at=looked_at, every_way=every_way)
 
 
-def _in_rounds(asked: _Asked, folded: Sequence[FoldedBend], limits: Limits) -> Searched:
+def _in_rounds(asked: _Asked, folded: Sequence[FoldedBend], limits: PlanLimits) -> Searched:
     """Search, draw up, look again; what is refused then is banned from the next round."""
     banned: list[tuple[int, Move]] = []
     looked_at, every_way = 0, True
     for _ in range(MOST_ROUNDS):
         known = asked.known(folded)
-        room = can_slide(asked.trials.part, asked.press, float(known.problem.length))
+        room = can_slide(asked.choice.part, asked.press, float(known.problem.length))
         found = _preferring(known.problem, known, asked.pairs, banned, limits)
         looked_at += found.looked_at
         if not found.sequence:
@@ -276,17 +278,17 @@ def _in_rounds(asked: _Asked, folded: Sequence[FoldedBend], limits: Limits) -> S
             )  # fmt: skip
         drawn = _drawn_up(asked, found.sequence, folded, known)
         if asked.unhooked and not drawn.bad:
-            drawn = _with_ways(asked.trials.part, drawn, found.sequence)
+            drawn = _with_ways(asked.choice.part, drawn, found.sequence)
             every_way = every_way and not drawn.bad
         if not drawn.bad:
-            hits = any(step.hits for step in asked.bending.steps)
-            proven = found.proven and every_way and not hits
-            order = Order(_numbers(found.sequence), _rule(asked.trials.part), proven, "")
+            bumps = any(step.bumps for step in asked.bending.steps)
+            clear_on_paper = found.certain and every_way and not bumps
+            order = Order(_numbers(found.sequence), _rule(asked.choice.part), clear_on_paper, "")
             return Searched(
                 drawn.attempt, order, found, drawn.problem, asked.pairs, drawn.known,
                 looked_at=looked_at, moves=found.sequence, can_slide=room,
             )  # fmt: skip
-        folded = drawn.attempt.bench.folded
+        folded = drawn.attempt.maker.folded
         banned += drawn.bad
     order = Order(_numbers(found.sequence), "search", False, "")
     refused = tuple(
@@ -316,7 +318,7 @@ def _rule(part: Part) -> Rule:
 
 
 def _by_merit(
-    trials: Trials, bending: Bending, pairs: Sequence[ToolPair], bench: Bench
+    choice: ToolChoice, bending: Bending, pairs: Sequence[ToolPair], maker: StepMaker
 ) -> list[ToolPair]:
     """The pairs, those that suit the bends best first, turned ones behind.
 
@@ -325,9 +327,9 @@ def _by_merit(
     """
 
     def cost(step: Operation, pair: ToolPair) -> float:
-        least, one = trials.cost(step, pair.codes), trials.for_step(step).costs[pair.codes][1]
-        if step.hits is not None and one.bend is not None:
-            least += min(bench.trouble_cost(step, one, end) for end in ENDS)
+        least, one = choice.cost(step, pair.codes), choice.for_step(step).costs[pair.codes][1]
+        if step.bumps is not None and one.bend is not None:
+            least += min(maker.trouble_cost(step, one, end) for end in ENDS)
         return min(least, 1000.0)
 
     def merit(pair: ToolPair) -> tuple[bool, float]:
@@ -338,7 +340,7 @@ def _by_merit(
 
 def _preferring(
     problem: Problem, known: Known, pairs: Sequence[ToolPair],
-    banned: Sequence[tuple[int, Move]], limits: Limits,
+    banned: Sequence[tuple[int, Move]], limits: PlanLimits,
 ) -> Found:  # fmt: skip
     """The cheapest order; among equals the one that needs the fewest of the lesser pairs."""
     best = _search(problem, known, banned, limits)
@@ -357,7 +359,11 @@ def _preferring(
 
 
 def _with_first(
-    problem: Problem, known: Known, count: int, banned: Sequence[tuple[int, Move]], limits: Limits
+    problem: Problem,
+    known: Known,
+    count: int,
+    banned: Sequence[tuple[int, Move]],
+    limits: PlanLimits,
 ) -> Found | None:
     """The cheapest order with so many of the best pairs; None where there is none."""
     allowed = problem.allowed.copy()
@@ -369,7 +375,7 @@ def _with_first(
 
 
 def _search(
-    problem: Problem, known: Known, banned: Sequence[tuple[int, Move]], limits: Limits,
+    problem: Problem, known: Known, banned: Sequence[tuple[int, Move]], limits: PlanLimits,
     *, soft: bool = False,
 ) -> Found:  # fmt: skip
     return search(
@@ -387,7 +393,7 @@ def _handling(found: Found) -> tuple[float, ...]:
     return tuple(getattr(found.cost, name) for name in HANDLING)
 
 
-def with_pair(searched: Searched, bend: int, codes: Pair, limits: Limits) -> Found | None:
+def with_pair(searched: Searched, bend: int, codes: Pair, limits: PlanLimits) -> Found | None:
     """The cheapest order with one bend made in these tools; None where that was not open to the
     search.
 
@@ -409,7 +415,7 @@ def _numbers(moves: Sequence[Move]) -> tuple[int, ...]:
 
 
 def _folded_with(
-    trials: Trials, bending: Bending, base: Attempt, dies: Sequence[Die]
+    choice: ToolChoice, bending: Bending, base: Attempt, dies: Sequence[Die]
 ) -> tuple[FoldedBend, ...]:
     """How the bends come out of these dies, with the punch that suits each best."""
     codes = {die.code for die in dies}
@@ -419,12 +425,12 @@ def _folded_with(
     for step in bending.steps:
         one = fits.get(step.bend)
         if one is None or one.die.code not in codes:
-            candidates = trials.for_step(step)
+            candidates = choice.for_step(step)
             pair = candidates.best(lambda f: f.die.code in codes)
             assert pair is not None
             one = candidates.fit(pair)
         chosen.append(one)
-    return folded_in(trials, bending.steps, chosen)
+    return folded_in(choice, bending.steps, chosen)
 
 
 def _drawn_up(
@@ -435,8 +441,8 @@ def _drawn_up(
     before, known: bends of the search that found the moves, and what is known of its problem;
     where the bends come out as they were there, nothing is left to look at.
     """
-    attempt = _attempt_with(asked.trials, asked.pairs, moves)
-    folded = attempt.bench.folded
+    attempt = _attempt_with(asked.choice, asked.pairs, moves)
+    folded = attempt.maker.folded
     if tuple(before) == folded:
         return _Drawn(attempt, known.problem, known, ())
     known = asked.known(folded)
@@ -448,10 +454,10 @@ def _drawn_up(
     return _Drawn(attempt, known.problem, known, tuple(bad))
 
 
-def _attempt_with(trials: Trials, pairs: Sequence[ToolPair], moves: Sequence[Move]) -> Attempt:
+def _attempt_with(choice: ToolChoice, pairs: Sequence[ToolPair], moves: Sequence[Move]) -> Attempt:
     """The order drawn up: its steps, its tools as the model predicts them, its ends."""
-    part = trials.part
-    steps = _steps(trials, _numbers(moves))
+    part = choice.part
+    steps = _steps(choice, _numbers(moves))
     by_bend = {move.bend + 1: move for move in moves}
     fits: list[Fit | None] = []
     for step in steps:
@@ -459,30 +465,30 @@ def _attempt_with(trials: Trials, pairs: Sequence[ToolPair], moves: Sequence[Mov
             fits.append(None)
             continue
         pair = pairs[by_bend[step.bend].pair]
-        one = trials.for_step(step).fit(pair.codes)
+        one = choice.for_step(step).fit(pair.codes)
         fits.append(one if one.punch == pair.punch else replace(one, punch=pair.punch))
     ends: list[End] = ["left" if by_bend[s.bend].end == LEFT else "right" for s in steps]
-    folded = folded_in(trials, steps, fits)
-    bench = Bench(part, folded, trials.equipment)
-    return Attempt(bench, tuple(steps), tuple(fits), tuple(ends))
+    folded = folded_in(choice, steps, fits)
+    maker = StepMaker(part, folded, choice.equipment)
+    return Attempt(maker, tuple(steps), tuple(fits), tuple(ends))
 
 
-def _least_bad(trials: Trials, base: Attempt, asked: Searched, limits: Limits) -> Searched:
+def _least_bad(choice: ToolChoice, base: Attempt, asked: Searched, limits: PlanLimits) -> Searched:
     """With no order: the one with the fewest steps that cannot be made, to show why."""
     assert asked.problem is not None
     assert asked.known is not None
     able = asked.problem.allowed.any(axis=1)
-    order = Order(_numbers_of(base), _rule(trials.part), False, "")
+    order = Order(_numbers_of(base), _rule(choice.part), False, "")
     if not able.all():
         return replace(asked, attempt=base, order=order)
-    if trials.part.order is not None:
-        moves, refused = _kept_to(trials.part.order, asked.problem, asked.known)
+    if choice.part.order is not None:
+        moves, refused = _kept_to(choice.part.order, asked.problem, asked.known)
     else:
         found = _search(asked.problem, asked.known, (), limits, soft=True)
         if not found.sequence:
             return replace(asked, attempt=base, order=order)
         moves, refused = found.sequence, refused_steps(found)
-    attempt = _attempt_with(trials, asked.pairs, moves)
+    attempt = _attempt_with(choice, asked.pairs, moves)
     order = replace(order, sequence=_numbers(moves))
     return replace(asked, attempt=attempt, order=order, refused=refused, moves=moves)
 

@@ -39,7 +39,7 @@ def flange_json(
     if flat is None or press is None or gauge is None or step.fit is None or not corrections:
         return None
     assert step.fit.bend is not None  # a step with a table has one
-    if step.operation.hits is not None or step.operation.kind != "bend":
+    if step.operation.bumps is not None or step.operation.kind != "bend":
         return None
     low, high = _reach_mm(gauge, step.fit, equipment, press)
     wanted = part.flats_mm[flat - 1]
@@ -105,14 +105,14 @@ TO_CHECK = (
 
 
 def next_gauge(
-    step: Given, trial: Given, measured_deg: float, setting: Given | None = None
+    step: Given, result: Given, measured_deg: float, setting: Given | None = None
 ) -> JsonDict | None:
     """What a measured flange makes of the gauge; None where none was measured.
 
     gauge_x_mm is null, and it is said why, where the flange is too far off to be the gauge's, the
     gauge does not reach, or the step has no flange that its gauge sets.
     """
-    measured = trial.get("flange_mm")
+    measured = result.get("flange_mm")
     if measured is None:
         return None
     flange = step.get("gauged_flange")
@@ -121,7 +121,7 @@ def next_gauge(
     expected = _expected_mm(flange, measured_deg)
     if expected is None:
         return _none_from(measured, "The angle is too far off: mend that before the gauge.")
-    return _from_error(step, flange, trial, setting, measured, expected)
+    return _from_error(step, flange, result, setting, measured, expected)
 
 
 def deduction_of_flange_mm(step: Given, flange: Given | None) -> float | None:
@@ -140,7 +140,7 @@ def deduction_of_flange_mm(step: Given, flange: Given | None) -> float | None:
 def _from_error(
     step: Given,
     flange: Given,
-    trial: Given,
+    result: Given,
     setting: Given | None,
     measured: float,
     expected: float,
@@ -162,7 +162,7 @@ def _from_error(
         said["to_check"] = list(TO_CHECK)
         far = "No gauge is that far off: no new X before it is checked."
         return said | _said(f"{how} {far}", numbers)
-    x = _x_set(step, trial, setting)
+    x = _x_set(step, result, setting)
     said["off_plan_mm"] = number(error - (x - float(step["gauge_x_mm"])))
     even = abs(error) <= EVEN_MM
     x = x if even else x - error
@@ -184,9 +184,9 @@ def gauge_reaches(step: Given, x_mm: float) -> bool:
     return flange is not None and bool(flange["x_low_mm"] <= x_mm <= flange["x_high_mm"])
 
 
-def _x_set(step: Given, trial: Given, setting: Given | None) -> float:
+def _x_set(step: Given, result: Given, setting: Given | None) -> float:
     """The X that the piece was gauged at [mm]: as its result says, else the one in force."""
-    for holder in (trial, setting or {}, step):
+    for holder in (result, setting or {}, step):
         if holder.get("gauge_x_mm") is not None:
             return float(holder["gauge_x_mm"])
     raise AssertionError("a step with a gauged flange has an X")

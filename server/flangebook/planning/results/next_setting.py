@@ -13,7 +13,7 @@ from typing import Any
 
 from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import InputError
-from flangebook.bending.learning.at_the_press import NextSetting, Piece
+from flangebook.bending.learning.at_the_press import BentPiece, NextSetting
 from flangebook.bending.learning.at_the_press import next_setting as at_the_press
 from flangebook.bending.prediction.correction import LARGE_ERROR_DEG, tilt_mm_per_m
 from flangebook.planning.answers.answer import JsonDict, maybe, number, sentence_json
@@ -26,7 +26,7 @@ from flangebook.planning.results.saved_table import SAME, Line
 _NOTHING_TO_SET = "There is no angle to set at this step: the measurement is kept."
 
 Step = Mapping[str, Any]
-Trial = Mapping[str, Any]
+ResultJson = Mapping[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,42 +60,42 @@ class _Table:
 
 @dataclass(frozen=True, slots=True)
 class Made:
-    """A piece that was made before: its trial, and its card's own setting then, if it had one."""
+    """A piece that was made before: its result, and its card's own setting then, if it had one."""
 
-    trial: Trial
+    result: ResultJson
     setting: Mapping[str, Any] | None = None
 
 
-def measured_angle_deg(trial: Trial) -> float:
-    """The angle a trial is about [deg]: the one given, or the mean of left, middle and right.
+def measured_angle_deg(result: ResultJson) -> float:
+    """The angle a result is about [deg]: the one given, or the mean of left, middle and right.
 
     >>> measured_angle_deg({"measured_deg": None, "left_deg": 90.0, "right_deg": 91.0})
     90.5
     """
-    given = trial.get("measured_deg")
+    given = result.get("measured_deg")
     return (
         float(given)
         if given is not None
-        else fmean(trial[place] for place in PLACES if trial.get(place) is not None)
+        else fmean(result[place] for place in PLACES if result.get(place) is not None)
     )
 
 
 def next_setting(
     step: Step,
-    trial: Trial,
+    result: ResultJson,
     bend_length_mm: float,
     setting: Mapping[str, Any] | None = None,
     earlier: Sequence[Made] = (),
 ) -> JsonDict:
-    """The correction that a trial leads to; never one that tools and press cannot reach.
+    """The correction that a result leads to; never one that tools and press cannot reach.
 
-    step: of the saved plan. trial: with at least one angle, and what was set where it was not
+    step: of the saved plan. result: with at least one angle, and what was set where it was not
     the setting in force. setting: the card's own for this step, where it is not the plan's.
     earlier: pieces of this step made before this one, in order; from two of which the setting
     was changed in between follows how the press answers.
     """
-    wanted, mean = float(step["included_angle_deg"]), measured_angle_deg(trial)
-    measured = deg_to_set_by(trial, mean)
+    wanted, mean = float(step["included_angle_deg"]), measured_angle_deg(result)
+    measured = deg_to_set_by(result, mean)
     answer: JsonDict = {
         "wanted_deg": number(wanted),
         "measured_deg": number(mean, 2),
@@ -104,7 +104,7 @@ def next_setting(
         "punch_depth_mm": None,
         "tilt_mm_per_m": None,
         "crown": None,
-        "flange": next_gauge(step, trial, mean, setting),
+        "flange": next_gauge(step, result, mean, setting),
         "limited_by": [],
         "to_check": [],
         "basis": "",
@@ -114,10 +114,10 @@ def next_setting(
     in_force = _in_force("set_angle_deg", setting, step)
     if limits is None or table is None or in_force is None or wanted <= 0.0:
         return answer
-    base = set_angle_deg(step, trial, setting)
+    base = set_angle_deg(step, result, setting)
     if base is None:
         return {**answer, **no_setting(wanted, measured, limits, ())}
-    moved = _moved(step, trial, bend_length_mm, setting, earlier, table, base)
+    moved = _moved(step, result, bend_length_mm, setting, earlier, table, base)
     by = limits.beyond(moved.set_angle_deg, moved.punch_depth_mm)
     if by or not moved.by_table:
         return {**answer, **no_setting(wanted, measured, limits, by)}
@@ -126,8 +126,8 @@ def next_setting(
         **answer,
         "set_angle_deg": number(moved.set_angle_deg),
         "punch_depth_mm": maybe(moved.punch_depth_mm),
-        "tilt_mm_per_m": _tilt(trial, bend_length_mm, per_degree),
-        "crown": crown_json(trial, bend_length_mm, per_degree),
+        "tilt_mm_per_m": _tilt(result, bend_length_mm, per_degree),
+        "crown": crown_json(result, bend_length_mm, per_degree),
         "basis": moved.basis,
         "said": sentence_json(Sentence(_words(wanted, measured, at_the_ends=measured != mean))),
     }
@@ -146,7 +146,7 @@ class _Moved:
 
 def _moved(
     step: Step,
-    trial: Trial,
+    result: ResultJson,
     bend_length_mm: float,
     setting: Mapping[str, Any] | None,
     earlier: Sequence[Made],
@@ -154,7 +154,7 @@ def _moved(
     base_deg: float,
 ) -> _Moved:
     wanted = float(step["included_angle_deg"])
-    measured = deg_to_set_by(trial, measured_angle_deg(trial))
+    measured = deg_to_set_by(result, measured_angle_deg(result))
     # Both are readings of one curve, so an offset of the press or of the plan stays out.
     change = table.angle.between(wanted, measured)
     if change is None or _too_open(step, measured):
@@ -162,12 +162,12 @@ def _moved(
         return _Moved(base_deg + guess, None, "", by_table=False)
     angle = base_deg + change
     basis = "The measured error, by the step's own table of corrections."
-    shown = _shown(step, trial, bend_length_mm, setting, earlier, table)
+    shown = _shown(step, result, bend_length_mm, setting, earlier, table)
     if shown is not None:
         angle = shown.set_angle_deg
         basis = f"The measured error, and how the press answered: {shown.answer.basis}."
     deeper = table.depth.between(base_deg, angle)
-    depth = _depth_at(base_deg, trial, setting, step, table.depth)
+    depth = _depth_at(base_deg, result, setting, step, table.depth)
     known = depth is not None or _in_force("punch_depth_mm", setting, step) is None
     if deeper is None or not known:
         return _Moved(angle, None, "", by_table=False)
@@ -186,18 +186,18 @@ def _too_open(step: Step, measured_deg: float) -> bool:
 
 
 def set_angle_deg(
-    step: Step, trial: Trial, setting: Mapping[str, Any] | None = None
+    step: Step, result: ResultJson, setting: Mapping[str, Any] | None = None
 ) -> float | None:
-    """The loaded angle a piece was set to [deg]: as its trial says, else the one in force.
+    """The loaded angle a piece was set to [deg]: as its result says, else the one in force.
 
     Where only a depth was given and it is not the one in force, the angle that belongs to that
     depth by the step's own table; None where the table does not go so far.
     """
-    if trial.get("set_angle_deg") is not None:
-        return float(trial["set_angle_deg"])
+    if result.get("set_angle_deg") is not None:
+        return float(result["set_angle_deg"])
     angle = _in_force("set_angle_deg", setting, step)
     depth = _in_force("punch_depth_mm", setting, step)
-    given, table = trial.get("punch_depth_mm"), _Table.of(step)
+    given, table = result.get("punch_depth_mm"), _Table.of(step)
     if angle is None or depth is None or given is None or table is None:
         return angle
     planned = table.depth.at(angle)
@@ -206,14 +206,14 @@ def set_angle_deg(
 
 def _shown(
     step: Step,
-    trial: Trial,
+    result: ResultJson,
     bend_length_mm: float,
     setting: Mapping[str, Any] | None,
     earlier: Sequence[Made],
     table: _Table,
 ) -> NextSetting | None:
     """What follows from all pieces together; None where they do not tell how the press answers."""
-    pieces = [_piece(step, made, table) for made in (*earlier, Made(trial, setting))]
+    pieces = [_piece(step, made, table) for made in (*earlier, Made(result, setting))]
     found = [piece for piece in pieces if piece is not None]
     if len(found) < 2 or pieces[-1] is None:
         return None
@@ -226,16 +226,16 @@ def _shown(
     return shown if shown.answer.origin == "your test bends" else None
 
 
-def _piece(step: Step, made: Made, table: _Table) -> Piece | None:
-    angle = set_angle_deg(step, made.trial, made.setting)
+def _piece(step: Step, made: Made, table: _Table) -> BentPiece | None:
+    angle = set_angle_deg(step, made.result, made.setting)
     if angle is None:
         return None
     try:
-        return Piece(
+        return BentPiece(
             angle,
-            _depth_at(angle, made.trial, made.setting, step, table.depth),
+            _depth_at(angle, made.result, made.setting, step, table.depth),
             # By the ends throughout: a shim laid between two pieces moves the middle alone.
-            middle_deg=deg_to_set_by(made.trial, measured_angle_deg(made.trial)),
+            middle_deg=deg_to_set_by(made.result, measured_angle_deg(made.result)),
         )
     except InputError:
         return None
@@ -249,12 +249,12 @@ def _in_force(name: str, setting: Mapping[str, Any] | None, step: Step) -> float
 
 
 def _depth_at(
-    base_deg: float, trial: Trial, setting: Mapping[str, Any] | None, step: Step, line: Line
+    base_deg: float, result: ResultJson, setting: Mapping[str, Any] | None, step: Step, line: Line
 ) -> float | None:
-    """The depth [mm] the piece was made with: as the trial says, else the one in force, moved
+    """The depth [mm] the piece was made with: as the result says, else the one in force, moved
     along the table when another angle had been set than the one it belongs to."""
-    if trial.get("punch_depth_mm") is not None:
-        return float(trial["punch_depth_mm"])
+    if result.get("punch_depth_mm") is not None:
+        return float(result["punch_depth_mm"])
     depth = _in_force("punch_depth_mm", setting, step)
     belongs_to = _in_force("set_angle_deg", setting, step)
     if depth is None or belongs_to is None:
@@ -268,8 +268,8 @@ def _per_released_mm(table: _Table, base_deg: float, measured_deg: float) -> flo
     return table.closes_mm(base_deg) * -table.angle.slope(measured_deg)
 
 
-def _tilt(trial: Trial, bend_length_mm: float, depth_per_degree_mm: float) -> float | None:
-    left, right = trial.get("left_deg"), trial.get("right_deg")
+def _tilt(result: ResultJson, bend_length_mm: float, depth_per_degree_mm: float) -> float | None:
+    left, right = result.get("left_deg"), result.get("right_deg")
     if left is None or right is None:
         return None
     return number(tilt_mm_per_m(left, right, bend_length_mm, depth_per_degree_mm), 3)

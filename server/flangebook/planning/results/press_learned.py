@@ -11,7 +11,7 @@ from flangebook.bending.estimate import NINE_IN_TEN
 from flangebook.bending.learning.joint import PRESS_SD_MM, Solved
 from flangebook.bending.learning.lessons import degrees_per_mm, spread_of
 from flangebook.bending.learning.readings import SPRINGBACK_DEG
-from flangebook.bending.learning.trial import SetUp
+from flangebook.bending.learning.result import SetUp
 from flangebook.bending.prediction.air_bend import BendCase, air_bend
 from flangebook.bending.tools.tooling import Crib, Die
 from flangebook.planning.answers.answer import JsonDict, number, said_json
@@ -49,7 +49,7 @@ def press_json(evidence: Evidence, crib: Crib) -> JsonDict:
     return {
         "set_by": evidence.set_by,
         "offset_mm": _band(press),
-        "results": len({lesson.trial_id for lesson in solved.telling(evidence.press)}),
+        "results": len({lesson.result_id for lesson in solved.telling(evidence.press)}),
         "apart": apart,
         "strip": _strip_json(strip, evidence),
         **said_json(_said(evidence, apart, strip)),
@@ -106,7 +106,9 @@ def _to_bend(evidence: Evidence, crib: Crib) -> Iterable[tuple[Die, float]]:
 
 
 def _told(solved: Solved, evidence: Evidence, die: Die, thickness_mm: float) -> Strip | None:
-    tip = evidence.trials[-1].set_up.case.punch_radius_mm if evidence.trials else 0.5 * thickness_mm
+    tip = (
+        evidence.results[-1].set_up.case.punch_radius_mm if evidence.results else 0.5 * thickness_mm
+    )
     case = BendCase(evidence.metal, thickness_mm, STRIP_LENGTH_MM, STRIP_ANGLE_DEG, die, tip)
     try:
         bend = air_bend(case)

@@ -51,7 +51,7 @@ def dimensions(
                 flat,
                 wanted,
                 None if errors is None else errors[flat - 1],
-                flat in part.wishes.critical_flats,
+                flat in part.order_limits.critical_flats,
                 gauged_flat(part, last) == flat,
                 last.operation.number,
                 basis,

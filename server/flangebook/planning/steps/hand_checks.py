@@ -103,7 +103,7 @@ def _at_gauge(step: PlannedStep, drawing: StepDrawing, one: Fit) -> Check | None
         return None
     room = _held_mm(drawing) - one.die.width_mm / 2.0
     return holding.between_part_and_gauge(
-        gauge.draw_back_mm,
+        gauge.retract_mm,
         against_flange=gauge.against == "finished flange",
         held_close=room < HAND_DISTANCE_MM,
     )

@@ -1,4 +1,4 @@
-"""What is done at the press, step by step: bends, hems in two steps, large radii in hits."""
+"""What is done at the press, step by step: bends, hems in two steps, large radii in bumps."""
 
 from __future__ import annotations
 
@@ -13,8 +13,8 @@ from flangebook.bending.handbook.hems import hem, pre_bend_included_deg
 from flangebook.bending.handbook.inside_radius import SHARP_TIP_OVER_T
 from flangebook.bending.handbook.springback import springback
 from flangebook.bending.handbook.v_opening import assumed_die, nearest_nominal_v_mm, preferred_v_mm
-from flangebook.bending.part.bump_bends import LEAST_BUMPS, Hits, hits_for
-from flangebook.bending.part.bump_bends import hits_of as stepped_in
+from flangebook.bending.part.bump_bends import LEAST_BUMPS, Bumps, bumps_for
+from flangebook.bending.part.bump_bends import bumps_of as stepped_in
 from flangebook.bending.part.metals import Metal
 from flangebook.bending.part.part import Bend, Direction, Part
 from flangebook.bending.part.section import FoldedBend, setback_mm, strip_of
@@ -33,7 +33,7 @@ TO_SPARE_DEG = 0.5  # between what the tools allow and what is asked of them
 @dataclass(frozen=True, slots=True)
 class Operation:
     """One step. number: from 1. made: bends finished before it. included_angle_deg: what this
-    step leaves, of one hit for a stepped radius. hits: of a stepped radius, else None."""
+    step leaves, of one bump for a stepped radius. bumps: of a stepped radius, else None."""
 
     number: int
     bend: int
@@ -42,7 +42,7 @@ class Operation:
     included_angle_deg: float
     made: frozenset[int]
     radius_mm: float | None = None
-    hits: Hits | None = None
+    bumps: Bumps | None = None
 
     @property
     def flattens(self) -> bool:
@@ -99,10 +99,12 @@ def operations(
     made: set[int] = set()
     for number in sequence:
         bend = part.bends[number - 1]
-        for kind, angle, hits in _kinds(part, bend, metal, crib, largest_radius_mm):
+        for kind, angle, bumps in _kinds(part, bend, metal, crib, largest_radius_mm):
             asked = bend.inside_radius_mm if kind == "bend" else None
             done = frozenset(made)
-            step = Operation(len(steps) + 1, number, kind, bend.direction, angle, done, asked, hits)
+            step = Operation(
+                len(steps) + 1, number, kind, bend.direction, angle, done, asked, bumps
+            )
             steps.append(step)
         made.add(number)
     return tuple(steps)
@@ -110,19 +112,19 @@ def operations(
 
 def _kinds(
     part: Part, bend: Bend, metal: Metal, crib: Crib, largest_radius_mm: float
-) -> list[tuple[Kind, float, Hits | None]]:
+) -> list[tuple[Kind, float, Bumps | None]]:
     if bend.kind != "bend":
         acute = acute_angle_deg(metal, part.thickness_mm, crib)
         return [("hem pre-bend", acute, None), ("hem flatten", 0.0, None)]
     asked = bend.inside_radius_mm
     if asked is not None and asked > STEP_OVER_NATURAL * largest_radius_mm:
-        hits = hits_of(part, bend, metal, crib)
-        if hits is not None:
-            return [("step bend", 180.0 - hits.angle_each_deg, hits)]
+        bumps = bumps_of(part, bend, metal, crib)
+        if bumps is not None:
+            return [("step bend", 180.0 - bumps.angle_each_deg, bumps)]
     return [("bend", bend.included_angle_deg, None)]
 
 
-def hits_of(part: Part, bend: Bend, metal: Metal, crib: Crib) -> Hits | None:
+def bumps_of(part: Part, bend: Bend, metal: Metal, crib: Crib) -> Bumps | None:
     """How the radius asked for is made in bumps; None where it cannot be.
 
     As many as keep the facets small, but no more than leave a pitch of half the V of a die that
@@ -134,7 +136,7 @@ def hits_of(part: Part, bend: Bend, metal: Metal, crib: Crib) -> Hits | None:
     angle, t = 180.0 - bend.included_angle_deg, part.thickness_mm
     allowance = folded_to(part, bend, metal, radius).allowance_mm
     try:
-        wanted = hits_for(angle, radius, t, allowance)
+        wanted = bumps_for(angle, radius, t, allowance)
         count = _bumps_that_fit(wanted.count, allowance, t, crib)
         return wanted if count == wanted.count else stepped_in(count, angle, radius, t, allowance)
     except InputError:
@@ -185,7 +187,7 @@ def _opens_by_model(
 def bare_runs_mm(part: Part, folded: Sequence[FoldedBend], step: Operation) -> tuple[float, float]:
     """From a step's bend line to the next finished bend or the edge, left and right [mm].
 
-    A run goes over bends not made yet. Of a stepped radius the outermost hits count.
+    A run goes over bends not made yet. Of a stepped radius the outermost bumps count.
     """
     strip = strip_of(part, folded, step.made)
     at = strip.folds[step.bend - 1].at_mm
@@ -194,7 +196,7 @@ def bare_runs_mm(part: Part, folded: Sequence[FoldedBend], step: Operation) -> t
     right = min(
         (f.at_mm - f.allowance_mm / 2.0 for f in made if f.at_mm > at), default=strip.length_mm
     )
-    reach = max((abs(o) for o in step.hits.offsets_mm), default=0.0) if step.hits else 0.0
+    reach = max((abs(o) for o in step.bumps.offsets_mm), default=0.0) if step.bumps else 0.0
     return (at - left - reach, right - at - reach)
 
 

@@ -19,10 +19,10 @@ from flangebook.planning.steps.drawing import not_drawn
 from flangebook.planning.steps.hand_checks import hand_checks
 from flangebook.planning.steps.operations import Operation
 from flangebook.planning.steps.steps import PlannedStep, hem_end
-from flangebook.planning.tools.fit import Equipment, Fit, said_by_trials
+from flangebook.planning.tools.fit import Equipment, Fit, said_by_results
 from flangebook.planning.tools.press_fit import press_checks
 from flangebook.planning.tools.stand_ins import assumed_checks
-from flangebook.planning.tools.tool_choice import Trials
+from flangebook.planning.tools.tool_choice import ToolChoice
 
 MOST_NAMED = 4
 NOTES = {FRAMES_CODE, HANDS_CODE, GAUGE_FINGERS_CODE, DEFLECTION_CODE}
@@ -39,7 +39,7 @@ class Flange:
     beyond_mm: float = 0.0
 
 
-def step_checks(step: PlannedStep, trials: Trials, flange: Flange | None) -> tuple[Check, ...]:
+def step_checks(step: PlannedStep, choice: ToolChoice, flange: Flange | None) -> tuple[Check, ...]:
     """Every finding of a step that is not plain "ok", and the notes on how to do it.
 
     flange: None when not known.
@@ -47,7 +47,7 @@ def step_checks(step: PlannedStep, trials: Trials, flange: Flange | None) -> tup
     if step.operation.flattens:
         found: Iterable[Check] = (_flattening(),)
     else:
-        found = _bending(step, trials, flange)
+        found = _bending(step, choice, flange)
     operation = step.operation
     return tuple(c.at(step=operation.number, bend=operation.bend) for c in found if _said(c))
 
@@ -56,21 +56,21 @@ def _said(check: Check) -> bool:
     return check.level != "ok" or (check.code in NOTES and bool(check.do))
 
 
-def _bending(step: PlannedStep, trials: Trials, flange: Flange | None) -> Iterator[Check]:
-    equipment, one = trials.equipment, step.fit
+def _bending(step: PlannedStep, choice: ToolChoice, flange: Flange | None) -> Iterator[Check]:
+    equipment, one = choice.equipment, step.fit
     assert one is not None
     yield from _missing(equipment)
     full = one.with_flange(flange.run_mm if flange is not None else None)
     for check in full.checks:
         if flange is not None and check.code in FLANGE_CODES:
-            yield _naming_dies(check, step, trials, flange)
+            yield _naming_dies(check, step, choice, flange)
         else:
             yield check
     yield from assumed_checks(one.die, one.punch, None if one.bend is None else equipment.press)
     yield from press_checks(one, equipment, _behind_mm(step, equipment))
-    yield from deflection_checks(one, equipment.press, step.operation.hits is not None)
-    yield from said_by_trials(one, equipment)
-    yield from _hem(step, trials.part)
+    yield from deflection_checks(one, equipment.press, step.operation.bumps is not None)
+    yield from said_by_results(one, equipment)
+    yield from _hem(step, choice.part)
     yield from _bumps(step, one)
     yield from _gauging(step, equipment)
     yield from _running_into(step)
@@ -99,11 +99,11 @@ def _missing(equipment: Equipment) -> Iterator[Check]:
             )
 
 
-def _naming_dies(check: Check, step: PlannedStep, trials: Trials, flange: Flange) -> Check:
+def _naming_dies(check: Check, step: PlannedStep, choice: ToolChoice, flange: Flange) -> Check:
     """The finding on a flange, in the part's own dimension, naming the dies that would take it."""
     numbers = {name: mm + flange.beyond_mm for name, mm in check.numbers.items()}
     check = replace(check, numbers=numbers)
-    fits = _would_do(trials, step.operation)
+    fits = _would_do(choice, step.operation)
     level = {one.die.code: _flange_level(one, flange) for one in fits}
     fine = [one.die for one in fits if level[one.die.code] == "ok"]
     if check.level == "stop":
@@ -114,17 +114,17 @@ def _naming_dies(check: Check, step: PlannedStep, trials: Trials, flange: Flange
     if check.level != "stop":
         do = "No die of the crib takes it better. Gauge exactly, and watch for a marked edge."
         return replace(check, do=do)
-    least = least_flange_mm(trials, step.operation)
+    least = least_flange_mm(choice, step.operation)
     if least is None:
         return check
     do = "No die of the crib takes it: make the flange {least_mm} or longer, or get a narrower V."
     return replace(check, do=do, numbers={**numbers, "least_mm": least + flange.beyond_mm})
 
 
-def _would_do(trials: Trials, operation: Operation) -> list[Fit]:
+def _would_do(choice: ToolChoice, operation: Operation) -> list[Fit]:
     """The best tools of each die that makes the bend, flanges apart."""
-    candidates = trials.for_step(operation)
-    options = candidates.options(trials.dies(operation.included_angle_deg))
+    candidates = choice.for_step(operation)
+    options = candidates.options(choice.dies(operation.included_angle_deg))
     return [one for _, one in options if one.bend is not None and not one.stops]
 
 
@@ -133,9 +133,9 @@ def _flange_level(one: Fit, flange: Flange) -> Level:
     return flange_length(flange.run_mm, one.bend.min_flange_mm).level
 
 
-def least_flange_mm(trials: Trials, operation: Operation) -> float | None:
+def least_flange_mm(choice: ToolChoice, operation: Operation) -> float | None:
     """The shortest flange that a die of the crib takes for a step [mm]; None where none does."""
-    mins = [one.bend.min_flange_mm for one in _would_do(trials, operation) if one.bend is not None]
+    mins = [one.bend.min_flange_mm for one in _would_do(choice, operation) if one.bend is not None]
     return min(mins, default=None)
 
 
@@ -160,26 +160,26 @@ def _flattening() -> Check:
 
 
 def _bumps(step: PlannedStep, one: Fit) -> Iterator[Check]:
-    hits, whole_mm = step.operation.hits, one.wanted.bump_of_mm
-    if hits is None or whole_mm is None:
+    bumps, whole_mm = step.operation.bumps, one.wanted.bump_of_mm
+    if bumps is None or whole_mm is None:
         return
     yield Check(
         "caution",
         "stepped-radius",
-        f"The radius is larger than the tools give: it is made in {hits.count} bumps, "
+        f"The radius is larger than the tools give: it is made in {bumps.count} bumps, "
         "{pitch_mm} apart, {each_deg} each. Errors of the bumps add up.",
         "Try the angle of a few bumps on a scrap of the same sheet first. In one stroke a V of "
         "about {stroke_v_mm} would make it, or a punch with a tip of {whole_mm} in a V of "
         "{v_for_tip_mm} or more.",
         {
-            "pitch_mm": hits.pitch_mm,
-            "each_deg": hits.angle_each_deg,
+            "pitch_mm": bumps.pitch_mm,
+            "each_deg": bumps.angle_each_deg,
             "whole_mm": whole_mm,
             "stroke_v_mm": whole_mm / one.wanted.metal.radius_over_v.nominal,
             "v_for_tip_mm": whole_mm / LARGE_TIP_OVER_V,
         },
     )
-    yield from bump_bends.step_checks(hits, one.die.v_opening_mm)
+    yield from bump_bends.step_checks(bumps, one.die.v_opening_mm)
 
 
 def _gauging(step: PlannedStep, equipment: Equipment) -> Iterator[Check]:
@@ -195,7 +195,7 @@ def _gauging(step: PlannedStep, equipment: Equipment) -> Iterator[Check]:
             reason.numbers,
         )
         return
-    lowest = min(step.hit_x_mm, default=step.gauge.x_mm)
+    lowest = min(step.bump_x_mm, default=step.gauge.x_mm)
     if lowest < equipment.press.gauge_x_min_mm:
         yield Check(
             "caution",

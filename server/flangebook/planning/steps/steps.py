@@ -9,10 +9,10 @@ from flangebook.bending.checks import Sentence
 from flangebook.bending.errors import InputError
 from flangebook.bending.geometry.ring import moved
 from flangebook.bending.geometry.strip import Strip
-from flangebook.bending.motion.gauging import Gauge, draw_back_mm, gauge_options
+from flangebook.bending.motion.gauging import Gauge, gauge_options, retract_mm
 from flangebook.bending.motion.lying import Stroke
 from flangebook.bending.motion.pose import StepDrawing, flatten_drawing
-from flangebook.bending.part.bump_bends import hit_gauge_x_mm, hit_numbers, stepped
+from flangebook.bending.part.bump_bends import bump_gauge_x_mm, bump_numbers, stepped
 from flangebook.bending.part.part import End, Part
 from flangebook.bending.part.section import FoldedBend, allowance_at, strip_of
 from flangebook.bending.prediction.first_hit import FirstHit
@@ -34,7 +34,7 @@ class PlannedStep:
 
     fit: the tools and what they give, None for a flattening. gauge: None where that end cannot
     be gauged, no_gauge says why. refused: why gauge or drawing could not be worked out, or "".
-    hit_x_mm: gauge X of each hit of a stepped radius, in the order they are made.
+    bump_x_mm: gauge X of each bump of a stepped radius, in the order they are made.
     """
 
     operation: Operation
@@ -45,7 +45,7 @@ class PlannedStep:
     drawing: StepDrawing | None = None
     touches: tuple[Touch, ...] = ()
     refused: str = ""
-    hit_x_mm: tuple[float, ...] = ()
+    bump_x_mm: tuple[float, ...] = ()
     turn_over: bool = False
     turn_end: bool = False
 
@@ -97,7 +97,7 @@ _Key = tuple[int, str, str, str]
 
 
 @dataclass(slots=True)
-class Bench:
+class StepMaker:
     """Where steps are worked out, each way of making one only once.
 
     folded: how the bends come out of the chosen tools, in the part's order.
@@ -150,28 +150,31 @@ def _key(step: Operation, one: Fit) -> _Key:
 
 
 def chosen_ends(
-    bench: Bench, steps: Sequence[Operation], fits: Sequence[Fit | None], doubtful: Collection[int]
+    maker: StepMaker,
+    steps: Sequence[Operation],
+    fits: Sequence[Fit | None],
+    doubtful: Collection[int],
 ) -> list[End]:
     """The end at the gauge in each step.
 
     doubtful: numbers of the steps where an end at which the sheet runs into a tool as drawn
     is to be avoided.
     """
-    costs = [_end_costs(bench, step, one, doubtful) for step, one in zip(steps, fits, strict=True)]
+    costs = [_end_costs(maker, step, one, doubtful) for step, one in zip(steps, fits, strict=True)]
     return choose_ends([step.direction for step in steps], costs)
 
 
 def planned_steps(
-    bench: Bench, steps: Sequence[Operation], fits: Sequence[Fit | None], ends: Sequence[End]
+    maker: StepMaker, steps: Sequence[Operation], fits: Sequence[Fit | None], ends: Sequence[End]
 ) -> list[PlannedStep]:
     """Every step with its gauge, turns and drawing."""
     found: list[PlannedStep] = []
     for step, one, end in zip(steps, fits, ends, strict=True):
         before = found[-1] if found else None
         made = (
-            PlannedStep(step, None, end, drawing=_flattened(bench, step, before))
+            PlannedStep(step, None, end, drawing=_flattened(maker, step, before))
             if one is None
-            else _made(bench, step, one, end)
+            else _made(maker, step, one, end)
         )
         over = before is not None and before.operation.direction != step.direction
         turned = before is not None and before.end != end
@@ -179,12 +182,12 @@ def planned_steps(
     return found
 
 
-def _gauges(bench: Bench, step: Operation, one: Fit) -> dict[End, _Gauged]:
-    press = press_to_draw_with(bench.equipment.press)
+def _gauges(maker: StepMaker, step: Operation, one: Fit) -> dict[End, _Gauged]:
+    press = press_to_draw_with(maker.equipment.press)
     try:
         places = gauge_options(
-            bench.strip(step), step.bend, step.direction, press, one.die,
-            punch=one.punch, holder=bench.equipment.holder,
+            maker.strip(step), step.bend, step.direction, press, one.die,
+            punch=one.punch, holder=maker.equipment.holder,
         )  # fmt: skip
     except InputError as error:
         return {end: _Gauged(None, Sentence(error.template, error.numbers)) for end in ENDS}
@@ -199,34 +202,34 @@ def _gauges(bench: Bench, step: Operation, one: Fit) -> dict[End, _Gauged]:
 
 
 def _end_costs(
-    bench: Bench, step: Operation, one: Fit | None, doubtful: Collection[int]
+    maker: StepMaker, step: Operation, one: Fit | None, doubtful: Collection[int]
 ) -> dict[End, float]:
     if one is None:
         return dict.fromkeys(ENDS, 0.0)
-    strip = bench.strip(step)
+    strip = maker.strip(step)
     at = strip.folds[step.bend - 1].at_mm
     behind: dict[End, float] = {"left": at, "right": strip.length_mm - at}
     costs = {}
     for end in ENDS:
-        gauge = bench.places(step, one)[end].gauge
+        gauge = maker.places(step, one)[end].gauge
         in_hand = strip.length_mm - behind[end] - one.die.width_mm / 2.0
         costs[end] = end_cost(gauge, behind[end] / strip.length_mm, in_hand)
-        if step.number in doubtful and bench.touching(step, one, end):
+        if step.number in doubtful and maker.touching(step, one, end):
             costs[end] += TOUCH_COST
     return costs
 
 
-def _posed(bench: Bench, step: Operation, one: Fit, end: End) -> _Pose:
-    """The step drawn without a gauge; of a stepped radius the last hit."""
-    strip, number = bench.strip(step), step.bend
-    if step.hits is not None and one.bend is not None:
+def _posed(maker: StepMaker, step: Operation, one: Fit, end: End) -> _Pose:
+    """The step drawn without a gauge; of a stepped radius the last bump."""
+    strip, number = maker.strip(step), step.bend
+    if step.bumps is not None and one.bend is not None:
         strip, number = _last_hit(strip, step, one, end)
     if end == "left":  # without a gauge the drawing puts the right end to the back
         back, at_back = strip.reversed(), len(strip.folds) + 1 - number
     else:
         back, at_back = strip, number
     try:
-        drawing = drawn(back, at_back, step.direction, one, bench.equipment, None)
+        drawing = drawn(back, at_back, step.direction, one, maker.equipment, None)
     except InputError as error:
         return _Pose(None, strip, number, refused=error.what)
     pose = _Pose(drawing, strip, number)
@@ -238,22 +241,22 @@ def _posed(bench: Bench, step: Operation, one: Fit, end: End) -> _Pose:
     return replace(pose, sheets=sheets, touches=(*above, *below))
 
 
-def _under_another_punch(bench: Bench, pose: _Pose, one: Fit) -> _Pose:
+def _under_another_punch(maker: StepMaker, pose: _Pose, one: Fit) -> _Pose:
     """The same sheet and die with another punch: only what is above is looked at anew."""
     if pose.drawing is None or pose.sheets is None:
         return pose
     try:
-        drawing = with_punch(pose.drawing, one, bench.equipment)
+        drawing = with_punch(pose.drawing, one, maker.equipment)
     except InputError as error:
         return replace(pose, drawing=None, touches=(), refused=error.what)
     below = tuple(t for t in pose.touches if t[0] in LOWER)
     return replace(pose, drawing=drawing, touches=(*pose.sheets.run_into(drawing, UPPER), *below))
 
 
-def _made(bench: Bench, step: Operation, one: Fit, end: End) -> PlannedStep:
+def _made(maker: StepMaker, step: Operation, one: Fit, end: End) -> PlannedStep:
     """The step with gauge, draw-back and drawing; turns apart."""
-    gauged = bench.places(step, one)[end]
-    pose = bench.pose(step, one, end)
+    gauged = maker.places(step, one)[end]
+    pose = maker.pose(step, one, end)
     gauge = gauged.gauge
     made = PlannedStep(
         step,
@@ -268,14 +271,14 @@ def _made(bench: Bench, step: Operation, one: Fit, end: End) -> PlannedStep:
     stroke = stroke_of(one)
     if gauge is None or pose.drawing is None or stroke is None:
         return made
-    hit_x: tuple[float, ...] = ()
-    if step.hits is not None:
-        hit_x = hit_gauge_x_mm(step.hits, gauge.x_mm, end)
-    press = press_to_draw_with(bench.equipment.press)
-    last = _at(gauge, hit_x[-1:])
-    back = draw_back_mm(
+    bump_x: tuple[float, ...] = ()
+    if step.bumps is not None:
+        bump_x = bump_gauge_x_mm(step.bumps, gauge.x_mm, end)
+    press = press_to_draw_with(maker.equipment.press)
+    last = _at(gauge, bump_x[-1:])
+    back = retract_mm(
         last, pose.strip, pose.number, step.direction,
-        stroke=stroke, press=press, die=one.die, punch=one.punch, holder=bench.equipment.holder,
+        stroke=stroke, press=press, die=one.die, punch=one.punch, holder=maker.equipment.holder,
     )  # fmt: skip
     finger = finger_outline(press, last.x_mm, last.finger_bottom_mm)
     drawing = replace(
@@ -284,8 +287,8 @@ def _made(bench: Bench, step: Operation, one: Fit, end: End) -> PlannedStep:
         gauge_after=moved(finger, back, 0.0),
         gauge_point=last.contact,
     )
-    first = replace(_at(gauge, hit_x[:1]), draw_back_mm=back)
-    return replace(made, gauge=first, drawing=drawing, hit_x_mm=hit_x)
+    first = replace(_at(gauge, bump_x[:1]), retract_mm=back)
+    return replace(made, gauge=first, drawing=drawing, bump_x_mm=bump_x)
 
 
 def _at(gauge: Gauge, x_mm: Sequence[float]) -> Gauge:
@@ -296,19 +299,21 @@ def _at(gauge: Gauge, x_mm: Sequence[float]) -> Gauge:
 
 
 def _last_hit(strip: Strip, step: Operation, one: Fit, end: End) -> tuple[Strip, int]:
-    """The strip when all hits of a stepped radius but the last are made, and that hit's bend."""
-    assert step.hits is not None
-    made = hit_numbers(step.hits.count, end)
-    hit = here_of(one)
-    if hit.allowance_mm > step.hits.pitch_mm:  # hits that run into one another: draw them sharper
-        hit = replace(hit, allowance_mm=step.hits.pitch_mm)
-    whole = stepped(strip, step.bend, step.hits, step.direction, hit, made[:-1])
+    """The strip when all bumps of a stepped radius but the last are made, and that bump's bend."""
+    assert step.bumps is not None
+    made = bump_numbers(step.bumps.count, end)
+    bump = here_of(one)
+    if (
+        bump.allowance_mm > step.bumps.pitch_mm
+    ):  # bumps that run into one another: draw them sharper
+        bump = replace(bump, allowance_mm=step.bumps.pitch_mm)
+    whole = stepped(strip, step.bend, step.bumps, step.direction, bump, made[:-1])
     return whole, step.bend + made[-1] - 1
 
 
-def _flattened(bench: Bench, step: Operation, before: PlannedStep | None) -> StepDrawing:
+def _flattened(maker: StepMaker, step: Operation, before: PlannedStep | None) -> StepDrawing:
     """The closing of a hem, the sheet alone, from the acute bend of the step before."""
-    part, folded = bench.part, bench.folded[step.bend - 1]
+    part, folded = maker.part, maker.folded[step.bend - 1]
     acute_fit = before.fit if before is not None else None
     if before is None or acute_fit is None or acute_fit.bend is None:
         angle, radius = USUAL_ACUTE_DEG, part.thickness_mm
@@ -319,7 +324,7 @@ def _flattened(bench: Bench, step: Operation, before: PlannedStep | None) -> Ste
         radius = acute_fit.bend.inside_radius_mm.nominal
         taken = acute_fit.bend.bend_allowance_mm.nominal
     return flatten_drawing(
-        strip_of(part, bench.folded, step.made),
+        strip_of(part, maker.folded, step.made),
         step.bend,
         step.direction,
         acute=(angle, radius, taken),

@@ -62,7 +62,7 @@ class Candidates:
 
     def _least(self, one: Fit, springback: Estimate) -> float:
         """The least a pair can cost when the bend springs back so much or more."""
-        learned = self.equipment.evidence is not None and bool(self.equipment.evidence.trials)
+        learned = self.equipment.evidence is not None and bool(self.equipment.evidence.results)
         flattest = self.wanted.included_angle_deg + (LEARNED_DEG if learned else SLACK_DEG)
         return least_merit(one, flattest - springback.nominal, flattest - springback.high).cost
 

@@ -264,7 +264,7 @@ def _height(
         )
 
 
-def said_by_trials(one: Fit, equipment: Equipment) -> tuple[Check, ...]:
+def said_by_results(one: Fit, equipment: Equipment) -> tuple[Check, ...]:
     """That test bends near this bend contradict each other or what is published, or cannot be
     used; their odd ones by themselves are shown where the evidence is."""
     evidence, expected = equipment.evidence, one.expected
@@ -275,8 +275,8 @@ def said_by_trials(one: Fit, equipment: Equipment) -> tuple[Check, ...]:
     return (*together, *(c for c in learning.checks if c.code == "trials-not-used"))
 
 
-def odd_trials(one: Fit, evidence: Evidence) -> frozenset[str]:
-    """Ids of the trials that stand out at this bend."""
+def odd_results(one: Fit, evidence: Evidence) -> frozenset[str]:
+    """Ids of the results that stand out at this bend."""
     if one.expected is None:
         return frozenset()
     return odd_ids(evidence.learning(one.expected, evidence.set_up(one.case)))

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from flangebook.bending.checks import Sentence
 from flangebook.bending.part.part import Part
 from flangebook.bending.part.section import FoldedBend
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.planning.order.search import (
     HANDLING_WORDS,
     Searched,
@@ -19,7 +19,7 @@ from flangebook.planning.order.search import (
 from flangebook.planning.steps.operations import Operation
 from flangebook.planning.steps.steps import PlannedStep
 from flangebook.planning.tools.fit import Fit
-from flangebook.planning.tools.tool_choice import Trials, shorter_run_mm
+from flangebook.planning.tools.tool_choice import ToolChoice, shorter_run_mm
 from flangebook.planning.tools.unusual import KINDS, Chosen, Kind, why_unusual
 
 SAVES_A_CHANGE = "one tool for several bends saves a change."
@@ -29,10 +29,10 @@ SAVES_A_CHANGE = "one tool for several bends saves a change."
 class ToolReasons:
     """The reasons of a plan's steps; steps alike share theirs."""
 
-    trials: Trials
+    choice: ToolChoice
     searched: Searched
     folded: Sequence[FoldedBend]
-    limits: Limits
+    limits: PlanLimits
     _of: dict[tuple[object, ...], Sentence] = field(default_factory=dict)
 
     def of(self, step: PlannedStep) -> Sentence:
@@ -40,16 +40,16 @@ class ToolReasons:
         one, operation = step.fit, step.operation
         if one is None or not step.owned:
             return Sentence("")
-        by_name = named_kinds(self.trials.part, operation.bend)
-        run = shorter_run_mm(self.trials.part, self.folded, operation, one)
+        by_name = named_kinds(self.choice.part, operation.bend)
+        run = shorter_run_mm(self.choice.part, self.folded, operation, one)
         key = (one.punch.code, one.die.code, operation.included_angle_deg, run, by_name)
         if key not in self._of:
             self._of[key] = why_unusual(
                 Chosen(
                     one,
-                    self.trials.for_step(operation),
+                    self.choice.for_step(operation),
                     by_name,
-                    lambda f: shorter_run_mm(self.trials.part, self.folded, operation, f),
+                    lambda f: shorter_run_mm(self.choice.part, self.folded, operation, f),
                     lambda f, called: (
                         "" if self.limits.over else self._passed_over(operation, f, called)
                     ),

@@ -41,7 +41,7 @@ _Bend = tuple[float, float | None, float | None]
 
 
 @dataclass(slots=True)
-class Trials:
+class ToolChoice:
     """Every pair of tools tried on every different bend of a part, each only once."""
 
     part: Part
@@ -91,7 +91,7 @@ class Trials:
         return self.of(step.included_angle_deg, step.radius_mm, self._bump_of_mm(step))
 
     def _bump_of_mm(self, step: Operation) -> float | None:
-        return None if step.hits is None else self.part.bends[step.bend - 1].inside_radius_mm
+        return None if step.bumps is None else self.part.bends[step.bend - 1].inside_radius_mm
 
     def cost(self, step: Operation, pair: Pair) -> float:
         """What speaks against a pair in a step; infinite where other tools were asked for."""
@@ -140,7 +140,7 @@ def shorter_run_mm(
 
 
 def choose_tools(
-    trials: Trials,
+    choice: ToolChoice,
     steps: Sequence[Operation],
     folded: Sequence[FoldedBend],
     penalties: Mapping[tuple[int, Pair], float],
@@ -151,32 +151,32 @@ def choose_tools(
     against a pair in a step, by step number.
     """
     bent = [step for step in steps if not step.flattens]
-    if not bent or not all(trials.pairs(step) for step in bent):
+    if not bent or not all(choice.pairs(step) for step in bent):
         return [None for _ in steps]
     while True:
-        walk = _cheapest_walk([_costs(trials, step, folded, penalties) for step in bent])
-        looks = [trials.for_step(s).look(pair) for s, pair in zip(bent, walk, strict=True)]
+        walk = _cheapest_walk([_costs(choice, step, folded, penalties) for step in bent])
+        looks = [choice.for_step(s).look(pair) for s, pair in zip(bent, walk, strict=True)]
         if not any(looks):
             break
     pairs = iter(walk)
-    return [None if s.flattens else trials.for_step(s).fit(next(pairs)) for s in steps]
+    return [None if s.flattens else choice.for_step(s).fit(next(pairs)) for s in steps]
 
 
 def _costs(
-    trials: Trials,
+    choice: ToolChoice,
     step: Operation,
     folded: Sequence[FoldedBend],
     penalties: Mapping[tuple[int, Pair], float],
 ) -> dict[Pair, float]:
     costs = {}
-    bare = min(bare_runs_mm(trials.part, folded, step))
-    candidates = trials.for_step(step)
+    bare = min(bare_runs_mm(choice.part, folded, step))
+    candidates = choice.for_step(step)
     for pair, (_, one) in candidates.costs.items():
-        total = trials.cost(step, pair) + penalties.get((step.number, pair), 0.0)
-        if step.hits is not None and one.die.v_opening_mm > 2.0 * step.hits.pitch_mm:
+        total = choice.cost(step, pair) + penalties.get((step.number, pair), 0.0)
+        if step.bumps is not None and one.die.v_opening_mm > 2.0 * step.bumps.pitch_mm:
             total += WIDE_FOR_PITCH_COST
         if one.bend is not None and candidates.seen(pair):
-            run = run_in_dimension_mm(bare, trials.part, step, here_of(one))
+            run = run_in_dimension_mm(bare, choice.part, step, here_of(one))
             total += FLANGE_COST[flange_length(run, one.bend.min_flange_mm).level]
         costs[pair] = total
     return costs

@@ -13,7 +13,7 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.shop.work import LostError
 
 LONGEST_S = 90.0
@@ -66,7 +66,11 @@ class Worker:
         return time.monotonic() - self._free_since
 
     def run(
-        self, file: Path | None, function: Any, arguments: tuple[Any, ...], limits: Limits | None
+        self,
+        file: Path | None,
+        function: Any,
+        arguments: tuple[Any, ...],
+        limits: PlanLimits | None,
     ) -> Any:
         """What the job gives or raises. Raises LostError where the process ends."""
         self._jobs += 1
@@ -93,7 +97,7 @@ class Worker:
         with suppress(subprocess.TimeoutExpired):
             self._process.wait(_DEATH_S)
 
-    def _answer(self, limits: Limits | None) -> Any:
+    def _answer(self, limits: PlanLimits | None) -> Any:
         began = time.monotonic()
         longest = LONGEST_S if self._jobs > 1 else LONGEST_FIRST_S
         while time.monotonic() - began < longest:
@@ -159,6 +163,6 @@ def _bare(limits: Any) -> Any:
     return None if limits is None else replace(limits, cancelled=None, progress=None)
 
 
-def _heed(limits: Limits | None) -> None:
+def _heed(limits: PlanLimits | None) -> None:
     if limits is not None:
         limits.heed()

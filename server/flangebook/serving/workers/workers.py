@@ -17,7 +17,7 @@ from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
-from flangebook.planning.deadline import Limits
+from flangebook.planning.deadline import PlanLimits
 from flangebook.serving.workers.worker import Worker
 from flangebook.shop.work import BusyError, LostError, StoppedError
 
@@ -92,7 +92,7 @@ class Processes:
         with self._changed:
             return [worker.number for worker in self._all]
 
-    def _taken(self, limits: Limits | None) -> Worker:
+    def _taken(self, limits: PlanLimits | None) -> Worker:
         long = limits is not None
         with self._changed:
             worker = self._free(long)
@@ -130,7 +130,7 @@ class Processes:
             threading.Thread(target=self._watch, name="idle workers", daemon=True).start()
         return worker
 
-    def _give_back(self, worker: Worker, limits: Limits | None) -> None:
+    def _give_back(self, worker: Worker, limits: PlanLimits | None) -> None:
         with self._changed:
             self._plans -= limits is not None
             if worker.alive:

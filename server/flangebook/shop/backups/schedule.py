@@ -32,7 +32,7 @@ Kind = Literal["night", "by-hand", "replaced"]
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
+class Backup:
     """A copy in the shop's own folder. at: when it was made, UTC."""
 
     path: Path
@@ -41,7 +41,7 @@ class Kept:
     size_bytes: int
 
 
-def kept(data: Path) -> list[Kept]:
+def kept(data: Path) -> list[Backup]:
     """Every copy in the shop's own folder, newest first."""
     found = []
     for path in (data / FOLDER).glob("*.sqlite"):
@@ -53,7 +53,7 @@ def kept(data: Path) -> list[Kept]:
             size = path.stat().st_size
         except (OSError, ValueError):  # let go meanwhile, or no such day
             continue
-        found.append(Kept(path, named[1], at, size))  # type: ignore[arg-type]
+        found.append(Backup(path, named[1], at, size))  # type: ignore[arg-type]
     return sorted(found, key=lambda one: (one.at, one.path.name), reverse=True)
 
 
@@ -74,7 +74,7 @@ def by_hand(data: Path) -> Path:
     return place_for(data, "by-hand", datetime.now(UTC))
 
 
-def is_due(copies: Iterable[Kept], now: datetime) -> bool:
+def is_due(copies: Iterable[Backup], now: datetime) -> bool:
     """Whether a night's copy is to be made. now: with its offset from UTC, the shop's own."""
     night = now.replace(hour=NIGHT_HOUR, minute=0, second=0, microsecond=0)
     if night > now:
@@ -83,7 +83,7 @@ def is_due(copies: Iterable[Kept], now: datetime) -> bool:
     return not any(one.kind == "night" and night <= one.at <= now for one in copies)
 
 
-def make_nights_copy(data: Path, now: datetime) -> Kept:
+def make_nights_copy(data: Path, now: datetime) -> Backup:
     """Make a night's copy, and only then let the oldest go.
 
     Raises ShopError when it could not be made or was not found whole; nothing is let go then.
@@ -95,14 +95,14 @@ def make_nights_copy(data: Path, now: datetime) -> Kept:
     facts = make_copy(data, target)
     for old in let_go(kept(data)):
         old.path.unlink(missing_ok=True)
-    return Kept(target, "night", now.astimezone(UTC), facts.size_bytes)
+    return Backup(target, "night", now.astimezone(UTC), facts.size_bytes)
 
 
-def let_go(copies: Iterable[Kept]) -> list[Kept]:
+def let_go(copies: Iterable[Backup]) -> list[Backup]:
     """The nights' copies that need not be kept."""
     nights = sorted((c for c in copies if c.kind == "night"), key=lambda c: c.at, reverse=True)
-    days: dict[object, Kept] = {}
-    weeks: dict[object, Kept] = {}
+    days: dict[object, Backup] = {}
+    weeks: dict[object, Backup] = {}
     for one in nights:
         days.setdefault(one.at.date(), one)
         weeks.setdefault(one.at.isocalendar()[:2], one)

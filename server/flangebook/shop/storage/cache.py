@@ -23,7 +23,7 @@ _WRITTEN = "SELECT shop_id, created_at, writes FROM shop"
 T = TypeVar("T")
 
 
-class Memory:
+class Cache:
     """Answers held by name, the least used forgotten first."""
 
     def __init__(self, path: Path, most_bytes: int = MOST_BYTES) -> None:
@@ -37,7 +37,7 @@ class Memory:
         self._commits = -1
         self._written: object = None
 
-    def hold(
+    def get_or_compute(
         self, name: str, make: Callable[[], T], weigh: Callable[[T], int], *, moment: bool = False
     ) -> T:
         """What ``make`` gives, from memory while nothing was written that it could rest on.

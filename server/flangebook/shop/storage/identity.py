@@ -5,7 +5,7 @@ filled from a document. What a device knew before names the old id and is told t
 otherwise a shop put back to an earlier day, and written to since, could have grown past the
 number such a device has seen, and what was written in between would never reach it. Cards get
 new stamps for the same reason: an edit made from a card as it was before must be refused, even
-when revision and trials have come to the same numbers again.
+when revision and results have come to the same numbers again.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """The tables of the shop's one file.
 
-Documents, plans, revisions, trials, evidence, marks, proposals and settlements are append-only:
+Documents, plans, revisions, results, evidence, marks, proposals and settlements are append-only:
 triggers refuse to change or delete a row. ``cards`` holds the newest state of each card, small,
 for lists and searches.
 Whatever is written takes the next number of ``shop.change``, so that a phone can ask for
@@ -136,7 +136,7 @@ trials = Table(
 Index("uq_trials_code", trials.c.code, trials.c.number, unique=True)
 
 # What teaches the figures of a metal: test bends, and first pieces of cards under the id of
-# their trial. The body holds the set-up as it was then, so that a die entered afresh later
+# their result. The body holds the set-up as it was then, so that a die entered afresh later
 # does not change what was learned.
 evidence = Table(
     "evidence",

@@ -28,7 +28,7 @@ _MOST_WORDS = 200
 _OF_NEWEST = ("title", "archived", "worst")
 
 
-class Door(Protocol):
+class Validator(Protocol):
     """The same checks as for what comes in by itself over the network."""
 
     def document(self, name: documents.Name, value: Any) -> Any:
@@ -38,7 +38,7 @@ class Door(Protocol):
         """A part, checked."""
 
 
-def check(exported: Exported, door: Door) -> None:
+def check(exported: Exported, validator: Validator) -> None:
     """See that everything refers to something that is there and says the same as it.
 
     Raises ImportRefusedError.
@@ -47,10 +47,10 @@ def check(exported: Exported, door: Door) -> None:
     for name in TEXTS:
         _names(name, rows, faults)
         _moments(name, rows[name], faults)
-    _documents(rows["documents"], door, faults)
+    _documents(rows["documents"], validator, faults)
     _plans(rows["plans"], faults)
     faults.refuse()
-    _revisions(rows["revisions"], door, faults)
+    _revisions(rows["revisions"], validator, faults)
     _trials(rows["trials"], faults)
     faults.refuse()
     _cards(rows, faults)
@@ -107,7 +107,7 @@ def _is_moment(text: str) -> bool:
     return text.endswith("Z")
 
 
-def _documents(rows: list[Row], door: Door, faults: Faults) -> None:
+def _documents(rows: list[Row], validator: Validator, faults: Faults) -> None:
     newest: dict[str, tuple[int, Row]] = {}
     for number, row in enumerate(rows):
         if row["name"] not in documents.NAMES:
@@ -117,7 +117,7 @@ def _documents(rows: list[Row], door: Door, faults: Faults) -> None:
     _counted("documents", rows, "name", "version", faults)
     for name, (number, row) in newest.items():
         place = f"documents.{number}.body"
-        _passes(lambda n=name, r=row: door.document(n, r["body"]), place, faults)  # type: ignore[misc]
+        _passes(lambda n=name, r=row: validator.document(n, r["body"]), place, faults)  # type: ignore[misc]
 
 
 def _plans(rows: list[Row], faults: Faults) -> None:
@@ -129,11 +129,11 @@ def _plans(rows: list[Row], faults: Faults) -> None:
             faults.add(f"plans.{number}.body", "This was changed: it is not as it was calculated.")
 
 
-def _revisions(rows: list[Row], door: Door, faults: Faults) -> None:
+def _revisions(rows: list[Row], validator: Validator, faults: Faults) -> None:
     _counted("revisions", rows, "code", "revision", faults)
     for number, row in enumerate(rows):
         place = f"revisions.{number}"
-        _passes(lambda r=row: door.part(r["part"]), f"{place}.part", faults)  # type: ignore[misc]
+        _passes(lambda r=row: validator.part(r["part"]), f"{place}.part", faults)  # type: ignore[misc]
         if isinstance(row["part"], dict) and row["part"].get("title") != row["title"]:
             faults.add(f"{place}.title", "The part has another title.")
         if not _texts(row["changes"]):
@@ -186,7 +186,7 @@ def _cards(rows: Mapping[str, list[Row]], faults: Faults) -> None:
         }
         for name, value in right.items():
             if row[name] != value:
-                said = f"This is {_short(row[name])}; by its revisions and trials it is"
+                said = f"This is {_short(row[name])}; by its revisions and results it is"
                 faults.add(f"{place}.{name}", f"{said} {_short(value)}.")
 
 

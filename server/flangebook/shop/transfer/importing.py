@@ -30,7 +30,7 @@ from flangebook.shop.storage.writing import json_text
 from flangebook.shop.store import Store
 from flangebook.shop.transfer import import_checks, import_form
 from flangebook.shop.transfer.export import TEXTS
-from flangebook.shop.transfer.import_checks import Door
+from flangebook.shop.transfer.import_checks import Validator
 from flangebook.shop.transfer.import_form import Exported, Row
 
 _AT_ONCE = 200
@@ -62,25 +62,25 @@ class Imported:
     replaced: Path | None = None
 
 
-def look(store: Store, data: bytes, door: Door) -> Imported:
+def look(store: Store, data: bytes, validator: Validator) -> Imported:
     """What would be imported, in place of what; nothing is changed.
 
     Raises ImportRefusedError.
     """
-    exported = _checked(data, door)
+    exported = _checked(data, validator)
     with reading(store.engine) as connection:
         return _told(exported, connection)
 
 
 def take(
-    store: Store, data: bytes, door: Door, *, replace: bool, folder: Path, now: datetime
+    store: Store, data: bytes, validator: Validator, *, replace: bool, folder: Path, now: datetime
 ) -> Imported:
     """Import the document. folder: that the shop is kept in.
 
     Raises ImportRefusedError; InUseError for a shop with something in it that is not to be
     replaced; CopyError when what is replaced could not be copied. Nothing is changed then.
     """
-    exported = _checked(data, door)
+    exported = _checked(data, validator)
     with writing(store.engine) as connection:
         told = _told(exported, connection)
         replaced = None
@@ -102,9 +102,9 @@ def take(
     return Imported(told.made_by, told.exported_at, told.holds, told.here, told.untouched, replaced)
 
 
-def _checked(data: bytes, door: Door) -> Exported:
+def _checked(data: bytes, validator: Validator) -> Exported:
     exported = import_form.read(data)
-    import_checks.check(exported, door)
+    import_checks.check(exported, validator)
     return exported
 
 

@@ -11,7 +11,7 @@ from flangebook.bending.geometry.setback import Dimension
 from flangebook.bending.handbook.allowance import deduction
 from flangebook.bending.learning.learned import Learning, put_in, teach
 from flangebook.bending.learning.lessons import lessons
-from flangebook.bending.learning.trial import SetUp, Trial
+from flangebook.bending.learning.result import Result, SetUp
 from flangebook.bending.prediction.air_bend import AirBend, BendCase, air_bend
 from flangebook.bending.prediction.predicted_bend import depth_at_mm
 from flangebook.bending.tools.tooling import SetBy
@@ -33,7 +33,7 @@ def deduction_from_k(
 
 
 def expected(set_up: SetUp) -> AirBend:
-    """The prediction that trials are held against."""
+    """The prediction that results are held against."""
     return air_bend(set_up.case)
 
 
@@ -60,19 +60,19 @@ def elsewhere(
     )
 
 
-def learn(bend: AirBend, set_up: SetUp, trials, set_by: SetBy | None = None) -> Learning:
-    """What trials of the set-up's metal make of a predicted bend; those of others are passed over.
+def learn(bend: AirBend, set_up: SetUp, results, set_by: SetBy | None = None) -> Learning:
+    """What results of the set-up's metal make of a predicted bend; those of others are passed over.
 
     A shop's own evidence is put together the same way, piece by piece.
     """
     metal = set_up.case.metal.code
-    mine = [trial for trial in trials if trial.set_up.case.metal.code == metal]
-    return put_in(bend, set_up, teach(mine, lambda trial: lessons(trial, set_by)))
+    mine = [result for result in results if result.set_up.case.metal.code == metal]
+    return put_in(bend, set_up, teach(mine, lambda result: lessons(result, set_by)))
 
 
-def learned(bend: AirBend, set_up: SetUp, trials, set_by: SetBy | None = None) -> AirBend:
+def learned(bend: AirBend, set_up: SetUp, results, set_by: SetBy | None = None) -> AirBend:
     """The bend that :func:`learn` comes to."""
-    return learn(bend, set_up, trials, set_by).bend
+    return learn(bend, set_up, results, set_by).bend
 
 
 def strip(
@@ -87,7 +87,7 @@ def strip(
     thickness_mm: float | None = None,
     under_load: bool = True,
     wrong: bool = False,
-) -> Trial:
+) -> Result:
     """A strip as it would come out if springback and radius were these multiples of the expected.
 
     k: the sheet's K-factor at the expected radius; None is as expected. offset_mm: how much
@@ -104,7 +104,7 @@ def strip(
     deduction = bend.bend_deduction_mm.nominal
     if k is not None:
         deduction = deduction_from_k(k, measured, r, as_made.thickness_mm, as_made.dimension)
-    return Trial(
+    return Result(
         name,
         set_up,
         measured,
@@ -120,7 +120,7 @@ def strip(
     )
 
 
-def set_strip(name: str, set_up: SetUp = HERE) -> Trial:
+def set_strip(name: str, set_up: SetUp = HERE) -> Result:
     """A strip of which only the set angle and what came is known."""
     whole = strip(name, set_up, under_load=False)
     return replace(whole, punch_depth_mm=None, radius_mm=None, flat_length_mm=None,

@@ -1,7 +1,7 @@
-"""What a wing meets while its bend is made, and while the punch comes and goes.
+"""What a leg meets while its bend is made, and while the punch comes and goes.
 
 What a piece meets depends on the finished folds up to it, not on those further out, so it is
-remembered by them: one blocked piece blocks every wing that begins like that. Nothing is
+remembered by them: one blocked piece blocks every leg that begins like that. Nothing is
 concluded from one set of finished bends to a larger one: a further bend can lift a flange out
 of the way.
 
@@ -38,8 +38,8 @@ from flangebook.bending.clearance.problem import (
     Floats,
     Leg,
     Problem,
-    wing_count,
-    wing_fold,
+    leg_count,
+    leg_fold,
 )
 from flangebook.bending.clearance.sheet_on_sheet import TOUCH_MM, on_itself_code
 from flangebook.bending.clearance.sweep import Course, Obstacles, Room, swept_code
@@ -59,10 +59,10 @@ _LOWER = 1 << DIE | 1 << BED | 1 << FLOOR
 
 
 @kernel
-def wing_code(problem: Problem, leg: Leg, at_back: bool, pair: int, sweeps: Sweeps) -> int:
+def leg_code(problem: Problem, leg: Leg, at_back: bool, pair: int, sweeps: Sweeps) -> int:
     """Result bits of a leg through the bend; 0 when it clears everything.
 
-    at_back: it is the one at the gauge. The bits name the tool of the first piece that hits one.
+    at_back: it is the one at the gauge. The bits name the tool that a piece runs into first.
     """
     return _walk(problem, leg, at_back, pair, sweeps, False)
 
@@ -81,7 +81,7 @@ def _walk(
     bend, side, made = leg
     if not rising and _run(problem, bend, side, made) < problem.least_run[bend, pair]:
         return SHORT_FLANGE
-    count = wing_count(bend, side, len(problem.at))
+    count = leg_count(bend, side, len(problem.at))
     kind = PAST_PUNCH if rising else THROUGH_BEND
     key0 = (((bend * 2 + side) * 2 + at_back) * len(problem.change) + pair) * 64
     clear, code = _known_clear(sweeps, kind, key0, count, made)
@@ -116,7 +116,7 @@ def _walk(
 
 @kernel
 def _known_clear(sweeps: Sweeps, kind: int, key0: int, count: int, made: int) -> tuple[int, int]:
-    """The last piece of a wing that is known to be clear, -1 if none is; or what blocks the wing.
+    """The last piece of a leg that is known to be clear, -1 if none is; or what blocks the leg.
 
     A piece is looked at only when all before it are clear, so what is known of it says that of
     all before it: the last known is found by halving. One forgotten since only hides those after.
@@ -137,9 +137,9 @@ def _known_clear(sweeps: Sweeps, kind: int, key0: int, count: int, made: int) ->
 @kernel
 def _run(problem: Problem, bend: int, side: int, made: int) -> float:
     """Straight sheet from the bend line to the first finished fold or the edge [mm]."""
-    for k in range(wing_count(bend, side, len(problem.at))):
+    for k in range(leg_count(bend, side, len(problem.at))):
         if made >> k & 1:
-            fold = wing_fold(bend, side, k)
+            fold = leg_fold(bend, side, k)
             return float(abs(problem.at[fold] - problem.at[bend]) - 0.5 * problem.allowance[fold])
     return float(problem.at[bend] if side == LEFT else problem.length - problem.at[bend])
 

@@ -70,7 +70,7 @@ def test_the_finger_is_drawn_back_by_what_comes_to_it(seed: int) -> None:
         if not reachable:
             continue
         gauge, step = rnd.choice(reachable), stroke(of, bends, number)
-        back = gauging.draw_back_mm(
+        back = gauging.retract_mm(
             gauge, strip, number, way, stroke=step, press=PRESS, die=DIE, punch=PUNCH,
             holder=HOLDER,
         )  # fmt: skip
@@ -96,8 +96,8 @@ def test_the_finger_is_drawn_back_by_what_comes_to_it(seed: int) -> None:
         past = furthest_mm - gauge.x_mm
         if past > gauging.SLIDE_MM:
             drawn += 1
-            assert back >= past + gauging.DRAW_BACK_CLEARANCE_MM - 1e-3
-            assert back <= past + gauging.DRAW_BACK_CLEARANCE_MM + near
+            assert back >= past + gauging.RETRACT_CLEARANCE_MM - 1e-3
+            assert back <= past + gauging.RETRACT_CLEARANCE_MM + near
         elif past < gauging.SLIDE_MM - near:
             stays += 1
             assert back == 0.0

@@ -1,4 +1,4 @@
-"""A trial: the set-up of a bend, and what was measured before, at and after it."""
+"""A result: the set-up of a bend, and what was measured before, at and after it."""
 
 from __future__ import annotations
 
@@ -25,10 +25,10 @@ class SetUp:
 
 
 @dataclass(frozen=True, slots=True)
-class Trial:
+class Result:
     """What was set and what came. None is not measured.
 
-    id: names the trial. set_up: what it was made in. measured_deg: included angle after release.
+    id: names the result. set_up: what it was made in. measured_deg: included angle after release.
     loaded_deg: included angle measured in the press, under load. set_angle_deg: included angle
     that the press was set to. punch_depth_mm: depth that the press showed, from first touch.
     thickness_mm: of the sheet, measured. radius_mm: inside radius after release.

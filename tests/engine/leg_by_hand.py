@@ -1,4 +1,4 @@
-"""A wing of a half-made part constructed by hand: complex numbers for the middle line, shapely
+"""A leg of a half-made part constructed by hand: complex numbers for the middle line, shapely
 for the sheet. Nothing of the product is used but the names of what a finger stands against."""
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from flangebook.bending.ordering.gauge_rule import EDGE, FLANGE, ROUNDED
 
 
 @dataclass(frozen=True)
-class Wing:
+class Leg:
     """Runs of flat sheet between finished bends (signed angle, inside radius), outwards."""
 
     thickness: float
@@ -30,29 +30,29 @@ class Slack:
     lean: float = 0.0
 
 
-def walked(wing: Wing) -> list[tuple[str, complex, complex, complex]]:
+def walked(leg: Leg) -> list[tuple[str, complex, complex, complex]]:
     """Pieces of the middle line: ("flat", from, to, direction) or ("arc", from, centre, direction).
 
     Points and directions are complex numbers; the sheet lies on y = 0 at the bend line.
     """
-    at, along = complex(0.0, wing.thickness / 2.0), complex(1.0)
+    at, along = complex(0.0, leg.thickness / 2.0), complex(1.0)
     found: list[tuple[str, complex, complex, complex]] = []
-    for i, run in enumerate(wing.runs):
+    for i, run in enumerate(leg.runs):
         found.append(("flat", at, at + run * along, along))
         at += run * along
-        if i < len(wing.bends):
-            angle, radius = wing.bends[i]
-            centre = at + along * 1j * math.copysign(radius + wing.thickness / 2.0, angle)
+        if i < len(leg.bends):
+            angle, radius = leg.bends[i]
+            centre = at + along * 1j * math.copysign(radius + leg.thickness / 2.0, angle)
             found.append(("arc", at, centre, along))
             turn = cmath.exp(1j * angle)
             at, along = centre + (at - centre) * turn, along * turn
     return found
 
 
-def polygons(wing: Wing) -> list[Polygon]:
-    half, shapes = wing.thickness / 2.0, []
-    bends = iter(wing.bends)
-    for what, start, other, along in walked(wing):
+def polygons(leg: Leg) -> list[Polygon]:
+    half, shapes = leg.thickness / 2.0, []
+    bends = iter(leg.bends)
+    for what, start, other, along in walked(leg):
         across = along * 1j * half
         if what == "flat":
             corners = [start + across, start - across, other - across, other + across]
@@ -68,25 +68,25 @@ def polygons(wing: Wing) -> list[Polygon]:
     return shapes
 
 
-def faces(wing: Wing, slack: Slack) -> list[tuple[int, int, complex, complex]]:
+def faces(leg: Leg, slack: Slack) -> list[tuple[int, int, complex, complex]]:
     """(kind, bends between, near end, far end) of all that looks to the back."""
-    half, straight = wing.thickness / 2.0, math.cos(math.radians(10.0) + slack.lean)
+    half, straight = leg.thickness / 2.0, math.cos(math.radians(10.0) + slack.lean)
     found, between = [], 0
-    pieces = walked(wing)
+    pieces = walked(leg)
     for what, start, other, along in pieces:
         if what == "flat":
             for normal in (along * 1j, along * -1j):
                 if between and normal.real >= straight and abs(other - start) > 1e-6:
                     found.append((FLANGE, between, start + normal * half, other + normal * half))
             continue
-        angle, radius = wing.bends[between]
+        angle, radius = leg.bends[between]
         between += 1
         outwards = (start - other) / abs(start - other)
         turn = cmath.phase(1.0 / outwards)  # from where the arc begins to where it looks back
         for way in (turn - 2.0 * math.pi, turn, turn + 2.0 * math.pi):
             edge = math.radians(5.0) + slack.lean
             if edge < math.copysign(1.0, angle) * way < abs(angle) - edge:
-                point = other + radius + wing.thickness
+                point = other + radius + leg.thickness
                 found.append((ROUNDED, between, point, point))
     _, _, end, along = pieces[-1]
     if along.real >= straight:

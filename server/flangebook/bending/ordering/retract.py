@@ -1,4 +1,4 @@
-"""How far the back gauge has to draw back while the bend is made.
+"""How far the back gauge has to retract while the bend is made.
 
 From first touch on the sheet is held by the punch and the finger may go. What comes to where it
 stood is looked for over the whole motion, as the clearance is: at each moment the reach is known
@@ -17,7 +17,7 @@ from flangebook.bending.clearance.pieces import (
     next_piece,
     piece_outline,
 )
-from flangebook.bending.clearance.problem import Leg, Problem, wing_count
+from flangebook.bending.clearance.problem import Leg, Problem, leg_count
 from flangebook.bending.clearance.sweep import furthest_of, moved_edges
 from flangebook.bending.compiled import kernel
 from flangebook.bending.ordering.finger_place import furthest
@@ -31,7 +31,7 @@ _DEEPEST = 128
 def reach_through_bend(
     problem: Problem, bend: int, side: int, pair: int, made: int, bottom: float, top: float
 ) -> float:
-    """The furthest back [mm] that the wing at the gauge, the punch or what holds it comes.
+    """The furthest back [mm] that the leg at the gauge, the punch or what holds it comes.
 
     At heights from bottom to top above the die, from first touch to the end of the stroke; -inf
     when nothing comes there. made: as for ``gauge_places``.
@@ -50,7 +50,7 @@ def reach_through_bend(
     segments, moved = np.empty((MOST_SEGMENTS, 4)), np.empty((MOST_SEGMENTS, 4))
     lows, highs = np.empty(_DEEPEST), np.empty(_DEEPEST)
     leg, start = Leg(bend, side, made), PieceStart(0, 0.0, 0.0, 0.0)
-    for _ in range(wing_count(bend, side, len(problem.at)) + 1):
+    for _ in range(leg_count(bend, side, len(problem.at)) + 1):
         count = piece_outline(problem, leg, start, 0.0, segments)
         start = next_piece(problem, leg, start)
         speed = speed_bound(motion, furthest_of(segments, count, motion), True)

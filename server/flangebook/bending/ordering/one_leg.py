@@ -1,4 +1,4 @@
-"""One wing of one step of any strip, as the order problem sees it.
+"""One leg of one step of any strip, as the order problem sees it.
 
 What the search asks of a part before its order is known, a plan asks of one step as it is drawn:
 with this they ask it of the same compiled functions.
@@ -20,16 +20,16 @@ from flangebook.bending.tools.outline import bed_outline, die_outline
 from flangebook.bending.tools.tooling import Die, Holder, Press, Punch
 
 BEND = 0
-"""The active bend's number in ``back_wing``; the wing is its RIGHT one, in tool pair 0."""
+"""The active bend's number in ``back_leg``; the leg is its RIGHT one, in tool pair 0."""
 ALL_MADE = -1
-"""Every fold of the wing is finished."""
+"""Every fold of the leg is finished."""
 
 Motion = tuple[float, float, float, float]
 """Half the loaded bend angle [rad], inside radius, allowance and punch depth there [mm]."""
 _NO_MOTION: Motion = (0.5, 1.0, 1.0, 1.0)
 
 
-def back_wing(
+def back_leg(
     strip: Strip,
     number: int,
     press: Press,
@@ -39,7 +39,7 @@ def back_wing(
     punch: Punch | None = None,
     motion: Motion = _NO_MOTION,
 ) -> Problem:
-    """The wing behind bend ``number`` of a strip as it lies in the press (faced already).
+    """The leg behind bend ``number`` of a strip as it lies in the press (faced already).
 
     Folds that are not bent take nothing and are left out. Without a punch nothing is above.
 
