@@ -143,9 +143,9 @@ def test_a_result_of_a_box_leads_to_a_setting(client: FlaskClient):
         "measured_deg": 91.5,
         "made_at": "2026-09-14T08:20:00Z",
     }
-    answer = client.post(f"{CARDS}/{card['code']}/trials", json=result)
+    answer = client.post(f"{CARDS}/{card['code']}/results", json=result)
     assert answer.status_code in (200, 201), answer.text[:400]
-    assert "91.5" in client.get(f"{CARDS}/{card['code']}/trials").text
+    assert "91.5" in client.get(f"{CARDS}/{card['code']}/results").text
 
 
 def test_the_label_of_a_box(client: FlaskClient):

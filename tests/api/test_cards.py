@@ -127,7 +127,7 @@ def test_a_result_makes_an_etag_stale_too(client: FlaskClient):
         "step": 1,
         "measured_deg": 91,
     }
-    assert client.post(f"{CARDS}/ZRA2CKX/trials", json=result).status_code == 201
+    assert client.post(f"{CARDS}/ZRA2CKX/results", json=result).status_code == 201
     problem(put(client, card, note="x"), 412)
 
 

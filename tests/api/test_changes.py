@@ -69,7 +69,7 @@ def test_afterwards_only_what_changed(client: FlaskClient, angle: dict[str, Any]
     quiet = feed(client, cursor)
     assert (quiet["cards"], quiet["shop"], quiet["cursor"]) == ([], None, cursor)
     result = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
-    client.post("/api/v1/cards/SHE7FA1/trials", json=result)
+    client.post("/api/v1/cards/SHE7FA1/results", json=result)
     new = client.post("/api/v1/cards", json={"part": angle}).get_json()["code"]
     body = feed(client, cursor)
     assert [c["code"] for c in body["cards"]] == ["SHE7FA1", new]

@@ -228,7 +228,7 @@ def test_the_device_s_own_name_is_recorded_beside_what_is_typed(
     path = f"/api/v1/cards/{card['code']}"
     result = {"id": str(uuid4()), "revision": 1, "step": 1, "measured_deg": 91, "by": "Bob"}
     for _ in range(2):  # sent again, it is the same
-        made = phone.post(f"{path}/trials", json=result).get_json()["trial"]
+        made = phone.post(f"{path}/results", json=result).get_json()["result"]
         assert (made["by"], made["device"]) == ("Bob", "Ada's phone")
     edit = {"note": "At the server", "by": "Bob"}
     assert owner.put(path, json=edit, headers={"If-Match": "*"}).status_code == 200

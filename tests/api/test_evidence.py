@@ -152,7 +152,7 @@ def test_an_id_is_a_test_bends_or_a_results(client: FlaskClient):
     sent = strip()
     client.post(BENDS, json=sent)
     result = {"id": sent["id"], "revision": 1, "step": 1, "measured_deg": 91}
-    problem(client.post("/api/v1/cards/ZRA2CKX/trials", json=result), 409)
+    problem(client.post("/api/v1/cards/ZRA2CKX/results", json=result), 409)
     assert client.get("/api/v1/cards/ZRA2CKX").get_json()["trials_total"] == 0
 
 
@@ -387,7 +387,7 @@ def first_piece(client: FlaskClient, card: dict[str, Any], **more: Any) -> dict[
         "measured_deg": 91.5,
         **more,
     }
-    answer = client.post(f"/api/v1/cards/{card['code']}/trials", json=sent)
+    answer = client.post(f"/api/v1/cards/{card['code']}/results", json=sent)
     assert answer.status_code == 201, answer.text
     return next(r for r in evidence(client) if r["id"] == sent["id"])
 
@@ -466,7 +466,7 @@ def test_a_closed_hem_and_a_stepped_radius_teach_nothing(client: FlaskClient):
             continue
         sent = {"id": str(uuid.uuid4()), "revision": 1, "step": closing["number"],
                 "measured_deg": 3.0}  # fmt: skip
-        assert client.post(f"/api/v1/cards/{code}/trials", json=sent).status_code == 201
+        assert client.post(f"/api/v1/cards/{code}/results", json=sent).status_code == 201
         assert len(evidence(client)) == before
 
 
@@ -497,7 +497,7 @@ def test_two_pieces_are_enough_on_sheet_that_nothing_knows_of(
         measured = loaded + (step["springback_deg"] + more_springback) * bent / (180 - planned)
         sent = {"id": str(uuid.uuid4()), "revision": 1, "step": 1,
                 "measured_deg": round(measured, 3), **setting}  # fmt: skip
-        body = client.post(f"/api/v1/cards/{card['code']}/trials", json=sent).get_json()
+        body = client.post(f"/api/v1/cards/{card['code']}/results", json=sent).get_json()
         errors.append(body["correction"]["error_deg"])
         setting = {k: body["correction"][k] for k in ("set_angle_deg", "punch_depth_mm")}
     milder = planned - step["expected_set_angle_deg"]
@@ -513,7 +513,7 @@ def test_pieces_of_another_lot_another_day_or_marked_wrong_are_left_out(
     card = made(client, opened(angle, 100.0))
     step = card["plan"]["steps"][0]
     planned = step["set_angle_deg"]
-    path = f"/api/v1/cards/{card['code']}/trials"
+    path = f"/api/v1/cards/{card['code']}/results"
 
     def tried(at: str, set_angle: float, measured: float, lot: str = "") -> dict[str, Any]:
         sent = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": measured,
@@ -536,7 +536,7 @@ def test_pieces_of_another_lot_another_day_or_marked_wrong_are_left_out(
 def test_left_and_right_say_how_the_ram_is_tilted(client: FlaskClient, angle: dict[str, Any]):
     card = made(client, angle)
     sent = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "left_deg": 90.2, "right_deg": 91.0}
-    body = client.post(f"/api/v1/cards/{card['code']}/trials", json=sent).get_json()
+    body = client.post(f"/api/v1/cards/{card['code']}/results", json=sent).get_json()
     slope = (
         card["plan"]["steps"][0]["corrections"][11]["punch_depth_mm"]
         - card["plan"]["steps"][0]["corrections"][10]["punch_depth_mm"]
@@ -554,7 +554,7 @@ def test_a_result_sent_again_after_the_server_was_brought_up_to_date(client: Fla
     from flangebook.shop.storage.writing import digest
 
     sent = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
-    body = client.post("/api/v1/cards/ZRA2CKX/trials", json=sent).get_json()["trial"]
+    body = client.post("/api/v1/cards/ZRA2CKX/results", json=sent).get_json()["result"]
     later = (
         "lot", "loaded_deg", "flat_length_mm", "flange_left_mm", "flange_right_mm", "gauge_x_mm",
     )  # fmt: skip

@@ -24,7 +24,7 @@ def measure(client: FlaskClient, off: float, **more: Any) -> dict[str, Any]:
         "id": str(uuid.uuid4()), "revision": 1, "step": step["number"], "measured_deg": 90.0,
         "flange_mm": step["gauged_flange"]["wanted_mm"] + off, **more,
     }  # fmt: skip
-    answer = client.post(f"{CARD}/trials", json=result)
+    answer = client.post(f"{CARD}/results", json=result)
     assert answer.status_code == 201, answer.get_json()
     return answer.get_json()["correction"]["flange"]
 

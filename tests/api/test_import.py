@@ -54,7 +54,7 @@ def used(client: FlaskClient) -> Document:
     edit = {"note": 'Käfig ✓ "quoted"', "by": "Night shift"}
     client.put("/api/v1/cards/SHE7FA1", json=edit, headers={"If-Match": card["etag"]})
     result = {"id": str(uuid.uuid4()), "revision": 2, "step": 1, "measured_deg": 91.25}
-    assert client.post("/api/v1/cards/SHE7FA1/trials", json=result).status_code == 201
+    assert client.post("/api/v1/cards/SHE7FA1/results", json=result).status_code == 201
     for mark in ("forget", "remember", "confirm", "forget"):
         client.post(f"/api/v1/evidence/{result['id']}/{mark}", json={"reason": "misread"})
     found = export(client)

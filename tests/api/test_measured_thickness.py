@@ -17,7 +17,7 @@ CARD = "/api/v1/cards/ZRA2CKX"
 
 def correction(client: FlaskClient, **more: Any) -> dict[str, Any]:
     result = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 92.0, **more}
-    answer = client.post(f"{CARD}/trials", json=result)
+    answer = client.post(f"{CARD}/results", json=result)
     assert answer.status_code == 201, answer.get_json()
     return answer.get_json()["correction"]
 

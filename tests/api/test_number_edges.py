@@ -74,14 +74,14 @@ BODIES: dict[str, list[dict[str, Any]]] = {
     "post /cards/{code}/proposals": [
         {"changes": {"settings": [SETTING]}, "before": {"settings": [SETTING]}, "revision": 1}
     ],
-    "post /cards/{code}/trials": [TRIAL],
+    "post /cards/{code}/results": [TRIAL],
     "post /test-bends": [TEST_BEND],
     "post /press/strip-test": [STRIPS],
-    "put /benches/{name}": [{"code": CARD, "step": 1}],
+    "put /press-screens/{name}": [{"code": CARD, "step": 1}],
 }  # fmt: skip
 DOCUMENTS = ("press", "punches", "dies", "holders", "metals")
 KINDS = {"press": "press", "punch": "punches", "die": "dies", "holder": "holders"}
-HAS_AN_ID = ("post /cards/{code}/trials", "post /test-bends", "post /cards", "put /cards/{code}",
+HAS_AN_ID = ("post /cards/{code}/results", "post /test-bends", "post /cards", "put /cards/{code}",
              "post /cards/{code}/proposals")  # fmt: skip
 REFUSED_ONLY = ("post /plan", "post /cards", "put /cards/{code}", "post /blank.dxf")
 """The parts of these are tried whole with the blank's drawing, which searches no order."""

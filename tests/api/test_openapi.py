@@ -171,9 +171,9 @@ def test_real_answers_about_the_life_of_a_card(told: Told, angle: dict[str, Any]
     assert told("PUT", path, CODE, json={"note": "x"}, headers=headers).status_code == 412
     result = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
     for status in (201, 200):
-        answer = told("POST", f"{path}/trials", f"{CODE}/trials", json=result)
+        answer = told("POST", f"{path}/results", f"{CODE}/results", json=result)
         assert answer.status_code == status
-    assert told("GET", f"{path}/trials", f"{CODE}/trials").status_code == 200
+    assert told("GET", f"{path}/results", f"{CODE}/results").status_code == 200
     assert told("GET", f"{path}/revisions", f"{CODE}/revisions").status_code == 200
     one = f"{CODE}/revisions/{{number}}"
     assert told("GET", f"{path}/revisions/1", one).status_code == 200
@@ -199,8 +199,8 @@ def test_real_answers_about_what_the_metal_teaches(told: Told, angle: dict[str, 
     odd = {**sent, "id": str(uuid.uuid4()), "measured_deg": 60}
     assert told("POST", "/api/v1/test-bends", json=odd).status_code == 201
     result = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "left_deg": 91, "lot": "A7"}
-    path = f"/api/v1/cards/{card['code']}/trials"
-    assert told("POST", path, f"{CODE}/trials", json=result).status_code == 201
+    path = f"/api/v1/cards/{card['code']}/results"
+    assert told("POST", path, f"{CODE}/results", json=result).status_code == 201
     for one in (sent, result):
         for mark in ("forget", "remember", "confirm", "forget"):
             path = f"/api/v1/evidence/{one['id']}/{mark}"

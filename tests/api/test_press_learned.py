@@ -186,7 +186,7 @@ def test_a_cards_result_that_no_metal_shows_is_asked_about(client: FlaskClient):
     bends = [{"included_angle_deg": 90, "direction": "up"}]
     part = {"title": "A", **sheet, "flats_mm": [40, 60], "bends": bends}
     card = client.post("/api/v1/cards", json={"part": part}).get_json()
-    path = f"/api/v1/cards/{card['code']}/trials"
+    path = f"/api/v1/cards/{card['code']}/results"
     sent = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 101}
     answer = client.post(path, json=sent)
     assert answer.status_code == 201

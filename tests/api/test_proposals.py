@@ -42,7 +42,7 @@ def propose(client: FlaskClient, one: dict[str, Any], card: str = CARD) -> Any:
 
 def test_a_change_after_the_newest_revision_passes_results_by(client: FlaskClient):
     card = read(client)
-    assert client.post(f"{CARD}/trials", json=result()).status_code == 201
+    assert client.post(f"{CARD}/results", json=result()).status_code == 201
     first, second = str(uuid.uuid4()), str(uuid.uuid4())
     made = change(client, note="one", id=first, after=card["revision_id"])
     assert made.status_code == 200
@@ -176,8 +176,8 @@ def test_a_clock_that_is_ahead_orders_nothing(client: FlaskClient):
     """The shop's own time and number order; the device's time is kept as it was said."""
     ahead, right = result(made_at="2999-01-01T00:00:00Z"), result()
     for one in (ahead, right):
-        assert client.post(f"{CARD}/trials", json=one).status_code == 201
-    kept = client.get(f"{CARD}/trials").get_json()["trials"]
+        assert client.post(f"{CARD}/results", json=one).status_code == 201
+    kept = client.get(f"{CARD}/results").get_json()["results"]
     assert [t["id"] for t in kept[:2]] == [right["id"], ahead["id"]]
     assert kept[1]["made_at"].startswith("2999")
     assert kept[1]["received_at"] < "2999"
@@ -186,11 +186,11 @@ def test_a_clock_that_is_ahead_orders_nothing(client: FlaskClient):
 def test_a_result_of_a_revision_that_a_restore_took_away(client: FlaskClient):
     """Sent again, it is kept with the newest; whoever sends it again, it is there once."""
     one = result(revision=7)
-    problem(client.post(f"{CARD}/trials", json=one), 404)
+    problem(client.post(f"{CARD}/results", json=one), 404)
     for status in (201, 200):
-        answer = client.post(f"{CARD}/trials", json={**one, "again": True})
+        answer = client.post(f"{CARD}/results", json={**one, "again": True})
         assert answer.status_code == status
-        kept = answer.get_json()["trial"]
+        kept = answer.get_json()["result"]
         assert (kept["id"], kept["revision"]) == (one["id"], 7)
         assert "again" not in kept
     (row,) = [t for t in client.get("/api/v1/export").get_json()["trials"] if t["id"] == one["id"]]

@@ -81,8 +81,9 @@ def test_it_syncs(version: str, opened: FlaskClient):
     }
     (proposed,) = [card for card in changes["cards"] if card["proposals"]]
     assert proposed["proposals"][0]["changes"] == {"note": "Countersunk side in."}
-    assert get(opened, f"/cards/{proposed['code']}/trials")["total"] == 2
-    assert get(opened, "/benches")["benches"][0]["code"] == proposed["code"]
+    results = get(opened, f"/cards/{proposed['code']}/results")
+    assert results["total"] == len(results["results"]) == 2
+    assert get(opened, "/press-screens")["press_screens"][0]["code"] == proposed["code"]
     assert get(opened, "/test-bends?metal=mild-steel-cr")["evidence"]
 
 
@@ -94,7 +95,7 @@ def test_what_a_phone_of_it_had_queued_is_taken(version: str, opened: FlaskClien
     sent = {**note["body"], "id": note["id"], "after": note["after"]}
     assert opened.put(card, json=sent, headers={"If-Match": "*"}).status_code == 200
     assert get(opened, f"/cards/{result['code']}")["note"] == note["body"]["note"]
-    assert get(opened, f"/cards/{result['code']}/trials")["trials"][0]["id"] == result["id"]
+    assert get(opened, f"/cards/{result['code']}/results")["results"][0]["id"] == result["id"]
 
 
 def test_its_export_comes_in_whole(version: str, make_app: Callable[..., Flask]):

@@ -21,7 +21,7 @@ from flangebook.planning.results.next_setting import next_setting
 from flangebook.shop import results as kept_trials
 
 CARD = "/api/v1/cards/ZRA2CKX"
-TRIALS = f"{CARD}/trials"
+TRIALS = f"{CARD}/results"
 
 
 def result(**more: Any) -> dict[str, Any]:
@@ -35,7 +35,7 @@ def test_a_result_is_kept_and_answered(client: FlaskClient):
     answer = client.post(TRIALS, json=sent)
     assert answer.status_code == 201
     body = answer.get_json()
-    kept = body["trial"]
+    kept = body["result"]
     assert kept["id"] == sent["id"]
     assert kept["bend"] == step["bend"]
     assert kept["made_at"] == "2026-05-04T08:00:00.000Z"
@@ -61,7 +61,7 @@ def test_the_same_id_with_other_content_is_a_conflict(client: FlaskClient):
     sent = result()
     client.post(TRIALS, json=sent)
     problem(client.post(TRIALS, json={**sent, "measured_deg": 90}), 409)
-    problem(client.post("/api/v1/cards/SHE7FA1/trials", json=sent), 409)
+    problem(client.post("/api/v1/cards/SHE7FA1/results", json=sent), 409)
     assert client.get(CARD).get_json()["trials"][0]["measured_deg"] == 91
 
 
@@ -69,7 +69,7 @@ def test_left_middle_right_give_their_mean_and_a_tilt(client: FlaskClient):
     sent = result(left_deg=90.5, middle_deg=91, right_deg=91.5)
     del sent["measured_deg"]
     body = client.post(TRIALS, json=sent).get_json()
-    assert body["trial"]["measured_deg"] == 91
+    assert body["result"]["measured_deg"] == 91
     assert body["correction"]["error_deg"] == 1
     assert body["correction"]["tilt_mm_per_m"] > 0, "the right end came out too open: more depth"
 
@@ -123,7 +123,7 @@ def test_a_card_shows_its_newest_results_and_pages_the_rest(client: FlaskClient)
     assert [t["number"] for t in card["trials"]] == list(range(6, 106))
     page = client.get(f"{TRIALS}?limit=10&offset=100").get_json()
     assert page["total"] == 105
-    assert [t["number"] for t in page["trials"]] == [5, 4, 3, 2, 1]
+    assert [t["number"] for t in page["results"]] == [5, 4, 3, 2, 1]
 
 
 def test_a_card_is_full_some_day(client: FlaskClient, monkeypatch: pytest.MonkeyPatch):
@@ -201,7 +201,7 @@ def test_what_was_set_beyond_the_tools_is_kept_and_not_offered_again(client: Fla
     """Die and punch are of 85 degrees; the depth at 85.5 is 4.75."""
     for beyond in ({"set_angle_deg": 85, "punch_depth_mm": 4.7}, {"punch_depth_mm": 5}):
         body = client.post(TRIALS, json=result(measured_deg=90, **beyond)).get_json()
-        assert body["trial"]["punch_depth_mm"] == beyond["punch_depth_mm"]
+        assert body["result"]["punch_depth_mm"] == beyond["punch_depth_mm"]
         correction = body["correction"]
         assert (correction["set_angle_deg"], correction["punch_depth_mm"]) == (None, None)
         assert len(correction["to_check"]) == 4

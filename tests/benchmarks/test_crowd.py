@@ -88,7 +88,7 @@ class Phone:
         seen, turn = "", rnd.randrange(SCAN_EVERY * FEED_EVERY)
         while time.monotonic() < until:
             known = f"If-None-Match: {seen}\r\n" if seen else ""
-            seen = await self.ask("follow", "/api/v1/benches/1", (200, 304), known) or seen
+            seen = await self.ask("follow", "/api/v1/press-screens/1", (200, 304), known) or seen
             turn += 1
             if turn % SCAN_EVERY == 0:
                 await self.ask("scan", f"/api/v1/cards/{rnd.choice(codes)}", (200,))
@@ -125,7 +125,7 @@ def test_two_hundred_phones(crowded: Shop, tmp_path: Path, figures: Figures) -> 
     owner = requests.Session()
     codes = [one["code"] for one in crowded.get("/api/v1/cards?limit=50")["cards"]]
     cursor = crowded.get("/api/v1/changes?since=")["cursor"]
-    owner.put(f"{crowded.address}/api/v1/benches/1", json={"code": codes[0], "step": 1})
+    owner.put(f"{crowded.address}/api/v1/press-screens/1", json={"code": codes[0], "step": 1})
     trust = ssl.create_default_context(cafile=str(tmp_path / "https/authority.crt"))
     cookies = []
     for _ in range(PHONES):

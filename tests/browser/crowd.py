@@ -32,15 +32,15 @@ STATES = [
     State("owner", "/shop", "shop"),
     State("owner", f"/c/{CARD}", "card"),
     State("owner", f"/c/{CARD}/step/3", "step"),
-    State("owner", f"/c/{CARD}/settle", "settle"),
+    State("owner", f"/c/{CARD}/resolve", "resolve"),
     State("owner", f"/c/{CARD}/history", "history"),
-    State("owner", "/bench", "bench"),
-    *[State(f"bench {name}", "/bench", "bench") for name in BENCHES],
+    State("owner", "/press-screen", "press-screen"),
+    *[State(f"bench {name}", "/press-screen", "press-screen") for name in BENCHES],
     State("stranger", "/", "pair"),
     State("newcomer", JOIN, "join"),
     State("operator", "/crew", "not-yours"),
     State("operator", f"/c/{CARD}/note", "note"),
-    State("operator", f"/c/{CARD}/trial/3", "trial"),
+    State("operator", f"/c/{CARD}/result/3", "result"),
     State("operator", "/shop/dies/V32", "tool"),
     State("operator", "/shop/metals/stainless-304", "tool"),
     State("operator", "/shop/press", "press"),
@@ -53,7 +53,7 @@ def busy(shop: SecureShop) -> SecureShop:
     """Benches at work, and two changes of a card that met."""
     api = f"{shop.url}/api/v1"
     for name, (code, step) in BENCHES.items():
-        call(f"{api}/benches/{name.replace(' ', '%20')}", "PUT", {"code": code, "step": step})
+        call(f"{api}/press-screens/{name.replace(' ', '%20')}", "PUT", {"code": code, "step": step})
     card = call(f"{api}/cards/{CARD}")
     proposal = {
         "id": "6f1d2c3b-8a4e-4f5a-9b6c-7d8e9f0a1b2c", "revision": card["revision"], "by": "Ann",

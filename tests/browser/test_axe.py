@@ -74,7 +74,7 @@ def test_no_box_is_under_a_bar_while_somebody_types(phone: Page, shop_server, hi
     assert phone.evaluate("matchMedia('(pointer: coarse)').matches")
     phone.set_viewport_size({"width": 390, "height": high})
     covered = {}
-    for address, ready in (("/c/SHE7FA1/trial/1", "trial"), ("/part", "part"), ("/", "home")):
+    for address, ready in (("/c/SHE7FA1/result/1", "result"), ("/part", "part"), ("/", "home")):
         show(phone, f"{shop_server.url}{address}", ready)
         covered[address] = phone.evaluate(COVERED)
         box = phone.locator("main :is(input:not([type]), input[inputmode], textarea)").first

@@ -24,18 +24,18 @@ NUMBERS = ["gauge-x-value", "gauge-r-value", "set-angle-value", "punch-depth-val
 
 
 def put(server, name: str, code: str | None, step: int) -> Any:
-    url = f"{server.url}/api/v1/benches/{quote(name)}"
+    url = f"{server.url}/api/v1/press-screens/{quote(name)}"
     return call(url, "PUT", {"code": code, "step": step})
 
 
 def take_out(server, name: str) -> None:
-    url = f"{server.url}/api/v1/benches/{quote(name)}"
+    url = f"{server.url}/api/v1/press-screens/{quote(name)}"
     with urlopen(Request(url, method="DELETE"), timeout=20):
         pass
 
 
 def stands(server, name: str) -> tuple[str | None, int]:
-    bench = call(f"{server.url}/api/v1/benches/{quote(name)}")
+    bench = call(f"{server.url}/api/v1/press-screens/{quote(name)}")
     return bench["code"], bench["step"]
 
 
@@ -49,15 +49,15 @@ def comes_to_stand(server, name: str, step: int, code: str = CODE) -> None:
 
 def at_bench(page: Page, server, name: str) -> Page:
     """A display that was told which bench it is."""
-    show(page, f"{server.url}/bench", "bench")
+    show(page, f"{server.url}/press-screen", "press-screen")
     page.get_by_role("button", name=name, exact=True).click()
-    expect(by_test(page, "bench-name")).to_contain_text(name)
+    expect(by_test(page, "press-screen-name")).to_contain_text(name)
     return page
 
 
 def on_step(page: Page, step: int, code: str = CODE) -> None:
-    expect(by_test(page, "bench-step")).to_have_attribute("data-step", str(step))
-    expect(by_test(page, "bench-step")).to_have_attribute("data-code", code)
+    expect(by_test(page, "press-screen-step")).to_have_attribute("data-step", str(step))
+    expect(by_test(page, "press-screen-step")).to_have_attribute("data-code", code)
 
 
 def phone_on_step(page: Page, step: int) -> None:
@@ -73,8 +73,8 @@ def press(page: Page, key: str) -> None:
 @pytest.fixture
 def server(shop_server: ShopProcess) -> ShopProcess:
     """The file's server without a bench, whatever the tests before have made."""
-    address = f"{shop_server.url}/api/v1/benches"
-    for bench in call(address)["benches"]:
+    address = f"{shop_server.url}/api/v1/press-screens"
+    for bench in call(address)["press_screens"]:
         take_out(shop_server, bench["name"])
     return shop_server
 
@@ -96,37 +96,37 @@ def own_display(wide: Page, own_server: ShopProcess) -> Page:
 def chosen(phone: Page, server, step: int) -> Page:
     """The phone opens a step and shows it on bench 1."""
     show(phone, f"{server.url}/c/{CODE}/step/{step}", "step")
-    by_test(phone, "put-on-bench").click()
-    expect(by_test(phone, "on-bench")).to_contain_text("On press screen 1")
+    by_test(phone, "put-on-press-screen").click()
+    expect(by_test(phone, "on-press-screen")).to_contain_text("On press screen 1")
     return phone
 
 
 def test_a_new_press_screen_is_made_at_the_display(wide: Page, server, console):
     console.expect("422")
     wide.add_init_script("delete Navigator.prototype.wakeLock")
-    show(wide, f"{server.url}/bench", "bench")
+    show(wide, f"{server.url}/press-screen", "press-screen")
     expect(wide.locator("#masthead")).to_be_hidden()
     expect(by_test(wide, "may-go-dark")).to_contain_text("switch off sleep")
-    by_test(wide, "make-bench").click()
-    expect(by_test(wide, "wrong-bench")).to_be_visible()
-    by_test(wide, "bench").fill("Big press")
-    by_test(wide, "make-bench").click()
-    expect(by_test(wide, "bench-idle")).to_contain_text("Open a card on a phone")
+    by_test(wide, "make-press-screen").click()
+    expect(by_test(wide, "wrong-press-screen")).to_be_visible()
+    by_test(wide, "press-screen").fill("Big press")
+    by_test(wide, "make-press-screen").click()
+    expect(by_test(wide, "press-screen-idle")).to_contain_text("Open a card on a phone")
     assert stands(server, "Big press") == (None, 0)
-    show(wide, f"{server.url}/bench", "bench")
-    expect(by_test(wide, "bench-idle")).to_contain_text("Big press")
-    by_test(wide, "bench-name").click()
+    show(wide, f"{server.url}/press-screen", "press-screen")
+    expect(by_test(wide, "press-screen-idle")).to_contain_text("Big press")
+    by_test(wide, "press-screen-name").click()
     by_test(wide, "stay").click()
-    expect(by_test(wide, "bench-idle")).to_be_visible()
+    expect(by_test(wide, "press-screen-idle")).to_be_visible()
 
 
 def test_no_press_screen_no_choice_on_the_phone(phone: Page, server):
-    with phone.expect_response("**/api/v1/benches"):
+    with phone.expect_response("**/api/v1/press-screens"):
         show(phone, f"{server.url}/c/{CODE}/step/1", "step")
-    expect(by_test(phone, "put-on-bench")).to_have_count(0)
+    expect(by_test(phone, "put-on-press-screen")).to_have_count(0)
     put(server, "1", None, 0)
     show(phone, f"{server.url}/c/{CODE}/step/1", "step")
-    expect(by_test(phone, "put-on-bench")).to_have_text("Show on press screen 1")
+    expect(by_test(phone, "put-on-press-screen")).to_have_text("Show on press screen 1")
 
 
 def test_the_display_follows_the_phone_and_the_phone_the_foot_switch(
@@ -251,14 +251,16 @@ def test_done_after_the_last_step_and_on_with_the_next_piece(display: Page, phon
     chosen(phone, server, STEPS)
     on_step(display, STEPS)
     press(display, "Enter")
-    expect(by_test(display, "bench-done")).to_contain_text("Done")
+    expect(by_test(display, "press-screen-done")).to_contain_text("Done")
     press(display, "Enter")
     on_step(display, 1)
     phone_on_step(phone, 1)
     put(server, "1", CODE, STEPS + 1)
-    by_test(display, "clear-bench").click()
-    expect(by_test(display, "bench-idle")).to_be_visible()
-    expect(by_test(phone, "put-on-bench")).to_be_visible()  # the phone's card is not there any more
+    by_test(display, "clear-press-screen").click()
+    expect(by_test(display, "press-screen-idle")).to_be_visible()
+    expect(
+        by_test(phone, "put-on-press-screen")
+    ).to_be_visible()  # the phone's card is not there any more
 
 
 def test_a_server_killed_in_the_middle_comes_back_by_itself(
@@ -270,7 +272,7 @@ def test_a_server_killed_in_the_middle_comes_back_by_itself(
     on_step(own_display, 2)
     own_server.kill()
     expect(by_test(own_display, "alone")).to_contain_text("stepping here only")
-    expect(by_test(phone, "on-bench")).to_contain_text("does not answer")
+    expect(by_test(phone, "on-press-screen")).to_contain_text("does not answer")
     on_step(own_display, 2)
     press(own_display, "PageDown")
     on_step(own_display, 3)
@@ -296,7 +298,7 @@ def test_a_display_opened_afresh_without_the_shop_stands_where_it_stood(
     press(own_display, "Enter")
     on_step(own_display, 3)
     own_display.reload()
-    wait_ready(own_display, "bench")
+    wait_ready(own_display, "press-screen")
     on_step(own_display, 3)
     expect(by_test(own_display, "alone")).to_be_visible()
     own_server.start()
@@ -333,7 +335,7 @@ def test_a_step_of_the_phone_that_got_old_is_not_sent_any_more(
     by_test(phone, "next").click()
     phone.wait_for_timeout(9_000)  # longer than a step is kept
     phone.context.unroute_all()
-    expect(by_test(phone, "on-bench")).to_contain_text("Not shown there")
+    expect(by_test(phone, "on-press-screen")).to_contain_text("Not shown there")
     on_step(display, 1)
     assert stands(server, "1") == (CODE, 1)
     by_test(phone, "show-again").click()
@@ -348,19 +350,19 @@ def test_two_presses_do_not_know_of_each_other(
     at_bench(other, server, "Big press")
     on_step(other, 1, "SHE7FA1")
     show(phone, f"{server.url}/c/{CODE}/step/1", "step")
-    phone.select_option("#bench", "1")
-    by_test(phone, "put-on-bench").click()
+    phone.select_option("#press-screen", "1")
+    by_test(phone, "put-on-press-screen").click()
     on_step(display, 1)
     press(display, "Enter")
     on_step(display, 2)
     press(other, "Enter")
-    expect(by_test(other, "bench-done")).to_be_visible()
+    expect(by_test(other, "press-screen-done")).to_be_visible()
     on_step(display, 2)
     comes_to_stand(server, "1", 2)
     comes_to_stand(server, "Big press", 2, "SHE7FA1")
     # What was chosen last is offered first.
-    by_test(phone, "off-bench").click()
-    expect(by_test(phone, "put-on-bench")).to_have_text("Show on press screen 1")
+    by_test(phone, "off-press-screen").click()
+    expect(by_test(phone, "put-on-press-screen")).to_have_text("Show on press screen 1")
 
 
 def test_two_screens_at_one_press_show_the_same(display: Page, devices, server, console):
@@ -376,7 +378,7 @@ def test_two_screens_at_one_press_show_the_same(display: Page, devices, server, 
 
 def test_from_the_card_straight_to_the_press_screen(display: Page, phone: Page, server):
     show(phone, f"{server.url}/c/{CODE}", "card")
-    by_test(phone, "put-on-bench").click()
+    by_test(phone, "put-on-press-screen").click()
     phone_on_step(phone, 1)
     on_step(display, 1)
     phone.reload()
@@ -388,7 +390,7 @@ def test_from_the_card_straight_to_the_press_screen(display: Page, phone: Page, 
 def test_a_press_screen_taken_out_is_asked_for_again(display: Page, server, console):
     console.expect("404")
     take_out(server, "1")
-    expect(by_test(display, "bench-choose")).to_be_visible()
+    expect(by_test(display, "press-screen-choose")).to_be_visible()
 
 
 def test_a_newer_revision_is_told_and_comes_with_the_next_step(own_display: Page, own_server):
@@ -410,19 +412,21 @@ def test_the_owner_takes_a_press_screen_out_and_its_screen_asks_which_it_is(
     console.expect("404")
     put(server, "Big press", CODE, 2)
     show(phone, f"{server.url}/shop", "shop")
-    rows = by_test(phone, "bench-row")
+    rows = by_test(phone, "press-screen-row")
     expect(rows).to_have_count(2)
     expect(rows.filter(has_text="Big press")).to_contain_text("STE-P6BQ")
     asked: list[str] = []
     phone.once("dialog", lambda question: (asked.append(question.message), question.dismiss()))
-    by_test(rows.filter(has_text="Press screen 1"), "take-bench-out").click()
+    by_test(rows.filter(has_text="Press screen 1"), "remove-press-screen").click()
     expect(rows).to_have_count(2)
     assert asked[0].startswith("Take press screen 1 out of the shop?")
-    expect(by_test(display, "bench-idle")).to_be_visible()
+    expect(by_test(display, "press-screen-idle")).to_be_visible()
     phone.once("dialog", lambda question: question.accept())
-    by_test(rows.filter(has_text="Press screen 1"), "take-bench-out").click()
+    by_test(rows.filter(has_text="Press screen 1"), "remove-press-screen").click()
     expect(rows).to_have_count(1)
-    assert [one["name"] for one in call(f"{server.url}/api/v1/benches")["benches"]] == ["Big press"]
-    expect(by_test(display, "bench-choose")).to_be_visible()
-    expect(by_test(display, "take-bench")).to_have_text("Big press")
+    assert [one["name"] for one in call(f"{server.url}/api/v1/press-screens")["press_screens"]] == [
+        "Big press"
+    ]
+    expect(by_test(display, "press-screen-choose")).to_be_visible()
+    expect(by_test(display, "take-press-screen")).to_have_text("Big press")
     assert sideways(phone) <= 0

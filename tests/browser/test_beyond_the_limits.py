@@ -20,7 +20,7 @@ def code(own_server) -> str:
 
 
 def measure(page: Page, address: str, angle: str) -> None:
-    show(page, address, "trial")
+    show(page, address, "result")
     by_test(page, "measured_deg").fill(angle)
     by_test(page, "save").click()
 
@@ -39,7 +39,7 @@ def test_a_result_that_asks_for_more_says_what_limits_and_what_to_check(
     page: Page, own_server, code: str
 ):
     for typed in MEASURED:
-        measure(page, f"{own_server.url}/c/{code}/trial/1", typed)
+        measure(page, f"{own_server.url}/c/{code}/result/1", typed)
         expect(by_test(page, "sent")).to_be_visible()
         nothing_to_set_is_shown(page)
     trials = call(f"{own_server.url}/api/v1/cards/{code}")["trials"]
@@ -47,13 +47,13 @@ def test_a_result_that_asks_for_more_says_what_limits_and_what_to_check(
         assert result["correction"]["limited_by"] == ["punch angle", "die angle"]
     assert len(trials) == len(MEASURED)
     show(page, f"{own_server.url}/c/{code}", "card")
-    expect(by_test(page, "trial").first).not_to_contain_text("new setting")
+    expect(by_test(page, "result").first).not_to_contain_text("new setting")
 
 
 def test_it_says_so_without_the_shop_too(kept: Page, own_server):
     own_server.kill()
     for typed in MEASURED:
-        measure(kept, f"{own_server.url}/c/SHE7FA1/trial/1", typed)
+        measure(kept, f"{own_server.url}/c/SHE7FA1/result/1", typed)
         expect(by_test(kept, "waits")).to_contain_text("Waiting")
         said = by_test(kept, "no-setting")
         expect(said).to_contain_text("Something else is wrong")

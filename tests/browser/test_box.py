@@ -94,7 +94,7 @@ def test_a_tray_from_the_form_to_paper(page: Page, shop_server):
         expect(by_test(page, "gauge-x")).to_contain_text(f"{step['gauge_x_mm']:.1f}")
         assert sideways(page) <= 0
         by_test(page, "next").click()
-    wait_ready(page, "trial")
+    wait_ready(page, "result")
     show(page, f"{url}/c/{card['code']}/print", "print")
     sheet = by_test(page, "card-sheet")
     expect(sheet).to_contain_text("box 300 × 200 × 30 mm")
@@ -199,13 +199,13 @@ def test_limits_by_number_are_for_the_shape_they_were_made_for(phone: Page, shop
     """A bend 1 of a section is no bend 1 of a box: the wish falls away, others stay."""
     show(phone, f"{shop_server.url}/part", "part")
     unfold(phone)
-    by_test(phone, "wishes").locator("summary").click()
+    by_test(phone, "order-limits").locator("summary").click()
     box(phone, "wishes.first").select_option("1")
     by_test(phone, "wishes.no_turn_over").check()
-    expect(by_test(phone, "wishes").locator("summary")).to_contain_text("bend 1 first")
+    expect(by_test(phone, "order-limits").locator("summary")).to_contain_text("bend 1 first")
     phone.locator('[data-test="shape"] input[value=box]').check(force=True)
-    expect(by_test(phone, "wishes").locator("summary")).not_to_contain_text("bend 1 first")
-    expect(by_test(phone, "wishes").locator("summary")).to_contain_text("never turned over")
+    expect(by_test(phone, "order-limits").locator("summary")).not_to_contain_text("bend 1 first")
+    expect(by_test(phone, "order-limits").locator("summary")).to_contain_text("never turned over")
 
 
 def test_a_box_can_be_bent_front_and_back_first_in_an_order_of_ones_own(phone: Page, shop_server):
@@ -228,7 +228,7 @@ def test_a_box_can_be_bent_front_and_back_first_in_an_order_of_ones_own(phone: P
     good(phone)
     expect(by_test(phone, "order-panel").locator(".order-run")).to_contain_text("Yours")
     # Back to left and right first: that order means nothing there and falls away.
-    by_test(phone, "wishes").locator("summary").click()
+    by_test(phone, "order-limits").locator("summary").click()
     expect(box(phone, "wishes.first").locator("option")).to_have_text(
         [
             "Any",

@@ -29,7 +29,7 @@ def test_what_a_card_shows(page: Page, shop_server):
     length = f"{card['plan']['blank']['length_mm']:.2f}"
     expect(by_test(page, "blank-length")).to_contain_text(length)
     expect(by_test(page, "section")).to_be_visible()
-    expect(by_test(page, "trial")).to_have_count(min(3, len(card["trials"])))
+    expect(by_test(page, "result")).to_have_count(min(3, len(card["trials"])))
     assert sideways(page) <= 0
 
 
@@ -64,7 +64,7 @@ def test_markup_in_a_title_and_note_is_only_words(page: Page, shop_server):
     for address, ready, name in (
         ("", "card", "card-title"),
         ("/step/1", "step", "to-card"),
-        ("/trial/1", "trial", "to-card"),
+        ("/result/1", "result", "to-card"),
         ("/history", "history", "history-screen"),
     ):
         visit(page, f"{shop_server.url}/c/{made['code']}{address}", ready)
@@ -87,7 +87,7 @@ def test_a_code_nobody_has(phone: Page, shop_server, console):
 def test_a_wrong_check_character_is_told_without_asking(phone: Page, shop_server):
     asked: list[str] = []
     phone.on("request", lambda request: asked.append(request.url))
-    for rest, ready in (("", "card"), ("/step/1", "step"), ("/trial/1", "trial")):
+    for rest, ready in (("", "card"), ("/step/1", "step"), ("/result/1", "result")):
         visit(phone, f"{shop_server.url}/c/SHE7FA2{rest}", ready)
         expect(by_test(phone, "bad-code")).to_contain_text("check character")
     assert not any("/cards/" in url for url in asked)

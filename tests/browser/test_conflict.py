@@ -97,19 +97,19 @@ def both_changed(crew: Crew) -> None:
 def test_two_devices_change_one_card(crew: Crew):
     both_changed(crew)
     ana, ben = crew.ana, crew.ben
-    expect(by_test(ana, "settle-count")).to_have_text("1 to resolve")
-    expect(by_test(ana, "to-settle")).to_contain_text("Both are kept")
+    expect(by_test(ana, "resolve-count")).to_have_text("1 to resolve")
+    expect(by_test(ana, "to-resolve")).to_contain_text("Both are kept")
     expect(by_test(ana, "card-note")).to_have_text("Ben: new stop at 40")
     show(ana, crew.server.url, "home")
     expect(ana.locator(f"[data-code='{CARD}']")).to_contain_text("1 to resolve")
 
     # It is not on Ana's device alone: Ben sees it too, and could settle it.
     crew.open(ben)
-    expect(by_test(ben, "to-settle")).to_be_visible()
-    crew.open(ben, "/settle", "settle")
+    expect(by_test(ben, "to-resolve")).to_be_visible()
+    crew.open(ben, "/resolve", "resolve")
     expect(by_test(ben, "why")).to_contain_text("Ana changed this card")
 
-    crew.open(ana, "/settle", "settle")
+    crew.open(ana, "/resolve", "resolve")
     expect(by_test(ana, "why")).to_contain_text("You changed this card")
     expect(by_test(ana, "differs")).to_have_count(2)
     note = ana.locator("[data-field=note]")
@@ -126,7 +126,7 @@ def test_two_devices_change_one_card(crew: Crew):
     expect(by_test(ana, "keep")).to_contain_text("1 still to choose")
     by_test(note, "shop").click()
     by_test(ana, "keep").click()
-    expect(by_test(ana, "settled")).to_be_visible()
+    expect(by_test(ana, "resolved")).to_be_visible()
 
     card = crew.card()
     assert (card["title"], card["note"]) == ("Shelf bracket, Ana", "Ben: new stop at 40")
@@ -138,22 +138,22 @@ def test_two_devices_change_one_card(crew: Crew):
     expect(by_test(ana, "proposal")).to_contain_text("Ana: left end at the gauge")
     expect(by_test(ana, "revision").first).to_contain_text("settled 1 proposed change of Ana")
     show(ben, crew.server.url, "home")
-    expect(by_test(ben, "settle-count")).to_have_count(0)
-    ben.wait_for_selector("html[data-settle='0']")
+    expect(by_test(ben, "resolve-count")).to_have_count(0)
+    ben.wait_for_selector("html[data-resolve='0']")
 
 
 def test_all_of_one_side_and_settled_without_the_shop(crew: Crew):
     both_changed(crew)
-    crew.open(crew.ana, "/settle", "settle")
+    crew.open(crew.ana, "/resolve", "resolve")
     expect(by_test(crew.ana, "differs")).to_have_count(2)
     crew.server.kill()
     by_test(crew.ana, "all-yours").click()
     by_test(crew.ana, "keep").click()
-    expect(by_test(crew.ana, "settled")).to_be_visible()
+    expect(by_test(crew.ana, "resolved")).to_be_visible()
     crew.open(crew.ana)
     expect(by_test(crew.ana, "card-title")).to_have_text("Shelf bracket, Ana")
     expect(by_test(crew.ana, "saved-here")).to_be_visible()
-    expect(by_test(crew.ana, "to-settle")).to_have_count(0)
+    expect(by_test(crew.ana, "to-resolve")).to_have_count(0)
     crew.server.start()
     crew.open(crew.ana)
     crew.ana.wait_for_selector("html[data-waiting='0']")
@@ -172,7 +172,7 @@ def test_only_later_edits_of_that_card_wait(crew: Crew):
     crew.write(ana, "Ana: second")
     wait_ready(ana, "card")
     expect(by_test(ana, "card-note")).to_have_text("Ana: second")
-    crew.open(ana, "/trial/1", "trial")
+    crew.open(ana, "/result/1", "result")
     by_test(ana, "measured_deg").fill("90.7")
     by_test(ana, "save").click()
     expect(by_test(ana, "waits")).to_be_visible()
@@ -191,7 +191,7 @@ def test_only_later_edits_of_that_card_wait(crew: Crew):
     assert [p["changes"] for p in crew.card()["proposals"]] == [{"note": "Ana: first"}]
 
     # Settled for hers: the second note goes on from there by itself.
-    crew.open(ana, "/settle", "settle")
+    crew.open(ana, "/resolve", "resolve")
     by_test(ana, "all-yours").click()
     by_test(ana, "keep").click()
     ana.wait_for_selector("html[data-waiting='0']")

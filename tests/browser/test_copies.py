@@ -21,8 +21,8 @@ def exported(page: Page) -> Path:
 
 def open_copies(page: Page, url: str) -> None:
     show(page, f"{url}/shop", "shop")
-    by_test(page, "to-copies").click()
-    page.wait_for_selector("html[data-ready=copies]")
+    by_test(page, "to-backups").click()
+    page.wait_for_selector("html[data-ready=backups]")
 
 
 def test_out_and_in_again(page: Page, own_server: Any, tmp_path: Path):
@@ -50,7 +50,7 @@ def test_out_and_in_again(page: Page, own_server: Any, tmp_path: Path):
     expect(by_test(page, "import-done")).to_contain_text(f"{cards} cards")
     assert f"{cards} cards" in asked[0]
     assert sideways(page) <= 0
-    expect(by_test(page, "copies")).to_contain_text("before it was replaced")
+    expect(by_test(page, "backups")).to_contain_text("before it was replaced")
     after = call(f"{url}/api/v1/export")
     assert after["shop_id"] != before
     assert after["cards"] == document["cards"]
@@ -105,8 +105,8 @@ def test_a_file_that_is_not_whole_is_refused_in_plain_words(
     ],
 )
 def test_how_the_copies_stand(page: Page, shop_server: Any, told: dict[str, Any], words: str):
-    body = {"folder": "/x", "copies": [], "trouble": None, "last_good_at": None, **told}
-    page.route("**/api/v1/copies", lambda route: route.fulfill(json=body))
-    show(page, f"{shop_server.url}/copies", "copies")
-    expect(by_test(page, "panel-copies")).to_contain_text(words)
+    body = {"folder": "/x", "backups": [], "trouble": None, "last_good_at": None, **told}
+    page.route("**/api/v1/backups", lambda route: route.fulfill(json=body))
+    show(page, f"{shop_server.url}/backups", "backups")
+    expect(by_test(page, "panel-backups")).to_contain_text(words)
     assert sideways(page) <= 0

@@ -17,7 +17,7 @@ def test_a_long_title_without_a_gap_widens_no_screen(page: Page, shop_server, ne
     for address, ready in (
         ("/", "home"), ("/labels", "labels"), (f"/c/{code}", "card"), (f"/c/{code}/step/1", "step"),
         (f"/c/{code}/label", "label"), (f"/c/{code}/print", "print"), (f"/c/{code}/note", "note"),
-        (f"/c/{code}/trial/1", "trial"), (f"/c/{code}/history", "history"),
+        (f"/c/{code}/result/1", "result"), (f"/c/{code}/history", "history"),
         (f"/part?from={code}", "part"),
     ):  # fmt: skip
         visit(page, f"{shop_server.url}{address}", ready)

@@ -19,11 +19,11 @@ def test_a_result_waits_on_the_phone_and_says_why(phone: Page, own_server: ShopP
     console.expect("507")
     card = f"{own_server.url}/c/{CODE}"
     before = len(call(f"{own_server.url}/api/v1/cards/{CODE}")["trials"])
-    show(phone, f"{card}/trial/1", "trial")
+    show(phone, f"{card}/result/1", "result")
     own_server.fill_disk()
     by_test(phone, "measured_deg").fill("91.2")
     by_test(phone, "save").click()
-    expect(by_test(phone, "trial-result")).to_contain_text("Saved here, not yet in the shop")
+    expect(by_test(phone, "result-answer")).to_contain_text("Saved here, not yet in the shop")
     expect(by_test(phone, "waits")).to_contain_text("disk of the shop’s server is full")
     expect(by_test(phone, "standing")).to_contain_text("1 result waits to be sent")
     expect(by_test(phone, "standing")).to_contain_text("disk of the shop’s server is full")

@@ -18,7 +18,7 @@ def test_flanges_that_agree_propose_the_zero_until_it_is_set(page: Page, crib_se
             "id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 90,
             "flange_mm": step["gauged_flange"]["wanted_mm"] + 0.6,
         }  # fmt: skip
-        call(f"{address}/cards/{code}/trials", "POST", result)
+        call(f"{address}/cards/{code}/results", "POST", result)
     learned = call(f"{address}/learned?metal={call(f'{address}/cards/{code}')['part']['metal']}")
     assert learned["groups"][0]["deduction"]["flanges"] == 9
     show(page, f"{crib_server.url}/shop/learned/{learned['metal']}", "learned")

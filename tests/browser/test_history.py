@@ -49,5 +49,5 @@ def test_look_at_an_older_one_and_bring_it_back(page: Page, shop_server, new_car
 def test_results_in_time(page: Page, shop_server):
     trials = call(f"{shop_server.url}/api/v1/cards/SHE7FA1")["trials"]
     show(page, f"{shop_server.url}/c/SHE7FA1/history", "history")
-    expect(by_test(page, "trial")).to_have_count(len(trials))
-    expect(by_test(page, "trial").first).to_contain_text(f"{trials[-1]['measured_deg']:.1f}°")
+    expect(by_test(page, "result")).to_have_count(len(trials))
+    expect(by_test(page, "result").first).to_contain_text(f"{trials[-1]['measured_deg']:.1f}°")

@@ -117,7 +117,7 @@ def test_a_press_set_by_depth_asks_for_the_depth(page: Page, own_server, metal: 
     step = card["plan"]["steps"][0]
     show(page, f"{url}/c/{card['code']}", "card")
     page.wait_for_selector("html[data-offline-ready]")
-    show(page, f"{url}/c/{card['code']}/trial/1", "trial")
+    show(page, f"{url}/c/{card['code']}/result/1", "result")
     expect(by_test(page, "set_angle_deg")).to_have_count(0)
     box = by_test(page, "punch_depth_mm")
     expect(box).to_have_attribute("placeholder", f"{step['punch_depth_mm']:.2f}")
@@ -142,7 +142,7 @@ def _press(url: str) -> tuple[Any, str]:
 def test_a_cards_result_that_no_metal_shows_is_asked_about(page: Page, own_server, metal: str):
     url = own_server.url
     card = call(f"{url}/api/v1/cards", "POST", {"part": plain_angle("Angle misread")})
-    show(page, f"{url}/c/{card['code']}/trial/1", "trial")
+    show(page, f"{url}/c/{card['code']}/result/1", "result")
     by_test(page, "measured_deg").fill("100")
     by_test(page, "save").click()
     expect(by_test(page, "question")).to_contain_text("Was it measured right?")

@@ -13,11 +13,11 @@ from secure import SecureShop, pair
 CARD = "STEP6BQ"
 # Every control that ends in something only the owner may ask, by the name screens give it.
 OWNERS = [
-    "edit", "take-fresh", "use-order", "let-it-choose", "settle", "bring-back", "put-back", "keep",
-    "save", "add", "take-out", "to-crew", "to-copies", "to-test-bend", "forget", "remember",
-    "take-bench-out",
+    "edit", "take-fresh", "use-order", "let-it-choose", "resolve", "bring-back", "put-back", "keep",
+    "save", "add", "take-out", "to-crew", "to-backups", "to-test-bend", "forget", "remember",
+    "remove-press-screen",
 ]  # fmt: skip
-MAY_SAVE = {"note", "trial"}  # screens whose "save" is an operator's too
+MAY_SAVE = {"note", "result"}  # screens whose "save" is an operator's too
 # A link's screen, and what tells two of one screen apart: the rest may be any card or tool.
 SCREENS = """async () => {
   const { match } = await import("/app/shell/routes.js");
@@ -99,12 +99,12 @@ def test_an_operator_is_offered_what_works_and_nothing_of_the_owners(
     seen = gone_through(page)
     assert owners_in(seen) == set()
     assert {
-        "home ", "scan ", "card ", "step ", "trial ", "note ", "history ", "label ", "print ",
+        "home ", "scan ", "card ", "step ", "result ", "note ", "history ", "label ", "print ",
         "bend ", "part ", "shop ", "press ", "chart ", "labels ", "learned ", "settings ",
         "tools punches", "tools dies", "tools metals", "tool punches", "tool dies", "tool metals",
     } <= set(seen)  # fmt: skip
-    assert not {"crew ", "copies ", "test-bend ", "settle "} & set(seen)
-    for address in ("/crew", "/copies", "/shop/test-bend", "/shop/dies/+", f"/c/{CARD}/settle"):
+    assert not {"crew ", "backups ", "test-bend ", "resolve "} & set(seen)
+    for address in ("/crew", "/backups", "/shop/test-bend", "/shop/dies/+", f"/c/{CARD}/resolve"):
         says_whose(page, address, "This is for the owner")
     assert refused == []
     show(page, f"{secure_shop.https}/c/{CARD}/note", "note")
@@ -114,7 +114,7 @@ def test_an_operator_is_offered_what_works_and_nothing_of_the_owners(
     wait_ready(page, "card")
     page.wait_for_selector("html[data-waiting='0']")
     assert call(f"{secure_shop.url}/api/v1/cards/{CARD}")["note"] == "Oil the die."
-    show(page, f"{secure_shop.https}/c/{CARD}/trial/1", "trial")
+    show(page, f"{secure_shop.https}/c/{CARD}/result/1", "result")
     page.locator("#measured_deg").fill("91.5")
     by_test(page, "save").click()
     expect(by_test(page, "sent")).to_be_visible()
@@ -130,17 +130,17 @@ def test_a_press_screen_is_offered_what_works_and_nothing_else(
     seen = gone_through(page)
     assert owners_in(seen) == set()
     assert {"home ", "card ", "step ", "history ", "shop ", "tools dies", "tool dies"} <= set(seen)
-    others = {"crew ", "copies ", "test-bend ", "settle ", "bend ", "part ", "note ", "trial "}
+    others = {"crew ", "backups ", "test-bend ", "resolve ", "bend ", "part ", "note ", "result "}
     assert not (others | {"chart ", "labels ", "learned "}) & set(seen)
-    for address in ("/part", "/chart", f"/c/{CARD}/note", f"/c/{CARD}/trial/1"):
+    for address in ("/part", "/chart", f"/c/{CARD}/note", f"/c/{CARD}/result/1"):
         says_whose(page, address, "This is for the crew")
     show(page, f"{secure_shop.https}/shop/dies/V32", "tool")
     expect(by_test(page, "v_opening_mm")).to_be_disabled()
     expect(page.locator(".outlines svg")).to_be_visible()
-    show(page, f"{secure_shop.https}/bench", "bench")
-    by_test(page, "bench").fill("1")
-    by_test(page, "make-bench").click()
-    expect(by_test(page, "bench-idle")).to_be_visible()
+    show(page, f"{secure_shop.https}/press-screen", "press-screen")
+    by_test(page, "press-screen").fill("1")
+    by_test(page, "make-press-screen").click()
+    expect(by_test(page, "press-screen-idle")).to_be_visible()
     assert refused == []
 
 
@@ -149,9 +149,9 @@ def test_an_owners_phone_is_offered_everything(
 ):
     page = new("owner")
     seen = gone_through(page)
-    assert {"crew ", "copies ", "test-bend ", "tool punches", "part "} <= set(seen)
+    assert {"crew ", "backups ", "test-bend ", "tool punches", "part "} <= set(seen)
     assert {"edit", "write-note"} <= seen["card "]
-    assert {"to-crew", "to-copies", "to-test-bend"} <= seen["shop "]
+    assert {"to-crew", "to-backups", "to-test-bend"} <= seen["shop "]
     assert "add" in seen["tools dies"]
     assert {"save", "take-out"} <= seen["tool dies"]
     assert "save" in seen["part "]

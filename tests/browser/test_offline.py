@@ -41,7 +41,7 @@ def test_the_whole_story(kept: Page, own_server):
     show(kept, f"{own_server.url}/C/ZRA2CKX", "card")  # as a scanned label opens it
     planned = whole["ZRA2CKX"]["plan"]["steps"][0]
     leads_with_the_first_hit(kept, own_server.url, planned)
-    show(kept, f"{own_server.url}/c/ZRA2CKX/trial/1", "trial")
+    show(kept, f"{own_server.url}/c/ZRA2CKX/result/1", "result")
     by_test(kept, "measured_deg").fill("91.3")
     by_test(kept, "note").fill("typed in the dead spot")
     by_test(kept, "save").click()
@@ -57,14 +57,14 @@ def test_the_whole_story(kept: Page, own_server):
     expect(by_test(kept, "standing")).to_contain_text("1 result and 1 edit wait")
 
     show(kept, f"{own_server.url}/c/ZRA2CKX", "card")
-    expect(by_test(kept, "waiting-trial")).to_contain_text("Saved here, not yet in the shop")
+    expect(by_test(kept, "waiting-result")).to_contain_text("Saved here, not yet in the shop")
     show(kept, own_server.url, "home")
     expect(kept.locator("[data-code='ZRA2CKX']")).to_contain_text("1 result and 1 edit wait")
 
     own_server.start()  # the same port, the same data
     show(kept, f"{own_server.url}/c/ZRA2CKX", "card")
-    expect(by_test(kept, "waiting-trial")).to_have_count(0)
-    expect(by_test(kept, "trial").first).to_contain_text("91.3°")
+    expect(by_test(kept, "waiting-result")).to_have_count(0)
+    expect(by_test(kept, "result").first).to_contain_text("91.3°")
     for _ in range(2):  # nothing is sent again later
         show(kept, own_server.url, "home")
     kept.wait_for_selector("html[data-waiting='0']")
@@ -82,8 +82,8 @@ def test_the_whole_story(kept: Page, own_server):
 def test_an_answer_lost_on_the_way_makes_no_second_result(kept: Page, own_server):
     """The shop has it, the phone never heard: it waits here, is sent again, and is there once."""
     lost: list[int] = []
-    kept.route("**/trials", losing("POST", lost))
-    show(kept, f"{own_server.url}/c/SHE7FA1/trial/1", "trial")
+    kept.route("**/results", losing("POST", lost))
+    show(kept, f"{own_server.url}/c/SHE7FA1/result/1", "result")
     by_test(kept, "measured_deg").fill("89.4")
     by_test(kept, "save").click()
     expect(by_test(kept, "waits")).to_be_visible()
@@ -97,14 +97,14 @@ def test_an_answer_lost_on_the_way_makes_no_second_result(kept: Page, own_server
 def test_a_refused_result_is_not_lost(kept: Page, own_server, console):
     console.expect("422")
     own_server.kill()
-    show(kept, f"{own_server.url}/c/SHE7FA1/trial/1", "trial")
+    show(kept, f"{own_server.url}/c/SHE7FA1/result/1", "result")
     by_test(kept, "measured_deg").fill("90.4")
     by_test(kept, "flange_mm").fill("40 apples")
     by_test(kept, "save").click()
     expect(by_test(kept, "waits")).to_be_visible()
     own_server.start()
     show(kept, f"{own_server.url}/c/SHE7FA1", "card")
-    expect(by_test(kept, "waiting-trial")).to_contain_text("Refused")
+    expect(by_test(kept, "waiting-result")).to_contain_text("Refused")
     assert all(
         t.get("measured_deg") != 90.4
         for t in call(f"{own_server.url}/api/v1/cards/SHE7FA1")["trials"]
@@ -159,4 +159,4 @@ def test_history_without_the_shop_shows_what_is_here(kept: Page, own_server):
     own_server.kill()
     show(kept, f"{own_server.url}/c/SHE7FA1/history", "history")
     expect(by_test(kept, "silent")).to_contain_text("This device has revision")
-    expect(by_test(kept, "trial").first).to_be_visible()
+    expect(by_test(kept, "result").first).to_be_visible()

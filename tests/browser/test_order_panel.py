@@ -35,7 +35,7 @@ def asked(part: dict[str, Any]) -> dict[str, Any]:
 
 def open_wishes(page: Page) -> None:
     unfold(page)
-    by_test(page, "wishes").locator("summary").click()
+    by_test(page, "order-limits").locator("summary").click()
 
 
 def no_findings(page: Page, root: Path) -> None:
@@ -49,19 +49,19 @@ def test_a_limit_is_kept_and_its_cost_is_said(page: Page, shop_server, root: Pat
     enter(page, ZED)
     good(page)
     expect(by_test(page, "order-panel")).to_have_attribute("data-level", "ok")
-    expect(by_test(page, "wish-costs")).to_have_count(0)
+    expect(by_test(page, "limit-costs")).to_have_count(0)
     unfold(page)
     open_wishes(page)
     box(page, "wishes.first").select_option("2")
     page.get_by_label("Flat 3", exact=True).last.check()
-    expect(by_test(page, "wish-costs").locator("[data-wish=first]")).to_be_visible()
+    expect(by_test(page, "limit-costs").locator("[data-limit=first]")).to_be_visible()
     good(page)
     plan = planned(shop_server.url, ZED, wishes={"first": 2, "critical_flats": [3]})
     costs = [words_of(wish) for wish in plan["order"]["wishes"]]
     assert len(costs) == 2
-    assert by_test(page, "wish-costs").locator("li").all_inner_texts() == costs
+    assert by_test(page, "limit-costs").locator("li").all_inner_texts() == costs
     expect(by_test(page, "order-words")).to_have_text(plan["order"]["words"])
-    expect(by_test(page, "wishes").locator("summary")).to_contain_text(
+    expect(by_test(page, "order-limits").locator("summary")).to_contain_text(
         "bend 2 first, flat 3 gauged"
     )
     no_findings(page, root)
@@ -75,7 +75,7 @@ def test_a_limit_is_kept_and_its_cost_is_said(page: Page, shop_server, root: Pat
     assert card["part"]["wishes"]["first"] == 2
     assert card["part"]["wishes"]["critical_flats"] == [3]
     unfold(page)
-    assert by_test(page, "wish-costs").locator("li").all_inner_texts() == costs
+    assert by_test(page, "limit-costs").locator("li").all_inner_texts() == costs
 
 
 def test_what_blocks_a_part_and_what_would_help(page: Page, shop_server, root: Path):

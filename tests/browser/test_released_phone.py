@@ -57,7 +57,7 @@ def test_what_it_had_queued_arrives_and_the_card_opens_and_prints(phone: Page, r
     phone.wait_for_selector("html[data-reached=true][data-waiting='0']")
     card = call(f"{released.url}/api/v1/cards/{CODE}")
     assert card["note"] == QUEUED[1]["body"]["note"]
-    (newest, *_) = call(f"{released.url}/api/v1/cards/{CODE}/trials")["trials"]
+    (newest, *_) = call(f"{released.url}/api/v1/cards/{CODE}/results")["results"]
     assert (newest["id"], newest["measured_deg"]) == (QUEUED[0]["id"], 90.3)
 
     show(phone, f"{released.url}/c/{CODE}", "card")

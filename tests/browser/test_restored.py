@@ -68,7 +68,7 @@ def kept(kept: Page, console: Any) -> Page:
 
 
 def type_result(page: Page, url: str, angle: str) -> None:
-    show(page, f"{url}/c/{CARD}/trial/1", "trial")
+    show(page, f"{url}/c/{CARD}/result/1", "result")
     by_test(page, "measured_deg").fill(angle)
     by_test(page, "save").click()
 
@@ -105,10 +105,10 @@ def test_a_shop_put_back_gets_again_what_it_had(
             "step": 1,
             "measured_deg": 92.2,
         }
-        call(f"{own_server.url}/api/v1/cards/{code}/trials", "POST", other)
+        call(f"{own_server.url}/api/v1/cards/{code}/results", "POST", other)
     for code in (CARD, made["code"]):  # nobody but this phone has them when the shop is put back
         show(kept, f"{own_server.url}/c/{code}", "card")
-        expect(by_test(kept, "trial").filter(has_text="92.2°")).to_have_count(1)
+        expect(by_test(kept, "result").filter(has_text="92.2°")).to_have_count(1)
     own_server.kill()
     type_result(kept, own_server.url, "90.17")
     expect(by_test(kept, "waits")).to_be_visible()
@@ -166,8 +166,8 @@ def test_a_wrong_clock_is_shown_as_the_devices(kept: Page, own_server: Any):
     type_result(kept, own_server.url, "91.2")
     expect(by_test(kept, "sent")).to_be_visible()
     show(kept, f"{own_server.url}/c/{CARD}", "card")
-    expect(by_test(kept, "trial").first).to_contain_text("2 Jan 2031")
-    expect(by_test(kept, "trial").first).to_contain_text("by the device’s clock")
+    expect(by_test(kept, "result").first).to_contain_text("2 Jan 2031")
+    expect(by_test(kept, "result").first).to_contain_text("by the device’s clock")
     # What it sent is still kept to be sent again: the shop's clock says how old it is.
     sent = kept.evaluate(
         "() => import('/app/sync/database.js').then(m => m.database())"

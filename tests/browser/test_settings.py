@@ -68,7 +68,7 @@ def test_the_theme_follows_the_system_until_it_is_chosen(phone: Page, shop_serve
 def test_the_name_goes_with_a_change(wide: Page, own_server):
     show(wide, f"{own_server.url}/settings", "settings")
     by_test(wide, "name").fill("Night shift")
-    show(wide, f"{own_server.url}/c/SHE7FA1/trial/1", "trial")
+    show(wide, f"{own_server.url}/c/SHE7FA1/result/1", "result")
     by_test(wide, "measured_deg").fill("90.6")
     by_test(wide, "save").click()
     expect(by_test(wide, "sent")).to_be_visible()

@@ -101,11 +101,11 @@ def scan_with_the_server_stopped(phone: Page, shop: SecureShop) -> None:
 
 
 def measure(phone: Page, step: int, came_out: str) -> None:
-    phone.goto(f"{phone.url.partition('/c/')[0]}/c/{CARD}/trial/{step}")
-    wait_ready(phone, "trial")
+    phone.goto(f"{phone.url.partition('/c/')[0]}/c/{CARD}/result/{step}")
+    wait_ready(phone, "result")
     phone.locator("#measured_deg").fill(came_out)
     by_test(phone, "save").click()
-    expect(by_test(phone, "trial-result")).to_have_attribute("data-waits", "true")
+    expect(by_test(phone, "result-answer")).to_have_attribute("data-waits", "true")
 
 
 def the_result(shop: SecureShop) -> list[float]:
@@ -121,14 +121,14 @@ def the_owner_sees(owner: Page, shop: SecureShop, came_out: str) -> None:
 
 def step_through(phone: Page, display: Page, shop: SecureShop) -> None:
     """Every step that the phone chooses stands on the display."""
-    show(display, f"{shop.https}/bench", "bench")
-    by_test(display, "bench").fill("1")
-    by_test(display, "make-bench").click()
-    expect(by_test(display, "bench-idle")).to_be_visible()
+    show(display, f"{shop.https}/press-screen", "press-screen")
+    by_test(display, "press-screen").fill("1")
+    by_test(display, "make-press-screen").click()
+    expect(by_test(display, "press-screen-idle")).to_be_visible()
     show(phone, f"{shop.https}/c/{CARD}/step/1", "step")
-    by_test(phone, "put-on-bench").click()
+    by_test(phone, "put-on-press-screen").click()
     for step in range(1, STEPS + 1):
-        shown = by_test(display, "bench-step")
+        shown = by_test(display, "press-screen-step")
         expect(shown).to_have_attribute("data-step", str(step), timeout=60_000)
         expect(shown).to_have_attribute("data-code", CARD)
         if step < STEPS:

@@ -55,7 +55,7 @@ def test_what_the_shop_has(page: Page, shop_server):
     expect(by_test(page, "panel-metals").locator("li")).to_have_count(
         len(all_of(shop_server, "metals"))
     )
-    expect(by_test(page, "to-copies")).to_be_visible()
+    expect(by_test(page, "to-backups")).to_be_visible()
     assert sideways(page) <= 0
 
 

@@ -55,12 +55,12 @@ def test_numbers_to_set_are_a_fourteenth_of_the_screen(page: Page, shop_server):
         expect(number).to_be_in_viewport(ratio=0.99)
 
 
-@pytest.mark.parametrize("address", ["", "/step/1", "/trial/1"])
+@pytest.mark.parametrize("address", ["", "/step/1", "/result/1"])
 def test_targets_on_the_floor_are_made_for_gloves(page: Page, shop_server, address: str):
     show(
         page,
         f"{shop_server.url}/c/SHE7FA1{address}",
-        {"": "card", "/step/1": "step"}.get(address, "trial"),
+        {"": "card", "/step/1": "step"}.get(address, "result"),
     )
     targets = page.evaluate(TARGETS)
     assert len(targets) >= 4
@@ -133,7 +133,7 @@ def test_next_back_and_the_arrow_keys(page: Page, shop_server, demo_codes):
     expect(by_test(page, "step-number")).to_have_text("Step 2 of 2")
     expect(by_test(page, "next")).to_contain_text("Type the result")
     page.keyboard.press("ArrowRight")
-    wait_ready(page, "trial")
+    wait_ready(page, "result")
     by_test(page, "back").click()
     wait_ready(page, "step")
 

@@ -116,7 +116,7 @@ def test_neither_answers_says_so_and_goes_on_by_itself(silent: Page, shop_server
     console.expect("storage does not answer")
     cut_off(silent)
     for path, ready in (
-        ("/c/SHE7FA1", "card"), ("/c/SHE7FA1/step/1", "step"), ("/c/SHE7FA1/trial/1", "trial"),
+        ("/c/SHE7FA1", "card"), ("/c/SHE7FA1/step/1", "step"), ("/c/SHE7FA1/result/1", "result"),
     ):  # fmt: skip
         silent.evaluate("hold()")
         show(silent, f"{shop_server.url}{path}", "failed")
@@ -129,8 +129,8 @@ def test_neither_answers_says_so_and_goes_on_by_itself(silent: Page, shop_server
 
 
 def test_what_is_typed_is_held_until_the_storage_or_the_shop_answers(silent: Page, shop_server):
-    form = f"{shop_server.url}/c/{CARD}/trial/1"
-    show(silent, form, "trial")
+    form = f"{shop_server.url}/c/{CARD}/result/1"
+    show(silent, form, "result")
     cut_off(silent)
     type_result(silent, "90.7")
     expect(by_test(silent, "held")).to_contain_text("held in this window only")
@@ -143,7 +143,7 @@ def test_what_is_typed_is_held_until_the_storage_or_the_shop_answers(silent: Pag
 
     back(silent)
     silent.evaluate("hold()")
-    show(silent, form, "trial")
+    show(silent, form, "result")
     cut_off(silent)
     type_result(silent, "90.6")
     expect(by_test(silent, "held")).to_be_visible()
@@ -173,7 +173,7 @@ def test_a_private_window_asks_for_what_the_press_is_set_by(phone: Page, crib_se
     url = f"{crib_server.url}/api/v1/press"
     call(url, "PUT", {"press": {**press, "set_by": "depth"}}, etag)
     phone.add_init_script(PRIVATE)
-    show(phone, f"{crib_server.url}/c/{CARD}/trial/1", "trial")
+    show(phone, f"{crib_server.url}/c/{CARD}/result/1", "result")
     expect(phone.locator("#main")).to_contain_text("Depth that was set")
     show(phone, crib_server.url, "home")
     expect(phone.locator("#main")).to_contain_text(METAL)
@@ -185,7 +185,7 @@ def test_a_private_window_makes_one_setting_after_another_the_card_s(
     """The second is made on the first, and has nothing to settle with it."""
     console.expect("changes feed")
     phone.add_init_script(PRIVATE)
-    show(phone, f"{shop_server.url}/c/{CARD}/trial/1", "trial")
+    show(phone, f"{shop_server.url}/c/{CARD}/result/1", "result")
     before = call(f"{shop_server.url}/api/v1/cards/{CARD}")
     for number, degrees in enumerate(("91", "90.6"), 1):
         type_result(phone, degrees)
@@ -224,7 +224,7 @@ def test_a_full_device_leaves_the_shop(context_of, shop_server, console):
     show(page, shop_server.url, "home")
     expect(page.locator("#main")).to_contain_text("Shelf bracket")
     holds_what_is_typed(page, shop_server.url, "device is full", (90.3, 90.2))
-    show(page, f"{shop_server.url}/c/{CARD}/trial/1", "trial")
+    show(page, f"{shop_server.url}/c/{CARD}/result/1", "result")
     cut_off(page)
     type_result(page, "90.1")
     expect(by_test(page, "held")).to_contain_text("device is full")
@@ -236,11 +236,11 @@ def test_a_full_device_leaves_the_shop(context_of, shop_server, console):
 def holds_what_is_typed(page: Page, url: str, why: str, degrees: tuple[float, float]) -> None:
     """Nothing can be written down: the shop gets the first at once, the second when it answers."""
     at_once, later = degrees
-    show(page, f"{url}/c/{CARD}/trial/1", "trial")
+    show(page, f"{url}/c/{CARD}/result/1", "result")
     type_result(page, str(at_once))
     expect(by_test(page, "new-angle-value")).to_be_visible()
     assert results(url, at_once) == 1
-    show(page, f"{url}/c/{CARD}/trial/1", "trial")
+    show(page, f"{url}/c/{CARD}/result/1", "result")
     cut_off(page)
     type_result(page, str(later))
     expect(by_test(page, "held")).to_contain_text(why)
@@ -256,7 +256,7 @@ def holds_what_is_typed(page: Page, url: str, why: str, degrees: tuple[float, fl
 def test_a_storage_cleared_under_the_page_is_filled_again(kept: Page, console, shop_server, by):
     """As a system does that is short of room, or after seven days without a visit."""
     console.expect("changes feed: .*Force close delete origin")  # a round was under way
-    show(kept, f"{shop_server.url}/c/{CARD}/trial/1", "trial")
+    show(kept, f"{shop_server.url}/c/{CARD}/result/1", "result")
     by_test(kept, "measured_deg").fill("90.8")
     if by == "the system":
         session = kept.context.new_cdp_session(kept)
@@ -286,7 +286,7 @@ def test_a_tab_that_keeps_its_turn_holds_nobody_up(kept: Page, shop_server):
     other = kept.context.new_page()
     show(other, shop_server.url, "home")
     other.evaluate(KEEP_THE_TURN)
-    show(kept, f"{shop_server.url}/c/{CARD}/trial/1", "trial")
+    show(kept, f"{shop_server.url}/c/{CARD}/result/1", "result")
     cut_off(kept)
     type_result(kept, "91.1")
     expect(by_test(kept, "waits")).to_be_visible()

@@ -87,7 +87,7 @@ def work_it(phone: Page, steps: list[Any]) -> None:
         expect(by_test(phone, "gauge-x-value")).to_contain_text(f"{step['gauge_x_mm']:.1f}")
         expect(by_test(phone, "sheet")).to_be_visible()
         by_test(phone, "next").click()
-    wait_ready(phone, "trial")
+    wait_ready(phone, "result")
 
 
 def keep_what_came_out(phone: Page, api: str) -> Any:
@@ -107,7 +107,7 @@ def work_in_a_dead_spot(phone: Page, url: str, card: Any, address: str) -> None:
     show(phone, f"{url}/c/{card['code']}/step/{len(card['plan']['steps'])}", "step")
     setting = card["settings"][0]["set_angle_deg"]
     expect(by_test(phone, "set-angle-value")).to_contain_text(f"{setting:.1f}")
-    show(phone, f"{url}/c/{card['code']}/trial/1", "trial")
+    show(phone, f"{url}/c/{card['code']}/result/1", "result")
     by_test(phone, "measured_deg").fill("90.2")
     by_test(phone, "save").click()
     expect(by_test(phone, "waits")).to_be_visible()

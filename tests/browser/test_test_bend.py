@@ -235,7 +235,7 @@ def test_a_result_stands_in_the_picture_where_it_was_measured(wide: Page, own_se
     }
     call(f"{url}/api/v1/test-bends", "POST", strip)
     show(wide, f"{url}{BEND.replace('500', '100')}", "bend")
-    point = wide.locator(f'[data-test="trial-point"][data-id="{strip["id"]}"]')
+    point = wide.locator(f'[data-test="result-point"][data-id="{strip["id"]}"]')
     expect(point).to_have_count(1)
 
 
@@ -252,7 +252,7 @@ def test_the_handbook_stands_beside_the_model(wide: Page, shop_server):
 
 def test_lot_thickness_and_radius_of_a_first_piece(phone: Page, shop_server, new_card):
     code = new_card("Angle measured with care")
-    show(phone, f"{shop_server.url}/c/{code}/trial/1", "trial")
+    show(phone, f"{shop_server.url}/c/{code}/result/1", "result")
     by_test(phone, "measured_deg").fill("90.4")
     by_test(phone, "more-measured").locator("summary").click()
     for name, text in (("lot", "H 4471"), ("thickness_mm", "1.97"), ("radius_mm", "2.5")):

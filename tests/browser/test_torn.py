@@ -103,8 +103,8 @@ def test_a_note_whose_answer_was_torn_is_there_once(kept: Page, own_server, brea
 
 
 def test_a_result_whose_answer_was_torn_is_there_once(kept: Page, own_server, breaking):
-    show(kept, f"{own_server.url}/c/{CARD}/trial/1", "trial")
-    kept.route("**/trials", breaking.first("POST"))
+    show(kept, f"{own_server.url}/c/{CARD}/result/1", "result")
+    kept.route("**/results", breaking.first("POST"))
     by_test(kept, "measured_deg").fill("89.3")
     by_test(kept, "save").click()
     expect(by_test(kept, "waits")).to_be_visible()
@@ -125,7 +125,7 @@ def test_a_hotspots_page_in_the_shops_place_is_no_answer(
         route.fulfill(status=status, body=SIGN_IN, content_type="text/html")
 
     kept.route("**/api/v1/**", sign_in)
-    show(kept, f"{own_server.url}/c/{CARD}/trial/1", "trial")
+    show(kept, f"{own_server.url}/c/{CARD}/result/1", "result")
     by_test(kept, "measured_deg").fill("88.8")
     by_test(kept, "save").click()
     expect(by_test(kept, "waits")).to_contain_text("Waiting")

@@ -16,7 +16,7 @@ def code(shop_server, new_card) -> str:
 
 
 def measure(page: Page, address: str, angle: str = "91.2", **more: str) -> None:
-    show(page, address, "trial")
+    show(page, address, "result")
     by_test(page, "measured_deg").fill(angle)
     for name, text in more.items():
         by_test(page, name).fill(text)
@@ -29,7 +29,7 @@ def shown(page: Page, name: str) -> float:
 
 def test_a_result_is_kept_and_a_new_setting_offered(page: Page, shop_server, code: str):
     measure(
-        page, f"{shop_server.url}/c/{code}/trial/1", "91,2", flange_mm="40.2", note="grain across"
+        page, f"{shop_server.url}/c/{code}/result/1", "91,2", flange_mm="40.2", note="grain across"
     )
     expect(by_test(page, "sent")).to_be_visible()
     card = call(f"{shop_server.url}/api/v1/cards/{code}")
@@ -46,19 +46,19 @@ def test_a_result_is_kept_and_a_new_setting_offered(page: Page, shop_server, cod
 
 
 def test_the_new_setting_is_huge_too(page: Page, shop_server, code: str):
-    measure(page, f"{shop_server.url}/c/{code}/trial/1")
+    measure(page, f"{shop_server.url}/c/{code}/result/1")
     for name in ("new-angle-value", "new-depth-value"):
         size = by_test(page, name).evaluate("(one) => parseFloat(getComputedStyle(one).fontSize)")
         assert size >= page.viewport_size["height"] / 14
 
 
 def test_left_middle_and_right(phone: Page, shop_server, code: str):
-    show(phone, f"{shop_server.url}/c/{code}/trial/1", "trial")
+    show(phone, f"{shop_server.url}/c/{code}/result/1", "result")
     by_test(phone, "places").get_by_label("Left, middle, right").check()
     for name, text in (("left_deg", "90.5"), ("middle_deg", "91"), ("right_deg", "91.5")):
         by_test(phone, name).fill(text)
     by_test(phone, "save").click()
-    expect(by_test(phone, "trial-result")).to_contain_text("90.5° / 91.0° / 91.5°")
+    expect(by_test(phone, "result-answer")).to_contain_text("90.5° / 91.0° / 91.5°")
     expect(by_test(phone, "tilt")).to_contain_text("right end deeper")
     (result,) = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
     assert [result[f"{where}_deg"] for where in ("left", "middle", "right")] == [90.5, 91, 91.5]
@@ -66,7 +66,7 @@ def test_left_middle_and_right(phone: Page, shop_server, code: str):
 
 @pytest.mark.parametrize("typed", ["", "ninety", "0", "180", "-5", "91.2.3", "<b>9</b>"])
 def test_what_is_no_angle_is_refused_at_the_box(phone: Page, shop_server, code: str, typed: str):
-    measure(phone, f"{shop_server.url}/c/{code}/trial/1", typed)
+    measure(phone, f"{shop_server.url}/c/{code}/result/1", typed)
     expect(by_test(phone, "wrong-measured_deg")).to_contain_text("90.5")
     expect(by_test(phone, "measured_deg")).to_be_focused()
     assert call(f"{shop_server.url}/api/v1/cards/{code}")["trials"] == []
@@ -74,7 +74,7 @@ def test_what_is_no_angle_is_refused_at_the_box(phone: Page, shop_server, code: 
 
 def test_what_the_shop_refuses_is_told_at_its_box(phone: Page, shop_server, code: str, console):
     console.expect("422")
-    measure(phone, f"{shop_server.url}/c/{code}/trial/1", flange_mm="40 apples")
+    measure(phone, f"{shop_server.url}/c/{code}/result/1", flange_mm="40 apples")
     expect(by_test(phone, "wrong-flange_mm")).to_be_visible()
     expect(by_test(phone, "measured_deg")).to_have_value("91.2")
     assert call(f"{shop_server.url}/api/v1/cards/{code}")["trials"] == []
@@ -83,7 +83,7 @@ def test_what_the_shop_refuses_is_told_at_its_box(phone: Page, shop_server, code
 def test_keeping_the_setting_makes_a_revision_and_the_step_says_so(
     page: Page, shop_server, code: str
 ):
-    measure(page, f"{shop_server.url}/c/{code}/trial/1")
+    measure(page, f"{shop_server.url}/c/{code}/result/1")
     # The new setting is not dropped silently: keeping it is the main button, going on says so.
     expect(by_test(page, "keep")).to_have_class(re.compile(r"\bnext\b"))
     expect(by_test(page, "next")).not_to_have_class(re.compile(r"\bnext\b"))
@@ -98,7 +98,7 @@ def test_keeping_the_setting_makes_a_revision_and_the_step_says_so(
     assert setting["trial_id"] == card["trials"][0]["id"]
     by_test(page, "back").click()
     wait_ready(page, "step")
-    expect(by_test(page, "from-trial")).to_contain_text("The plan said")
+    expect(by_test(page, "from-result")).to_contain_text("The plan said")
     assert shown(page, "set-angle-value") == pytest.approx(setting["set_angle_deg"], abs=0.051)
 
 
@@ -106,7 +106,7 @@ def test_keeping_after_somebody_else_changed_the_card_is_to_be_settled(
     phone: Page, shop_server, code: str, console
 ):
     console.expect("412")
-    measure(phone, f"{shop_server.url}/c/{code}/trial/1")
+    measure(phone, f"{shop_server.url}/c/{code}/result/1")
     expect(by_test(phone, "sent")).to_be_visible()
     card = call(f"{shop_server.url}/api/v1/cards/{code}")
     call(f"{shop_server.url}/api/v1/cards/{code}", "PUT", {"note": "mine"}, card["etag"])
@@ -119,17 +119,17 @@ def test_keeping_after_somebody_else_changed_the_card_is_to_be_settled(
 
 
 def test_measuring_again_starts_from_the_new_setting(phone: Page, shop_server, code: str):
-    measure(phone, f"{shop_server.url}/c/{code}/trial/1", "92")
+    measure(phone, f"{shop_server.url}/c/{code}/result/1", "92")
     by_test(phone, "again").click()
     by_test(phone, "measured_deg").fill("90.5")
     by_test(phone, "save").click()
-    expect(by_test(phone, "trial-result")).to_contain_text("90.5°")
+    expect(by_test(phone, "result-answer")).to_contain_text("90.5°")
     first, second = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
     assert second["set_angle_deg"] == pytest.approx(first["correction"]["set_angle_deg"], abs=1e-3)
 
 
 def test_leaving_with_something_typed_asks_first(phone: Page, shop_server, code: str):
-    show(phone, f"{shop_server.url}/c/{code}/trial/1", "trial")
+    show(phone, f"{shop_server.url}/c/{code}/result/1", "result")
     by_test(phone, "measured_deg").fill("91")
     asked: list[str] = []
     phone.once("dialog", lambda dialog: (asked.append(dialog.message), dialog.dismiss()))
@@ -141,13 +141,13 @@ def test_leaving_with_something_typed_asks_first(phone: Page, shop_server, code:
 def test_an_inch_reader_reads_the_tilt_in_inches(phone: Page, shop_server, code: str):
     """Seen: "0.01 mm in each metre" on a device set to inches."""
     phone.add_init_script("localStorage['flangebook.settings'] = '{\"units\": \"inch\"}'")
-    show(phone, f"{shop_server.url}/c/{code}/trial/1", "trial")
+    show(phone, f"{shop_server.url}/c/{code}/result/1", "result")
     by_test(phone, "places").get_by_label("Left, middle, right").check()
     for name, text in (("left_deg", "90.5"), ("middle_deg", "91"), ("right_deg", "91.5")):
         by_test(phone, name).fill(text)
     by_test(phone, "save").click()
-    expect(by_test(phone, "trial-result")).to_be_visible()
+    expect(by_test(phone, "result-answer")).to_be_visible()
     (result,) = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
     inches = abs(result["correction"]["tilt_mm_per_m"]) * 3.048 / 25.4
     expect(by_test(phone, "tilt")).to_contain_text(f"about {inches:.3f} in over ten feet")
-    expect(by_test(phone, "trial-result")).not_to_contain_text("mm")
+    expect(by_test(phone, "result-answer")).not_to_contain_text("mm")

@@ -40,13 +40,13 @@ def within(step: dict[str, Any], angle: float | None, depth: float | None) -> No
 
 
 def measure(page: Page, url: str, code: str, **typed: str) -> None:
-    show(page, f"{url}/c/{code}/trial/1", "trial")
+    show(page, f"{url}/c/{code}/result/1", "result")
     if "left_deg" in typed:
         by_test(page, "places").get_by_label("Left, middle, right").check()
     for name, text in typed.items():
         by_test(page, name).fill(text)
     by_test(page, "save").click()
-    expect(by_test(page, "trial-result")).to_be_visible()
+    expect(by_test(page, "result-answer")).to_be_visible()
 
 
 def shown(page: Page, name: str) -> float:
@@ -105,4 +105,4 @@ def nothing_beyond_the_limits_in_a_dead_spot(page: Page, url: str, code: str, st
     expect(by_test(page, "waits")).to_be_visible()
     expect(by_test(page, "basis")).to_contain_text("this is for the ends")
     within(step, shown(page, "new-angle-value"), shown(page, "new-depth-value"))
-    wait_ready(page, "trial")
+    wait_ready(page, "result")

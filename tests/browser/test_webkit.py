@@ -108,7 +108,7 @@ def test_a_private_window_has_the_app_and_leaves_nothing_on_the_disk(webkit: Web
 
 def test_a_storage_cleared_under_the_page_is_filled_again(webkit: WebKit, server: ShopProcess):
     """As a system does that is short of room."""
-    webkit.show(f"{server.url}/c/{CARD}/trial/1", "trial")
+    webkit.show(f"{server.url}/c/{CARD}/result/1", "result")
     webkit.fill("measured_deg", "90.8")
     webkit.driver.execute_async_script(CLEARED)
     webkit.press("save")
@@ -143,7 +143,7 @@ def test_a_tab_that_holds_the_storage_hides_no_card(
     webkit.show(server.url, "home")
     webkit.driver.execute_async_script(HOLD)
     webkit.driver.switch_to.window(first)
-    webkit.show(f"{server.url}/c/{CARD}/trial/1", "trial")
+    webkit.show(f"{server.url}/c/{CARD}/result/1", "result")
     assert "storage does not answer" in webkit.words("silent-storage")
     webkit.fill("measured_deg", "90.9")
     webkit.press("save")
@@ -193,11 +193,11 @@ def the_label_is_read(webkit: WebKit, url: str) -> None:
 
 
 def the_press_screen_follows(webkit: WebKit, url: str) -> None:
-    bench = f"{url}/api/v1/benches/Window"
+    bench = f"{url}/api/v1/press-screens/Window"
     call(bench, "PUT", {"code": None, "step": 0})
-    webkit.show(f"{url}/bench", "bench")
+    webkit.show(f"{url}/press-screen", "press-screen")
     assert webkit.run("return document.querySelector('[data-test=\"may-go-dark\"]') === null")
-    webkit.press("take-bench")
+    webkit.press("take-press-screen")
     for step in (1, 2):
         call(bench, "PUT", {"code": "TRAY4CH", "step": step})
         webkit.wait(
@@ -225,7 +225,7 @@ def a_result_waits(webkit: WebKit, url: str) -> None:
     assert "Not connected" in webkit.words("standing")
     webkit.show(f"{url}/c/TRAY4CH/step/2", "step")
     assert webkit.words("set-angle-value")
-    webkit.show(f"{url}/c/{CARD}/trial/1", "trial")
+    webkit.show(f"{url}/c/{CARD}/result/1", "result")
     webkit.fill("measured_deg", "91.3")
     webkit.press("save")
     assert "Waiting" in webkit.words("waits")
@@ -238,7 +238,7 @@ def two_edits_meet(webkit: WebKit, url: str) -> None:
     card = call(f"{url}/api/v1/cards/{CARD}")
     call(f"{url}/api/v1/cards/{CARD}", "PUT", {"note": "typed in the shop"}, card["etag"])
     webkit.press("save")
-    webkit.wait("document.documentElement.dataset.settle === '1'")
+    webkit.wait("document.documentElement.dataset.resolve === '1'")
     card = call(f"{url}/api/v1/cards/{CARD}")
     assert card["note"] == "typed in the shop"
     assert [one["changes"]["note"] for one in card["proposals"]] == ["typed in WebKit"]

@@ -222,7 +222,7 @@ class Device:
         try:
             if entry["kind"] == "trial":
                 again = {"again": True} if entry.get("missing") else {}
-                self.line.ask("POST", f"{path}/trials", entry["body"] | again)
+                self.line.ask("POST", f"{path}/results", entry["body"] | again)
                 return self._arrived(entry)
             if entry.get("parked"):
                 return self._propose(entry)

@@ -136,7 +136,7 @@ class Writer(threading.Thread):
 
     def _trial(self) -> None:
         result = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
-        self._post(f"cards/{self._code}/trials", result)
+        self._post(f"cards/{self._code}/results", result)
         self._ledger.trials[result["id"]] = self._code  # type: ignore[index]
 
     def _card(self) -> None:
@@ -286,7 +286,7 @@ def test_every_acknowledged_write_was_synced_to_the_disk(demo_data: Path, tmp_pa
                 "measured_deg": 90 + number,
             }
             line.request(
-                "POST", f"/api/v1/cards/{code}/trials", json.dumps(result),
+                "POST", f"/api/v1/cards/{code}/results", json.dumps(result),
                 {"Content-Type": "application/json"},
             )  # fmt: skip
             answer = line.getresponse()

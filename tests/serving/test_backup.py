@@ -72,7 +72,7 @@ def rows(file: Path, query: str) -> list[Any]:
 
 def result(server: Running, **change: Any) -> str:
     body = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91, **change}
-    url = f"{server.address}api/v1/cards/{CARD}/trials"
+    url = f"{server.address}api/v1/cards/{CARD}/results"
     assert requests.post(url, json=body, timeout=PATIENCE_S).status_code == 201
     return str(body["id"])
 
@@ -267,13 +267,13 @@ def wait_for_copy(data: Path) -> list[Path]:
 
 def test_a_server_makes_a_copy_when_it_starts_and_says_so(server: Running, data: Path):
     (copy,) = wait_for_copy(data)
-    told = server.get("/api/v1/copies").json()
+    told = server.get("/api/v1/backups").json()
     assert told["standing"] == "ok"
-    assert [c["name"] for c in told["copies"]] == [copy.name]
+    assert [c["name"] for c in told["backups"]] == [copy.name]
     assert rows(copy, "PRAGMA integrity_check") == [("ok",)]
     assert server.stop() == (0, "", "")
     with serving(data) as again:
-        assert again.get("/api/v1/copies").json()["copies"] == told["copies"]
+        assert again.get("/api/v1/backups").json()["backups"] == told["backups"]
         again.stop()
     assert wait_for_copy(data) == [copy]
 

@@ -125,7 +125,7 @@ def test_what_only_the_full_check_finds_is_said_while_it_is_served(data: Path):
         file.execute("DELETE FROM plans WHERE id = (SELECT max(plan_id) FROM revisions)")
     with serving(data) as running:
         for _ in range(600):
-            told = running.get("/api/v1/copies").json()
+            told = running.get("/api/v1/backups").json()
             if told["standing"] == "trouble":
                 break
             time.sleep(0.1)

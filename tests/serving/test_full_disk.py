@@ -95,7 +95,7 @@ def writes(address: str) -> list[requests.Response]:
     asked: list[tuple[str, str, Any, dict[str, str]]] = [
         ("POST", "cards", {"part": PART}, {}),
         ("PUT", "cards/SHE7FA1", {"note": uuid4().hex}, {"If-Match": card["etag"]}),
-        ("POST", "cards/SHE7FA1/trials", result, {}),
+        ("POST", "cards/SHE7FA1/results", result, {}),
         ("POST", "test-bends", test_bend, {}),
         ("PUT", "benches/one", {"code": "SHE7FA1", "step": 1}, {}),
         ("PUT", "crew-options", {"labels_open": True}, {}),
@@ -120,7 +120,7 @@ def test_every_write_says_that_the_disk_is_full_and_nothing_is_lost(disk: Disk):
         after = running.get("/api/v1/export").json()
         assert {**after, "exported_at": ""} == {**before, "exported_at": ""}
         if (disk.folder.parent / "filler").exists():
-            told = running.get("/api/v1/copies").json()
+            told = running.get("/api/v1/backups").json()
             assert told["standing"] == "trouble"
             assert "disk is full" in told["trouble"]["words"]
         disk.free(running.process.pid)

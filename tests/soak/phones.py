@@ -51,7 +51,7 @@ class Phone:
         """Send what waits, in order, until one is not taken; whether nothing waits any more."""
         while self._outbox:
             code, result = self._outbox[0]
-            status, said = await self.line.json("trial", "POST", f"cards/{code}/trials", result)
+            status, said = await self.line.json("trial", "POST", f"cards/{code}/results", result)
             if status not in (200, 201):
                 if status not in (0, 503, 507):
                     self._told.wrong.append(f"result: {status} {said}")

@@ -48,5 +48,5 @@ def test_each_any_has_its_reason() -> None:
 def test_what_the_api_gives_has_the_apis_own_types() -> None:
     """A plan, a step, a card, a finding, a bend and a result are what the API describes."""
     types = " ".join(one for _, comment in typed_comments(WEB) for one in types_in(comment))
-    for name in ("Plan", "Step", "Card", "Check", "OneBend", "Correction", "Trial", "Punch"):
+    for name in ("Plan", "Step", "Card", "Check", "OneBend", "Correction", "Result", "Punch"):
         assert f"Api.{name}" in types, name

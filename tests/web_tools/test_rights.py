@@ -23,7 +23,7 @@ def written() -> list[str]:
 def test_every_right_the_app_asks_for_is_one_of_the_shops() -> None:
     named = {name for text in written() for name in NAMED.findall(text) if name[-3:] != ".js"}
     asked = {one or other for text in written() for one, other in ASKED.findall(text)}
-    assert {"cards.revise", "shop.write_dies", "crew.listed", "trials.keep"} <= named | asked
+    assert {"cards.revise", "shop.write_dies", "crew.listed", "results.keep"} <= named | asked
     assert (named | asked) - KNOWN == set()
 
 

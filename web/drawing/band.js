@@ -54,8 +54,8 @@ export function bandPicture({ before, after, points = [], size = 1, words }) {
  */
 function pointMark(x, y, { id, outlier, weight = 1 }) {
   return outlier
-    ? svg`<path class="trial-odd" d="M${x - 6} ${y - 6}l12 12M${x + 6} ${y - 6}l-12 12" data-test="band-point"
-        data-id=${id} data-odd="true"/>`
-    : svg`<circle class="trial-point" cx=${x} cy=${y} r=${weight < 0.25 ? 3 : 6} data-test="band-point"
+    ? svg`<path class="result-odd" d="M${x - 6} ${y - 6}l12 12M${x + 6} ${y - 6}l-12 12"
+        data-test="band-point" data-id=${id} data-odd="true"/>`
+    : svg`<circle class="result-point" cx=${x} cy=${y} r=${weight < 0.25 ? 3 : 6} data-test="band-point"
         data-id=${id}/>`;
 }

@@ -200,13 +200,13 @@ export function limitName({ what, name }) {
 /**
  * @param {number} x
  * @param {number} y
- * @param {Api.StrokeTrial} trial
+ * @param {Api.StrokeResult} trial
  */
 function resultPoint(x, y, { id, outlier }) {
   return outlier
-    ? svg`<path class="trial-odd" d="M${x - 6} ${y - 6}l12 12M${x + 6} ${y - 6}l-12 12"
-        data-test="trial-point" data-id=${id} data-odd="true"/>`
-    : svg`<circle class="trial-point" cx=${x} cy=${y} r="6" data-test="trial-point" data-id=${id}/>`;
+    ? svg`<path class="result-odd" d="M${x - 6} ${y - 6}l12 12M${x + 6} ${y - 6}l-12 12"
+        data-test="result-point" data-id=${id} data-odd="true"/>`
+    : svg`<circle class="result-point" cx=${x} cy=${y} r="6" data-test="result-point" data-id=${id}/>`;
 }
 
 /**

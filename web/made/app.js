@@ -2,16 +2,17 @@ var ub=Object.defineProperty;var g=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(
 n.path.split("/").filter(Boolean),t);if(s)return{route:n,params:s}}}function mb(e,t){if(e.length!==t.length)return;
 let n={};for(let[s,o]of e.entries()){if(!o.startsWith(":")){if(o!==t[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(
 t[s])}catch{return}}return n}var Ic,Wc,ci=g(()=>{Ic=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
-ends.bend"},{name:"bench",path:"/bench",floor:!0},{name:"part",path:"/part",needs:"parts.plan"},{name:"scan",path:"\
-/scan",floor:!0},{name:"card",path:"/c/:code",floor:!0},{name:"step",path:"/c/:code/step/:step",floor:!0},{name:"\
-trial",path:"/c/:code/trial/:step",floor:!0,needs:"trials.keep"},{name:"history",path:"/c/:code/history"},{name:"\
-note",path:"/c/:code/note",floor:!0,needs:"cards.change"},{name:"settle",path:"/c/:code/settle",floor:!0,needs:"\
-cards.revise"},{name:"print",path:"/c/:code/print"},{name:"label",path:"/c/:code/label"},{name:"labels",path:"\
-/labels",needs:"labels.sheet_json"},{name:"chart",path:"/chart",needs:"bends.chart"},{name:"shop",path:"/shop"},
-{name:"press",path:"/shop/press"},{name:"test-bend",path:"/shop/test-bend",floor:!0,needs:"evidence.keep"},{name:"\
-learned",path:"/shop/learned/:metal",needs:"evidence.learned"},{name:"tools",path:"/shop/:kind"},{name:"tool",
-path:"/shop/:kind/:tool"},{name:"crew",path:"/crew",needs:"crew.listed"},{name:"pair",path:"/pair"},{name:"cop\
-ies",path:"/copies",needs:"copies.listed"},{name:"settings",path:"/settings"}],Wc=e=>Ic.find(t=>t.name===e)});function fb(){try{let e=JSON.parse(localStorage.getItem(Fc)??"null");return e?.refused?e:Dc}catch{return Dc}}function At(e){
+ends.bend"},{name:"press-screen",path:"/press-screen",floor:!0},{name:"press-screen",path:"/bench",floor:!0},{
+name:"part",path:"/part",needs:"parts.plan"},{name:"scan",path:"/scan",floor:!0},{name:"card",path:"/c/:code",
+floor:!0},{name:"step",path:"/c/:code/step/:step",floor:!0},{name:"result",path:"/c/:code/result/:step",floor:!0,
+needs:"results.keep"},{name:"history",path:"/c/:code/history"},{name:"note",path:"/c/:code/note",floor:!0,needs:"\
+cards.change"},{name:"resolve",path:"/c/:code/resolve",floor:!0,needs:"cards.revise"},{name:"print",path:"/c/:\
+code/print"},{name:"label",path:"/c/:code/label"},{name:"labels",path:"/labels",needs:"labels.sheet_json"},{name:"\
+chart",path:"/chart",needs:"bends.chart"},{name:"shop",path:"/shop"},{name:"press",path:"/shop/press"},{name:"\
+test-bend",path:"/shop/test-bend",floor:!0,needs:"evidence.keep"},{name:"learned",path:"/shop/learned/:metal",
+needs:"evidence.learned"},{name:"tools",path:"/shop/:kind"},{name:"tool",path:"/shop/:kind/:tool"},{name:"crew",
+path:"/crew",needs:"crew.listed"},{name:"pair",path:"/pair"},{name:"backups",path:"/backups",needs:"backups.li\
+sted"},{name:"settings",path:"/settings"}],Wc=e=>Ic.find(t=>t.name===e)});function fb(){try{let e=JSON.parse(localStorage.getItem(Fc)??"null");return e?.refused?e:Dc}catch{return Dc}}function At(e){
 let t=eo(e.split("?")[0])?.route.needs;return!t||ge(t)}function Hc({role:e,refused:t={}}){let n=JSON.stringify(
 {role:e,refused:t});if(n===JSON.stringify(as))return!1;as={role:e,refused:t};try{localStorage.setItem(Fc,n)}catch{}
 return!0}function Uc(e){e&&e!==as.role&&document.dispatchEvent(new CustomEvent("other-role"))}var Fc,Dc,as,rs,
@@ -278,7 +279,7 @@ l=>Pi(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await xn(e
 a,t);return await ah(a,r),{where:"settle",answer:r.body}}async function ah(e,{body:t,at:n}){if(e.kind!=="trial"){
 let s=t;await ut(s).catch(()=>{}),!e.parked&&e.after&&s.revision_id===e.after&&await ea(e.id,e.after)}await ro(
 e,n,!!e.parked),await vd(n)}function rh({kind:e,code:t,id:n,body:s,after:o,etag:a,missing:r},l){return e==="tr\
-ial"?M("POST",`/cards/${t}/trials`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${t}`,{body:{...s,id:n,
+ial"?M("POST",`/cards/${t}/results`,{body:r?{...s,again:!0}:s,timeout:l}):M("PUT",`/cards/${t}`,{body:{...s,id:n,
 ...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function ih({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
 let{reason:l,by:c,settles:d,...p}=n,u={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/cards/${t}/proposa\
 ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...u},timeout:r})}async function lh({id:e},t){if(!(t instanceof
@@ -290,7 +291,7 @@ n&&await it(s));hw={title:"Changed meanwhile",status:412,detail:"The part was ch
 red from an earlier backup, and the card was changed again since. Open the card and make the change anew."}});function tt(){return Xt}async function ma(e){let t=await Ve().catch(()=>[]),n=await na().catch(()=>[]);Xt={...Xt,
 ...e,waiting:t.length,words:Wi(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await uw(t).catch(()=>[]),
 lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(Xt.reached),
-document.documentElement.dataset.settle=String(Xt.settle.length),document.documentElement.dataset.waiting=String(
+document.documentElement.dataset.resolve=String(Xt.settle.length),document.documentElement.dataset.waiting=String(
 Xt.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:Xt}))}function Wi(e){let n=[["trial","result"],
 ["note","note"],["edit","edit"]].map(([s,o])=>({word:o,many:e.filter(a=>a.kind===s).length})).filter(({many:s})=>s).
 map(({word:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(0,-1).join(", ")} a\
@@ -323,10 +324,10 @@ i`<div class="masthead">
     This device’s storage does not answer.
     ${tt().reached===!1?h:"Cards come from the shop."}
   </p>`:h}function yw(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=tt(),l=a.filter(m=>At(
-`/c/${m}/settle`)),c=s?` ${s}.`:"",d=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=oo()?"":"Cards on t\
-his device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&!d&&!l.length&&!r?h:i`<p class="standing" data-test="standing">
+`/c/${m}/resolve`)),c=s?` ${s}.`:"",d=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=oo()?"":"Cards on \
+this device still open.",u=e===!1?`Not connected to the shop. ${p}`:"";return!u&&!d&&!l.length&&!r?h:i`<p class="standing" data-test="standing">
     ${u} ${d} ${o?i`<a href="/settings">${o} refused: look</a>`:h}
-    ${l.length?i`<a href="/c/${l[0]}/settle" data-test="settle-count">${l.length} to resolve</a>`:h}
+    ${l.length?i`<a href="/c/${l[0]}/resolve" data-test="resolve-count">${l.length} to resolve</a>`:h}
     ${r?i`<a href="/settings" data-test="lost-count"
             >${r===1?"1 card is":`${r} cards are`} not in the shop any more: look</a
           >`:h}
@@ -548,7 +549,7 @@ re(e??"")}function Nt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
               ${In(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · archived":""}
               ${zw(n.get(s.code)??"")}
-              ${s.settle?i`<span data-test="settle">${k("caution",`${s.settle} to resolve`)}</span>`:h}
+              ${s.settle?i`<span data-test="resolve">${k("caution",`${s.settle} to resolve`)}</span>`:h}
               ${s.worst==="stop"?k("stop"):h}
             </span>
           </a>
@@ -1064,8 +1065,8 @@ function I_(e){if(!e.length)return h;let t=e.length>1?`, ${e.length-1} more`:"";
 right} y="18" text-anchor="end" font-size=${Wt}
       data-test="limit-far">↑ ${yl(e[e.length-1])}${t}</text>`}function Ja({what:e,name:t}){return e==="pres\
 s per metre"?"Bed and ram":e==="press"||!t?e[0].toUpperCase()+e.slice(1):`${e[0].toUpperCase()}${e.slice(1)} ${t}`}
-function W_(e,t,{id:n,outlier:s}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
-        data-test="trial-point" data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${e} cy=${t} r="6" data-test="trial-point" data-id=${n}/>`}
+function W_(e,t,{id:n,outlier:s}){return s?x`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
+        data-test="result-point" data-id=${n} data-odd="true"/>`:x`<circle class="result-point" cx=${e} cy=${t} r="6" data-test="result-point" data-id=${n}/>`}
 var Ka,Ya,Fe,Wt,P_,C_,_p,kp,yl,D_,xp=g(()=>{y();A();_l();Ka=400,Ya=320,Fe={left:58,right:Ka-14,top:20,bottom:Ya-
 54},Wt=18,P_=3,C_=5;_p=e=>w(e,{digits:2});kp=e=>x`<path class="set-line" d="M${e} ${Fe.top}V${Fe.bottom}"/>
   <text class="set-word" x=${e-5} y=${Fe.bottom-6} text-anchor="end" font-size=${Wt}>set</text>`;yl=({what:e,name:t,
@@ -1117,7 +1118,7 @@ harp enough: there is nothing to set.":`Set ${$(S(e.set_angle_deg))} under load 
       </p>`:h}var Tp,Sp,V_,Op=g(()=>{y();xp();F();A();ct();Tp=e=>$(w(e,{digits:2}));Sp=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${e} d="M2 8H38" />
   </svg>`,V_=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
-  <circle class="trial-point" cx="20" cy="8" r="6" />
+  <circle class="result-point" cx="20" cy="8" r="6" />
 </svg>`});function Dt(e,t,n,s,o=Lp(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
 er"&&a!==r;return yt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Va(e.sources?.[t]),test:t})}function Lp({
 handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Va(t?.[s])==="handbook")return h;let r=o(a);
@@ -1283,20 +1284,20 @@ angle"};cy=e=>e.map(({code:t,name:n})=>[t,n])});function Ip(e){let t,n=async()=>
 request("screen").catch(()=>{}),e.aborted&&t?.release())};document.addEventListener("visibilitychange",n,{signal:e}),
 e.addEventListener("abort",()=>t?.release()),n()}var vl,kl=g(()=>{y();vl=()=>"wakeLock"in navigator?h:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
-      </p>`});async function zn(e){let{body:t}=await M("GET","/benches",{signal:e,timeout:3e3});return t.benches}async function Fp(e){
-let{body:t}=await M("PUT",`/benches/${encodeURIComponent(e)}`,{body:{code:null,step:0}});return t}async function jp(e){
-await M("DELETE",`/benches/${encodeURIComponent(e)}`)}function xl(){let e=Gp(Wp);return typeof e?.name=="strin\
-g"?{code:null,step:0,etag:null,...e}:null}function Gp(e){try{return JSON.parse(localStorage.getItem(e)??"null")}catch{
-return null}}function Vp(e,t){try{t===null?localStorage.removeItem(e):localStorage.setItem(e,JSON.stringify(t))}catch{}}
-var Wp,Dp,Kn,Ft,Sl,Hp,Up,pn=g(()=>{F();Wp="flangebook.bench.here",Dp="flangebook.bench.last";Kn=e=>/^\d/.test(
-e)?`press screen ${e}`:e,Ft=e=>/^\d/.test(e)?`Press screen ${e}`:e;Sl=e=>Vp(Wp,e),Hp=()=>String(Gp(Dp)??""),Up=
-e=>Vp(Dp,e)});function Xa(e,t,n,s){let o=`/benches/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,refused:""},
-r=null,l=t,c=0,d=!1,p;function u(v){let N={...a,waits:r!==null,...v},Q=Object.keys(N).every(Le=>N[Le]===a[Le]);
-a=N,!Q&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),d||s.aborted)return;d=!0;try{await(r&&!b()?
-f():_()),T()}catch(N){s.aborted||E(N)}d=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(hy,dy*
-1.5**c)))}function b(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function f(){let v=r;
-if(!v)return;let N=B().name?{by:B().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...N},etag:v.whatever?null:
-l,signal:s,timeout:qp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(Q){
+      </p>`});async function zn(e){let{body:t}=await M("GET","/press-screens",{signal:e,timeout:3e3});return t.press_screens}
+async function Fp(e){let{body:t}=await M("PUT",`/press-screens/${encodeURIComponent(e)}`,{body:{code:null,step:0}});
+return t}async function jp(e){await M("DELETE",`/press-screens/${encodeURIComponent(e)}`)}function xl(){let e=Gp(
+Wp);return typeof e?.name=="string"?{code:null,step:0,etag:null,...e}:null}function Gp(e){try{return JSON.parse(
+localStorage.getItem(e)??"null")}catch{return null}}function Vp(e,t){try{t===null?localStorage.removeItem(e):localStorage.
+setItem(e,JSON.stringify(t))}catch{}}var Wp,Dp,Kn,Ft,Sl,Hp,Up,pn=g(()=>{F();Wp="flangebook.bench.here",Dp="fla\
+ngebook.bench.last";Kn=e=>/^\d/.test(e)?`press screen ${e}`:e,Ft=e=>/^\d/.test(e)?`Press screen ${e}`:e;Sl=e=>Vp(
+Wp,e),Hp=()=>String(Gp(Dp)??""),Up=e=>Vp(Dp,e)});function Xa(e,t,n,s){let o=`/press-screens/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,
+refused:""},r=null,l=t,c=0,d=!1,p;function u(v){let N={...a,waits:r!==null,...v},Q=Object.keys(N).every(Le=>N[Le]===
+a[Le]);a=N,!Q&&!s.aborted&&n.changed(a)}async function m(){if(clearTimeout(p),d||s.aborted)return;d=!0;try{await(r&&
+!b()?f():_()),T()}catch(N){s.aborted||E(N)}d=!1;let v=r!==null&&c===0;s.aborted||(p=setTimeout(m,v?0:Math.min(
+hy,dy*1.5**c)))}function b(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,u({late:!0}),!0)}async function f(){
+let v=r;if(!v)return;let N=B().name?{by:B().name}:{};try{l=(await M("PUT",o,{body:{...v.place,...N},etag:v.whatever?
+null:l,signal:s,timeout:qp})).etag,r===v&&(r=null),n.sent?.(v.place,l??"",r!==null),u({refused:"",late:!1})}catch(Q){
 if(!(Q instanceof O)||Q.status>=500)throw Q;r=null,l=null,u({refused:Q.status===412?"":Q.message}),await _()}}
 async function _(){let v=r,{status:N,body:Q,etag:Le}=await M("GET",o,{seen:l,signal:s,timeout:qp});s.aborted||
 r!==v||N===304||(l=Le,u({late:!1}),n.heard(Q,Le??""))}function T(){let v=a.answers===!1;c=0,u({answers:!0,gone:!1}),
@@ -1676,11 +1677,11 @@ i`<div class="set-figures">
     </div>
     ${Ss(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
     ${n.set_angle_deg===null?bu(t,n.fromTrial):h} ${Vy(t)}
-    ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-trial" data-test="from-trial">
+    ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-result" data-test="from-result">
             <b>Angle and depth from a first piece.</b> The plan said ${$(S(t.set_angle_deg))} and
             ${$(w(t.punch_depth_mm,{digits:2}))}.
           </p>`:h}
-    ${t.gauge_draw_back_mm?i`<p class="draw-back" data-test="draw-back">
+    ${t.gauge_draw_back_mm?i`<p class="retract" data-test="retract">
             <b>Retract the gauge ${$(w(t.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would run into it.
           </p>`:h}
@@ -1716,14 +1717,14 @@ function qy({hits:e}){return e?i`<div class="hits" data-test="hits">
     </dl>
     ${Ms(t)}`}var pr=g(()=>{y();Ie();A();ct();G();Hn();rr();Vn();Wl();mn();lr()});function vu(e,t,{name:n,lines:s,acts:o},a){let{stops:r,watch:l}=cr(e,t),c=l.filter(m=>Se(m)!=="note"),d=l.length>
 zy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
-    class="step bench-step"
-    data-test="bench-step"
+    class="step press-screen-step"
+    data-test="press-screen-step"
     data-code=${e.code}
     data-step=${t.number}
     data-revision=${e.revision}>
     <header class="step-top">
       ${ur(n,o)}
-      <p class="bench-card" data-test="bench-card">${e.title||e.display_code}</p>
+      <p class="press-screen-card" data-test="press-screen-card">${e.title||e.display_code}</p>
       ${Il(e,t)}
     </header>
     ${s} ${r.length?i`<div class="step-stop">${We(r)}</div>`:h}
@@ -1738,22 +1739,22 @@ zy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
     </div>
     ${xu({back:t.number>1,label:u?"Done":"Next",more:u?"":`step ${t.number+1}`},o)}
   </article>`}function ku(e,{name:t,lines:n,acts:s}){let o=e.plan.steps.length;return i`<article
-    class="step bench-step"
-    data-test="bench-done"
+    class="step press-screen-step"
+    data-test="press-screen-done"
     data-code=${e.code}
     data-step=${o+1}>
     <header class="step-top">
       ${ur(t,s)}
-      <p class="bench-card" data-test="bench-card">${e.title||e.display_code}</p>
+      <p class="press-screen-card" data-test="press-screen-card">${e.title||e.display_code}</p>
     </header>
     ${n}
-    <div class="bench-says">
+    <div class="press-screen-says">
       <h1>Done</h1>
       <p>
         ${o===1?"The one step is bent.":`All ${o} steps are bent.`} Measure it, and type the
         result on the phone.
       </p>
-      <button type="button" class="button" data-test="clear-bench" @click=${s.clear}>
+      <button type="button" class="button" data-test="clear-press-screen" @click=${s.clear}>
         Take this card off
       </button>
     </div>
@@ -1766,56 +1767,56 @@ zy,p=d?c:l,u=t.number===e.plan.steps.length;return i`<article
   </nav>`}var zy,Ky,ur,Dl=g(()=>{y();pn();Ml();G();Es();un();mn();jt();pr();zy=3;Ky=(e,t)=>e.plan.tools.filter(
 n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));ur=(e,t)=>i`<button
     type="button"
-    class="button bench-name"
-    data-test="bench-name"
+    class="button press-screen-name"
+    data-test="press-screen-name"
     aria-label="${Ft(e)}, this display. Choose another"
     @click=${t.choose}>
     ${Ft(e)}
-  </button>`});function Su({names:e,silent:t,typed:n,wrong:s,here:o},a){return i`<div class="bench-choose" data-test="bench-choose">
+  </button>`});function Su({names:e,silent:t,typed:n,wrong:s,here:o},a){return i`<div class="press-screen-choose" data-test="press-screen-choose">
     <h1>Which press screen is this display?</h1>
-    ${t?i`<p class="bench-line" data-test="silent">
+    ${t?i`<p class="press-screen-line" data-test="silent">
             The shop does not answer. It is asked again automatically.
           </p>`:h}
     ${e?.length?i`<div class="buttons">
             ${e.map(r=>i`<button
                   type="button"
                   class="button next"
-                  data-test="take-bench"
+                  data-test="take-press-screen"
                   @click=${()=>a.take(r)}>
                   ${Ft(r)}
                 </button>`)}
           </div>`:h}
     ${e?i`<form
-            class="bench-new"
+            class="press-screen-new"
             novalidate
             @submit=${r=>{r.preventDefault(),a.make()}}>
-            ${L({name:"bench",label:e.length?"Or a new one":"Give it a name",value:n,wrong:s?[s]:[],change:a.type,
-hint:"Like 1, or Big press. It is kept on this display."})}
-            <button class="button" data-test="make-bench">Add it</button>
+            ${L({name:"press-screen",label:e.length?"Or a new one":"Give it a name",value:n,wrong:s?[s]:[],change:a.
+type,hint:"Like 1, or Big press. It is kept on this display."})}
+            <button class="button" data-test="make-press-screen">Add it</button>
           </form>`:h}
     ${o?i`<button type="button" class="button" data-test="stay" @click=${()=>a.take(o)}>
             Stay at ${Kn(o)}
           </button>`:h}
     ${vl()}
-  </div>`}function Au({answers:e,refused:t},n,s,o){return i`${e===!1?i`<p class="bench-line" role="status" data-test="alone">
+  </div>`}function Au({answers:e,refused:t},n,s,o){return i`${e===!1?i`<p class="press-screen-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again automatically.`}
         </p>`:h}
-  ${t?i`<p class="bench-line" role="status" data-test="refused">
+  ${t?i`<p class="press-screen-line" role="status" data-test="refused">
           <b>The shop did not take that step.</b> ${t}
         </p>`:h}
-  ${s?i`<p class="bench-line" role="status" data-test="newer">
+  ${s?i`<p class="press-screen-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:h}`}var Tu,Mu,Ou,Fl,Lu=g(()=>{y();F();kl();pn();pe();Dl();Z();Tu=e=>Fl(e,"bench-idle",Ft(e.name),
-i`<p>Open a card on a phone and choose this press screen.</p>
-      ${vl()}`),Mu=(e,t,n)=>Fl(n,"bench-no-card",I(e),t instanceof O?i`<p>${t.message}</p>`:i`<p>
+        </p>`:h}`}var Tu,Mu,Ou,Fl,Lu=g(()=>{y();F();kl();pn();pe();Dl();Z();Tu=e=>Fl(e,"press-screen-idle",Ft(
+e.name),i`<p>Open a card on a phone and choose this press screen.</p>
+      ${vl()}`),Mu=(e,t,n)=>Fl(n,"press-screen-no-card",I(e),t instanceof O?i`<p>${t.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes when the shop is back.
-        </p>`),Ou=(e,t,n)=>Fl(n,"bench-no-step",`There is no step ${t}`,i`<p>
+        </p>`),Ou=(e,t,n)=>Fl(n,"press-screen-no-step",`There is no step ${t}`,i`<p>
       ${e.title||e.display_code} has ${e.plan.steps.length} now. Choose the step on the phone.
-    </p>`),Fl=({name:e,lines:t,acts:n},s,o,a)=>i`<article class="step bench-step" data-test=${s}>
+    </p>`),Fl=({name:e,lines:t,acts:n},s,o,a)=>i`<article class="step press-screen-step" data-test=${s}>
     <header class="step-top">${ur(e,n)}</header>
     ${t}
-    <div class="bench-says">
+    <div class="press-screen-says">
       <h1>${o}</h1>
       ${a}
     </div>
@@ -2360,7 +2361,7 @@ e,t,{kind:l}))}):i`<p class="hint">Only the first and the last bend can be a hem
       </button>
     </details>`}var yv,Nm=g(()=>{y();Lm();Co();gn();Z();Gn();Vn();ht();yv=[["up","↑ up"],["down","↓ down"]]});function Cm(e,t,n){let s=e.wishes??Bo(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?Zn(e.box).map((c,d)=>[String(
 d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?Uu(e.box).map(c=>c[0].toUpperCase()+
-c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=Ds(s);return i`<details class="wishes" data-test="wishes">
+c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=Ds(s);return i`<details class="order-limits" data-test="order-limits">
     <summary>
       <span>Limits on the order: <b>${l||"none"}</b></span>
     </summary>
@@ -2477,8 +2478,8 @@ ution","Not fully checked"]}function jm(e){return i`<span class="run" role="img"
     <ul class="order-list" data-test="remedies">
       ${e.map(t=>i`<li>${ve(t)}</li>`)}
     </ul>`:h}function Bv(e){return e.length?i`<h3>What each limit costs</h3>
-    <ul class="order-list" data-test="wish-costs">
-      ${e.map(t=>i`<li data-wish=${t.wish}>${ze(t)}</li>`)}
+    <ul class="order-list" data-test="limit-costs">
+      ${e.map(t=>i`<li data-limit=${t.wish}>${ze(t)}</li>`)}
     </ul>`:h}function Rv(e,{use:t}){return e.length?ae("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
       ${e.map(({sequence:n,words:s})=>i`<li>${jm(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
     </ul>`,{test:"others-fold"}):h}var ns,Hm,Um,Or=g(()=>{y();G();wt();le();Fm();lr();ns=({order:e})=>Array.isArray(
@@ -2875,11 +2876,11 @@ test(e.field)&&typeof n=="number"?$(Vt(e.field??"",n)):e[t]}var Af=g(()=>{y();Te
 fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to resolve":e.late?`Saved here, not\
  yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function Lf(e){let t=e.here??
 [],n=e.proposals??[];if(!t.length&&!n.length)return h;let s=t.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
-    ${n.length?i`<div class="to-settle" data-test="to-settle">
+    ${n.length?i`<div class="to-resolve" data-test="to-resolve">
             <p>
               ${k("caution","To resolve")} This card was changed in two places at once. Both are kept.
             </p>
-            ${R("cards.revise",i`<a class="button next" href="/c/${e.code}/settle" data-test="settle"
+            ${R("cards.revise",i`<a class="button next" href="/c/${e.code}/resolve" data-test="resolve"
                 >Resolve ${n.length===1?"it":`${n.length} changes`}</a
               >`,i`<p data-test="owners">The owner decides which holds.</p>`)}
           </div>`:h}
@@ -2894,26 +2895,31 @@ function Br(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, no
 automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${ge("cards.revise")?"decide whic\
 h holds.":"the owner decides which holds."}`:"Nothing was changed."}var Vs=g(()=>{y();Te();G();le()});async function Rr(e,t){try{qs=(await zn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Ir(e,t,{draw:n,
 start:s}){let o=Do();if(o?.code===e)return Sk(o,t);if(!qs.length)return h;let a=[Ef,Hp()].find(r=>qs.includes(
-r))??qs[0];return i`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
-    ${qs.length>1?K({name:"bench",label:"Press screen",value:a,options:qs.map(r=>[r,r]),change:r=>{Ef=r,n()}}):
-h}
+r))??qs[0];return i`<section
+    class="show-on-press-screen"
+    aria-label="Press screen"
+    data-test="show-on-press-screen">
+    ${qs.length>1?K({name:"press-screen",label:"Press screen",value:a,options:qs.map(r=>[r,r]),change:r=>{Ef=r,
+n()}}):h}
     <button
       type="button"
       class="button"
-      data-test="put-on-bench"
+      data-test="put-on-press-screen"
       @click=${()=>{kf(a,e,t),n(),s?.()}}>
       Show on ${Kn(a)}
     </button>
   </section>`}function Sk(e,t){let n=Kn(e.name);return i`<section
-    class="show-on-bench on"
+    class="show-on-press-screen on"
     aria-label="Press screen"
-    data-test="on-bench"
-    data-bench-step=${e.step}>
+    data-test="on-press-screen"
+    data-press-screen-step=${e.step}>
     <p role="status">${Tk(e,n)}</p>
     ${e.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Sf(t)}>
             Show step ${t} there
           </button>`:h}
-    <button type="button" class="button" data-test="off-bench" @click=${Lr}>Stop</button>
+    <button type="button" class="button" data-test="off-press-screen" @click=${Lr}>
+      Stop
+    </button>
   </section>`}function Tk({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:t?i`<b>Not shown there:</b> ${s} may stand at another step.`:
 i`<b>On ${s}.</b>`}var qs,Ef,hc=g(()=>{y();pn();Cr();Z();qs=[],Ef=""});function Wr(e){let{drawing:t}=e,n=Jn(e),s=nr(e),o=Mk(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
@@ -2957,7 +2963,7 @@ e.right_deg],s=t.some(o=>o!=null)?t.map(o=>$(S(o??null))).join(" / "):$(S(e.meas
 `${s}, flange ${Ck(e.flange_mm)}`:s}var jo,Pf,Ak,Ek,Nk,Ck,bn=g(()=>{rn();mc();A();jo={one:"",left:"",middle:"",
 right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};Pf="Type the angle between the f\
 lats in degrees, such as 90.5. Square is 90.",Ak="Degrees, such as 90.5";Ek=5;Nk=.3;Ck=e=>typeof e=="string"?e:
-$(w(e,{digits:2}))});function Ks(e,{waiting:t,step:n}={}){return i`<li class="row trial" data-test=${t?"waiting-trial":"trial"} data-id=${e.
+$(w(e,{digits:2}))});function Ks(e,{waiting:t,step:n}={}){return i`<li class="row result" data-test=${t?"waiting-result":"result"} data-id=${e.
 id}>
     <div>
       <span class="lead">${Ut(e)}</span>
@@ -2965,7 +2971,7 @@ id}>
       <span class="more">
         ${t?i`<b class="waits">${Fo(t)}</b> · `:h}
         ${[vs(e),Nt(e),Bk(e),Rk(e.correction,n)].filter(Boolean).join(" · ")}
-        ${e.note?i`<span class="trial-note">${e.note}</span>`:h}
+        ${e.note?i`<span class="result-note">${e.note}</span>`:h}
         ${t?.refused?i`<a href="/settings">Decide</a>`:h}
       </span>
     </div>
@@ -3041,13 +3047,13 @@ h}
             ${t.drawing?Wr(t):h}
           </a>
         </li>`)}
-  </ol>`}function Gk(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<section class="card-trials">
-      <p class="soft" data-test="no-trials">
-        Nothing measured yet.${R("trials.keep"," After a bend, type the result.")}
+  </ol>`}function Gk(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<section class="card-results">
+      <p class="soft" data-test="no-results">
+        Nothing measured yet.${R("results.keep"," After a bend, type the result.")}
       </p>
-    </section>`:i`<section class="panel card-trials">
+    </section>`:i`<section class="panel card-results">
     <h2>Results</h2>
-    <ul class="rows trials" data-test="trials">
+    <ul class="rows results" data-test="results">
       ${[...t].reverse().map(s=>Ks(s.body,{waiting:s}))}
       ${n.map(s=>Ks(s,{step:e.plan.steps[s.step-1]}))}
     </ul>
@@ -3075,15 +3081,15 @@ e.revision&&Y(`This card is at revision ${t.revision} now.`,{label:"Show it",act
 e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.test(e.target.tagName)||(e.key==="Arro\
 wRight"&&$e(If(t,n).href),e.key==="ArrowLeft"&&$e(Wf(t,n).href))}function If(e,t){let n=e.plan.steps.at(-1);return t<
 e.plan.steps.length?{href:`/c/${e.code}/step/${t+1}`,label:"Next",more:`step ${t+1}`}:n.set_angle_deg===null||
-!At(`/c/${e.code}/trial/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}/trial/${t}`,
-label:"Type the result",more:""}}function Xk(e,t,n,s){let{stops:o,watch:a}=cr(e,t),r=t.number===e.plan.steps.length,
-l=If(e,t.number);return i`<article class="step" data-test="step">
+!At(`/c/${e.code}/result/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}/resul\
+t/${t}`,label:"Type the result",more:""}}function Xk(e,t,n,s){let{stops:o,watch:a}=cr(e,t),r=t.number===e.plan.
+steps.length,l=If(e,t.number);return i`<article class="step" data-test="step">
     ${ar(e,t)} ${o.length?i`<div class="step-stop">${We(o)}</div>`:h}
     <div class="step-body">
       <div class="step-way">${er(t,e.part.flats_mm.length)}${kt(t)}</div>
       <section class="step-set" aria-label="What to set">${hr(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
-      <div class="step-bench">${s}</div>
+      <div class="step-press-screen">${s}</div>
       <section class="step-watch" aria-label="What to watch">
         ${a.length?We(a):h}
       </section>
@@ -3094,7 +3100,7 @@ l=If(e,t.number);return i`<article class="step" data-test="step">
     </div>
     <nav class="step-nav" aria-label="Steps">
       <a class="button" href=${Wf(e,t.number).href} data-test="back">Back</a>
-      ${r||t.set_angle_deg===null?h:oe(`/c/${e.code}/trial/${t.number}`,i`<a class="button" href="/c/${e.code}/trial/${t.
+      ${r||t.set_angle_deg===null?h:oe(`/c/${e.code}/result/${t.number}`,i`<a class="button" href="/c/${e.code}/result/${t.
 number}" data-test="came-out"
                 >Type the result</a
               >`)}
@@ -3114,20 +3120,20 @@ ch far enough to correct the flange.",to_check:[]}}var gc,Zk,Ys,jr=g(()=>{mc();g
 he face that the card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand a\
 t the X of the card, and the sheet against it?"],Ys=({correction:e,gauge:t})=>e?.flange??t??null});function Uf(e,t,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(d,p,u,m={})=>L({name:p,label:u,value:a[d],wrong:r[p],
 change:b=>Object.assign(a,{[d]:b}),...m}),c=n.used??lt(e,t);return i`<form
-    class="trial-form"
+    class="result-form"
     novalidate
-    data-test="trial-form"
+    data-test="result-form"
     @submit=${d=>{d.preventDefault(),s()}}>
-    <div class="trial-main">
+    <div class="result-main">
       <h2>Result <small>Wanted ${$(S(t.included_angle_deg))}</small></h2>
       ${n.general?i`<p class="wrong" role="alert" data-test="wrong">${n.general}</p>`:h}
-      <div class="trial-angles ${a.places}">
+      <div class="result-angles ${a.places}">
         ${a.places==="one"?l("one","measured_deg","Angle measured",{keys:"decimal",unit:"°"}):[l("left","left\
 _deg","Left",{keys:"decimal",unit:"°"}),l("middle","middle_deg","Middle",{keys:"decimal",unit:"°"}),l("right",
 "right_deg","Right",{keys:"decimal",unit:"°"})]}
       </div>
       ${$c(a,o)}
-      <div class="trial-more">
+      <div class="result-more">
         ${n.byDepth?l("set","punch_depth_mm","Depth that was set",{unit:C(),placeholder:c.punch_depth_mm===null?
 "":w(c.punch_depth_mm,{digits:2}).text,hint:Hf}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
 unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:Hf})}
@@ -3139,7 +3145,7 @@ unit:"°",placeholder:c.set_angle_deg===null?"":S(c.set_angle_deg).text,hint:Hf}
         data-test="more-measured"
         ?open=${["lot","thickness_mm","radius_mm"].some(d=>r[d]?.length)}>
         <summary>More measured</summary>
-        <div class="trial-more">
+        <div class="result-more">
           ${l("thickness","thickness_mm","Thickness measured",{unit:C()})}
           ${l("radius","radius_mm","Inside radius",{unit:C()})}
           ${l("lot","lot","Lot or heat",{hint:"As on the sheet’s tag."})}
@@ -3176,10 +3182,10 @@ o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return i`<p data-t
     long. Nothing at the ends. Then set what stands above, which is for the ends; bend again and measure.
   </p>`}var zf,Kf=g(()=>{y();jr();A();G();mn();zf=({thickness_mm:e})=>e?` Calculated for the ${ie(w(e,{digits:2}))}\
  that the sheet measures.`:""});function Yf(e,t,n,{again:s,keep:o}){let a=zs(n);return i`<div
-    class="trial-result"
-    data-test="trial-result"
+    class="result-answer"
+    data-test="result-answer"
     data-waits=${n.waits?"true":"false"}>
-    <div class="trial-main">
+    <div class="result-main">
       <h2>${Ut(n.trial)} <small>wanted ${$(S(t.included_angle_deg))}</small></h2>
       ${n.waits?i`<p class="waits" data-test="waits">
               <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
@@ -3239,11 +3245,11 @@ n)-1];if(!l)return we(e,i`<p class="state" data-test="no-step">
         </p>`);e.title(`${o.title||t}: result`),e.render(gx(o,l,s,r))};ft(()=>!s.result&&s.typed.one+s.typed.left+
 s.typed.note?"Leave without saving what you measured?":null),await Tt(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
 function gx(e,t,n,s){let o=()=>$x(e,t,n,s),a=()=>{let l=bx(n);Object.assign(n,{typed:{...jo,places:n.typed.places,
-lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>Xf(e,t,n.result,s);return i`<article class="step trial-screen" data-test="trial-screen">
+lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>Xf(e,t,n.result,s);return i`<article class="step result-screen" data-test="result-screen">
     ${ar(e,t)}
-    <div class="trial-body">
+    <div class="result-body">
       ${n.result?Yf(e,t,n.result,{again:a,keep:r}):Uf(e,t,n,{save:o,draw:s})}
-      <aside class="trial-aside" aria-label="Which bend">
+      <aside class="result-aside" aria-label="Which bend">
         ${rt(e.plan,{mark:t.bend})}
       </aside>
     </div>
@@ -3264,11 +3270,11 @@ s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.punch_depth_mm),ty
 gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=te(o.flange)),o.radius.trim()&&(a.radius_mm=te(o.radius)),
 o.thickness.trim()&&(a.thickness_mm=te(o.thickness)),o.lot.trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=
 o.note.trim()),B().name&&(a.by=B().name),a}var mx,eg=g(()=>{y();F();Ie();pe();fe();jr();bn();Pe();Re();us();se();
-ye();A();Ht();G();Z();mn();bc();Jf();$n();Zf();mx=["depth","stop"]});function ng(e,t,n,s){return e.map(o=>i`<fieldset class="settle-row" data-test="differs" data-field=${o.name}>
+ye();A();Ht();G();Z();mn();bc();Jf();$n();Zf();mx=["depth","stop"]});function ng(e,t,n,s){return e.map(o=>i`<fieldset class="resolve-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${Go(o,o.before)}</small></legend>
         ${tg(o,"shop","In the shop",t,s)} ${tg(o,"yours",n,t,s)}
-      </fieldset>`)}function tg(e,t,n,s,o){return i`<label class="settle-side" data-test=${t}>
-    <span class="settle-whose"
+      </fieldset>`)}function tg(e,t,n,s,o){return i`<label class="resolve-side" data-test=${t}>
+    <span class="resolve-whose"
       ><input
         type="radio"
         name=${e.name}
@@ -3277,7 +3283,7 @@ ye();A();Ht();G();Z();mn();bc();Jf();$n();Zf();mx=["depth","stop"]});function ng
         @change=${()=>o(e.name,t)} />
       ${n}</span
     >
-    <span class="settle-value">${Go(e,e[t])}</span>
+    <span class="resolve-value">${Go(e,e[t])}</span>
   </label>`}function Go({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
 return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||n.punch_depth_mm===void 0?"":`\
 , depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(S(n.set_angle_deg??null))}${s}`}var _c=g(()=>{y();A()});function sg(e,t){return e.length?i`<section class="panel">
@@ -3287,7 +3293,7 @@ return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||
     </ol>
   </section>`:h}function vx(e,t){let n=hs(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
-      ${e.settled_by?`Resolved by revision ${e.settled_by}`:oe(`/c/${t}/settle`,i`<a href="/c/${t}/settle">To resolve</a>`,
+      ${e.settled_by?`Resolved by revision ${e.settled_by}`:oe(`/c/${t}/resolve`,i`<a href="/c/${t}/resolve">To resolve</a>`,
 "To resolve")}
     </h3>
     <p class="more">${[vs(e),Nt(e)?`by ${Nt(e)}`:""].filter(Boolean).join(", ")}</p>
@@ -3368,8 +3374,8 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
               </button>`)}
     </div>
     ${r?n.snapshot?ag(n.snapshot):i`<p>Fetching it…</p>`:h}
-  </li>`}function Ax(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-trials">Nothing measured yet.</p>`:
-i`<ol class="rows trials" data-test="trials">
+  </li>`}function Ax(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-results">Nothing measured yet.</p>`:
+i`<ol class="rows results" data-test="results">
       ${[...t.waiting].reverse().map(n=>Ks(n.body,{waiting:n}))}
       ${[...e.trials].reverse().map(n=>Ks(n,{step:e.plan.steps[n.step-1]}))}
     </ol>
@@ -3382,9 +3388,9 @@ o(),e.ready())})}async function Ex(e,t,n,s){if(t.sending)return;let[o,a]=[t.titl
 `
 `).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),dt(t.wrong);
 t.sending=!0,n();try{let{where:r}=await gt(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,Y(Br(r)),U(),
-s.aborted)return;$e(r==="settle"&&At(`/c/${e.code}/settle`)?`/c/${e.code}/settle`:`/c/${e.code}`)}catch(r){t.wrong=
-r instanceof O?r.errors:{},t.general=z(r),t.sending=!1,n(),dt(t.wrong)}}function Nx(e,t,{draw:n,save:s}){let o=a=>Object.
-assign(t,a,{typed:!0});return i`<form
+s.aborted)return;$e(r==="settle"&&At(`/c/${e.code}/resolve`)?`/c/${e.code}/resolve`:`/c/${e.code}`)}catch(r){t.
+wrong=r instanceof O?r.errors:{},t.general=z(r),t.sending=!1,n(),dt(t.wrong)}}function Nx(e,t,{draw:n,save:s}){
+let o=a=>Object.assign(t,a,{typed:!0});return i`<form
     class="note-screen"
     novalidate
     data-test="note-screen"
@@ -3417,12 +3423,12 @@ id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready
 n),{settles:[s.proposal.id],reason:"Resolved"});Y(Br(d.where)),s.sending=!1,await r(),U()}catch(d){Object.assign(
 s,{sending:!1,fault:z(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
 d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await Tt(e,async d=>a(await Ui(t).catch(()=>{})??
-d))}function Cx(e,t,n){return i`<article class="settle" data-test="settle-screen">
+d))}function Cx(e,t,n){return i`<article class="resolve" data-test="resolve-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
       <h1>${t.proposal?"Two changes met":"Nothing to resolve"} <small>${e.title}</small></h1>
     </header>
-    ${t.proposal?Bx(e,t,n):i`<p data-test="settled">
+    ${t.proposal?Bx(e,t,n):i`<p data-test="resolved">
             Every change of this card is resolved. Both sides are in its
             <a href="/c/${e.code}/history">history</a>.
           </p>`}
@@ -3444,7 +3450,7 @@ length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
             </div>
             ${ng(n,o,d,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
     ${r?i`<p class="wrong" role="alert" data-test="wrong">${r}</p>`:h}
-    <div class="buttons settle-keep">
+    <div class="buttons resolve-keep">
       <button
         type="button"
         class="button next wide"
@@ -3812,23 +3818,25 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d
         </div>
         ${a?en(a):h}
         ${o?Ur(vg(o),{lying:!0,about:"Wall chart as it prints"}):a?h:Me("Working out the chart…")}`)}_e(d,e.
-signal),r(null,{now:!0})}var Sg=g(()=>{y();F();fe();se();A();kg();Z();le();Gr();Be();xo()});function Tg(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-benches">
+signal),r(null,{now:!0})}var Sg=g(()=>{y();F();fe();se();A();kg();Z();le();Gr();Be();xo()});function Tg(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-press-screens">
     <h2>Press screens <span class="soft">${e.length}</span></h2>
-    ${t?i`<p class="wrong" role="alert" data-test="bench-fault">${t}</p>`:h}
-    ${e.length?i`<ul class="plain-list bench-list">
-            ${e.map(s=>i`<li data-test="bench-row" data-name=${s.name}>
+    ${t?i`<p class="wrong" role="alert" data-test="press-screen-fault">${t}</p>`:h}
+    ${e.length?i`<ul class="plain-list press-screen-list">
+            ${e.map(s=>i`<li data-test="press-screen-row" data-name=${s.name}>
                   <span><b>${Ft(s.name)}</b> ${c0(s)}</span>
-                  ${R("benches.remove",i`<button
+                  ${R("press_screens.remove",i`<button
                       type="button"
                       class="button"
-                      data-test="take-bench-out"
+                      data-test="remove-press-screen"
                       aria-label="Take it out… ${Ft(s.name)}"
                       @click=${()=>n(s)}>
                       Take it out…
                     </button>`)}
                 </li>`)}
           </ul>`:i`<p>None yet.</p>`}
-    <p class="hint">To add one, open the shop's address on it, with <a href="/bench">/bench</a> behind it.</p>
+    <p class="hint">
+      To add one, open the shop's address on it, with <a href="/press-screen">/press-screen</a> behind it.
+    </p>
   </section>`}var c0,Mg=g(()=>{y();pn();pe();le();c0=({code:e})=>e?i`<a href="/c/${e}">${I(e)}</a>`:i`<span class="soft">empty</span>`});function Og(e){let t=e.map(({ring:o})=>st([o])),n=vc-2*zr,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
 (l-a))));return e.map(({name:o,ring:a},r)=>d0(o,a,t[r],s))}function d0(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
 r+2*zr),c=(vc-(o-n)*r)/2-n*r,d=u=>c+u*r,p=u=>zr+(a-u)*r;return i`<figure>
@@ -3921,7 +3929,7 @@ render(i`<h1>The shop</h1>
             ${n?k("unknown",`${n} without a rating`):h}
             ${s?k("caution",`${s} worn or damaged`):h}
           </p>`:h}
-  </section>`}function $0(){let e=oe("/copies",i`<a class="button wide" href="/copies" data-test="to-copies">Backups and export</a>`);
+  </section>`}function $0(){let e=oe("/backups",i`<a class="button wide" href="/backups" data-test="to-backups">Backups and export</a>`);
 return oe("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${e===h?"":", backups, crew"}</h2>
       <div class="stack">
@@ -4283,9 +4291,10 @@ return i`<svg
     <path class="now" d="M${d(t.low)} 52H${d(t.high)}" data-test="band-after" />
     <path class="now-middle" d="M${d(t.nominal)} 42v20" />
     ${n.map(p=>q0(d(p.value),74,p))}
-  </svg>`}function q0(e,t,{id:n,outlier:s,weight:o=1}){return s?x`<path class="trial-odd" d="M${e-6} ${t-6}l12 12M${e+
-6} ${t-6}l-12 12" data-test="band-point"
-        data-id=${n} data-odd="true"/>`:x`<circle class="trial-point" cx=${e} cy=${t} r=${o<.25?3:6} data-test="band-point"
+  </svg>`}function q0(e,t,{id:n,outlier:s,weight:o=1}){return s?x`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+
+6} ${t-6}l-12 12"
+        data-test="band-point" data-id=${n} data-odd="true"/>`:x`<circle class="result-point" cx=${e} cy=${t} r=${o<
+.25?3:6} data-test="band-point"
         data-id=${n}/>`}var d$,h$,V0,u$=g(()=>{y();_l();d$=340,h$=24,V0=17});function $$({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
 ee(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(t.nominal)}</b> (${o(t.low)} to ${o(t.high)}) off the sum of its
@@ -4395,7 +4404,7 @@ label:m,value:o[p],wrong:W(a,u),change:f=>Object.assign(o,{[p]:f}),unit:C(),next
     <div class="measures">
       <fieldset class="panel">
         <legend><span class="badge-word">1</span> Angle</legend>
-        <div class="trial-angles ${o.places}">
+        <div class="result-angles ${o.places}">
           ${o.places==="one"?c("one","measured_deg","Angle measured",d):[c("left","left_deg","Left",d),c("midd\
 le","middle_deg","Middle",d),c("right","right_deg","Right",d)]}
         </div>
@@ -4935,13 +4944,13 @@ kept_as:t})=>i`<div data-test="import-done">
     ${t?i`<p>The shop that was there is kept as ${t}.</p>`:h}
     <p>Phones fetch everything anew when they next reach the server.</p>
   </div>`});var eb={};ne(eb,{show:()=>VS});async function VS(e){e.title("Backups and export");let t=K$({show:a,done:s,signal:e.
-signal}),n=await o();async function s(){U(),n=await o(),a()}async function o(){let{body:r}=await M("GET","/cop\
-ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+signal}),n=await o();async function s(){U(),n=await o(),a()}async function o(){let{body:r}=await M("GET","/bac\
+kups",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Backups and export</h1>
         <div class="settings-grid">
           ${qS(n)}
           <div class="stack">${YS()}${Z$(t)}</div>
-        </div>`)}a(),e.ready()}function qS({standing:e,last_good_at:t,trouble:n,folder:s,copies:o}){return i`<section class="panel" data-test="panel-copies">
+        </div>`)}a(),e.ready()}function qS({standing:e,last_good_at:t,trouble:n,folder:s,backups:o}){return i`<section class="panel" data-test="panel-backups">
     <h2>Backups</h2>
     <p data-test="standing">${zS(e)}</p>
     ${t?i`<p class="lead-line" data-test="last-good">Last good backup: ${re(t)}</p>`:h}
@@ -4950,7 +4959,7 @@ ies",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hre
       The server makes one each night, looks it through, and keeps seven days and four weeks. Put one on
       another disk, too: a backup beside the shop burns with it.
     </p>
-    ${o.length?i`<table data-test="copies">
+    ${o.length?i`<table data-test="backups">
             <thead>
               <tr>
                 <th scope="col">Made</th>
@@ -5104,15 +5113,15 @@ r on the shop's own computer."}`}
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:h}
     <button type="button" class="button" data-test="check-now" @click=${()=>U()}>Look again</button>`}var rb,cb=g(
 ()=>{y();F();Tn();pe();Pe();Te();se();Ce();ye();G();Z();Cc();Vs();ab();bn();Ke();rb={title:"title",note:"note",
-archived:"in use or archived",settings:"settings"}});Tn();Di();Re();var db={home:()=>Promise.resolve().then(()=>(Ph(),Nh)),bend:()=>Promise.resolve().then(()=>(Rp(),Bp)),bench:()=>Promise.resolve().then(()=>(Cu(),Pu)),
-part:()=>Promise.resolve().then(()=>(ef(),Qm)),scan:()=>Promise.resolve().then(()=>(vf(),yf)),card:()=>Promise.resolve().then(()=>(Rf(),Bf)),
-step:()=>Promise.resolve().then(()=>(Ff(),Df)),trial:()=>Promise.resolve().then(()=>(eg(),Qf)),history:()=>Promise.resolve().then(()=>(lg(),ig)),
-note:()=>Promise.resolve().then(()=>(dg(),cg)),settle:()=>Promise.resolve().then(()=>(pg(),hg)),print:()=>Promise.resolve().then(()=>(gg(),fg)),
-label:()=>Promise.resolve().then(()=>(wg(),bg)),labels:()=>Promise.resolve().then(()=>(yg(),_g)),chart:()=>Promise.resolve().then(()=>(Sg(),xg)),
-shop:()=>Promise.resolve().then(()=>(Ng(),Eg)),press:()=>Promise.resolve().then(()=>(n$(),t$)),"test-bend":()=>Promise.resolve().then(()=>(A$(),O$)),
-learned:()=>Promise.resolve().then(()=>(P$(),N$)),tools:()=>Promise.resolve().then(()=>(B$(),C$)),tool:()=>Promise.resolve().then(()=>(F$(),D$)),
-crew:()=>Promise.resolve().then(()=>(G$(),U$)),pair:()=>Promise.resolve().then(()=>(z$(),q$)),copies:()=>Promise.resolve().then(()=>(tb(),eb)),
-settings:()=>Promise.resolve().then(()=>(cb(),lb))};se();ye();at();async function pb(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
+archived:"in use or archived",settings:"settings"}});Tn();Di();Re();var db={home:()=>Promise.resolve().then(()=>(Ph(),Nh)),bend:()=>Promise.resolve().then(()=>(Rp(),Bp)),"press-s\
+creen":()=>Promise.resolve().then(()=>(Cu(),Pu)),part:()=>Promise.resolve().then(()=>(ef(),Qm)),scan:()=>Promise.resolve().then(()=>(vf(),yf)),
+card:()=>Promise.resolve().then(()=>(Rf(),Bf)),step:()=>Promise.resolve().then(()=>(Ff(),Df)),result:()=>Promise.resolve().then(()=>(eg(),Qf)),
+history:()=>Promise.resolve().then(()=>(lg(),ig)),note:()=>Promise.resolve().then(()=>(dg(),cg)),resolve:()=>Promise.resolve().then(()=>(pg(),hg)),
+print:()=>Promise.resolve().then(()=>(gg(),fg)),label:()=>Promise.resolve().then(()=>(wg(),bg)),labels:()=>Promise.resolve().then(()=>(yg(),_g)),
+chart:()=>Promise.resolve().then(()=>(Sg(),xg)),shop:()=>Promise.resolve().then(()=>(Ng(),Eg)),press:()=>Promise.resolve().then(()=>(n$(),t$)),
+"test-bend":()=>Promise.resolve().then(()=>(A$(),O$)),learned:()=>Promise.resolve().then(()=>(P$(),N$)),tools:()=>Promise.resolve().then(()=>(B$(),C$)),
+tool:()=>Promise.resolve().then(()=>(F$(),D$)),crew:()=>Promise.resolve().then(()=>(G$(),U$)),pair:()=>Promise.resolve().then(()=>(z$(),q$)),
+backups:()=>Promise.resolve().then(()=>(tb(),eb)),settings:()=>Promise.resolve().then(()=>(cb(),lb))};se();ye();at();async function pb(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
 js");e.waiting&&hb(e.waiting),e.addEventListener("updatefound",()=>{let t=e.installing;t?.addEventListener("st\
 atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&hb(t)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(e){console.

@@ -7,7 +7,7 @@ from typing import Any
 from flask import Flask
 from werkzeug.routing import IntegerConverter, Map
 
-from flangebook.api import bodies, caller, guard, problems, static
+from flangebook.api import bodies, caller, guard, names_of_0_3, problems, static
 from flangebook.api.config import Config
 from flangebook.api.openapi import make_api
 from flangebook.api.resources import (
@@ -61,6 +61,7 @@ def create_app(config: Config, workers: Workers | None = None) -> Flask:
     static.register(app, config)
     api = make_api(app)
     problems.register(app)
+    names_of_0_3.register(app)
     for group in (
         feed, crew, bends, parts, cards, results, evidence, labels, shop, backups, outlines,
         press_screens,

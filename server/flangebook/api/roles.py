@@ -20,9 +20,9 @@ _ANYONE = {
     "api-docs.openapi_json",
 }
 _BENCH = {
-    "benches.listed",
-    "benches.move",  # its own touch and its foot switch step too
-    "benches.read",
+    "press_screens.listed",
+    "press_screens.move",  # its own touch and its foot switch step too
+    "press_screens.read",
     "cards.find",
     "cards.read",
     "cards.fresh",
@@ -40,7 +40,7 @@ _BENCH = {
     "shop.read_metals",
     "shop.read_press",
     "shop.read_punches",
-    "trials.tried",
+    "results.listed",
 }
 # What is calculated from what is sent keeps nothing, so it needs no more than reading does.
 _OPERATOR = {
@@ -61,13 +61,13 @@ _OPERATOR = {
     "shop.gauge",
     "shop.outline",
     "shop.strips",
-    "trials.keep",
+    "results.keep",
 }
 _OWNER = {
-    "benches.remove",
+    "press_screens.remove",
     "cards.create",
-    "copies.listed",
-    "copies.take",
+    "backups.listed",
+    "backups.take",
     "crew.change",
     "crew.listed",
     "crew.offer",
@@ -106,7 +106,7 @@ def least(right: str) -> str:
 def may(role: Role | None, right: str) -> bool:
     """Whether a device of that role, or one that is not paired, has the right.
 
-    >>> may("operator", "trials.keep"), may("bench", "trials.keep"), may(None, "crew.me")
+    >>> may("operator", "results.keep"), may("bench", "results.keep"), may(None, "crew.me")
     (True, False, True)
     """
     wanted = least(right)
@@ -118,7 +118,7 @@ def may(role: Role | None, right: str) -> bool:
 def refused(role: Role | None, *, labels_open: bool = False) -> dict[str, str]:
     """What a device may not do, and the least role that may: what it need not offer.
 
-    >>> refused("operator")["crew.listed"], "trials.keep" in refused("operator"), refused("owner")
+    >>> refused("operator")["crew.listed"], "results.keep" in refused("operator"), refused("owner")
     ('owner', False, {})
     """
     opened = LABELS_OPEN if role is None and labels_open else frozenset()

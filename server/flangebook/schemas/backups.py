@@ -1,4 +1,4 @@
-"""Copies and import: what is asked, and what is answered."""
+"""Backups and import: what is asked, and what is answered."""
 
 from __future__ import annotations
 
@@ -15,21 +15,21 @@ class ImportQuery(ma.Schema):
     preview = Choice("true", "false", load_default="false")
 
 
-Copy = answer(
-    "Copy",
+Backup = answer(
+    "Backup",
     name=text(),
     kind=one_of("night", "by-hand", "replaced"),
     at=text(),
     size_bytes=whole(),
 )
 Trouble = answer("Trouble", at=text(), words=text())
-Copies = answer(
-    "Copies",
+Backups = answer(
+    "Backups",
     standing=one_of("ok", "late", "trouble", "none"),
     folder=text(),
     last_good_at=maybe_text(),
     trouble=one(Trouble, allow_none=True),
-    copies=many(Copy),
+    backups=many(Backup),
 )
 Holdings = answer(
     "Holdings",

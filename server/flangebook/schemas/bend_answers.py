@@ -177,8 +177,8 @@ StrokePeak = answer(
     "StrokePeak", **force(figure=number), punch_depth_mm=number(), loaded_angle_deg=number()
 )
 StrokeLimit = answer("StrokeLimit", what=text(), name=text(), limit_kn=maybe())
-StrokeTrial = answer(
-    "StrokeTrial",
+StrokeResult = answer(
+    "StrokeResult",
     id=text(),
     punch_depth_mm=maybe(),
     set_angle_deg=maybe(),
@@ -201,7 +201,7 @@ StrokeOfBend = answer(
     limits=many(StrokeLimit),
     work_j=maybe(),
     energy_gap_percent=maybe(),
-    trials=many(StrokeTrial),
+    trials=many(StrokeResult),
     checks=many(Check),
     worst=level(),
 )

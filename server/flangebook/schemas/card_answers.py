@@ -76,21 +76,21 @@ Correction = answer(
     what=older(),
     words=older(),
 )
-Trial = given(
-    cards.TrialSchema,
-    "Trial",
+Result = given(
+    cards.ResultSchema,
+    "Result",
     device=sometimes(described(text(), "The name of the paired device that sent it.")),
     number=whole(),
     received_at=text(),
     correction=one(Correction, allow_none=True),
 )
-del Trial._declared_fields["again"]  # says how it is sent, not what it is
+del Result._declared_fields["again"]  # says how it is sent, not what it is
 for _later in LATER:
     # Results that were kept before there were these fields do not have them.
-    Trial._declared_fields[_later].required = False
-TrialAnswer = answer(
-    "TrialAnswer",
-    trial=one(Trial),
+    Result._declared_fields[_later].required = False
+ResultAnswer = answer(
+    "ResultAnswer",
+    result=one(Result),
     correction=one(Correction, allow_none=True),
     card_etag=text(),
     question_said=described(
@@ -99,7 +99,7 @@ TrialAnswer = answer(
         "confirmed; null where there is nothing to ask.",
     ),
 )
-Trials = answer("Trials", trials=many(Trial), total=whole())
+Results = answer("Results", results=many(Result), total=whole())
 Proposal = given(cards.ProposalSchema, "Proposal", received_at=text(), device=sometimes(text()))
 SettledProposal = given(
     cards.ProposalSchema,
@@ -133,7 +133,7 @@ Card = answer(
     settings=many(Setting),
     part=one(Part),
     plan=one(Plan),
-    trials=many(Trial),
+    trials=many(Result),
     proposals=many(Proposal),
 )
 CardSummary = answer(

@@ -154,7 +154,7 @@ def _flange() -> Quantity:
     return Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM, load_default=None, allow_none=True)
 
 
-class TrialSchema(ma.Schema):
+class ResultSchema(ma.Schema):
     """One measured result."""
 
     id = DeviceId(required=True, metadata={"description": "Made by the device."})

@@ -115,7 +115,7 @@ class LearnedQuery(ma.Schema):
 
 
 Band = answer("Band", low=number(), nominal=number(), high=number(), origin=text())
-TrialPoint = answer("TrialPoint", id=text(), value=number(), weight=number(), outlier=yes_no())
+ResultPoint = answer("ResultPoint", id=text(), value=number(), weight=number(), outlier=yes_no())
 LearnedFigure = answer(
     "LearnedFigure",
     what=one_of("springback", "inside radius", "K-factor"),
@@ -123,9 +123,9 @@ LearnedFigure = answer(
     after=one(Band),
     unit=one_of("deg", "mm", ""),
     trials=whole(),
-    points=many(TrialPoint),
+    points=many(ResultPoint),
 )
-OddTrial = answer("OddTrial", id=text(), said=many(Said))
+OddResult = answer("OddResult", id=text(), said=many(Said))
 CardThatChanges = answer("CardThatChanges", code=text(), title=text(), said=many(Said))
 EvidenceRow = answer(
     "EvidenceRow",
@@ -169,7 +169,7 @@ EvidenceList = answer("EvidenceList", evidence=many(EvidenceRow), total=whole())
 _changed: dict[str, Field] = {
     "figures": many(LearnedFigure),
     "said": many(Said),
-    "outliers": many(OddTrial),
+    "outliers": many(OddResult),
     "cards": many(CardThatChanges),
 }
 TestBendAnswer = answer("TestBendAnswer", test_bend=one(EvidenceRow), **_changed)
@@ -192,7 +192,7 @@ LearnedGroup = answer(
     ),
     figures=many(LearnedFigure),
     said=many(Said),
-    outliers=many(OddTrial),
+    outliers=many(OddResult),
 )
 StripToBend = answer(
     "StripToBend", metal=text(), thickness_mm=number(), die=text(), v_opening_mm=number()

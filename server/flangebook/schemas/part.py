@@ -66,7 +66,7 @@ class HoleSchema(ma.Schema):
     diameter_mm = Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM, required=True)
 
 
-class WishesSchema(ma.Schema):
+class OrderLimitsSchema(ma.Schema):
     """What is wished of the order, apart from an order of one's own."""
 
     first = Whole(1, MOST_BENDS, load_default=None, allow_none=True)
@@ -194,7 +194,7 @@ class PartSchema(ma.Schema):
     )
     holes = Many(ma.fields.Nested(HoleSchema), MOST_HOLES, load_default=list)
     grain = Choice("with", "across", load_default=None, allow_none=True)
-    wishes = ma.fields.Nested(WishesSchema, load_default=dict)
+    wishes = ma.fields.Nested(OrderLimitsSchema, load_default=dict)
     tools = ma.fields.Nested(NamedToolsSchema, load_default=lambda: {"die": None, "punch": None})
     box = ma.fields.Nested(BoxSchema, load_default=None, allow_none=True)
 

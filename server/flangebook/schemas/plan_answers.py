@@ -103,7 +103,7 @@ Tool = answer(
     rating_kn_per_m=maybe(),
     steps=ma.fields.List(whole()),
 )
-Wish = answer("Wish", wish=text(), **said(), words=older())
+OrderLimitCost = answer("OrderLimitCost", wish=text(), **said(), words=older())
 Alternative = answer(
     "Alternative",
     sequence=ma.fields.List(whole()),
@@ -127,7 +127,7 @@ Order = answer(
     words=text(),
     looked_at=whole(),
     **{count: whole() for count in HANDLING_WORDS},
-    wishes=many(Wish),
+    wishes=many(OrderLimitCost),
     alternatives=many(Alternative),
     blocked=many(Blocked),
     remedies=many(Remedy),
@@ -183,8 +183,8 @@ Dimension = answer(
     basis=older(),
     basis_said=sometimes(one(Said)),
 )
-Hits = answer(
-    "Hits",
+Bumps = answer(
+    "Bumps",
     count=whole(),
     pitch_mm=number(),
     chord_error_mm=number(),
@@ -280,7 +280,7 @@ Step = answer(
     limits=sometimes(one(SettingLimits, allow_none=True)),
     min_flange_mm=maybe(),
     origin=one(Origins),
-    hits=one(Hits, allow_none=True),
+    hits=one(Bumps, allow_none=True),
     corrections=many(SettingFor),
     drawing=one(Drawing, allow_none=True),
     motion=one(Motion, allow_none=True),

@@ -15,7 +15,7 @@ from flangebook.schemas.fields import CardCode, Text, Whole
 MOST_NAME = 40
 
 
-class BenchName(Text):
+class PressScreenName(Text):
     """What a bench is called: 1 to 40 characters, a letter or digit among them."""
 
     def __init__(self, **others: Any) -> None:
@@ -33,7 +33,7 @@ class BenchName(Text):
         return name
 
 
-class BenchSchema(ma.Schema):
+class PressScreenSchema(ma.Schema):
     """Where a bench is to stand. step: one past the card's last when the card is done, 0 for an
     empty bench."""
 
@@ -47,6 +47,6 @@ def _code() -> ma.fields.Field[Any]:
 
 
 PressScreen = answer(
-    "Bench", name=text(), code=_code(), step=whole(), version=whole(), at=text(), by=text()
+    "PressScreen", name=text(), code=_code(), step=whole(), version=whole(), at=text(), by=text()
 )
-Benches = answer("Benches", benches=many(PressScreen))
+PressScreens = answer("PressScreens", press_screens=many(PressScreen))

@@ -46,7 +46,7 @@ def listed(store: Store) -> str:
     """All benches by name, as JSON text."""
     with reading(store.engine) as connection:
         rows = connection.execute(sa.select(benches).order_by(benches.c.name)).all()
-    return json_text({"benches": [row._asdict() for row in rows]})
+    return json_text({"press_screens": [row._asdict() for row in rows]})
 
 
 def read(store: Store, name: str) -> PressScreen:

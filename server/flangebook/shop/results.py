@@ -139,7 +139,7 @@ def page(store: Store, code: str, limit: int, offset: int) -> str:
             .limit(limit)
             .offset(offset)
         ).scalars()
-        return f'{{"trials":[{",".join(bodies)}],"total":{total}}}'
+        return f'{{"results":[{",".join(bodies)}],"total":{total}}}'
 
 
 def _kept(connection: Connection, result_id: str) -> sa.Row[Any] | None:

@@ -7,7 +7,7 @@ from typing import Any
 
 import marshmallow as ma
 
-from flangebook.schemas.cards import CardEditSchema, NewCardSchema, TrialSchema
+from flangebook.schemas.cards import CardEditSchema, NewCardSchema, ResultSchema
 from flangebook.schemas.part import PartSchema
 from flangebook.schemas.places import within
 from flangebook.schemas.shop import DOCUMENTS
@@ -72,7 +72,7 @@ def result(
 
     Raises ValidationError, UnknownError.
     """
-    asked = TrialSchema().load(request)
+    asked = ResultSchema().load(request)
     return result_entry.checked(store, code, asked, asked["revision"])
 
 

@@ -126,7 +126,7 @@ def answer(kept: results.StoredResult, question: Sentence | None) -> str:
         "question_said": None if question is None else sentence_json(question),
     }
     rest = json_text(told)
-    return f'{{"trial":{kept.body},{rest[1:]}'
+    return f'{{"result":{kept.body},{rest[1:]}'
 
 
 def _step(plan: Mapping[str, Any], asked: Mapping[str, Any]) -> JsonDict:

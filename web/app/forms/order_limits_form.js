@@ -27,7 +27,7 @@ export const noOrderLimits = () => ({
 
 /**
  * A card's wishes in boxes; old cards have none.
- * @param {Api.GivenWishes|undefined} wishes
+ * @param {Api.GivenOrderLimits|undefined} wishes
  * @returns {OrderLimitsForm}
  */
 export function orderLimitsFromPart(wishes) {

@@ -14,7 +14,7 @@ import { reached, sync } from "../sync/sync.js";
  */
 /**
  * @typedef {object} Hands
- * @property {(bench: Api.Bench, etag: string) => void} heard where others have put it
+ * @property {(bench: Api.PressScreen, etag: string) => void} heard where others have put it
  * @property {(standing: Standing) => void} changed how the link stands
  * @property {(place: Place, etag: string, more: boolean) => void} [sent] a move of ours has arrived; more:
  *   another waits
@@ -34,7 +34,7 @@ const ANSWER_MS = 3000;
  * @returns {Link}
  */
 export function pressScreenLink(name, known, hands, signal) {
-  const path = `/benches/${encodeURIComponent(name)}`;
+  const path = `/press-screens/${encodeURIComponent(name)}`;
   /** @type {Standing} */
   let standing = { answers: null, gone: false, waits: false, late: false, refused: "" };
   /** @type {{place: Place, at: number, whatever: boolean}|null} */
@@ -110,7 +110,7 @@ export function pressScreenLink(name, known, hands, signal) {
     if (signal.aborted || pending !== before || status === 304) return;
     etag = now;
     stand({ late: false });
-    hands.heard(/** @type {Api.Bench} */ (body), now ?? "");
+    hands.heard(/** @type {Api.PressScreen} */ (body), now ?? "");
   }
 
   function answered() {

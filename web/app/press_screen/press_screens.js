@@ -11,23 +11,23 @@ const LAST = "flangebook.bench.last";
 
 /**
  * @param {AbortSignal} [signal]
- * @returns {Promise<Api.Bench[]>}
+ * @returns {Promise<Api.PressScreen[]>}
  */
 export async function pressScreenList(signal) {
-  const { body } = /** @type {{body: Api.Benches}} */ (
-    await call("GET", "/benches", { signal, timeout: 3000 })
+  const { body } = /** @type {{body: Api.PressScreens}} */ (
+    await call("GET", "/press-screens", { signal, timeout: 3000 })
   );
-  return body.benches;
+  return body.press_screens;
 }
 
 /**
  * Make an empty press screen.
  * @param {string} name
- * @returns {Promise<Api.Bench>}
+ * @returns {Promise<Api.PressScreen>}
  */
 export async function addPressScreen(name) {
-  const { body } = /** @type {{body: Api.Bench}} */ (
-    await call("PUT", `/benches/${encodeURIComponent(name)}`, {
+  const { body } = /** @type {{body: Api.PressScreen}} */ (
+    await call("PUT", `/press-screens/${encodeURIComponent(name)}`, {
       body: { code: null, step: 0 },
     })
   );
@@ -39,7 +39,7 @@ export async function addPressScreen(name) {
  * @param {string} name
  */
 export async function removePressScreen(name) {
-  await call("DELETE", `/benches/${encodeURIComponent(name)}`);
+  await call("DELETE", `/press-screens/${encodeURIComponent(name)}`);
 }
 
 /**

@@ -72,7 +72,7 @@ function silentStorage() {
 
 function standingLine() {
   const { reached, waiting, words, late, refused, settle: open, lost } = syncStanding();
-  const settle = open.filter((code) => mayOpen(`/c/${code}/settle`));
+  const settle = open.filter((code) => mayOpen(`/c/${code}/resolve`));
   const why = late ? ` ${late}.` : "";
   const waits = waiting ? `${words} ${waiting === 1 ? "waits" : "wait"} to be sent.${why}` : "";
   const here = storageIsSilent() ? "" : "Cards on this device still open.";
@@ -82,7 +82,7 @@ function standingLine() {
     ${silent} ${waits} ${refused ? html`<a href="/settings">${refused} refused: look</a>` : nothing}
     ${
       settle.length
-        ? html`<a href="/c/${settle[0]}/settle" data-test="settle-count">${settle.length} to resolve</a>`
+        ? html`<a href="/c/${settle[0]}/resolve" data-test="resolve-count">${settle.length} to resolve</a>`
         : nothing
     }
     ${

@@ -20,15 +20,16 @@
 export const routes = [
   { name: "home", path: "/" },
   { name: "bend", path: "/bend", needs: "bends.bend" },
-  { name: "bench", path: "/bench", floor: true },
+  { name: "press-screen", path: "/press-screen", floor: true },
+  { name: "press-screen", path: "/bench", floor: true }, // displays set up with 0.3 start there
   { name: "part", path: "/part", needs: "parts.plan" },
   { name: "scan", path: "/scan", floor: true },
   { name: "card", path: "/c/:code", floor: true },
   { name: "step", path: "/c/:code/step/:step", floor: true },
-  { name: "trial", path: "/c/:code/trial/:step", floor: true, needs: "trials.keep" },
+  { name: "result", path: "/c/:code/result/:step", floor: true, needs: "results.keep" },
   { name: "history", path: "/c/:code/history" },
   { name: "note", path: "/c/:code/note", floor: true, needs: "cards.change" },
-  { name: "settle", path: "/c/:code/settle", floor: true, needs: "cards.revise" },
+  { name: "resolve", path: "/c/:code/resolve", floor: true, needs: "cards.revise" },
   { name: "print", path: "/c/:code/print" },
   { name: "label", path: "/c/:code/label" },
   { name: "labels", path: "/labels", needs: "labels.sheet_json" },
@@ -41,7 +42,7 @@ export const routes = [
   { name: "tool", path: "/shop/:kind/:tool" },
   { name: "crew", path: "/crew", needs: "crew.listed" },
   { name: "pair", path: "/pair" },
-  { name: "copies", path: "/copies", needs: "copies.listed" },
+  { name: "backups", path: "/backups", needs: "backups.listed" },
   { name: "settings", path: "/settings" },
 ];
 

@@ -184,7 +184,7 @@ async function found(transaction, card) {
 /**
  * A result as the shop gave it, to be sent once more.
  * @param {string} code
- * @param {Api.Trial} trial
+ * @param {Api.Result} trial
  * @param {number} number
  * @returns {import("./stored.js").Waiting}
  */

@@ -15,7 +15,7 @@ const TURN_MS = 15_000;
 /** @typedef {import("./stored.js").Waiting} Waiting */
 /** @typedef {import("./database.js").NotKept} NotKept */
 /** @typedef {import("./api.js").Answer} Answer */
-/** @typedef {Api.Card|Api.TrialAnswer} Taken what the shop says of an edit, and of a result */
+/** @typedef {Api.Card|Api.ResultAnswer} Taken what the shop says of an edit, and of a result */
 /** @typedef {"shop"|"here"|"settle"} Where in the shop; waiting here; met another edit */
 /**
  * @typedef {{where: Where, answer: Taken|null, late?: string}} Outcome late: why the shop
@@ -229,7 +229,7 @@ async function accepted(entry, { body, at }) {
  */
 function post({ kind, code, id, body, after, etag, missing }, timeout) {
   if (kind === "trial") {
-    return call("POST", `/cards/${code}/trials`, {
+    return call("POST", `/cards/${code}/results`, {
       body: missing ? { ...body, again: true } : body,
       timeout,
     });

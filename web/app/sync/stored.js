@@ -4,7 +4,7 @@
 /**
  * @typedef {"measured_deg"|"left_deg"|"middle_deg"|"right_deg"|"set_angle_deg"|"gauge_x_mm"} Read
  *   numbers; the rest goes as typed
- * @typedef {Partial<Omit<Api.TrialInput, Read> & Pick<Api.Trial, Read>>} Measured
+ * @typedef {Partial<Omit<Api.ResultInput, Read> & Pick<Api.Result, Read>>} Measured
  * @typedef {Omit<Api.CardEditInput, "settings"> & Pick<Changes, "settings">} Edit
  * @typedef {Measured & Edit} Body a trial, or what is to change on a card
  */

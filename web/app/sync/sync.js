@@ -56,7 +56,7 @@ async function announce(change) {
     refused: entries.filter((entry) => entry.refused).length,
   };
   document.documentElement.dataset.reached = String(standing.reached);
-  document.documentElement.dataset.settle = String(standing.settle.length);
+  document.documentElement.dataset.resolve = String(standing.settle.length);
   document.documentElement.dataset.waiting = String(standing.waiting);
   document.dispatchEvent(new CustomEvent("sync", { detail: standing }));
 }

@@ -260,15 +260,15 @@ function stepList(card) {
 function trials(card, waiting) {
   const newest = [...card.trials].reverse().slice(0, 3);
   if (!newest.length && !waiting.length) {
-    return html`<section class="card-trials">
-      <p class="soft" data-test="no-trials">
-        Nothing measured yet.${offer("trials.keep", " After a bend, type the result.")}
+    return html`<section class="card-results">
+      <p class="soft" data-test="no-results">
+        Nothing measured yet.${offer("results.keep", " After a bend, type the result.")}
       </p>
     </section>`;
   }
-  return html`<section class="panel card-trials">
+  return html`<section class="panel card-results">
     <h2>Results</h2>
-    <ul class="rows trials" data-test="trials">
+    <ul class="rows results" data-test="results">
       ${[...waiting].reverse().map((entry) => resultLine(entry.body, { waiting: entry }))}
       ${newest.map((trial) => resultLine(trial, { step: card.plan.steps[trial.step - 1] }))}
     </ul>

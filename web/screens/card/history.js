@@ -223,9 +223,9 @@ function revisionLine(one, card, state, { look, bringBack }) {
  */
 function trials(card, state) {
   if (!card.trials.length && !state.waiting.length) {
-    return html`<p data-test="no-trials">Nothing measured yet.</p>`;
+    return html`<p data-test="no-results">Nothing measured yet.</p>`;
   }
-  return html`<ol class="rows trials" data-test="trials">
+  return html`<ol class="rows results" data-test="results">
       ${[...state.waiting].reverse().map((entry) => resultLine(entry.body, { waiting: entry }))}
       ${[...card.trials]
         .reverse()

@@ -70,7 +70,9 @@ async function saveNote(seen, state, draw, left) {
     sync();
     if (left.aborted) return;
     go(
-      where === "settle" && mayOpen(`/c/${seen.code}/settle`) ? `/c/${seen.code}/settle` : `/c/${seen.code}`,
+      where === "settle" && mayOpen(`/c/${seen.code}/resolve`)
+        ? `/c/${seen.code}/resolve`
+        : `/c/${seen.code}`,
     );
   } catch (error) {
     state.wrong = error instanceof Problem ? error.errors : {};

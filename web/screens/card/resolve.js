@@ -89,7 +89,7 @@ export async function show(visit) {
  * @param {Act} act
  */
 function resolveScreen(card, state, act) {
-  return html`<article class="settle" data-test="settle-screen">
+  return html`<article class="resolve" data-test="resolve-screen">
     <header>
       <p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
       <h1>${state.proposal ? "Two changes met" : "Nothing to resolve"} <small>${card.title}</small></h1>
@@ -97,7 +97,7 @@ function resolveScreen(card, state, act) {
     ${
       state.proposal
         ? two(card, /** @type {Open} */ (state), act)
-        : html`<p data-test="settled">
+        : html`<p data-test="resolved">
             Every change of this card is resolved. Both sides are in its
             <a href="/c/${card.code}/history">history</a>.
           </p>`
@@ -134,7 +134,7 @@ function two(card, { proposal, rows, mine, chosen, sending, fault }, act) {
         : html`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`
     }
     ${fault ? html`<p class="wrong" role="alert" data-test="wrong">${fault}</p>` : nothing}
-    <div class="buttons settle-keep">
+    <div class="buttons resolve-keep">
       <button
         type="button"
         class="button next wide"

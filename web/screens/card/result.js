@@ -121,15 +121,15 @@ function resultScreen(card, step, state, draw) {
     draw();
   };
   const keep = () => keepSetting(card, step, /** @type {Result} */ (state.result), draw);
-  return html`<article class="step trial-screen" data-test="trial-screen">
+  return html`<article class="step result-screen" data-test="result-screen">
     ${stepTop(card, step)}
-    <div class="trial-body">
+    <div class="result-body">
       ${
         state.result
           ? nextSettingPanel(card, step, state.result, { again, keep })
           : resultForm(card, step, state, { save, draw })
       }
-      <aside class="trial-aside" aria-label="Which bend">
+      <aside class="result-aside" aria-label="Which bend">
         ${finishedDrawing(card.plan, { mark: step.bend })}
       </aside>
     </div>
@@ -157,7 +157,7 @@ async function saveResult(card, step, state, draw) {
   draw();
   try {
     const { late, ...sent } = await send({ id: trial.id, kind: "trial", code: card.code, body: trial });
-    const answer = /** @type {Api.TrialAnswer|null} */ (sent.answer);
+    const answer = /** @type {Api.ResultAnswer|null} */ (sent.answer);
     const correction = answer?.correction ?? null;
     state.result = {
       trial,

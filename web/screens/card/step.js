@@ -126,10 +126,10 @@ function nextOf(card, number) {
   if (number < card.plan.steps.length) {
     return { href: `/c/${card.code}/step/${number + 1}`, label: "Next", more: `step ${number + 1}` };
   }
-  if (last.set_angle_deg === null || !mayOpen(`/c/${card.code}/trial/${number}`)) {
+  if (last.set_angle_deg === null || !mayOpen(`/c/${card.code}/result/${number}`)) {
     return { href: `/c/${card.code}`, label: "Done: the card", more: "" };
   }
-  return { href: `/c/${card.code}/trial/${number}`, label: "Type the result", more: "" };
+  return { href: `/c/${card.code}/result/${number}`, label: "Type the result", more: "" };
 }
 
 /**
@@ -157,7 +157,7 @@ function stepScreen(card, step, drawn, bench) {
       <div class="step-way">${orientation(step, card.part.flats_mm.length)}${wayWords(step)}</div>
       <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
       <section class="step-picture" aria-label="Drawing">${drawn()}</section>
-      <div class="step-bench">${bench}</div>
+      <div class="step-press-screen">${bench}</div>
       <section class="step-watch" aria-label="What to watch">
         ${watch.length ? checkList(watch) : nothing}
       </section>
@@ -176,8 +176,8 @@ function stepScreen(card, step, drawn, bench) {
         last || step.set_angle_deg === null
           ? nothing
           : way(
-              `/c/${card.code}/trial/${step.number}`,
-              html`<a class="button" href="/c/${card.code}/trial/${step.number}" data-test="came-out"
+              `/c/${card.code}/result/${step.number}`,
+              html`<a class="button" href="/c/${card.code}/result/${step.number}" data-test="came-out"
                 >Type the result</a
               >`,
             )

@@ -13,7 +13,7 @@ const KINDS = { night: "automatic", "by-hand": "by hand", replaced: "before it w
 export async function show(visit) {
   visit.title("Backups and export");
   const from = importFile({ show: draw, done: again, signal: visit.signal });
-  /** @type {Api.Copies} */
+  /** @type {Api.Backups} */
   let copies = await read();
   async function again() {
     sync();
@@ -21,8 +21,8 @@ export async function show(visit) {
     draw();
   }
   async function read() {
-    const { body } = await call("GET", "/copies", { signal: visit.signal });
-    return /** @type {Api.Copies} */ (body);
+    const { body } = await call("GET", "/backups", { signal: visit.signal });
+    return /** @type {Api.Backups} */ (body);
   }
   function draw() {
     visit.render(
@@ -38,9 +38,9 @@ export async function show(visit) {
   visit.ready();
 }
 
-/** @param {Api.Copies} copies */
-function backupsPanel({ standing, last_good_at: last, trouble, folder, copies }) {
-  return html`<section class="panel" data-test="panel-copies">
+/** @param {Api.Backups} copies */
+function backupsPanel({ standing, last_good_at: last, trouble, folder, backups }) {
+  return html`<section class="panel" data-test="panel-backups">
     <h2>Backups</h2>
     <p data-test="standing">${stands(standing)}</p>
     ${last ? html`<p class="lead-line" data-test="last-good">Last good backup: ${moment(last)}</p>` : nothing}
@@ -54,8 +54,8 @@ function backupsPanel({ standing, last_good_at: last, trouble, folder, copies })
       another disk, too: a backup beside the shop burns with it.
     </p>
     ${
-      copies.length
-        ? html`<table data-test="copies">
+      backups.length
+        ? html`<table data-test="backups">
             <thead>
               <tr>
                 <th scope="col">Made</th>
@@ -64,7 +64,7 @@ function backupsPanel({ standing, last_good_at: last, trouble, folder, copies })
               </tr>
             </thead>
             <tbody>
-              ${copies.map(
+              ${backups.map(
                 (one) =>
                   html`<tr>
                     <td>${moment(one.at)}</td>
@@ -83,7 +83,7 @@ function backupsPanel({ standing, last_good_at: last, trouble, folder, copies })
   </section>`;
 }
 
-/** @param {Api.Copies["standing"]} standing */
+/** @param {Api.Backups["standing"]} standing */
 function stands(standing) {
   if (standing === "ok") return flag("ok", "There is a good backup");
   if (standing === "late") return flag("caution", "The last backup is over two days old");

@@ -25,7 +25,7 @@ export async function show(visit) {
     pressScreenList(visit.signal).catch(() => null),
   ]);
   const floor = { benches, fault: "" };
-  /** @param {Api.Bench} bench */
+  /** @param {Api.PressScreen} bench */
   async function takeOut(bench) {
     const name = pressScreenWords(bench.name);
     if (
@@ -150,8 +150,8 @@ function toolsPanel(kind, tools) {
 
 function paperPanel() {
   const copies = way(
-    "/copies",
-    html`<a class="button wide" href="/copies" data-test="to-copies">Backups and export</a>`,
+    "/backups",
+    html`<a class="button wide" href="/backups" data-test="to-backups">Backups and export</a>`,
   );
   return way(
     "/chart",

@@ -121,5 +121,5 @@ const lineKey = (kind) =>
     <path class=${kind} d="M2 8H38" />
   </svg>`;
 const pointKey = html`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
-  <circle class="trial-point" cx="20" cy="8" r="6" />
+  <circle class="result-point" cx="20" cy="8" r="6" />
 </svg>`;

@@ -29,7 +29,7 @@ export function cardList(cards, { metalName, waiting }) {
               ${waits(waiting.get(card.code) ?? "")}
               ${
                 card.settle
-                  ? html`<span data-test="settle">${flag("caution", `${card.settle} to resolve`)}</span>`
+                  ? html`<span data-test="resolve">${flag("caution", `${card.settle} to resolve`)}</span>`
                   : nothing
               }
               ${card.worst === "stop" ? flag("stop") : nothing}

@@ -14,7 +14,7 @@ import { angle, length, words } from "../../app/shell/units.js";
 export function differences(rows, chosen, whose, choose) {
   return rows.map(
     (row) =>
-      html`<fieldset class="settle-row" data-test="differs" data-field=${row.name}>
+      html`<fieldset class="resolve-row" data-test="differs" data-field=${row.name}>
         <legend>${row.label} <small>was ${valueWords(row, row.before)}</small></legend>
         ${side(row, "shop", "In the shop", chosen, choose)} ${side(row, "yours", whose, chosen, choose)}
       </fieldset>`,
@@ -29,8 +29,8 @@ export function differences(rows, chosen, whose, choose) {
  * @param {(name: string, side: Side) => void} choose
  */
 function side(row, which, label, chosen, choose) {
-  return html`<label class="settle-side" data-test=${which}>
-    <span class="settle-whose"
+  return html`<label class="resolve-side" data-test=${which}>
+    <span class="resolve-whose"
       ><input
         type="radio"
         name=${row.name}
@@ -39,7 +39,7 @@ function side(row, which, label, chosen, choose) {
         @change=${() => choose(row.name, which)} />
       ${label}</span
     >
-    <span class="settle-value">${valueWords(row, row[which])}</span>
+    <span class="resolve-value">${valueWords(row, row[which])}</span>
   </label>`;
 }
 

@@ -30,7 +30,7 @@ function proposalLine(one, code) {
       ${
         one.settled_by
           ? `Resolved by revision ${one.settled_by}`
-          : way(`/c/${code}/settle`, html`<a href="/c/${code}/settle">To resolve</a>`, "To resolve")
+          : way(`/c/${code}/resolve`, html`<a href="/c/${code}/resolve">To resolve</a>`, "To resolve")
       }
     </h3>
     <p class="more">${[madeAt(one), whoSent(one) ? `by ${whoSent(one)}` : ""].filter(Boolean).join(", ")}</p>

@@ -33,13 +33,13 @@ export function changesAside(card) {
   return html`<section class="changes-aside" aria-label="Changes on their way">
     ${
       open.length
-        ? html`<div class="to-settle" data-test="to-settle">
+        ? html`<div class="to-resolve" data-test="to-resolve">
             <p>
               ${flag("caution", "To resolve")} This card was changed in two places at once. Both are kept.
             </p>
             ${offer(
               "cards.revise",
-              html`<a class="button next" href="/c/${card.code}/settle" data-test="settle"
+              html`<a class="button next" href="/c/${card.code}/resolve" data-test="resolve"
                 >Resolve ${open.length === 1 ? "it" : `${open.length} changes`}</a
               >`,
               html`<p data-test="owners">The owner decides which holds.</p>`,

@@ -41,7 +41,7 @@ export function orderLimitsFields(form, errors, change) {
     ? flatNames(form.box).map((name) => name[0].toUpperCase() + name.slice(1))
     : form.flats.map((_, i) => `Flat ${i + 1}`);
   const said = orderLimitsWords(wishes);
-  return html`<details class="wishes" data-test="wishes">
+  return html`<details class="order-limits" data-test="order-limits">
     <summary>
       <span>Limits on the order: <b>${said || "none"}</b></span>
     </summary>

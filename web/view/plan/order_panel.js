@@ -94,12 +94,12 @@ function remedies(list) {
     </ul>`;
 }
 
-/** @param {Api.Wish[]} list */
+/** @param {Api.OrderLimitCost[]} list */
 function costs(list) {
   if (!list.length) return nothing;
   return html`<h3>What each limit costs</h3>
-    <ul class="order-list" data-test="wish-costs">
-      ${list.map((cost) => html`<li data-wish=${cost.wish}>${sentenceOrWords(cost)}</li>`)}
+    <ul class="order-list" data-test="limit-costs">
+      ${list.map((cost) => html`<li data-limit=${cost.wish}>${sentenceOrWords(cost)}</li>`)}
     </ul>`;
 }
 

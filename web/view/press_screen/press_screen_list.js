@@ -5,26 +5,26 @@ import { displayCode } from "../../app/scan/card_code.js";
 import { offer } from "../common/if_allowed.js";
 
 /**
- * @param {Api.Bench[]} benches
- * @param {{fault: string, takeOut: (bench: Api.Bench) => void}} how
+ * @param {Api.PressScreen[]} benches
+ * @param {{fault: string, takeOut: (bench: Api.PressScreen) => void}} how
  */
 export function pressScreenPanel(benches, { fault, takeOut }) {
-  return html`<section class="panel" data-test="panel-benches">
+  return html`<section class="panel" data-test="panel-press-screens">
     <h2>Press screens <span class="soft">${benches.length}</span></h2>
-    ${fault ? html`<p class="wrong" role="alert" data-test="bench-fault">${fault}</p>` : nothing}
+    ${fault ? html`<p class="wrong" role="alert" data-test="press-screen-fault">${fault}</p>` : nothing}
     ${
       benches.length
-        ? html`<ul class="plain-list bench-list">
+        ? html`<ul class="plain-list press-screen-list">
             ${benches.map(
               (bench) =>
-                html`<li data-test="bench-row" data-name=${bench.name}>
+                html`<li data-test="press-screen-row" data-name=${bench.name}>
                   <span><b>${pressScreenTitle(bench.name)}</b> ${standsAt(bench)}</span>
                   ${offer(
-                    "benches.remove",
+                    "press_screens.remove",
                     html`<button
                       type="button"
                       class="button"
-                      data-test="take-bench-out"
+                      data-test="remove-press-screen"
                       aria-label="Take it out… ${pressScreenTitle(bench.name)}"
                       @click=${() => takeOut(bench)}>
                       Take it out…
@@ -35,10 +35,12 @@ export function pressScreenPanel(benches, { fault, takeOut }) {
           </ul>`
         : html`<p>None yet.</p>`
     }
-    <p class="hint">To add one, open the shop's address on it, with <a href="/bench">/bench</a> behind it.</p>
+    <p class="hint">
+      To add one, open the shop's address on it, with <a href="/press-screen">/press-screen</a> behind it.
+    </p>
   </section>`;
 }
 
-/** @param {Api.Bench} bench */
+/** @param {Api.PressScreen} bench */
 const standsAt = ({ code }) =>
   code ? html`<a href="/c/${code}">${displayCode(code)}</a>` : html`<span class="soft">empty</span>`;

@@ -18,11 +18,11 @@ import { field } from "../common/field.js";
  * @param {{take: (name: string) => void, type: (name: string) => void, make: () => void}} acts
  */
 export function pressScreenChooser({ names, silent, typed, wrong, here }, acts) {
-  return html`<div class="bench-choose" data-test="bench-choose">
+  return html`<div class="press-screen-choose" data-test="press-screen-choose">
     <h1>Which press screen is this display?</h1>
     ${
       silent
-        ? html`<p class="bench-line" data-test="silent">
+        ? html`<p class="press-screen-line" data-test="silent">
             The shop does not answer. It is asked again automatically.
           </p>`
         : nothing
@@ -35,7 +35,7 @@ export function pressScreenChooser({ names, silent, typed, wrong, here }, acts) 
                 html`<button
                   type="button"
                   class="button next"
-                  data-test="take-bench"
+                  data-test="take-press-screen"
                   @click=${() => acts.take(name)}>
                   ${pressScreenTitle(name)}
                 </button>`,
@@ -46,21 +46,21 @@ export function pressScreenChooser({ names, silent, typed, wrong, here }, acts) 
     ${
       names
         ? html`<form
-            class="bench-new"
+            class="press-screen-new"
             novalidate
             @submit=${(/** @type {Event} */ event) => {
               event.preventDefault();
               acts.make();
             }}>
             ${field({
-              name: "bench",
+              name: "press-screen",
               label: names.length ? "Or a new one" : "Give it a name",
               value: typed,
               wrong: wrong ? [wrong] : [],
               change: acts.type,
               hint: "Like 1, or Big press. It is kept on this display.",
             })}
-            <button class="button" data-test="make-bench">Add it</button>
+            <button class="button" data-test="make-press-screen">Add it</button>
           </form>`
         : nothing
     }
@@ -79,7 +79,7 @@ export function pressScreenChooser({ names, silent, typed, wrong, here }, acts) 
 export const pressScreenIdle = (frame) =>
   says(
     frame,
-    "bench-idle",
+    "press-screen-idle",
     pressScreenTitle(frame.name),
     html`<p>Open a card on a phone and choose this press screen.</p>
       ${mayGoDark()}`,
@@ -94,7 +94,7 @@ export const pressScreenIdle = (frame) =>
 export const pressScreenNoCard = (code, error, frame) =>
   says(
     frame,
-    "bench-no-card",
+    "press-screen-no-card",
     displayCode(code),
     error instanceof Problem
       ? html`<p>${error.message}</p>`
@@ -112,7 +112,7 @@ export const pressScreenNoCard = (code, error, frame) =>
 export const pressScreenNoStep = (card, step, frame) =>
   says(
     frame,
-    "bench-no-step",
+    "press-screen-no-step",
     `There is no step ${step}`,
     html`<p>
       ${card.title || card.display_code} has ${card.plan.steps.length} now. Choose the step on the phone.
@@ -126,10 +126,10 @@ export const pressScreenNoStep = (card, step, frame) =>
  * @param {unknown} more
  */
 const says = ({ name, lines, acts }, test, title, more) =>
-  html`<article class="step bench-step" data-test=${test}>
+  html`<article class="step press-screen-step" data-test=${test}>
     <header class="step-top">${pressScreenName(name, acts)}</header>
     ${lines}
-    <div class="bench-says">
+    <div class="press-screen-says">
       <h1>${title}</h1>
       ${more}
     </div>
@@ -145,7 +145,7 @@ const says = ({ name, lines, acts }, test, title, more) =>
 export function pressScreenLines({ answers, refused }, stepping, newer, show) {
   return html`${
     answers === false
-      ? html`<p class="bench-line" role="status" data-test="alone">
+      ? html`<p class="press-screen-line" role="status" data-test="alone">
           ${
             stepping
               ? html`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`
@@ -156,14 +156,14 @@ export function pressScreenLines({ answers, refused }, stepping, newer, show) {
   }
   ${
     refused
-      ? html`<p class="bench-line" role="status" data-test="refused">
+      ? html`<p class="press-screen-line" role="status" data-test="refused">
           <b>The shop did not take that step.</b> ${refused}
         </p>`
       : nothing
   }
   ${
     newer
-      ? html`<p class="bench-line" role="status" data-test="newer">
+      ? html`<p class="press-screen-line" role="status" data-test="newer">
           This card is at revision ${newer} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${show}>Show it now</button>
         </p>`

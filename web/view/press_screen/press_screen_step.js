@@ -32,14 +32,14 @@ export function pressScreenStep(card, step, { name, lines, acts }, drawn) {
   const watch = many ? warnings : all;
   const last = step.number === card.plan.steps.length;
   return html`<article
-    class="step bench-step"
-    data-test="bench-step"
+    class="step press-screen-step"
+    data-test="press-screen-step"
     data-code=${card.code}
     data-step=${step.number}
     data-revision=${card.revision}>
     <header class="step-top">
       ${pressScreenName(name, acts)}
-      <p class="bench-card" data-test="bench-card">${card.title || card.display_code}</p>
+      <p class="press-screen-card" data-test="press-screen-card">${card.title || card.display_code}</p>
       ${stepHead(card, step)}
     </header>
     ${lines} ${stops.length ? html`<div class="step-stop">${checkList(stops)}</div>` : nothing}
@@ -74,22 +74,22 @@ const toolsOf = (card, step) =>
 export function pressScreenDone(card, { name, lines, acts }) {
   const steps = card.plan.steps.length;
   return html`<article
-    class="step bench-step"
-    data-test="bench-done"
+    class="step press-screen-step"
+    data-test="press-screen-done"
     data-code=${card.code}
     data-step=${steps + 1}>
     <header class="step-top">
       ${pressScreenName(name, acts)}
-      <p class="bench-card" data-test="bench-card">${card.title || card.display_code}</p>
+      <p class="press-screen-card" data-test="press-screen-card">${card.title || card.display_code}</p>
     </header>
     ${lines}
-    <div class="bench-says">
+    <div class="press-screen-says">
       <h1>Done</h1>
       <p>
         ${steps === 1 ? "The one step is bent." : `All ${steps} steps are bent.`} Measure it, and type the
         result on the phone.
       </p>
-      <button type="button" class="button" data-test="clear-bench" @click=${acts.clear}>
+      <button type="button" class="button" data-test="clear-press-screen" @click=${acts.clear}>
         Take this card off
       </button>
     </div>
@@ -118,8 +118,8 @@ function turnButtons({ back, label, more }, acts) {
 export const pressScreenName = (name, acts) =>
   html`<button
     type="button"
-    class="button bench-name"
-    data-test="bench-name"
+    class="button press-screen-name"
+    data-test="press-screen-name"
     aria-label="${pressScreenTitle(name)}, this display. Choose another"
     @click=${acts.choose}>
     ${pressScreenTitle(name)}

@@ -37,11 +37,14 @@ export function showOnPressScreen(code, step, { draw, start }) {
   if (at?.code === code) return shownThere(at, step);
   if (!names.length) return nothing;
   const name = [picked, lastPressScreen()].find((one) => names.includes(one)) ?? names[0];
-  return html`<section class="show-on-bench" aria-label="Press screen" data-test="show-on-bench">
+  return html`<section
+    class="show-on-press-screen"
+    aria-label="Press screen"
+    data-test="show-on-press-screen">
     ${
       names.length > 1
         ? pick({
-            name: "bench",
+            name: "press-screen",
             label: "Press screen",
             value: name,
             options: names.map((one) => [one, one]),
@@ -55,7 +58,7 @@ export function showOnPressScreen(code, step, { draw, start }) {
     <button
       type="button"
       class="button"
-      data-test="put-on-bench"
+      data-test="put-on-press-screen"
       @click=${() => {
         putOnPressScreen(name, code, step);
         draw();
@@ -73,10 +76,10 @@ export function showOnPressScreen(code, step, { draw, start }) {
 function shownThere(at, step) {
   const where = pressScreenWords(at.name);
   return html`<section
-    class="show-on-bench on"
+    class="show-on-press-screen on"
     aria-label="Press screen"
-    data-test="on-bench"
-    data-bench-step=${at.step}>
+    data-test="on-press-screen"
+    data-press-screen-step=${at.step}>
     <p role="status">${saysWhere(at, where)}</p>
     ${
       at.late
@@ -85,7 +88,9 @@ function shownThere(at, step) {
           </button>`
         : nothing
     }
-    <button type="button" class="button" data-test="off-bench" @click=${takeOffPressScreen}>Stop</button>
+    <button type="button" class="button" data-test="off-press-screen" @click=${takeOffPressScreen}>
+      Stop
+    </button>
   </section>`;
 }
 

@@ -19,10 +19,10 @@ import { setFigure } from "../step/setting.js";
 export function nextSettingPanel(card, step, result, { again, keep }) {
   const setting = newSetting(result);
   return html`<div
-    class="trial-result"
-    data-test="trial-result"
+    class="result-answer"
+    data-test="result-answer"
     data-waits=${result.waits ? "true" : "false"}>
-    <div class="trial-main">
+    <div class="result-main">
       <h2>${measuredWords(result.trial)} <small>wanted ${words(angle(step.included_angle_deg))}</small></h2>
       ${
         result.waits

@@ -55,17 +55,17 @@ export function resultForm(card, step, state, { save, draw }) {
     });
   const set = state.used ?? settingOf(card, step);
   return html`<form
-    class="trial-form"
+    class="result-form"
     novalidate
-    data-test="trial-form"
+    data-test="result-form"
     @submit=${(/** @type {Event} */ event) => {
       event.preventDefault();
       save();
     }}>
-    <div class="trial-main">
+    <div class="result-main">
       <h2>Result <small>Wanted ${words(angle(step.included_angle_deg))}</small></h2>
       ${state.general ? html`<p class="wrong" role="alert" data-test="wrong">${state.general}</p>` : nothing}
-      <div class="trial-angles ${typed.places}">
+      <div class="result-angles ${typed.places}">
         ${
           typed.places === "one"
             ? box("one", "measured_deg", "Angle measured", { keys: "decimal", unit: "°" })
@@ -77,7 +77,7 @@ export function resultForm(card, step, state, { save, draw }) {
         }
       </div>
       ${placesChoice(typed, draw)}
-      <div class="trial-more">
+      <div class="result-more">
         ${
           state.byDepth
             ? box("set", "punch_depth_mm", "Depth that was set", {
@@ -101,7 +101,7 @@ export function resultForm(card, step, state, { save, draw }) {
         data-test="more-measured"
         ?open=${["lot", "thickness_mm", "radius_mm"].some((name) => wrong[name]?.length)}>
         <summary>More measured</summary>
-        <div class="trial-more">
+        <div class="result-more">
           ${box("thickness", "thickness_mm", "Thickness measured", { unit: lengthUnit() })}
           ${box("radius", "radius_mm", "Inside radius", { unit: lengthUnit() })}
           ${box("lot", "lot", "Lot or heat", { hint: "As on the sheet’s tag." })}

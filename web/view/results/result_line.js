@@ -7,7 +7,7 @@ import { whereWords } from "../card/saved_where.js";
 import { madeAt, whoSent } from "../common/dates.js";
 
 /**
- * @typedef {import("../../app/sync/stored.js").Measured & Partial<Pick<Api.Trial,
+ * @typedef {import("../../app/sync/stored.js").Measured & Partial<Pick<Api.Result,
  *   "correction"|"device"|"received_at">>}
  *   Shown the shop adds to one what came of it
  */
@@ -18,7 +18,7 @@ import { madeAt, whoSent } from "../common/dates.js";
  *   plan
  */
 export function resultLine(trial, { waiting, step } = {}) {
-  return html`<li class="row trial" data-test=${waiting ? "waiting-trial" : "trial"} data-id=${trial.id}>
+  return html`<li class="row result" data-test=${waiting ? "waiting-result" : "result"} data-id=${trial.id}>
     <div>
       <span class="lead">${measuredWords(trial)}</span>
       <span class="code">Step ${trial.step}</span>
@@ -27,7 +27,7 @@ export function resultLine(trial, { waiting, step } = {}) {
         ${[madeAt(trial), whoSent(trial), settingWords(trial), ledTo(trial.correction, step)]
           .filter(Boolean)
           .join(" · ")}
-        ${trial.note ? html`<span class="trial-note">${trial.note}</span>` : nothing}
+        ${trial.note ? html`<span class="result-note">${trial.note}</span>` : nothing}
         ${waiting?.refused ? html`<a href="/settings">Decide</a>` : nothing}
       </span>
     </div>

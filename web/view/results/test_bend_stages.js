@@ -233,7 +233,7 @@ export function measureStage(state, { go, send, draw }) {
     <div class="measures">
       <fieldset class="panel">
         <legend><span class="badge-word">1</span> Angle</legend>
-        <div class="trial-angles ${typed.places}">
+        <div class="result-angles ${typed.places}">
           ${
             typed.places === "one"
               ? box("one", "measured_deg", "Angle measured", degrees)

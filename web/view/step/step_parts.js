@@ -80,7 +80,7 @@ export function numbers(card, step) {
     ${setting.set_angle_deg === null ? whyNotSet(step, setting.fromTrial) : nothing} ${pressForce(step)}
     ${
       setting.fromTrial && setting.set_angle_deg !== null
-        ? html`<p class="from-trial" data-test="from-trial">
+        ? html`<p class="from-result" data-test="from-result">
             <b>Angle and depth from a first piece.</b> The plan said ${words(angle(step.set_angle_deg))} and
             ${words(length(step.punch_depth_mm, { digits: 2 }))}.
           </p>`
@@ -88,7 +88,7 @@ export function numbers(card, step) {
     }
     ${
       step.gauge_draw_back_mm
-        ? html`<p class="draw-back" data-test="draw-back">
+        ? html`<p class="retract" data-test="retract">
             <b>Retract the gauge ${words(length(step.gauge_draw_back_mm, { digits: 0 }))}</b>
             before the stroke: the rising flange would run into it.
           </p>`

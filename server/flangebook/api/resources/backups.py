@@ -1,4 +1,4 @@
-"""The copies the shop keeps of itself, and its document brought back in."""
+"""The backups the shop keeps of itself, and its document brought back in."""
 
 from __future__ import annotations
 
@@ -19,15 +19,15 @@ from flangebook.shop.transfer import importing
 from flangebook.shop.transfer.importing import Imported
 from flangebook.use_cases import intake
 
-blp = Blueprint("copies", __name__, url_prefix="/api/v1", description="Copies, and import.")
+blp = Blueprint("backups", __name__, url_prefix="/api/v1", description="Backups, and import.")
 _LATE = timedelta(days=2)
 _BODY = {"required": True, "content": {"application/json": {"schema": Export}}}
 
 
-@blp.route("/copies")
-@blp.response(200, schemas.Copies)
+@blp.route("/backups")
+@blp.response(200, schemas.Backups)
 def listed() -> Response:
-    """The copies in the shop's own folder, newest first, and what stood in the way of the last.
+    """The backups in the shop's own folder, newest first, and what stood in the way of the last.
 
     ``standing``: "ok", "late" for none in two days, "trouble", "none" before the first.
     """
@@ -43,7 +43,7 @@ def listed() -> Response:
             "folder": str(keeper.data / schedule.FOLDER),
             "last_good_at": _moment(found[0].at) if found else None,
             "trouble": {"at": _moment(trouble[0]), "words": trouble[1]} if trouble else None,
-            "copies": [
+            "backups": [
                 {
                     "name": one.path.name,
                     "kind": one.kind,

@@ -13,7 +13,10 @@ from flangebook.schemas import press_screens as schemas
 from flangebook.shop import press_screens
 
 blp = Blueprint(
-    "benches", __name__, url_prefix="/api/v1", description="What the screens at the presses show."
+    "press_screens",
+    __name__,
+    url_prefix="/api/v1",
+    description="What the screens at the presses show.",
 )
 _PATH_NAME = [
     {
@@ -29,7 +32,7 @@ _IF_SEEN = {
     "required": False,
     "description": "ETag of the bench as it was seen: refused when it was moved since.",
 }
-_NAME = schemas.BenchName()
+_NAME = schemas.PressScreenName()
 
 
 def _named(name: str) -> str:
@@ -40,14 +43,14 @@ def _named(name: str) -> str:
     return read
 
 
-@blp.route("/benches")
-@blp.response(200, schemas.Benches)
+@blp.route("/press-screens")
+@blp.response(200, schemas.PressScreens)
 def listed() -> Response:
     """All benches by name, and where each stands."""
     return sent(press_screens.listed(the_store()))
 
 
-@blp.route("/benches/<name>", parameters=_PATH_NAME)
+@blp.route("/press-screens/<name>", parameters=_PATH_NAME)
 @blp.response(200, schemas.PressScreen)
 @blp.alt_response(404, "NOT_FOUND")
 def read(name: str) -> Response:
@@ -59,8 +62,8 @@ def read(name: str) -> Response:
     return sent(kept.body, etag=kept.etag)
 
 
-@blp.route("/benches/<name>", methods=["PUT"], parameters=_PATH_NAME)
-@blp.arguments(schemas.BenchSchema)
+@blp.route("/press-screens/<name>", methods=["PUT"], parameters=_PATH_NAME)
+@blp.arguments(schemas.PressScreenSchema)
 @blp.response(200, schemas.PressScreen)
 @blp.alt_response(409, "CONFLICT")
 @blp.alt_response(412, "PRECONDITION_FAILED")
@@ -77,7 +80,7 @@ def move(asked: dict[str, Any], name: str) -> Response:
     return sent(kept.body, etag=kept.etag)
 
 
-@blp.route("/benches/<name>", methods=["DELETE"], parameters=_PATH_NAME)
+@blp.route("/press-screens/<name>", methods=["DELETE"], parameters=_PATH_NAME)
 @blp.response(204)
 @blp.alt_response(404, "NOT_FOUND")
 def remove(name: str) -> Response:

@@ -10,26 +10,26 @@ from flangebook.api.openapi import Blueprint
 from flangebook.api.resources.cards import PATH_CODE, parsed
 from flangebook.api.sending import sent, the_store
 from flangebook.schemas import card_answers
-from flangebook.schemas.cards import PageQuery, TrialSchema
+from flangebook.schemas.cards import PageQuery, ResultSchema
 from flangebook.shop import results
 from flangebook.use_cases import learning, result_entry
 
-blp = Blueprint("trials", __name__, url_prefix="/api/v1", description="What the metal did.")
+blp = Blueprint("results", __name__, url_prefix="/api/v1", description="What the metal did.")
 
 
-@blp.route("/cards/<code>/trials", parameters=PATH_CODE)
+@blp.route("/cards/<code>/results", parameters=PATH_CODE)
 @blp.arguments(PageQuery, location="query")
-@blp.response(200, card_answers.Trials)
+@blp.response(200, card_answers.Results)
 @blp.alt_response(404, "NOT_FOUND")
-def tried(asked: dict[str, Any], code: str) -> Response:
+def listed(asked: dict[str, Any], code: str) -> Response:
     """A card's results, newest first."""
     return sent(results.page(the_store(), parsed(code), asked["limit"], asked["offset"]))
 
 
-@blp.route("/cards/<code>/trials", methods=["POST"], parameters=PATH_CODE)
-@blp.arguments(TrialSchema)
-@blp.response(201, card_answers.TrialAnswer)
-@blp.response(200, card_answers.TrialAnswer, description="It was kept before.")
+@blp.route("/cards/<code>/results", methods=["POST"], parameters=PATH_CODE)
+@blp.arguments(ResultSchema)
+@blp.response(201, card_answers.ResultAnswer)
+@blp.response(200, card_answers.ResultAnswer, description="It was kept before.")
 @blp.alt_response(404, "NOT_FOUND")
 @blp.alt_response(409, "CONFLICT")
 def keep(asked: dict[str, Any], code: str) -> Response:
