@@ -22,8 +22,8 @@ def test_a_middle_that_is_open_gets_its_shim():
     assert said["middle_open_deg"] == 1.5
     assert said["lack_mm"] == pytest.approx(1.5 * 0.1 * 92 / 90, abs=2e-3)
     assert said["shim"] == {"middle_mm": 0.15, "strip_mm": 0.05, "lengths_mm": [913, 707, 408]}
-    assert "1.5° more open" in said["words"]
-    assert "0.15 mm" in said["words"]
+    assert "1.5° more open" in words_of(said["said"])
+    assert "0.15 mm" in words_of(said["said"])
 
 
 def setting(left, middle, right):
@@ -37,7 +37,7 @@ def test_with_a_shim_proposed_the_setting_is_for_the_ends():
     assert said["set_angle_deg"] == 88.0
     assert said["crown"]["setting_for"] == "ends"
     assert words_of(said["said"]) == "At the ends as wanted: leave the setting as it is."
-    assert "first that, then the setting" in said["crown"]["words"]
+    assert "first that, then the setting" in words_of(said["crown"]["said"])
     more = setting(91.0, 92.5, 91.0)
     assert more["set_angle_deg"] == pytest.approx(88.0 - 92 / 90, abs=0.01)
     assert words_of(more["said"]) == "At the ends 1° too open."
@@ -82,6 +82,6 @@ def test_a_shim_only_where_the_middle_is_open_and_never_more_than_it_lacks(left,
 def test_a_middle_that_is_closed_says_so_and_two_places_say_nothing():
     said = crown(91.0, 90.0, 91.0)
     assert said["shim"] is None
-    assert "1.0° more closed" in said["words"]
+    assert "1° more closed" in words_of(said["said"])
     both = next_setting(STEP, {"left_deg": 90.0, "right_deg": 91.0}, 1000.0)
     assert both["crown"] is None

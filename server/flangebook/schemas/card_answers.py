@@ -43,7 +43,8 @@ Crown = answer(
     middle_open_deg=number(),
     lack_mm=number(),
     shim=one(Shim, allow_none=True),
-    words=text(),
+    said=sometimes(one(Said)),
+    words=older(),
 )
 FlangeResult = answer(
     "FlangeResult",

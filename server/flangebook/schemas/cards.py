@@ -23,6 +23,7 @@ from flangebook.schemas.fields import (
     Text,
     Whole,
     YesNo,
+    optional,
 )
 from flangebook.schemas.part import LEAST_ANGLE_DEG, PartSchema
 from flangebook.schemas.quantities import ANGLE, LENGTH
@@ -41,10 +42,8 @@ class SettingSchema(ma.Schema):
     """What to set at a step instead of what was planned."""
 
     step = Whole(1, MOST_STEPS, required=True)
-    set_angle_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
-    punch_depth_mm = Quantity(
-        LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM, load_default=None, allow_none=True
-    )
+    set_angle_deg = optional(ANGLE, LEAST_ANGLE_DEG, 180.0)
+    punch_depth_mm = optional(LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM)
     gauge_x_mm = Quantity(
         LENGTH,
         0.0,
@@ -151,7 +150,7 @@ def need_an_angle(data: dict[str, Any]) -> None:
 
 
 def _flange() -> Quantity:
-    return Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM, load_default=None, allow_none=True)
+    return optional(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM)
 
 
 class ResultSchema(ma.Schema):
@@ -161,35 +160,21 @@ class ResultSchema(ma.Schema):
     revision = Whole(1, 1_000_000, required=True)
     step = Whole(1, MOST_STEPS, required=True)
     bend = Whole(1, MOST_STEPS, load_default=None, allow_none=True)
-    measured_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
-    left_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
-    middle_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
-    right_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
-    set_angle_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
-    punch_depth_mm = Quantity(
-        LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM, load_default=None, allow_none=True
-    )
-    gauge_x_mm = Quantity(
-        LENGTH,
-        0.0,
-        MOST_LENGTH_MM,
-        load_default=None,
-        allow_none=True,
-        metadata={"description": "Where the back gauge stood; null: as the step says."},
+    measured_deg = optional(ANGLE, LEAST_ANGLE_DEG, 180.0)
+    left_deg = optional(ANGLE, LEAST_ANGLE_DEG, 180.0)
+    middle_deg = optional(ANGLE, LEAST_ANGLE_DEG, 180.0)
+    right_deg = optional(ANGLE, LEAST_ANGLE_DEG, 180.0)
+    set_angle_deg = optional(ANGLE, LEAST_ANGLE_DEG, 180.0)
+    punch_depth_mm = optional(LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM)
+    gauge_x_mm = optional(
+        LENGTH, 0.0, MOST_LENGTH_MM, "Where the back gauge stood; null: as the step says."
     )
     flange_mm = _flange()
-    radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)
-    thickness_mm = Quantity(
-        LENGTH, LEAST_THICKNESS_MM, MOST_THICKNESS_MM, load_default=None, allow_none=True
-    )
+    radius_mm = optional(LENGTH, 0.0, 500.0)
+    thickness_mm = optional(LENGTH, LEAST_THICKNESS_MM, MOST_THICKNESS_MM)
     lot = Text(80, load_default="", metadata={"description": "As written on the sheet."})
-    loaded_deg = Quantity(
-        ANGLE,
-        LEAST_ANGLE_DEG,
-        180.0,
-        load_default=None,
-        allow_none=True,
-        metadata={"description": "Included angle measured in the press, under load."},
+    loaded_deg = optional(
+        ANGLE, LEAST_ANGLE_DEG, 180.0, "Included angle measured in the press, under load."
     )
     flat_length_mm = _flange()
     flange_left_mm = _flange()

@@ -29,7 +29,16 @@ from flangebook.schemas.answers import (
     yes_no,
 )
 from flangebook.schemas.cards import MOST_DEPTH_MM, need_an_angle
-from flangebook.schemas.fields import MOST_NOTE, DeviceId, Moment, Quantity, Text, ToolCode, Whole
+from flangebook.schemas.fields import (
+    MOST_NOTE,
+    DeviceId,
+    Moment,
+    Quantity,
+    Text,
+    ToolCode,
+    Whole,
+    optional,
+)
 from flangebook.schemas.part import LEAST_ANGLE_DEG
 from flangebook.schemas.quantities import ANGLE, LENGTH
 
@@ -37,11 +46,11 @@ MOST_LOT = 80
 
 
 def _angle() -> Quantity:
-    return Quantity(ANGLE, LEAST_ANGLE_DEG, 180.0, load_default=None, allow_none=True)
+    return optional(ANGLE, LEAST_ANGLE_DEG, 180.0)
 
 
 def _length(most: float = MOST_LENGTH_MM) -> Quantity:
-    return Quantity(LENGTH, LEAST_LENGTH_MM, most, load_default=None, allow_none=True)
+    return optional(LENGTH, LEAST_LENGTH_MM, most)
 
 
 class TestBendSchema(ma.Schema):
@@ -59,13 +68,11 @@ class TestBendSchema(ma.Schema):
         required=True,
         metadata={"description": "Of the strip, measured."},
     )
-    ordered_thickness_mm = Quantity(
+    ordered_thickness_mm = optional(
         LENGTH,
         LEAST_THICKNESS_MM,
         MOST_THICKNESS_MM,
-        load_default=None,
-        allow_none=True,
-        metadata={"description": "As ordered; the usual thickness nearest to it if left out."},
+        "As ordered; the usual thickness nearest to it if left out.",
     )
     bend_length_mm = Quantity(LENGTH, LEAST_LENGTH_MM, MOST_LENGTH_MM, required=True)
     die = ToolCode(required=True)
@@ -73,9 +80,7 @@ class TestBendSchema(ma.Schema):
     included_angle_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 179.9, required=True)
     set_angle_deg = _angle()
     loaded_deg = _angle()
-    punch_depth_mm = Quantity(
-        LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM, load_default=None, allow_none=True
-    )
+    punch_depth_mm = optional(LENGTH, -MOST_DEPTH_MM, MOST_DEPTH_MM)
     measured_deg = _angle()
     left_deg = _angle()
     middle_deg = _angle()
@@ -83,7 +88,7 @@ class TestBendSchema(ma.Schema):
     flat_length_mm = _length()
     flange_left_mm = _length()
     flange_right_mm = _length()
-    radius_mm = Quantity(LENGTH, 0.0, 500.0, load_default=None, allow_none=True)
+    radius_mm = optional(LENGTH, 0.0, 500.0)
     note = Text(MOST_NOTE, lines=True, load_default="")
     made_at = Moment(load_default=None, allow_none=True)
     by = Text(80, load_default="")

@@ -66,6 +66,12 @@ class Quantity(ma.fields.Field[float]):
         return f"Out of range. Give {tidy(self.low)} or more, at most {tidy(self.high)}{unit}."
 
 
+def optional(kind: Kind, low: float, high: float, words: str = "") -> Quantity:
+    """A quantity that may be left out, or null. words: what it is."""
+    about = {"description": words} if words else {}
+    return Quantity(kind, low, high, load_default=None, allow_none=True, metadata=about)
+
+
 class Thickness(Quantity):
     """A thickness, or a sheet gauge number, which the metal turns into one later."""
 

@@ -27,6 +27,7 @@ from flangebook.schemas.fields import (
     ToolCode,
     Whole,
     YesNo,
+    optional,
 )
 from flangebook.schemas.quantities import ANGLE, LENGTH
 
@@ -51,7 +52,7 @@ class BendSchema(ma.Schema):
         metadata={"description": "Angle between the two flats: 90 is square, 180 flat; hems 0."},
     )
     direction = Choice("up", "down", required=True)
-    inside_radius_mm = Quantity(LENGTH, 0.0, MOST_RADIUS_MM, load_default=None, allow_none=True)
+    inside_radius_mm = optional(LENGTH, 0.0, MOST_RADIUS_MM)
     kind = Choice("bend", "closed_hem", "open_hem", load_default="bend")
     hem_gap_mm = Quantity(LENGTH, 0.0, MOST_HEM_GAP_MM, load_default=0.0)
     die = _code("Die to make this bend in; null for the part's, or the one that suits best.")
@@ -141,13 +142,8 @@ class BoxSchema(ma.Schema):
     )
     sides = ma.fields.Nested(SidesSchema, required=True)
     relief = Choice("round", "square", "none", load_default="round")
-    relief_mm = Quantity(
-        LENGTH,
-        0.0,
-        500.0,
-        load_default=None,
-        allow_none=True,
-        metadata={"description": "Diameter or side of the cut-out at the corners; null by rule."},
+    relief_mm = optional(
+        LENGTH, 0.0, 500.0, "Diameter or side of the cut-out at the corners; null by rule."
     )
     corner = Choice(
         "closed",
@@ -155,7 +151,7 @@ class BoxSchema(ma.Schema):
         load_default="closed",
         metadata={"description": "Closed: square walls meet edge to edge."},
     )
-    gap_mm = Quantity(LENGTH, 0.0, 50.0, load_default=None, allow_none=True)
+    gap_mm = optional(LENGTH, 0.0, 50.0)
     first_pair = Choice(
         *PAIRS,
         load_default=PAIRS[0],
@@ -254,10 +250,8 @@ class OneBendSchema(ma.Schema):
     included_angle_deg = Quantity(ANGLE, LEAST_ANGLE_DEG, 179.9, required=True)
     die = ToolCode(load_default=None, allow_none=True)
     punch = ToolCode(load_default=None, allow_none=True)
-    v_opening_mm = Quantity(
-        LENGTH, LEAST_LENGTH_MM, MOST_V_OPENING_MM, load_default=None, allow_none=True
-    )
-    punch_radius_mm = Quantity(LENGTH, 0.0, MOST_RADIUS_MM, load_default=None, allow_none=True)
+    v_opening_mm = optional(LENGTH, LEAST_LENGTH_MM, MOST_V_OPENING_MM)
+    punch_radius_mm = optional(LENGTH, 0.0, MOST_RADIUS_MM)
     lot = Text(
         80,
         load_default="",

@@ -17,6 +17,7 @@ from flangebook.schemas.fields import (
     ToolCode,
     Whole,
     YesNo,
+    optional,
 )
 from flangebook.schemas.quantities import (
     ANGLE,
@@ -61,14 +62,7 @@ def _ring() -> Many:
 
 
 def _rating(words: str = "null is unknown, and is never taken for enough.") -> Quantity:
-    return Quantity(
-        FORCE_PER_LENGTH,
-        _LEAST_RATING,
-        100_000.0,
-        load_default=None,
-        allow_none=True,
-        metadata={"description": words},
-    )
+    return optional(FORCE_PER_LENGTH, _LEAST_RATING, 100_000.0, words)
 
 
 class _Document(ma.Schema):
@@ -102,14 +96,7 @@ def _segments() -> Many:
 
 
 def _maybe_size(words: str) -> Quantity:
-    return Quantity(
-        LENGTH,
-        LEAST_LENGTH_MM,
-        _SIZE,
-        load_default=None,
-        allow_none=True,
-        metadata={"description": words},
-    )
+    return optional(LENGTH, LEAST_LENGTH_MM, _SIZE, words)
 
 
 def _turned() -> YesNo:
@@ -242,16 +229,12 @@ class PressSchema(_Document):
     gauge_r_max_mm = Quantity(LENGTH, -_SIZE, _SIZE, required=True)
     finger_height_mm = _size()
     finger_depth_mm = _size()
-    gauge_repeatability_mm = Quantity(
+    gauge_repeatability_mm = optional(
         LENGTH,
         _LEAST_ERROR_MM,
         _MOST_REPEATABILITY_MM,
-        load_default=None,
-        allow_none=True,
-        metadata={
-            "description": "The back gauge comes back to a place within so much either way, in 19 "
-            "of 20 stops; null: not known, 0.1 mm is counted with (common practice)."
-        },
+        "The back gauge comes back to a place within so much either way, in 19 "
+        "of 20 stops; null: not known, 0.1 mm is counted with (common practice).",
     )
     set_by = Choice(
         "angle",
@@ -264,18 +247,14 @@ class PressSchema(_Document):
             "the ram runs against; null: not known, results are read as by angle."
         },
     )
-    angle_accuracy_deg = Quantity(
+    angle_accuracy_deg = optional(
         ANGLE,
         _LEAST_ANGLE_ACCURACY_DEG,
         _MOST_ANGLE_ACCURACY_DEG,
-        load_default=None,
-        allow_none=True,
-        metadata={
-            "description": "How near a press that measures the angle in the sheet comes to the "
-            "angle that is set, either way in nine of ten bends; counts where it is set by angle. "
-            "null: not known, or it does not measure: the doubt of sheet, tools and the depth's "
-            "zero counts."
-        },
+        "How near a press that measures the angle in the sheet comes to the "
+        "angle that is set, either way in nine of ten bends; counts where it is set by angle. "
+        "null: not known, or it does not measure: the doubt of sheet, tools and the depth's "
+        "zero counts.",
     )
     depth_zeroed_at = Moment(
         allow_none=True,
@@ -292,20 +271,16 @@ class PressSchema(_Document):
             "say nothing of it any more. Left out it stays as it is."
         },
     )
-    deflection_mm = Quantity(
+    deflection_mm = optional(
         LENGTH,
         _LEAST_ERROR_MM,
         _MOST_DEFLECTION_MM,
-        load_default=None,
-        allow_none=True,
-        metadata={
-            "description": "How far bed and ram together give way in the middle, against the ends, "
-            "at full force over the whole bed; null: not known."
-        },
+        "How far bed and ram together give way in the middle, against the ends, "
+        "at full force over the whole bed; null: not known.",
     )
     force_per_m_limit_kn_per_m = _rating()
-    off_centre_mm = Quantity(LENGTH, 0.0, 25_000.0, load_default=None, allow_none=True)
-    bending_speed_mm_s = Quantity(SPEED, _LEAST_SPEED, 1_000.0, load_default=None, allow_none=True)
+    off_centre_mm = optional(LENGTH, 0.0, 25_000.0)
+    bending_speed_mm_s = optional(SPEED, _LEAST_SPEED, 1_000.0)
     ram_width_mm = Quantity(LENGTH, LEAST_LENGTH_MM, _SIZE, load_default=80.0)
     ram_height_mm = Quantity(LENGTH, LEAST_LENGTH_MM, _SIZE, load_default=200.0)
     bed_width_mm = Quantity(LENGTH, LEAST_LENGTH_MM, _SIZE, load_default=100.0)
@@ -392,7 +367,7 @@ class MetalSchema(_Document):
     poisson = Quantity(RATIO, 0.0, 0.5, load_default=0.3)
     hardening_k_mpa = _figure(_STRESS, needed=False)
     hardening_n = _figure(_HARDENING, needed=False)
-    prestrain = Quantity(RATIO, 0.0, 1.0, load_default=None, allow_none=True)
+    prestrain = optional(RATIO, 0.0, 1.0)
     min_radius_over_t_across = _figure(_RADIUS_OVER_T, needed=False)
     min_radius_over_t_with = _figure(_RADIUS_OVER_T, needed=False)
     gauge_family = Choice(

@@ -9,7 +9,7 @@ import { mayOpen } from "../../app/shell/rights.js";
 import { sync } from "../../app/sync/sync.js";
 import { badCode, openOrRefuse, refuse } from "../../view/card/no_card.js";
 import { offer } from "../../view/common/if_allowed.js";
-import { choice, field, focusFirstWrong, textArea } from "../../view/common/field.js";
+import { choice, field, focusFirstWrong, submitting, textArea } from "../../view/common/field.js";
 import { savedWords } from "../../view/card/saved_where.js";
 
 /**
@@ -91,14 +91,7 @@ async function saveNote(seen, state, draw, left) {
 function noteScreen(card, state, { draw, save }) {
   /** @param {Partial<State>} change */
   const type = (change) => Object.assign(state, change, { typed: true });
-  return html`<form
-    class="note-screen"
-    novalidate
-    data-test="note-screen"
-    @submit=${(/** @type {Event} */ event) => {
-      event.preventDefault();
-      save();
-    }}>
+  return html`<form class="note-screen" novalidate data-test="note-screen" @submit=${submitting(save)}>
     <header>
       <p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
       <h1>${offer("cards.revise", "Note and title", "Note")}</h1>

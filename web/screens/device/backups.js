@@ -6,6 +6,7 @@ import { sync } from "../../app/sync/sync.js";
 import { flag } from "../../view/common/finding.js";
 import { importPanel } from "../../view/shop/import_panel.js";
 import { moment } from "../../view/common/dates.js";
+import { heads } from "../../view/common/table_heads.js";
 
 const KINDS = { night: "automatic", "by-hand": "by hand", replaced: "before it was replaced" };
 
@@ -56,13 +57,7 @@ function backupsPanel({ standing, last_good_at: last, trouble, folder, backups }
     ${
       backups.length
         ? html`<table data-test="backups">
-            <thead>
-              <tr>
-                <th scope="col">Made</th>
-                <th scope="col">How</th>
-                <th scope="col">Size</th>
-              </tr>
-            </thead>
+            ${heads("Made", "How", "Size")}
             <tbody>
               ${backups.map(
                 (one) =>

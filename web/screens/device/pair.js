@@ -6,7 +6,7 @@ import { go } from "../../app/shell/router.js";
 import { settings } from "../../app/shell/settings.js";
 import { sync } from "../../app/sync/sync.js";
 import { flag } from "../../view/common/finding.js";
-import { field } from "../../view/common/field.js";
+import { field, submitting } from "../../view/common/field.js";
 import { keptHowLong } from "../../view/card/storage_duration.js";
 import { loading } from "../../view/common/screen_states.js";
 
@@ -87,13 +87,7 @@ function page(state, draw) {
       <li>The owner opens <b>Shop, Crew</b> on the shop's computer or a paired phone, and shows a code.</li>
       <li>Point this phone's camera at it, or type the eight characters here.</li>
     </ol>
-    <form
-      class="panel"
-      novalidate
-      @submit=${(/** @type {Event} */ event) => {
-        event.preventDefault();
-        send(state, draw);
-      }}>
+    <form class="panel" novalidate @submit=${submitting(() => send(state, draw))}>
       ${field({
         name: "pair-code",
         label: "Pairing code",

@@ -30,6 +30,7 @@ import { partPicture } from "../../view/part/part_picture.js";
 import { howTo, takesLong, waitingPanel } from "../../view/part/part_waiting.js";
 import { loading } from "../../view/common/screen_states.js";
 import { errorSummary, focusField, unhide } from "../../view/common/form_errors.js";
+import { submitting } from "../../view/common/field.js";
 
 /** @typedef {import("../../app/forms/part_form.js").PartForm} PartForm */
 /** @typedef {import("../../app/forms/part_draft.js").Base} Base */
@@ -312,10 +313,7 @@ export async function show(visit) {
               aria-label="The part"
               novalidate
               @keydown=${enterGoesOn}
-              @submit=${(/** @type {Event} */ event) => {
-                event.preventDefault();
-                saveIt();
-              }}>
+              @submit=${submitting(saveIt)}>
               ${partFields(state.form, {
                 metals,
                 crib: { dies, punches },

@@ -7,7 +7,7 @@ import { FIGURES, GAUGE_FAMILIES, NUMBERS, STANDINGS } from "../../app/forms/met
 import { codeBox, onlyRead, saveButtons } from "../../view/shop/entry_parts.js";
 import { conflictPanel } from "../../view/common/save_conflict.js";
 import { flag } from "../../view/common/finding.js";
-import { field, pick, textArea } from "../../view/common/field.js";
+import { field, pick, submitting, textArea } from "../../view/common/field.js";
 import { way } from "../../view/common/if_allowed.js";
 import { empty } from "../../view/common/screen_states.js";
 
@@ -103,12 +103,7 @@ export async function showMetal(visit, job) {
             ? conflictPanel(state.clash, "metal", { saveMine: edit.save, takeTheirs: edit.takeTheirs })
             : nothing
         }
-        <form
-          novalidate
-          @submit=${(/** @type {Event} */ event) => {
-            event.preventDefault();
-            edit.save();
-          }}>
+        <form novalidate @submit=${submitting(edit.save)}>
           ${onlyRead(
             WRITES.metals,
             html`<section class="panel">

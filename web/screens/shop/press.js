@@ -14,6 +14,7 @@ import { vOf } from "../../view/part/named_tools_fields.js";
 import { freshStrips, stripPanel } from "../../view/shop/crown_strips_panel.js";
 import { toolForm } from "../../view/shop/tool_form.js";
 import { zeroPanel } from "../../view/shop/press_zero_panel.js";
+import { submitting } from "../../view/common/field.js";
 
 /** @typedef {import("../../app/sync/shop_lists.js").Fields} Fields */
 
@@ -118,12 +119,7 @@ export async function show(visit) {
             : nothing
         }
         ${gaugePanel(gauge, () => zeroSet("gauge_zeroed_at"))}
-        <form
-          novalidate
-          @submit=${(/** @type {Event} */ event) => {
-            event.preventDefault();
-            save();
-          }}>
+        <form novalidate @submit=${submitting(save)}>
           ${onlyRead(
             WRITES.press,
             toolForm({

@@ -12,6 +12,7 @@ import { notYours } from "../../view/common/if_allowed.js";
 import { empty } from "../../view/common/screen_states.js";
 import { toolForm } from "../../view/shop/tool_form.js";
 import { showMetal } from "./metal.js";
+import { submitting } from "../../view/common/field.js";
 
 /**
  * What a new one starts from: nothing guessed that could be taken for a figure.
@@ -96,12 +97,7 @@ async function showTool(visit, kind) {
             ? conflictPanel(state.clash, words.one, { saveMine: edit.save, takeTheirs: edit.takeTheirs })
             : nothing
         }
-        <form
-          novalidate
-          @submit=${(/** @type {Event} */ event) => {
-            event.preventDefault();
-            edit.save();
-          }}>
+        <form novalidate @submit=${submitting(edit.save)}>
           ${onlyRead(
             WRITES[kind],
             toolForm({

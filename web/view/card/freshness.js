@@ -3,6 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { may } from "../../app/shell/rights.js";
 import { byName, words } from "../../app/shell/units.js";
 import { offer } from "../common/if_allowed.js";
+import { heads } from "../common/table_heads.js";
 
 /**
  * @param {Api.Freshness|null} fresh null while nobody has said
@@ -17,14 +18,7 @@ export function freshness(fresh, { busy, fault, take, settings }) {
     </summary>
     <div class="table">
       <table>
-        <thead>
-          <tr>
-            <th scope="col">Where</th>
-            <th scope="col">What</th>
-            <th scope="col">On the card</th>
-            <th scope="col">Today</th>
-          </tr>
-        </thead>
+        ${heads("Where", "What", "On the card", "Today")}
         <tbody>
           ${fresh.differences.map(
             (one) =>

@@ -19,6 +19,15 @@ import { meanings } from "../../app/shell/units.js";
  * @property {"input"|"change"} [on] told at every key, or when the field is left
  */
 
+/**
+ * What a form does when it is sent: the page stays.
+ * @param {() => void} job
+ */
+export const submitting = (job) => (/** @type {Event} */ event) => {
+  event.preventDefault();
+  job();
+};
+
 /** @param {FieldOptions} options */
 export function field({
   name,

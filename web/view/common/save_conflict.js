@@ -1,9 +1,28 @@
 // Somebody else saved meanwhile: nothing typed is lost, and the choice is put plainly.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { flag } from "./finding.js";
+import { heads } from "./table_heads.js";
 
 /** @typedef {{label: string, theirs: string, mine: string}} Difference */
 /** @typedef {{how: "others changed"|"this changed"|"taken out", differences: Difference[]}} Conflict */
+
+/** @param {Difference[]} differences */
+export const differenceTable = (differences) =>
+  html`<div class="table">
+    <table>
+      ${heads("Where", "Saved now", "You typed")}
+      <tbody>
+        ${differences.map(
+          ({ label, theirs, mine }) =>
+            html`<tr>
+              <td>${label}</td>
+              <td>${theirs || "empty"}</td>
+              <td>${mine || "empty"}</td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+  </div>`;
 
 /**
  * @param {Conflict} clash
@@ -26,31 +45,7 @@ export function conflictPanel({ how, differences }, one, { saveMine, takeTheirs 
       }
       ${how === "this changed" ? `This ${one} too. What you typed is still in the boxes.` : nothing}
     </p>
-    ${
-      differences.length
-        ? html`<div class="table">
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">Where</th>
-                  <th scope="col">Saved now</th>
-                  <th scope="col">You typed</th>
-                </tr>
-              </thead>
-              <tbody>
-                ${differences.map(
-                  ({ label, theirs, mine }) =>
-                    html`<tr>
-                      <td>${label}</td>
-                      <td>${theirs || "empty"}</td>
-                      <td>${mine || "empty"}</td>
-                    </tr>`,
-                )}
-              </tbody>
-            </table>
-          </div>`
-        : nothing
-    }
+    ${differences.length ? differenceTable(differences) : nothing}
     <div class="buttons">
       <button type="button" class="button next" data-test="save-mine" @click=${saveMine}>
         Save what I typed

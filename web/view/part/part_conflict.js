@@ -6,7 +6,7 @@ import { formFromPart } from "../../app/forms/part_form.js";
 import { toolsWords } from "../../app/forms/named_tools.js";
 import { orderLimitsWords } from "../../app/forms/order_limits_form.js";
 import { flag } from "../common/finding.js";
-import { differencesBetween } from "../common/save_conflict.js";
+import { differenceTable, differencesBetween } from "../common/save_conflict.js";
 
 /** @typedef {import("../../app/forms/part_form.js").PartForm} PartForm */
 
@@ -29,36 +29,14 @@ export function partConflict(theirs, mine, { saveMine, takeTheirs, saveAsNew }) 
       you typed is still in the boxes, and both can be kept.
     </p>
     <div class="columns">
-      <div class="table">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">Where</th>
-              <th scope="col">Saved now</th>
-              <th scope="col">You typed</th>
-            </tr>
-          </thead>
-          <tbody>
-            ${
-              differences.length
-                ? differences.map(
-                    ({ label, theirs: saved, mine: typed }) =>
-                      html`<tr>
-                        <td>${label}</td>
-                        <td>${saved || "empty"}</td>
-                        <td>${typed || "empty"}</td>
-                      </tr>`,
-                  )
-                : html`<tr>
-                    <td colspan="3">
-                      The part is the same. Something else of the card changed: its results, its settings or
-                      whether it is archived.
-                    </td>
-                  </tr>`
-            }
-          </tbody>
-        </table>
-      </div>
+      ${
+        differences.length
+          ? differenceTable(differences)
+          : html`<p>
+              The part is the same. Something else of the card changed: its results, its settings or whether
+              it is archived.
+            </p>`
+      }
       <figure class="theirs">
         <figcaption>As saved now</figcaption>
         ${finishedDrawing(theirs.plan, { pixels: 330, tallest: 260, test: "theirs-section" })}

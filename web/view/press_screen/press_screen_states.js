@@ -5,7 +5,7 @@ import { mayGoDark } from "../../app/press_screen/stay_awake.js";
 import { pressScreenTitle, pressScreenWords } from "../../app/press_screen/press_screens.js";
 import { displayCode } from "../../app/scan/card_code.js";
 import { pressScreenName } from "./press_screen_step.js";
-import { field } from "../common/field.js";
+import { field, submitting } from "../common/field.js";
 
 /** @typedef {import("./press_screen_step.js").Frame} Frame */
 /**
@@ -45,13 +45,7 @@ export function pressScreenChooser({ names, silent, typed, wrong, here }, acts) 
     }
     ${
       names
-        ? html`<form
-            class="press-screen-new"
-            novalidate
-            @submit=${(/** @type {Event} */ event) => {
-              event.preventDefault();
-              acts.make();
-            }}>
+        ? html`<form class="press-screen-new" novalidate @submit=${submitting(acts.make)}>
             ${field({
               name: "press-screen",
               label: names.length ? "Or a new one" : "Give it a name",

@@ -14,6 +14,7 @@ import { place, reliefWords, segments, turnedWords } from "../plan/plan_parts.js
 import { stationOf } from "../plan/stations.js";
 import { wayWords } from "../step/step_moments.js";
 import { day } from "../common/dates.js";
+import { heads } from "../common/table_heads.js";
 
 /** @typedef {import("../common/finding.js").Check & {steps?: number[]}} Check */
 /** @typedef {import("../step/step_moments.js").Drawn} Drawn */
@@ -132,15 +133,7 @@ function fetchTable(plan) {
   };
   if (!plan.tools.length) return html`<p><b>No tool in the crib does this.</b></p>`;
   return html`<table class="fetch">
-    <thead>
-      <tr>
-        <th scope="col">Fetch</th>
-        <th scope="col">Name</th>
-        <th scope="col">From</th>
-        <th scope="col">Pieces</th>
-        <th scope="col">Steps</th>
-      </tr>
-    </thead>
+    ${heads("Fetch", "Name", "From", "Pieces", "Steps")}
     <tbody>
       ${plan.tools.map(
         (tool) =>
@@ -163,17 +156,7 @@ function fetchTable(plan) {
 function stepTable(card, remarks) {
   const flats = card.part.flats_mm.length;
   return html`<table class="paper-steps">
-    <thead>
-      <tr>
-        <th scope="col">Step</th>
-        <th scope="col">In the tools</th>
-        <th scope="col">Gauge</th>
-        <th scope="col">Set</th>
-        <th scope="col">Sheet</th>
-        <th scope="col">Watch</th>
-        <th scope="col">Result</th>
-      </tr>
-    </thead>
+    ${heads("Step", "In the tools", "Gauge", "Set", "Sheet", "Watch", "Result")}
     <tbody>
       ${card.plan.steps.map((step) =>
         stepRow(

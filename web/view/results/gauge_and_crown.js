@@ -45,8 +45,8 @@ export function crown(correction) {
 }
 
 /** @param {Api.Crown} found */
-function crownWords({ middle_open_deg: open, shim, words: said }) {
-  if (!shim) return said;
+function crownWords({ middle_open_deg: open, shim, said, words }) {
+  if (!shim) return sentenceOrWords({ ...said, words });
   return html`<b>The middle is ${inSentence(angle(open))} more open than the ends.</b> First crown the middle
     by ${inSentence(length(shim.middle_mm, { digits: 2 }))}, or shim the die:`;
 }

@@ -2,7 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { settingOf } from "../../app/sync/cards.js";
 import { angle, length, lengthUnit, words } from "../../app/shell/units.js";
-import { choice, field } from "../common/field.js";
+import { choice, field, submitting } from "../common/field.js";
 
 /** @typedef {import("../../app/results/measured_bend.js").Typed} Typed */
 
@@ -54,14 +54,7 @@ export function resultForm(card, step, state, { save, draw }) {
       ...more,
     });
   const set = state.used ?? settingOf(card, step);
-  return html`<form
-    class="result-form"
-    novalidate
-    data-test="result-form"
-    @submit=${(/** @type {Event} */ event) => {
-      event.preventDefault();
-      save();
-    }}>
+  return html`<form class="result-form" novalidate data-test="result-form" @submit=${submitting(save)}>
     <div class="result-main">
       <h2>Result <small>Wanted ${words(angle(step.included_angle_deg))}</small></h2>
       ${state.general ? html`<p class="wrong" role="alert" data-test="wrong">${state.general}</p>` : nothing}

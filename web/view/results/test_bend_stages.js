@@ -4,7 +4,7 @@ import { poseDrawing } from "../../drawing/pose.js";
 import { stripDrawing } from "../../drawing/strip.js";
 import { angle, length, lengthUnit, words } from "../../app/shell/units.js";
 import { forceFigure } from "../common/force.js";
-import { field, pick } from "../common/field.js";
+import { field, pick, submitting } from "../common/field.js";
 import { placesChoice } from "./result_form.js";
 import { everyTimeCautions, otherFindings, urgentFindings } from "../common/findings_in_order.js";
 import { flag, sentence, sentences } from "../common/finding.js";
@@ -40,12 +40,6 @@ export const stageList = (stage) =>
 /** @param {State} state */
 const fault = ({ general }) =>
   general ? html`<p class="wrong" role="alert" data-test="wrong">${general}</p>` : nothing;
-
-/** @param {() => void} job */
-const submitting = (job) => (/** @type {Event} */ event) => {
-  event.preventDefault();
-  job();
-};
 
 /**
  * @param {State} state

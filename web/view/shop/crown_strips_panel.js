@@ -3,7 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { call, messageOf, Problem } from "../../app/sync/api.js";
 import { readAngle } from "../../app/results/measured_bend.js";
 import { angle, length, lengthToType, lengthUnit, typedLength, words } from "../../app/shell/units.js";
-import { field, pick } from "../common/field.js";
+import { field, pick, submitting } from "../common/field.js";
 
 /**
  * @typedef {{typed: Record<string, string>, wrong: Record<string, string[]>, general: string, busy: boolean,
@@ -55,12 +55,7 @@ export function stripPanel(strips, { metals, dies, punches }, { draw, take }) {
       Cut three strips alike, thick ones. Bend them at one setting: one at the left of the bed, one in the
       middle, one at the right. The more open the middle one is, the more bed and ram give way.
     </p>
-    <form
-      novalidate
-      @submit=${(/** @type {Event} */ event) => {
-        event.preventDefault();
-        ask(strips, draw);
-      }}>
+    <form novalidate @submit=${submitting(() => ask(strips, draw))}>
       <div class="fields">
         ${choose("metal", "Metal", metals)} ${choose("die", "Die", dies)} ${choose("punch", "Punch", punches)}
         ${LENGTHS.map(([name, label, hint]) =>

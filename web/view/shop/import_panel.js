@@ -2,6 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { flag } from "../common/finding.js";
 import { moment } from "../common/dates.js";
+import { heads } from "../common/table_heads.js";
 
 /** @type {[keyof Api.Holdings, string][]} */
 const ROWS = [
@@ -73,13 +74,7 @@ function preview(name, told, take) {
   return html`<div data-test="import-preview">
     <p><b>${name}</b>, exported ${moment(told.exported_at)} by ${told.made_by}</p>
     <table>
-      <thead>
-        <tr>
-          <th scope="col">What</th>
-          <th scope="col">In the file</th>
-          <th scope="col">In the shop now</th>
-        </tr>
-      </thead>
+      ${heads("What", "In the file", "In the shop now")}
       <tbody>
         ${ROWS.map(
           ([key, words]) =>

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from flangebook.bending.checks import Sentence
 from flangebook.bending.prediction.crown import LEAST_CROWN_DEG, Shim, middle_open_deg, shim_for
-from flangebook.planning.answers.answer import JsonDict, number
+from flangebook.planning.answers.answer import JsonDict, number, sentence_json
 
 PLACES = ("left_deg", "middle_deg", "right_deg")
 
@@ -56,7 +57,7 @@ def crown_json(
         "lack_mm": number(lack, 3),
         "shim": shim_json(shim),
         "setting_for": "ends" if by_ends else "mean",
-        "words": _words(opens, shim),
+        "said": sentence_json(_said(opens, shim)),
     }
 
 
@@ -71,22 +72,26 @@ def shim_json(shim: Shim | None) -> JsonDict | None:
     }
 
 
-def _words(opens_deg: float, shim: Shim | None) -> str:
+def _said(opens_deg: float, shim: Shim | None) -> Sentence:
     if abs(opens_deg) < LEAST_CROWN_DEG:
-        return "Middle and ends agree as well as an angle is read."
+        return Sentence("Middle and ends agree as well as an angle is read.")
+    numbers = {"off_deg": abs(opens_deg)}
     if opens_deg < 0.0:
-        return (
-            f"The middle is {-opens_deg:.1f}° more closed than the ends: take out shims or "
-            "crowning, or check the die for wear at its ends."
+        return Sentence(
+            "The middle is {off_deg} more closed than the ends: take out shims or crowning, or "
+            "check the die for wear at its ends.",
+            numbers,
         )
-    how = f"The middle is {opens_deg:.1f}° more open than the ends."
+    how = "The middle is {off_deg} more open than the ends."
     if shim is None:
-        return (
+        return Sentence(
             f"{how} No shim is reckoned for that: check that the tools sit, and the die's wear. "
-            "The setting is for the ends, the middle stays open."
+            "The setting is for the ends, the middle stays open.",
+            numbers,
         )
-    return (
-        f"{how} Crowning of {shim.middle_mm:.2f} mm in the middle takes it out, or as much shim "
-        "under the middle of the die: first that, then the setting, which is for the ends; bend "
-        "again and measure."
+    return Sentence(
+        f"{how} Crowning of {{shim_mm}} in the middle takes it out, or as much shim under the "
+        "middle of the die: first that, then the setting, which is for the ends; bend again and "
+        "measure.",
+        {**numbers, "shim_mm": shim.middle_mm},
     )
