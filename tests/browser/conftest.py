@@ -116,6 +116,17 @@ def own_server(
     server.stop()
 
 
+@pytest.fixture(scope="module")
+def empty_server(
+    tmp_path_factory: pytest.TempPathFactory, ports: Callable[[str], int]
+) -> Iterator[ShopProcess]:
+    """A server on its first day, for a file's tests: no press, no tools, no cards."""
+    data = tmp_path_factory.mktemp("first") / "empty"
+    server = ShopProcess(data, "--empty", port=ports("empty")).start()
+    yield server
+    server.stop()
+
+
 @pytest.fixture
 def demo_codes(shop_server: ShopProcess) -> dict[str, str]:
     """The demo cards' codes by title, without the cards that other tests have made."""

@@ -53,7 +53,7 @@ def _started(browser: Browser, kind: dict[str, Any]) -> BrowserContext:
 
     It is of the shop's site, so the process that has read and compiled the app stays, too.
     """
-    context = browser.new_context(locale="en-GB", **kind)
+    context = browser.new_context(**{"locale": "en-GB", **kind})
     context.set_default_timeout(60_000)  # a busy machine may take long
     stays = context.new_page()
     stays.route("**", lambda route: route.fulfill(body="", content_type="text/html"))

@@ -222,15 +222,15 @@ def test_the_press_and_its_unknowns(page: Page, crib_server, console):
     by_test(page, "save").click()
     expect(by_test(page, "wrong-gauge_x_max_mm")).to_contain_text("ends before it begins")
     by_test(page, "gauge_x_max_mm").fill("500")
-    by_test(page, "ram_width_mm").fill("")
-    by_test(page, "save").click()
-    expect(by_test(page, "wrong-ram_width_mm")).to_have_text("This is needed.")
     by_test(page, "ram_width_mm").fill("75")
+    by_test(page, "bed_width_mm").fill("")
+    expect(by_test(page, "outline-view")).to_contain_text("Bed, usual size assumed")
     save(page, "shop")
     press = call(f"{crib_server.url}/api/v1/press")["press"]
     assert press["force_kn"] == pytest.approx(45 * 8.896443230521)  # 2000 lbf each
     assert (press["force_per_m_limit_kn_per_m"], press["off_centre_mm"]) == (None, None)
     assert (press["ram_width_mm"], press["gauge_x_max_mm"]) == (75, 500)
+    assert press["bed_width_mm"] is None
 
 
 def test_a_shop_without_a_press_says_so(wide: Page, crib_server):

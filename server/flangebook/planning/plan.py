@@ -37,7 +37,8 @@ from flangebook.planning.steps.dimensions import dimension_checks, dimensions
 from flangebook.planning.steps.operations import beyond_run_mm
 from flangebook.planning.steps.step_checks import Flange, least_flange_mm, step_checks
 from flangebook.planning.steps.steps import PlannedStep, planned_steps
-from flangebook.planning.tools.fit import Equipment
+from flangebook.planning.tools.assumed_sizes import assumed_clearance, assumed_outlines
+from flangebook.planning.tools.fit import Equipment, Fit
 from flangebook.planning.tools.named_tools import need_tools, without_tools_left_out
 from flangebook.planning.tools.sound_tools import sound_crib
 from flangebook.planning.tools.stations import Station, station_checks, stations
@@ -114,6 +115,7 @@ def _planned(choice: ToolChoice, searched: Searched, limits: PlanLimits) -> Plan
     sizes = dimensions(part, equipment.press, searched, steps)
     whole = [
         *order_checks(searched, order),
+        *_assumed(clear, attempt.fits, equipment),
         *equipment.left_out,
         *_whole_checks(choice, folded, steps, sheet),
         *station_checks(standing),
@@ -127,6 +129,14 @@ def _planned(choice: ToolChoice, searched: Searched, limits: PlanLimits) -> Plan
     )
     section = Section(part, tuple(folded), sheet, tuple(attempt.fits))
     return Plan(choice.metal, equipment, (section,), made, order, standing, sizes, findings)
+
+
+def _assumed(
+    clear: Sequence[Clearance | None], fits: Sequence[Fit | None], equipment: Equipment
+) -> list[Check]:
+    """What clearance is counted with and nobody has measured, where it was looked at."""
+    looked = any(clear)
+    return assumed_clearance(assumed_outlines(fits, equipment)) if looked else []
 
 
 def _step(

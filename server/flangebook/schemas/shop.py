@@ -213,22 +213,32 @@ class HolderSchema(_ToolSchema):
         return data
 
 
+def _known_size(
+    least: float = LEAST_LENGTH_MM, most: float = _SIZE, *, usual_mm: float | None = None
+) -> Quantity:
+    """A size of the press that has to be given, or given as unknown. usual_mm: taken where it is
+    left out, as older shops do."""
+    words = "null: not known; what depends on it is unknown then."
+    given: dict[str, Any] = {"required": True} if usual_mm is None else {"load_default": usual_mm}
+    return Quantity(LENGTH, least, most, allow_none=True, metadata={"description": words}, **given)
+
+
 class PressSchema(_Document):
     """The press brake."""
 
     name = Text(load_default="")
     force_kn = Quantity(FORCE, _LEAST_FORCE, 100_000.0, required=True)
     bed_length_mm = Quantity(LENGTH, _LEAST_BED, 50_000.0, required=True)
-    between_frames_mm = Quantity(LENGTH, _LEAST_BED, 50_000.0, required=True)
-    open_height_mm = _size()
-    stroke_mm = _size()
-    throat_mm = Quantity(LENGTH, 0.0, _SIZE, required=True)
-    gauge_x_min_mm = Quantity(LENGTH, -_SIZE, _SIZE, required=True)
-    gauge_x_max_mm = Quantity(LENGTH, -_SIZE, _SIZE, required=True)
-    gauge_r_min_mm = Quantity(LENGTH, -_SIZE, _SIZE, required=True)
-    gauge_r_max_mm = Quantity(LENGTH, -_SIZE, _SIZE, required=True)
-    finger_height_mm = _size()
-    finger_depth_mm = _size()
+    between_frames_mm = _known_size(_LEAST_BED, 50_000.0)
+    open_height_mm = _known_size()
+    stroke_mm = _known_size()
+    throat_mm = _known_size(0.0, _SIZE)
+    gauge_x_min_mm = _known_size(-_SIZE, _SIZE)
+    gauge_x_max_mm = _known_size(-_SIZE, _SIZE)
+    gauge_r_min_mm = _known_size(-_SIZE, _SIZE)
+    gauge_r_max_mm = _known_size(-_SIZE, _SIZE)
+    finger_height_mm = _known_size()
+    finger_depth_mm = _known_size()
     gauge_repeatability_mm = optional(
         LENGTH,
         _LEAST_ERROR_MM,
@@ -281,10 +291,10 @@ class PressSchema(_Document):
     force_per_m_limit_kn_per_m = _rating()
     off_centre_mm = optional(LENGTH, 0.0, 25_000.0)
     bending_speed_mm_s = optional(SPEED, _LEAST_SPEED, 1_000.0)
-    ram_width_mm = Quantity(LENGTH, LEAST_LENGTH_MM, _SIZE, load_default=80.0)
-    ram_height_mm = Quantity(LENGTH, LEAST_LENGTH_MM, _SIZE, load_default=200.0)
-    bed_width_mm = Quantity(LENGTH, LEAST_LENGTH_MM, _SIZE, load_default=100.0)
-    bed_height_mm = Quantity(LENGTH, LEAST_LENGTH_MM, _SIZE, load_default=200.0)
+    ram_width_mm = _known_size(usual_mm=80.0)
+    ram_height_mm = _known_size(usual_mm=200.0)
+    bed_width_mm = _known_size(usual_mm=100.0)
+    bed_height_mm = _known_size(usual_mm=200.0)
     ram_points_mm = _ring()
     bed_points_mm = _ring()
     holder = ToolCode(load_default=None, allow_none=True)
@@ -311,7 +321,8 @@ class PressSchema(_Document):
     @ma.validates_schema
     def _travel(self, data: dict[str, Any], **_: Any) -> None:
         for axis in ("x", "r"):
-            if data[f"gauge_{axis}_min_mm"] > data[f"gauge_{axis}_max_mm"]:
+            low, high = data[f"gauge_{axis}_min_mm"], data[f"gauge_{axis}_max_mm"]
+            if low is not None and high is not None and low > high:
                 raise ma.ValidationError(
                     "The travel ends before it begins.", f"gauge_{axis}_max_mm"
                 )

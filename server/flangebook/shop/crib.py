@@ -10,6 +10,7 @@ from typing import Any
 from flangebook.bending.geometry.ring import Ring
 from flangebook.bending.part.metals import Figure, Metal
 from flangebook.bending.tools.tooling import Crib, Die, Holder, Place, Press, Punch
+from flangebook.bending.tools.usual_sizes import PRESS_SIZES
 from flangebook.bending.tools.v_block import Block, Opening, die_of
 from flangebook.shop import documents
 from flangebook.shop.storage.database import reading
@@ -56,8 +57,10 @@ def _tooling(kept: Mapping[documents.Name, Any]) -> Tooling:
 
 
 def press_from(kept: JsonDict) -> Press:
-    """The press from its JSON."""
-    return Press(**_plain(kept, Press))
+    """The press from its JSON; where it has no size, a usual one that is named as unknown."""
+    plain = _plain(kept, Press)
+    unknown = tuple(name for name in PRESS_SIZES if name in plain and plain[name] is None)
+    return Press(**{**plain, **{name: PRESS_SIZES[name] for name in unknown}, "unknown": unknown})
 
 
 def punch_from(kept: JsonDict) -> Punch:

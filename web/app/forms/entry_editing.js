@@ -27,7 +27,7 @@ import { focusFirstWrong } from "../../view/common/field.js";
  * @property {(record: Record_|null) => Promise<void>} write with that ETag; null takes it out
  * @property {(record: Record_) => Draft} toDraft
  * @property {(draft: Draft, kept: Record_) => Record_} fromDraft
- * @property {{name: string, label: string, needed?: boolean}[]} boxes
+ * @property {{name: string, label: string}[]} boxes
  * @property {Record_} blank a new one
  * @property {(record: Record_) => void} [preview]
  * @property {(state: State) => void} draw
@@ -51,8 +51,6 @@ export async function startEditing(job, signal) {
   };
   const typed = () => job.fromDraft(state.draft, state.kept ?? {});
   const show = () => job.draw(state);
-  const empty = () =>
-    job.boxes.filter(({ name, needed }) => needed && name in state.draft && !state.draft[name].trim());
 
   /**
    * @param {string} name
@@ -68,11 +66,8 @@ export async function startEditing(job, signal) {
 
   /** @param {Record_|null} record */
   async function write(record) {
-    const missing = record ? Object.fromEntries(empty().map(({ name }) => [name, ["This is needed."]])) : {};
-    const ask = Object.keys(missing).length === 0;
-    Object.assign(state, { busy: ask, wrong: missing, others: [], clash: null });
+    Object.assign(state, { busy: true, wrong: {}, others: [], clash: null });
     show();
-    if (!ask) return focusFirstWrong(missing);
     try {
       await job.write(record);
       askBeforeLeaving(null);

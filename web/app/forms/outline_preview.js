@@ -14,7 +14,7 @@ import { newestAnswer } from "./newest_answer.js";
  * @returns {Preview}
  */
 export const asKept = (tool) => ({
-  parts: parts({ ...tool, ...tool?.outlines_mm }),
+  parts: parts({ ...tool, ...tool?.outlines_mm }, { ...tool }),
   checks: [],
   wrong: [],
   fault: null,
@@ -34,8 +34,8 @@ export function outlinePreview(kind, show, leaving) {
       const { body } = await call("POST", "/outline", { body: { kind, ...named(kind, tool) }, signal });
       return /** @type {Api.Outline} */ (body);
     },
-    ({ answer, error }) => {
-      if (answer) lastGood = parts(answer);
+    ({ question, answer, error }) => {
+      if (answer) lastGood = parts(answer, question);
       const fault =
         error instanceof Problem && error.outline?.lines_mm.some((line) => line.length > 1)
           ? error.outline
@@ -84,13 +84,16 @@ const aboutOutline = (answer) =>
 
 /**
  * @param {Outlined} answer
+ * @param {import("../sync/shop_lists.js").Fields} tool whose it is
  * @returns {Preview["parts"]}
  */
-function parts({ outline_mm: outline, ram, bed }) {
+function parts({ outline_mm: outline, ram, bed }, tool) {
+  /** @param {string} what */
+  const assumed = (what) => [`${what}_width_mm`, `${what}_height_mm`].some((size) => tool[size] === null);
   return /** @type {Preview["parts"]} */ ([
     { name: "", ring: outline },
-    { name: "Ram", ring: ram },
-    { name: "Bed", ring: bed },
+    { name: assumed("ram") ? "Ram, usual size assumed" : "Ram", ring: ram },
+    { name: assumed("bed") ? "Bed, usual size assumed" : "Bed", ring: bed },
   ]).filter(({ ring }) => ring?.length);
 }
 

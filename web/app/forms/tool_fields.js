@@ -21,8 +21,6 @@
  * @property {import("./outline_dxf.js").DxfKind} [dxf] points that a DXF file may be read for
  * @property {boolean} [broad] takes the whole width
  * @property {boolean} [folded] out of sight until opened, unless there is something in it
- * @property {boolean} [needed] refused here when empty: the server would take a usual value, and a
- *   guessed outline must not pass for a measured one
  */
 /** @typedef {{title: string, part: "what"|"outline"|"rest", fields: FieldSpec[]}} FieldGroup */
 
@@ -252,20 +250,26 @@ export const GROUPS = {
         name,
         { name: "force_kn", label: "Full force", type: "force" },
         { name: "bed_length_mm", label: "Bed length", type: "length" },
-        { name: "between_frames_mm", label: "Between the frames", type: "length" },
-        { name: "open_height_mm", label: "Open height", type: "length" },
-        { name: "stroke_mm", label: "Stroke", type: "length" },
-        { name: "throat_mm", label: "Throat", type: "length" },
+      ],
+    },
+    {
+      title: "Room for the sheet and the tools",
+      part: "rest",
+      fields: [
+        { name: "between_frames_mm", label: "Between the frames", type: "length", blank: "unknown" },
+        { name: "open_height_mm", label: "Open height", type: "length", blank: "unknown" },
+        { name: "stroke_mm", label: "Stroke", type: "length", blank: "unknown" },
+        { name: "throat_mm", label: "Throat", type: "length", blank: "unknown" },
       ],
     },
     {
       title: "Ram and bed",
       part: "outline",
       fields: [
-        { name: "ram_width_mm", label: "Ram width", type: "length", needed: true },
-        { name: "ram_height_mm", label: "Ram height", type: "length", needed: true },
-        { name: "bed_width_mm", label: "Bed width", type: "length", needed: true },
-        { name: "bed_height_mm", label: "Bed height", type: "length", needed: true },
+        { name: "ram_width_mm", label: "Ram width", type: "length", blank: "unknown" },
+        { name: "ram_height_mm", label: "Ram height", type: "length", blank: "unknown" },
+        { name: "bed_width_mm", label: "Bed width", type: "length", blank: "unknown" },
+        { name: "bed_height_mm", label: "Bed height", type: "length", blank: "unknown" },
         {
           name: "floor_below_die_mm",
           label: "Floor below the die",
@@ -394,12 +398,12 @@ export const GROUPS = {
       title: "Back gauge",
       part: "rest",
       fields: [
-        { name: "gauge_x_min_mm", label: "X from", type: "length" },
-        { name: "gauge_x_max_mm", label: "X to", type: "length" },
-        { name: "gauge_r_min_mm", label: "R from", type: "length" },
-        { name: "gauge_r_max_mm", label: "R to", type: "length" },
-        { name: "finger_height_mm", label: "Finger height", type: "length" },
-        { name: "finger_depth_mm", label: "Finger depth", type: "length" },
+        { name: "gauge_x_min_mm", label: "X from", type: "length", blank: "unknown" },
+        { name: "gauge_x_max_mm", label: "X to", type: "length", blank: "unknown" },
+        { name: "gauge_r_min_mm", label: "R from", type: "length", blank: "unknown" },
+        { name: "gauge_r_max_mm", label: "R to", type: "length", blank: "unknown" },
+        { name: "finger_height_mm", label: "Finger height", type: "length", blank: "unknown" },
+        { name: "finger_depth_mm", label: "Finger depth", type: "length", blank: "unknown" },
         {
           name: "gauge_repeatability_mm",
           label: "Repeats within ±",

@@ -2,12 +2,13 @@
 
 /**
  * @typedef {{units: "mm"|"inch", inches: "decimal"|"fraction", theme: "system"|"day"|"shop", name: string,
- *   paper: "A4"|"Letter"}} Settings
+ *   paper: "A4"|"Letter", skipped: string[]}} Settings skipped: steps of the first start that were answered
+ *   or put off here
  */
 
 const KEY = "flangebook.settings";
 /** @type {Settings} */
-const FIRST = { units: "mm", inches: "decimal", theme: "system", name: "", paper: "A4" };
+const FIRST = { units: "mm", inches: "decimal", theme: "system", name: "", paper: "A4", skipped: [] };
 
 /** @type {Set<(settings: Settings) => void>} */
 const listeners = new Set();
@@ -21,6 +22,15 @@ function read() {
     return { ...FIRST, ...JSON.parse(localStorage.getItem(KEY) ?? "{}") };
   } catch {
     return { ...FIRST }; // storage blocked or damaged: the app still works
+  }
+}
+
+/** Whether anything was ever chosen on this device. */
+export function anySettings() {
+  try {
+    return localStorage.getItem(KEY) !== null;
+  } catch {
+    return false;
   }
 }
 

@@ -64,8 +64,8 @@ export async function readList(kind, signal) {
 }
 
 /**
- * Press and metals as last seen; where nothing can be kept or read on this device, as the shop has them.
- * @returns {Promise<Pick<Api.Shop, "press"|"metals">|undefined>}
+ * The shop as last seen; where nothing can be kept or read on this device, press and metals as it has them.
+ * @returns {Promise<Partial<Api.Shop>|undefined>}
  */
 export async function seenShop() {
   try {

@@ -2,12 +2,15 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
 import { displayCode } from "../../app/scan/card_code.js";
-import { nameOfMetal, seenShop } from "../../app/sync/shop_lists.js";
+import { nameOfMetal, seenShop, WRITES } from "../../app/sync/shop_lists.js";
 import { waiting } from "../../app/sync/outbox.js";
 import { cardLines } from "../../app/sync/cards.js";
 import { kindsInWords, sync, syncStanding } from "../../app/sync/sync.js";
 import { lengthUnit } from "../../app/shell/units.js";
 import { tidyLength } from "../../drawing/section.js";
+import { firstSteps, guessUnits } from "../../app/shell/first_start.js";
+import { may } from "../../app/shell/rights.js";
+import { firstStepsPanel } from "../../view/card/first_steps.js";
 import { fold } from "../../view/common/fold.js";
 import { offer, way } from "../../view/common/if_allowed.js";
 import { cardList } from "../../view/card/card_list.js";
@@ -21,6 +24,8 @@ const framed = html`<svg viewBox="0 0 40 40" aria-hidden="true">
   <rect x="15" y="15" width="10" height="10" />
 </svg>`;
 
+const toBend = html`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`;
+
 /** @type {import("../../app/shell/routes.js").Screen["show"]} */
 export async function show(visit) {
   visit.title("Find a card");
@@ -29,26 +34,33 @@ export async function show(visit) {
   let started = false; // before the first round with the shop, an empty list says nothing yet
 
   const draw = () => {
+    const steps = may(WRITES.press) ? firstSteps(kept.shop) : [];
+    if (steps.length) guessUnits();
     visit.render(
-      html`<div class="home">
-        <h1>Find a card</h1>
-        <div class="home-scan">
-          <a class="button next wide" href="/scan" data-test="scan">${framed} Scan a label</a>
-        </div>
-        <div class="home-ways">
-          ${codeForm(state.typed, kept.list, draw, "Seven characters, capitals or not.")}
-          <nav class="home-new" aria-label="Start something">
-            ${way("/bend", html`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`)}
-            ${way(
-              "/part",
-              html`<a class="button" href="/part" data-test="new-part"
-                >${offer("cards.create", "New part", "Plan a part")}</a
-              >`,
-            )}
-          </nav>
-        </div>
-        ${listing(state, kept, started, draw)}
-      </div>`,
+      steps.length && kept.list.length === 0
+        ? html`<div class="home">
+            <h1>A new shop</h1>
+            ${firstStepsPanel(steps, draw)}
+          </div>`
+        : html`<div class="home">
+            <h1>Find a card</h1>
+            <div class="home-scan">
+              <a class="button next wide" href="/scan" data-test="scan">${framed} Scan a label</a>
+            </div>
+            <div class="home-ways">
+              ${codeForm(state.typed, kept.list, draw, "Seven characters, capitals or not.")}
+              <nav class="home-new" aria-label="Start something">
+                ${way("/bend", toBend)}
+                ${way(
+                  "/part",
+                  html`<a class="button" href="/part" data-test="new-part"
+                    >${offer("cards.create", "New part", "Plan a part")}</a
+                  >`,
+                )}
+              </nav>
+            </div>
+            ${listing(state, kept, started, draw)}
+          </div>`,
     );
   };
   draw();
@@ -76,7 +88,7 @@ async function everythingKept() {
   const waits = new Map();
   for (const { code } of queue) waits.set(code, kindsInWords(queue.filter((entry) => entry.code === code)));
   const metalName = (/** @type {string} */ code) => nameOfMetal(shop?.metals, code);
-  return { list, where, waiting: waits, metalName };
+  return { list, where, waiting: waits, metalName, shop };
 }
 
 /**

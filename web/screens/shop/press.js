@@ -12,7 +12,7 @@ import { onlyRead } from "../../view/shop/entry_parts.js";
 import { askGauge, gaugePanel } from "../../view/shop/gauge_zero_panel.js";
 import { vOf } from "../../view/part/named_tools_fields.js";
 import { freshStrips, stripPanel } from "../../view/shop/crown_strips_panel.js";
-import { toolForm } from "../../view/shop/tool_form.js";
+import { pressForm } from "../../view/shop/tool_form.js";
 import { zeroPanel } from "../../view/shop/press_zero_panel.js";
 import { submitting } from "../../view/common/field.js";
 
@@ -107,9 +107,9 @@ export async function show(visit) {
                 ${
                   state.kept
                     ? "Take every figure from the press's own plate and manual."
-                    : "No press yet. Take every figure from its own plate and manual."
+                    : "No press yet. Name, force and bed length are enough, from its own plate."
                 }
-                What is not on the plate may stay empty where the box says unknown.
+                What is not known may stay empty.
               </p>`
             : nothing
         }
@@ -122,15 +122,17 @@ export async function show(visit) {
         <form novalidate @submit=${submitting(save)}>
           ${onlyRead(
             WRITES.press,
-            toolForm({
-              kind: "press",
-              draft: state.draft,
-              change,
-              wrong: state.wrong,
-              preview,
-              reader: edit.reader,
-              options: { holder: holderOptions },
-            }),
+            pressForm(
+              {
+                draft: state.draft,
+                change,
+                wrong: state.wrong,
+                preview,
+                reader: edit.reader,
+                options: { holder: holderOptions },
+              },
+              Boolean(state.kept),
+            ),
           )}
           <div role="alert">
             ${state.others.map((said) => html`<p class="wrong-line" data-test="not-saved">${said}</p>`)}

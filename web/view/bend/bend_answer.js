@@ -1,7 +1,7 @@
 // What one bend takes. In one look the tools, what to set, the force; then findings; the rest is folded.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { poseDrawing } from "../../drawing/pose.js";
-import { placeWords } from "../../app/sync/shop_lists.js";
+import { placeWords, WRITES } from "../../app/sync/shop_lists.js";
 import { angle, fixed, force, forcePerLength, length, words } from "../../app/shell/units.js";
 import { forceFigure } from "../common/force.js";
 import { dieOptions } from "./die_options.js";
@@ -9,6 +9,7 @@ import { figure } from "../common/figure.js";
 import { firstHitLine } from "../plan/first_hit.js";
 import { cautions, everyTimeCautions, otherFindings, stops } from "../common/findings_in_order.js";
 import { fold } from "../common/fold.js";
+import { offer } from "../common/if_allowed.js";
 import { choice } from "../common/field.js";
 import { toolsReason } from "../part/named_tools_fields.js";
 import { originOf } from "../common/figure_origin.js";
@@ -94,7 +95,18 @@ function tools(answer, { punches, dies }) {
   const punch = punches.find(({ code }) => code === answer.punch);
   if (!answer.die && !answer.punch) {
     return html`<p class="panel" data-test="no-tools">
-      No tools of the crib chosen: the figures are for a V of ${words(length(answer.v_opening_mm))}.
+      Counted with plain stand-in tools: a V of ${words(length(answer.v_opening_mm))} and a punch with a tip
+      of ${words(length(answer.punch_radius_mm))}.
+      ${
+        punches.length && dies.length
+          ? nothing
+          : offer(
+              WRITES.punches,
+              html`<a href="/shop/${dies.length ? "punches" : "dies"}/+" data-test="to-first-tools"
+                >Enter your own tools</a
+              >`,
+            )
+      }
     </p>`;
   }
   return html`<ul class="tools" data-test="chosen">

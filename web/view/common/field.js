@@ -14,6 +14,7 @@ import { meanings } from "../../app/shell/units.js";
  * @property {"text"|"decimal"|"numeric"} [keys] which keyboard a phone shows
  * @property {string} [placeholder]
  * @property {string} [unit]
+ * @property {number} [mark] its number in the sketch beside the form
  * @property {string} [list] id of the list with what may be typed
  * @property {boolean} [next] a phone's Enter key goes to the next box
  * @property {"input"|"change"} [on] told at every key, or when the field is left
@@ -42,10 +43,15 @@ export function field({
   on = "input",
   next = false,
   list = "",
+  mark = 0,
 }) {
   const told = (/** @type {{target: HTMLInputElement}} */ event) => change(event.target.value);
   return html`<div class="field ${wrong.length ? "has-wrong" : ""}">
-    <label for=${name}>${label}${unit ? html` <span class="hint">(${unit})</span>` : nothing}</label>
+    <label for=${name}
+      >${mark ? html`<span class="mark-in-label" aria-hidden="true">${mark}</span> ` : nothing}${label}${
+        unit ? html` <span class="hint">(${unit})</span>` : nothing
+      }</label
+    >
     <input
       id=${name}
       name=${name}

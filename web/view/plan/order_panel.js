@@ -58,6 +58,7 @@ export function orderPanel(plan, ways) {
 function standing({ order, checks }) {
   const found = (/** @type {string} */ code) => checks.some((check) => check.code === code);
   if (order.proven) return ["ok", "Clear on paper"];
+  if (found("clearance-assumed") && !found("no-order")) return ["unknown", "Sizes assumed"];
   if (found("no-order")) return ["stop", "No order"];
   if (checks.some(({ level, code }) => level === "stop" && code.startsWith("box-"))) {
     return ["stop", "In the way"];

@@ -2,6 +2,7 @@
 // shape it.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { faultDrawing } from "../../drawing/outline_fault.js";
+import { MARKS, pressSizes } from "../../drawing/press_sizes.js";
 import { toolOutlines } from "../../drawing/tool_outline.js";
 import { settings } from "../../app/shell/settings.js";
 import { GROUPS, UNKNOWN_RATING } from "../../app/forms/tool_fields.js";
@@ -23,6 +24,7 @@ import { field, pick, textArea } from "../common/field.js";
 import { openingsBox } from "./v_openings_fields.js";
 
 /** @typedef {import("../../app/forms/tool_fields.js").FieldSpec} FieldSpec */
+/** @typedef {import("../../app/forms/tool_fields.js").FieldGroup} FieldGroup */
 /**
  * @typedef {{parts: {name: string, ring: import("../../drawing/rings.js").Ring}[],
  *   checks: import("../common/finding.js").Check[], wrong: string[],
@@ -44,10 +46,21 @@ import { openingsBox } from "./v_openings_fields.js";
  * @param {Record<string, [string, string][]>} [form.options] of picks that depend on the shop
  * @param {unknown} [form.first] boxes before the first group's own
  * @param {Reader} form.reader of DXF files, by box
+ * @param {FieldGroup[]} [form.groups] the groups shown; without any, all of the kind
  */
-export function toolForm({ kind, draft, change, wrong, preview, options = {}, first = nothing, reader }) {
+export function toolForm({
+  kind,
+  draft,
+  change,
+  wrong,
+  preview,
+  options = {},
+  first = nothing,
+  reader,
+  groups = GROUPS[kind],
+}) {
   return html`<div class="workbench">
-    ${GROUPS[kind].map(
+    ${groups.map(
       (group, index) =>
         html`<section class="panel ${group.part}">
           <h2>${group.title}</h2>
@@ -108,6 +121,7 @@ function box(spec, value, change, { wrong = [], options = spec.options, reader }
   const boxed = field({
     name,
     label,
+    mark: MARKS[name],
     value,
     change,
     wrong,
@@ -208,4 +222,28 @@ function tonsHint(type, value) {
 function piecesHint(value) {
   const count = value.split(/[,;\n]/).filter((piece) => piece.trim()).length;
   return count ? (count === 1 ? "1 piece." : `${count} pieces.`) : "";
+}
+
+const PLATE = GROUPS.press.slice(0, 1);
+const MORE = GROUPS.press.slice(1);
+
+/**
+ * The press: what stands on its plate, and folded what may stay unknown, with a sketch of where each size is
+ * measured.
+ * @param {Omit<Parameters<typeof toolForm>[0], "kind"|"groups">} form
+ * @param {boolean} open whether the rest is open from the first
+ */
+export function pressForm(form, open) {
+  const unknown = MORE.flatMap(({ fields }) => fields).filter(
+    ({ name, blank, type }) => (blank === "unknown" || type === "rating") && !form.draft[name]?.trim(),
+  ).length;
+  const wrong = MORE.some(({ fields }) => fields.some(({ name }) => form.wrong[name]?.length));
+  return html`${toolForm({ ...form, kind: "press", groups: PLATE })}
+    <details class="more-figures" data-test="more-figures" ?open=${open || wrong}>
+      <summary>
+        More figures${unknown ? html` <span class="soft">(${unknown} not known)</span>` : nothing}
+      </summary>
+      <p>Each may stay unknown. An answer that depends on one says so and asks for it.</p>
+      ${pressSizes()} ${toolForm({ ...form, kind: "press", groups: MORE })}
+    </details>`;
 }

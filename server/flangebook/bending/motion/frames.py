@@ -63,6 +63,8 @@ def bend_length_fits(
             "Use a longer press.",
             numbers | {"bed_mm": press.bed_length_mm},
         )
+    if not _frames_known(press, bend_length_mm):
+        return _frames_unknown(press, behind_mm)
     if bend_length_mm <= press.between_frames_mm:
         return None
     numbers |= {"between_frames_mm": press.between_frames_mm, "throat_mm": press.throat_mm}
@@ -76,6 +78,33 @@ def bend_length_fits(
             numbers,
         )
     return _in_throat(press, words, numbers | {"behind_mm": behind_mm})
+
+
+def _frames_known(press: Press, bend_length_mm: float) -> bool:
+    """Whether what is on record says how this bend lies between the frames, or in the throat."""
+    if not press.knows("between_frames_mm"):
+        return False
+    return bend_length_mm <= press.between_frames_mm or press.knows("throat_mm")
+
+
+def _frames_unknown(press: Press, behind_mm: float | None) -> Check | None:
+    """What is missing to know whether the sheet clears the frames; None where it does anyway."""
+    throat = press.knows("throat_mm")
+    if throat and behind_mm is not None and behind_mm <= press.throat_mm - NEAR_FRAME_MM:
+        return None
+    missing = {
+        "the room between the frames": press.knows("between_frames_mm"),
+        "the throat, from the tools' centre line back to the frame": throat,
+    }
+    return Check(
+        "unknown",
+        FRAMES_CODE,
+        "How the frames of the press stand is not on record: whether the sheet clears them is not "
+        "known.",
+        "To know whether the sheet clears the frames, measure "
+        f"{' and '.join(name for name, known in missing.items() if not known)}, and enter it with "
+        "the press.",
+    )
 
 
 def _in_throat(press: Press, words: str, numbers: dict[str, float]) -> Check:

@@ -129,6 +129,8 @@ class Press:
     that is set, either way in nine of ten bends; None is unknown, or it does not measure.
     deflection_mm: how far bed and ram together give way in the middle, against the ends, at full
     force over the whole bed, None is unknown.
+    unknown: names of the sizes that nobody has entered; what stands there is counted with
+    (``usual_sizes``) and proves nothing.
     """
 
     name: str
@@ -164,6 +166,11 @@ class Press:
     set_by: SetBy | None = None
     deflection_mm: float | None = None
     angle_accuracy_deg: float | None = None
+    unknown: tuple[str, ...] = ()
+
+    def knows(self, *sizes: str) -> bool:
+        """Whether all of these sizes were entered."""
+        return not set(sizes) & set(self.unknown)
 
     @property
     def angle_doubt_deg(self) -> float | None:

@@ -14,6 +14,7 @@ from flangebook.planning.order.advice import Advice, Other, other_orders, remedi
 from flangebook.planning.order.search import Searched, handling_counts, in_words
 from flangebook.planning.order.ways import Ways, ways_of
 from flangebook.planning.steps.steps import PlannedStep
+from flangebook.planning.tools.assumed_sizes import assumed_outlines
 from flangebook.planning.tools.named_tools import names_dropped
 from flangebook.planning.tools.tool_choice import ToolChoice
 
@@ -186,7 +187,19 @@ class OrderPlan:
 
 
 def order_plan(choice: ToolChoice, searched: Searched, limits: PlanLimits) -> OrderPlan:
-    """The order with its words, what its limits cost, other orders, and what would help."""
+    """The order with its words, what its limits cost, other orders, and what would help.
+
+    Nothing is clear on paper where sizes of press or tools are assumed.
+    """
+    said = _order_plan(choice, searched, limits)
+    assumed = assumed_outlines(searched.attempt.fits, choice.equipment)
+    if not (said.clear_on_paper and assumed):
+        return said
+    words = joined(" ", said.words, "Assumed sizes are counted with: that is no proof.")
+    return replace(said, words=words, clear_on_paper=False)
+
+
+def _order_plan(choice: ToolChoice, searched: Searched, limits: PlanLimits) -> OrderPlan:
     bare = _bare(searched)
     named = bool(names_dropped(choice.part)) and choice.equipment.press is not None
     if searched.found is None and not named:

@@ -8,12 +8,14 @@ from dataclasses import dataclass, replace
 from flangebook.bending.checks import Check, Level, Sentence, joined
 from flangebook.bending.handbook.hems import hem_checks
 from flangebook.bending.motion.frames import FRAMES_CODE, reach_behind_mm
+from flangebook.bending.motion.gauging import Gauge
 from flangebook.bending.motion.handling import HANDS_CODE
 from flangebook.bending.motion.holding import GAUGE_FINGERS_CODE
 from flangebook.bending.motion.lying import Pressing
 from flangebook.bending.part import bump_bends
 from flangebook.bending.part.part import Part
 from flangebook.bending.prediction.bend_checks import LARGE_TIP_OVER_V, flange_length
+from flangebook.bending.tools.tooling import Press
 from flangebook.planning.steps.deflection_checks import DEFLECTION_CODE, deflection_checks
 from flangebook.planning.steps.drawing import not_drawn
 from flangebook.planning.steps.hand_checks import hand_checks
@@ -82,7 +84,8 @@ def _behind_mm(step: PlannedStep, equipment: Equipment) -> float | None:
     press, moves = equipment.press, step.drawing.moves if step.drawing else None
     if press is None or step.fit is None or not isinstance(moves, Pressing):
         return None
-    if step.fit.wanted.bend_length_mm <= press.between_frames_mm:
+    between = press.between_frames_mm if press.knows("between_frames_mm") else 0.0
+    if step.fit.wanted.bend_length_mm <= between:
         return None
     return reach_behind_mm(moves)
 
@@ -195,6 +198,7 @@ def _gauging(step: PlannedStep, equipment: Equipment) -> Iterator[Check]:
             reason.numbers,
         )
         return
+    yield from _travel_unknown(step.gauge, equipment.press)
     lowest = min(step.bump_x_mm, default=step.gauge.x_mm)
     if lowest < equipment.press.gauge_x_min_mm:
         yield Check(
@@ -211,6 +215,25 @@ def _gauging(step: PlannedStep, equipment: Equipment) -> Iterator[Check]:
             "The gauge stands against the round of a finished bend, which is less sure than an "
             "edge.",
             "Measure the first piece.",
+        )
+
+
+def _travel_unknown(gauge: Gauge, press: Press) -> Iterator[Check]:
+    """Whether the back gauge goes where it is to stand, where its travel is not on record."""
+    places = {
+        "X {x_mm}": ("gauge_x_min_mm", "gauge_x_max_mm"),
+        "R {r_mm}": ("gauge_r_min_mm", "gauge_r_max_mm"),
+    }
+    axes = [place for place, ends in places.items() if not press.knows(*ends)]
+    if axes:
+        yield Check(
+            "unknown",
+            "gauge-travel-unknown",
+            "How far the back gauge goes is not on record: whether it reaches "
+            f"{' and '.join(axes)} is not known.",
+            "Look whether its fingers get there, by hand where it has no motor; else bend to a "
+            "scribed line. To know it beforehand, measure the travel and enter it with the press.",
+            {"x_mm": gauge.x_mm, "r_mm": gauge.r_mm},
         )
 
 

@@ -252,6 +252,9 @@ def _height(
             numbers,
         )
         return
+    if not press.knows("open_height_mm", "stroke_mm"):
+        yield _heights_unknown(press)
+        return
     reach = press.open_height_mm - press.stroke_mm
     bottom = stack + wanted.thickness_mm - bend.punch_depth_mm.high
     if bottom < reach:
@@ -262,6 +265,22 @@ def _height(
             "Use taller tools or put a riser under the die.",
             {"reach_mm": reach, "bottom_mm": bottom},
         )
+
+
+def _heights_unknown(press: Press) -> Check:
+    missing = [
+        words
+        for name, words in (("open_height_mm", "the open height"), ("stroke_mm", "the stroke"))
+        if not press.knows(name)
+    ]
+    return Check(
+        "unknown",
+        "heights-unknown",
+        f"{' and '.join(missing).capitalize()} of the press {'is' if len(missing) == 1 else 'are'} "
+        "not on record: whether these tools go in and the ram closes far enough is not known.",
+        f"To know whether the tools fit, measure {' and '.join(missing)} and enter it with the "
+        "press.",
+    )
 
 
 def said_by_results(one: Fit, equipment: Equipment) -> tuple[Check, ...]:
