@@ -218,7 +218,7 @@ def test_an_outline_of_the_press(reader: FlaskClient):
 def test_an_outline_says_what_is_missing(reader: FlaskClient):
     body = reader.post("/api/v1/outline", json={"kind": "die", **DIE}).get_json()
     codes = {check["code"]: check["level"] for check in body["checks"]}
-    assert codes == {"die-rating-unknown": "unknown", "die-no-segments": "caution"}
+    assert codes == {"die-rating-unknown": "unknown", "die-no-segments": "unknown"}
 
 
 def test_an_outline_of_what_cannot_be(reader: FlaskClient):

@@ -46,4 +46,7 @@ ADDRESSES = [
     ("/shop/learned/mild-steel-cr", "learned"),
     ("/backups", "backups"),
     ("/settings", "settings"),
+    ("/guide", "guide"),
+    ("/guide/strip", "guide-page"),
+    ("/words", "words"),
 ]

@@ -128,6 +128,14 @@ def empty_server(
 
 
 @pytest.fixture
+def new_server(tmp_path: Path, ports: Callable[[str], int]) -> Iterator[ShopProcess]:
+    """The same for one test, which may fill it."""
+    server = ShopProcess(tmp_path / "new", "--empty", port=ports("new")).start()
+    yield server
+    server.stop()
+
+
+@pytest.fixture
 def demo_codes(shop_server: ShopProcess) -> dict[str, str]:
     """The demo cards' codes by title, without the cards that other tests have made."""
     demo = json.loads((DEMO / "parts.json").read_text("utf-8"))["cards"]

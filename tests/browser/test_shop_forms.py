@@ -98,6 +98,7 @@ def test_a_rating_can_be_unknown_and_says_so(page: Page, crib_server):
 def test_a_new_punch_by_points_drawn_as_it_is_typed(page: Page, crib_server, console):
     console.expect("422")
     show(page, f"{crib_server.url}/shop/punches/+", "tool")
+    by_test(page, "all-sizes").click()
     for name, typed in {
         "code": "P-99", "name": "Nose by points", "angle_deg": "60", "tip_radius_mm": "1/32 in",
         "height_mm": "90", "body_width_mm": "2 cm", "segments_mm": "300, 100, 100",

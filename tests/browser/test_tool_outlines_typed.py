@@ -32,6 +32,7 @@ def dxf(units: int = 4, *, gap: float = 0.0, hole: bool = False) -> dict[str, An
 def new_die(page: Page, server: Any, **more: str) -> None:
     """A new die with the boxes filled that every one has."""
     show(page, f"{server.url}/shop/dies/+", "tool")
+    by_test(page, "all-sizes").click()
     for name, typed in {"code": "NEW", "name": "New", "segments_mm": "500, 100", **more}.items():
         by_test(page, name).fill(typed)
 
@@ -163,6 +164,7 @@ def test_where_typed_edges_cross_is_marked_on_the_drawing(
 ):  # fmt: skip
     console.expect("422")
     show(page, f"{shop_server.url}/shop/punches/+", "tool")
+    by_test(page, "all-sizes").click()
     for name, typed in {"angle_deg": "60", "tip_radius_mm": "1", "height_mm": "30",
                         "body_width_mm": "20"}.items():  # fmt: skip
         by_test(page, name).fill(typed)

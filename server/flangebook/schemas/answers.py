@@ -217,12 +217,13 @@ SHOP = {
 
 
 class Outline(Answer):
-    """``outline_mm`` of a tool, ``ram`` and ``bed`` of a press."""
+    """``outline_mm`` of a tool, ``ram`` and ``bed`` of a press; the sizes that are assumed."""
 
     outline_mm = ring()
     ram = ring()
     bed = ring()
     checks = many(Check)
+    assumed_mm = ma.fields.Dict(keys=text(), values=number())
 
 
 Health = answer("Health", status=text(), version=text())

@@ -7,6 +7,7 @@ from typing import Any
 import marshmallow as ma
 
 from flangebook.bending.requirements import LEAST_LENGTH_MM, MOST_V_OPENING_MM
+from flangebook.bending.tools.usual_sizes import usual_die, usual_punch
 from flangebook.schemas.fields import (
     MOST_NOTE,
     Choice,
@@ -30,6 +31,7 @@ from flangebook.schemas.quantities import (
     STRESS,
     Kind,
 )
+from flangebook.schemas.usual_sizes import block_filled, filled, known_sizes, read_sizes
 
 MOST_TOOLS = 500
 MOST_SEGMENTS = 200
@@ -106,8 +108,22 @@ def _turned() -> YesNo:
     )
 
 
+def _assumable(*names: str) -> Many:
+    return Many(
+        Choice(*names),
+        len(names),
+        load_default=list,
+        metadata={
+            "description": "Sizes that nobody has measured. One that is named here and left out "
+            "gets a usual proportion (common practice, no source); what depends on it is unknown."
+        },
+    )
+
+
 class PunchSchema(_ToolSchema):
     """A punch."""
+
+    assumed = _assumable("height_mm", "body_width_mm", "neck_relief_mm")
 
     angle_deg = Quantity(ANGLE, 5.0, 180.0, required=True)
     tip_radius_mm = Quantity(LENGTH, 0.0, 500.0, required=True)
@@ -121,6 +137,14 @@ class PunchSchema(_ToolSchema):
         "Height above the tip where a gooseneck's throat begins to close; null: as high as can be."
     )
     turned = _turned()
+
+    @ma.pre_load
+    def _usual_sizes(self, data: Any, **_: Any) -> Any:
+        sizes = read_sizes(self, data, ("angle_deg", "tip_radius_mm"))
+        if sizes is None:
+            return data
+        given = known_sizes(self, data, ("body_width_mm", "neck_relief_mm"))
+        return filled(data, usual_punch(data.get("shape", "straight"), *sizes, **given))
 
 
 class OpeningSchema(ma.Schema):
@@ -152,6 +176,7 @@ class DieSchema(_ToolSchema):
     """A die with one V, or a block with several (``multi_v``): then ``openings`` has them, each
     with a code to plan with, and the die's own V is that of the opening that is ``up``."""
 
+    assumed = _assumable("shoulder_radius_mm", "height_mm", "width_mm")
     v_opening_mm = Quantity(LENGTH, LEAST_LENGTH_MM, MOST_V_OPENING_MM, required=True)
     angle_deg = Quantity(ANGLE, 5.0, 179.0, required=True)
     shoulder_radius_mm = Quantity(LENGTH, 0.0, 200.0, required=True)
@@ -169,10 +194,16 @@ class DieSchema(_ToolSchema):
     turned = _turned()
 
     @ma.pre_load
-    def _v_that_is_up(self, data: Any, **_: Any) -> Any:
-        """A block's own V is read from its openings, whatever was sent."""
-        if not isinstance(data, dict) or data.get("shape") != "multi_v":
+    def _from_what_was_typed(self, data: Any, **_: Any) -> Any:
+        """Usual sizes first: a block's own V is read from its openings, whatever was sent."""
+        if not isinstance(data, dict):
             return data
+        if data.get("shape") == "multi_v":
+            return self._v_that_is_up(block_filled(OpeningSchema(), data))
+        sizes = read_sizes(self, data, ("v_opening_mm", "angle_deg"))
+        return data if sizes is None else filled(data, usual_die(*sizes))
+
+    def _v_that_is_up(self, data: dict[str, Any]) -> dict[str, Any]:
         openings, up = data.get("openings"), data.get("up", 1)
         at = up - 1 if type(up) is int else 0
         one = openings[at] if isinstance(openings, list) and 0 <= at < len(openings) else None

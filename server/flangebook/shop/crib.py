@@ -124,6 +124,7 @@ def _tool(kept: JsonDict, kind: type) -> dict[str, Any]:
     plain = _plain(kept, kind)
     if "segments_mm" in plain:
         plain["segments_mm"] = tuple(plain["segments_mm"])
+        plain["assumed"] = tuple(kept.get("assumed") or ())
     plain["place"] = Place(kept.get("tray") or "", kept.get("slot") or "")
     return plain
 

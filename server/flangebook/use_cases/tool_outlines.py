@@ -57,9 +57,9 @@ def tool_checks(kind: str, kept: Mapping[str, Any], press: Press | None = None) 
     if "segments_mm" in kept and not kept["segments_mm"]:
         found.append(
             Check(
-                "caution",
+                "unknown",
                 f"{kind}-no-segments",
-                f"No lengths of this {kind} are given: it cannot be made up to a bend length.",
+                f"No lengths of this {kind} are given: counted with one piece as long as needed.",
                 "Enter the pieces the shop owns.",
             )
         )

@@ -40,6 +40,13 @@ export function listEntry(kind, visit) {
       notice(record ? `${record.name || code} is saved.` : `${code} is taken out.`);
       go(`/shop/${kind}`);
     },
+    /** The first code of its kind that no other has. */
+    free() {
+      const letter = kind[0].toUpperCase();
+      for (let number = 1; ; number += 1) {
+        if (!list.items.some((item) => item.code === `${letter}${number}`)) return `${letter}${number}`;
+      }
+    },
     /** @param {string} typed */
     taken: (typed) => isNew && list.items.some((item) => item.code === typed.trim()),
   };

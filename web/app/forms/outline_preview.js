@@ -18,6 +18,7 @@ export const asKept = (tool) => ({
   checks: [],
   wrong: [],
   fault: null,
+  assumed: {},
 });
 
 /**
@@ -29,18 +30,21 @@ export const asKept = (tool) => ({
 export function outlinePreview(kind, show, leaving) {
   /** @type {Preview["parts"]} */
   let lastGood = [];
+  /** @type {Preview["assumed"]} */
+  let assumed = {};
   const { ask } = newestAnswer(
     async (/** @type {Record<string, unknown>} */ tool, signal) => {
       const { body } = await call("POST", "/outline", { body: { kind, ...named(kind, tool) }, signal });
       return /** @type {Api.Outline} */ (body);
     },
     ({ question, answer, error }) => {
-      if (answer) lastGood = parts(answer, question);
+      if (answer) [lastGood, assumed] = [parts(answer, question), answer.assumed_mm ?? {}];
       const fault =
         error instanceof Problem && error.outline?.lines_mm.some((line) => line.length > 1)
           ? error.outline
           : null;
-      show({ parts: lastGood, checks: aboutOutline(answer), wrong: error ? saidAbout(error) : [], fault });
+      const wrong = error ? saidAbout(error) : [];
+      show({ parts: lastGood, checks: aboutOutline(answer), wrong, fault, assumed });
     },
     leaving,
   );
@@ -58,18 +62,23 @@ function sized(kind, tool) {
   const list = /** @type {import("./entry_form.js").Drawn} */ (
     { punch: "punches", die: "dies", holder: "holders", press: "press" }[kind]
   );
+  const assumed = /** @type {string[]} */ (tool.assumed ?? []);
   return (
     specsOf(list)
       .filter(
-        ({ type, blank, when }) =>
+        ({ name, type, blank, when }) =>
           ["length", "number"].includes(type) &&
           blank === undefined &&
+          !assumed.includes(name) &&
           (!when || when(/** @type {import("./tool_fields.js").Draft} */ (tool))),
       )
       .every(({ name }) => tool[name] !== undefined) &&
     (tool.shape !== "multi_v" ||
       /** @type {Partial<Api.GivenOpening>[]} */ (tool.openings).every(
-        (one) => one.v_opening_mm && one.angle_deg && one.shoulder_radius_mm,
+        (one) =>
+          one.v_opening_mm &&
+          one.angle_deg &&
+          (one.shoulder_radius_mm || assumed.includes("shoulder_radius_mm")),
       ))
   );
 }
@@ -80,7 +89,7 @@ function sized(kind, tool) {
  * @returns {Preview["checks"]}
  */
 const aboutOutline = (answer) =>
-  (answer?.checks ?? []).filter(({ code }) => !code.endsWith("rating-unknown"));
+  (answer?.checks ?? []).filter(({ code }) => !/(rating-unknown|no-segments)$/.test(code));
 
 /**
  * @param {Outlined} answer

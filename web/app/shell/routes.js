@@ -44,6 +44,9 @@ export const routes = [
   { name: "pair", path: "/pair" },
   { name: "backups", path: "/backups", needs: "backups.listed" },
   { name: "settings", path: "/settings" },
+  { name: "guide", path: "/guide" },
+  { name: "guide-page", path: "/guide/:page" },
+  { name: "words", path: "/words" },
 ];
 
 /**

@@ -27,5 +27,8 @@ export const screens = {
   crew: () => import("../../screens/device/crew.js"),
   pair: () => import("../../screens/device/pair.js"),
   backups: () => import("../../screens/device/backups.js"),
+  guide: () => import("../../screens/guide/guide.js"),
+  "guide-page": () => import("../../screens/guide/guide.js"),
+  words: () => import("../../screens/guide/words.js"),
   settings: () => import("../../screens/device/settings.js"),
 };

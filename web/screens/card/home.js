@@ -24,6 +24,7 @@ const framed = html`<svg viewBox="0 0 40 40" aria-hidden="true">
   <rect x="15" y="15" width="10" height="10" />
 </svg>`;
 
+const toGuide = html`<p><a href="/guide" data-test="to-guide">Guide</a></p>`;
 const toBend = html`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`;
 
 /** @type {import("../../app/shell/routes.js").Screen["show"]} */
@@ -40,7 +41,7 @@ export async function show(visit) {
       steps.length && kept.list.length === 0
         ? html`<div class="home">
             <h1>A new shop</h1>
-            ${firstStepsPanel(steps, draw)}
+            ${firstStepsPanel(steps, draw)} ${toGuide}
           </div>`
         : html`<div class="home">
             <h1>Find a card</h1>
@@ -59,7 +60,7 @@ export async function show(visit) {
                 )}
               </nav>
             </div>
-            ${listing(state, kept, started, draw)}
+            ${listing(state, kept, started, draw)} ${toGuide}
           </div>`,
     );
   };

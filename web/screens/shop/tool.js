@@ -4,12 +4,14 @@ import { kindOf, KINDS, WRITES } from "../../app/sync/shop_lists.js";
 import { fromDraft, specsOf, toDraft } from "../../app/forms/entry_form.js";
 import { startEditing } from "../../app/forms/entry_editing.js";
 import { listEntry, NEW } from "../../app/forms/list_entry.js";
+import { draftOfAssumed, SHAPES, withAssumed } from "../../app/forms/quick_tool.js";
 import { asKept, outlinePreview } from "../../app/forms/outline_preview.js";
 import { may } from "../../app/shell/rights.js";
 import { conflictPanel } from "../../view/common/save_conflict.js";
 import { codeBox, onlyRead, saveButtons } from "../../view/shop/entry_parts.js";
 import { notYours } from "../../view/common/if_allowed.js";
 import { empty } from "../../view/common/screen_states.js";
+import { quickForm } from "../../view/shop/quick_tool.js";
 import { toolForm } from "../../view/shop/tool_form.js";
 import { showMetal } from "./metal.js";
 import { submitting } from "../../view/common/field.js";
@@ -49,13 +51,23 @@ async function showTool(visit, kind) {
   const writes = may(WRITES[kind]);
   /** @type {import("../../view/shop/tool_form.js").Preview|null} */
   let preview = null;
+  /** The shape picked by its picture; none where every size is typed. */
+  let shape = writes && job.isNew ? SHAPES[kind]?.[0] : undefined;
   const edit = await startEditing(
     {
       ...job,
       blank: BLANK[kind],
       boxes: [{ name: "code", label: "Code" }, ...specsOf(kind)],
-      toDraft: (tool) => ({ code: String(tool.code ?? ""), ...toDraft(kind, tool) }),
-      fromDraft: (draft, kept) => ({ ...fromDraft(kind, draft, kept), code: draft.code.trim() }),
+      toDraft: (tool) => ({
+        code: String(tool.code ?? (shape ? job.free() : "")),
+        ...draftOfAssumed(kind, tool, toDraft(kind, tool)),
+      }),
+      fromDraft: (draft, kept) =>
+        withAssumed(
+          kind,
+          { ...fromDraft(kind, draft, kept), code: draft.code.trim() },
+          { draft, kept, shape },
+        ),
       preview: !writes
         ? undefined
         : outlinePreview(
@@ -85,6 +97,12 @@ async function showTool(visit, kind) {
     preview = asKept(/** @type {import("../../app/sync/shop_lists.js").Tool|undefined} */ (edit.state.kept));
   }
 
+  /** @param {import("../../app/forms/quick_tool.js").Shape} picked */
+  function pick(picked) {
+    shape = picked;
+    edit.change("shape", picked.shape);
+  }
+
   function draw() {
     const { state, change } = edit;
     visit.render(
@@ -100,15 +118,30 @@ async function showTool(visit, kind) {
         <form novalidate @submit=${submitting(edit.save)}>
           ${onlyRead(
             WRITES[kind],
-            toolForm({
-              kind,
-              draft: state.draft,
-              change,
-              wrong: state.wrong,
-              preview,
-              reader: edit.reader,
-              first: job.isNew ? codeBox(edit, job) : nothing,
-            }),
+            shape && kind !== "holders"
+              ? quickForm({
+                  kind,
+                  shape,
+                  draft: state.draft,
+                  change,
+                  wrong: state.wrong,
+                  preview,
+                  first: codeBox(edit, job),
+                  pick,
+                  allSizes: () => {
+                    shape = undefined;
+                    draw();
+                  },
+                })
+              : toolForm({
+                  kind,
+                  draft: state.draft,
+                  change,
+                  wrong: state.wrong,
+                  preview,
+                  reader: edit.reader,
+                  first: job.isNew ? codeBox(edit, job) : nothing,
+                }),
           )}
           ${saveButtons(edit, job, words.one)}
         </form>`,

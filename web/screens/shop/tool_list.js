@@ -73,7 +73,9 @@ function toolRow(kind, tool, frame) {
   return html`<li class="row" data-test="row-${tool.code}">
     <a href="/shop/${kind}/${encodeURIComponent(tool.code)}">
       <span class="thumb">${smallOutline(tool.outline_mm, frame)}</span>
-      <span class="who"><span class="lead">${tool.code}</span> <span>${tool.name}</span>${vs(tool)}</span>
+      <span class="who"
+        ><span class="lead">${tool.code}</span> <span>${tool.name}</span>${vs(tool)}${assumedMark(tool)}</span
+      >
       <span class="fact"><span class="what">Place</span>${placeWords(tool)}</span>
       <span class="fact"
         ><span class="what">Rating</span>${
@@ -87,7 +89,7 @@ function toolRow(kind, tool, frame) {
                 tool.segments_mm.length
                   ? html`${tool.segments_mm.length}, up to
                     ${words(length(longest(tool.segments_mm), { digits: 0 }))}`
-                  : "none"
+                  : "not entered"
               }</span
             >`
           : nothing
@@ -96,6 +98,10 @@ function toolRow(kind, tool, frame) {
     </a>
   </li>`;
 }
+
+/** @param {Tool} tool */
+const assumedMark = (tool) =>
+  /** @type {Partial<Api.Die>} */ (tool).assumed?.length ? flag("unknown", "Sizes assumed") : nothing;
 
 /**
  * The V's of a block, each with its code to plan with.

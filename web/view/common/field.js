@@ -2,6 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
 import { meanings } from "../../app/shell/units.js";
+import { trade } from "../guide/words.js";
 
 /**
  * @typedef {object} FieldOptions
@@ -48,9 +49,7 @@ export function field({
   const told = (/** @type {{target: HTMLInputElement}} */ event) => change(event.target.value);
   return html`<div class="field ${wrong.length ? "has-wrong" : ""}">
     <label for=${name}
-      >${mark ? html`<span class="mark-in-label" aria-hidden="true">${mark}</span> ` : nothing}${label}${
-        unit ? html` <span class="hint">(${unit})</span>` : nothing
-      }</label
+      >${numbered(mark)}${trade(label)}${unit ? html` <span class="hint">(${unit})</span>` : nothing}</label
     >
     <input
       id=${name}
@@ -74,6 +73,10 @@ export function field({
     ${wrong.length ? mayMean(name, meanings(String(value)), change) : nothing}
   </div>`;
 }
+
+/** @param {number} mark */
+const numbered = (mark) =>
+  mark ? html`<span class="mark-in-label" aria-hidden="true">${mark}</span> ` : nothing;
 
 /**
  * One tap for each thing that was perhaps meant.

@@ -1,5 +1,6 @@
 // A number on its dimension line: what it is, how much, and the band it may fall in.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { trade } from "../guide/words.js";
 
 /**
  * @param {string} what
@@ -10,7 +11,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
  */
 export function figure(what, shown, { band = null, note = "", origin = "", test = "" } = {}) {
   return html`<div class="figure" data-test=${test || nothing}>
-    <span class="what">${what}</span>
+    <span class="what">${trade(what)}</span>
     <span class="value"
       >${shown.text}${shown.unit === "°" ? "°" : html`<span class="unit">${shown.unit}</span>`}</span
     >

@@ -27,7 +27,7 @@ import { openingsBox } from "./v_openings_fields.js";
 /** @typedef {import("../../app/forms/tool_fields.js").FieldGroup} FieldGroup */
 /**
  * @typedef {{parts: {name: string, ring: import("../../drawing/rings.js").Ring}[],
- *   checks: import("../common/finding.js").Check[], wrong: string[],
+ *   checks: import("../common/finding.js").Check[], wrong: string[], assumed: Record<string, number>,
  *   fault: import("../../drawing/outline_fault.js").Fault|null}} Preview
  */
 
@@ -74,6 +74,7 @@ export function toolForm({
                   : box(spec, draft[spec.name] ?? "", (value) => change(spec.name, value), {
                       wrong: wrong[spec.name],
                       options: options[spec.name],
+                      assumed: preview?.assumed[spec.name],
                       reader,
                     }),
               )}
@@ -83,8 +84,15 @@ export function toolForm({
   </div>`;
 }
 
+/**
+ * What is counted with for an empty box.
+ * @param {number|undefined} mm
+ */
+export const assumedWords = (mm) =>
+  mm === undefined ? "" : `Counted with ${inSentence(byName("assumed_mm", mm))}, assumed.`;
+
 /** @param {Preview|null} preview */
-function outlineView(preview) {
+export function outlineView(preview) {
   return html`<div class="outline-view" data-test="outline-view" aria-live="polite">
     ${
       preview?.fault
@@ -102,9 +110,9 @@ function outlineView(preview) {
  * @param {FieldSpec} spec
  * @param {string} value
  * @param {(value: string) => void} change
- * @param {{wrong?: string[], options?: [string, string][], reader: Reader}} more
+ * @param {{wrong?: string[], options?: [string, string][], assumed?: number, reader: Reader}} more
  */
-function box(spec, value, change, { wrong = [], options = spec.options, reader }) {
+function box(spec, value, change, { wrong = [], options = spec.options, assumed, reader }) {
   const { name, label, type } = spec;
   if (type === "pick" || type === "yes") {
     const all = spec.blank
@@ -127,8 +135,8 @@ function box(spec, value, change, { wrong = [], options = spec.options, reader }
     wrong,
     unit,
     keys,
-    hint: hintOf(spec, value),
-    placeholder: spec.blank ?? "",
+    hint: [assumedWords(assumed), hintOf(spec, value)].filter(Boolean).join(" "),
+    placeholder: spec.blank ?? (assumed === undefined ? "" : "assumed"),
   });
   if (type === "rating") {
     return html`<div class="broad">

@@ -94,7 +94,8 @@ def outline() -> Response:
     value = OUTLINED[kind]().load(body)
     found = outlines_of(kind, value)
     checks = tool_checks(kind, value, tooling(the_store()).press)
-    return sent({**found, "checks": checks_json(checks)})
+    assumed = {name: value[name] for name in value.get("assumed", ())}
+    return sent({**found, "checks": checks_json(checks), "assumed_mm": assumed})
 
 
 @blp.route("/press/strip-test", methods=["POST"])

@@ -191,8 +191,8 @@ def press_depth_mm(
     """How deep a press can push the punch from first touch of the sheet [mm].
 
     Its full stroke less the way to the sheet; 0 where it does not get there or the tools do not
-    go in, infinite where the press, its open height or its stroke is not known. A holder that is
-    not known makes the depth smaller, never larger.
+    go in, infinite where the press, its open height, its stroke or a tool's height is not known.
+    A holder that is not known makes the depth smaller, never larger.
 
     Args:
         press: its open height, stroke and riser count; None is not known.
@@ -208,6 +208,8 @@ def press_depth_mm(
     42.0
     """
     if press is None or not press.knows("open_height_mm", "stroke_mm"):
+        return inf
+    if "height_mm" in (*die.assumed, *punch.assumed):
         return inf
     way = daylight_mm(press, die, punch, thickness_mm, holder)
     return 0.0 if way <= 0.0 else max(0.0, press.stroke_mm - way)

@@ -34,8 +34,9 @@ class Punch:
     of the body. neck_relief_mm: how far a gooseneck's throat lies behind the tip (0 for
     straight). neck_width_mm: thickness of a gooseneck's neck, None as the body. throat_top_mm:
     how high above the tip its throat begins to close again, None as high as the sizes allow.
-    rating_kn_per_m None is unknown. segments_mm: lengths owned, one entry a piece.
-    turned: put in back to front, the outline mirrored in x."""
+    rating_kn_per_m None is unknown. segments_mm: lengths owned, one entry a piece; none is not on
+    record. turned: put in back to front, the outline mirrored in x. assumed: names of the sizes
+    that nobody has measured (``usual_sizes``); they prove nothing."""
 
     code: str
     name: str
@@ -54,6 +55,7 @@ class Punch:
     turned: bool = False
     neck_width_mm: float | None = None
     throat_top_mm: float | None = None
+    assumed: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +64,7 @@ class Die:
     angle_deg: of the V. shoulder_radius_mm: rounding of those corners. turned: put in back to
     front, the outline mirrored in x. block: code of the block that this V is cut in, whose other
     V's are dies too and share its pieces; empty for a die of its own. width_mm of a V in a block
-    is twice its reach from the V's middle to the farther side."""
+    is twice its reach from the V's middle to the farther side. segments_mm, assumed: see Punch."""
 
     code: str
     name: str
@@ -80,6 +82,7 @@ class Die:
     condition_note: str = ""
     turned: bool = False
     block: str = ""
+    assumed: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,7 +18,14 @@ _OF_THE_PRESS = {
 
 def assumed_outlines(fits: Iterable[Fit | None], equipment: Equipment) -> list[str]:
     """What the clearance of these fits is counted with and nobody has measured, in words."""
-    return _of_the_press(equipment.press) if equipment.press else []
+    tools = dict.fromkeys(
+        f"{kind} {tool.code}"
+        for one in fits
+        if one is not None
+        for kind, tool in (("punch", one.punch), ("die", one.die))
+        if tool.code and tool.assumed
+    )
+    return [*tools, *(_of_the_press(equipment.press) if equipment.press else [])]
 
 
 def _of_the_press(press: Press) -> list[str]:

@@ -53,9 +53,9 @@ class Equipment:
     def opens_mm(self, punch: Punch, die: Die, thickness_mm: float) -> float:
         """What the press opens between the tip and sheet on the die [mm]; 0 or less: not at all.
 
-        Endless without a press.
+        Endless without a press, or where a tool's height is assumed.
         """
-        if self.press is None:
+        if self.press is None or _assumed_heights(die, punch):
             return math.inf
         return daylight_mm(self.press, die, punch, thickness_mm, self.holder)
 
@@ -202,6 +202,7 @@ def fit(
         *_height(wanted, die, punch, bend, equipment),
         *_opening(wanted, die),
         *_owned_length(wanted, die, punch),
+        *_assumed_sizes(die, punch),
         *(row.check() for row in rows if row.level != "ok"),
         *_metal(wanted, bend, punch, equipment.crib),
         *(c for c in said_by_both(wanted, expected) if c.level != "ok"),
@@ -239,6 +240,10 @@ def _height(
     press = equipment.press
     if press is None or not (punch.code and die.code):
         return
+    if not press.knows("open_height_mm", "stroke_mm") or _assumed_heights(die, punch):
+        yield _heights_unknown(press, _assumed_heights(die, punch))
+    if _assumed_heights(die, punch):
+        return
     stack = equipment.stack_mm(punch, die)
     below = " and die holder" if press.die_holder_height_mm else ""
     numbers = {"stack_mm": stack, "open_height_mm": press.open_height_mm}
@@ -253,7 +258,6 @@ def _height(
         )
         return
     if not press.knows("open_height_mm", "stroke_mm"):
-        yield _heights_unknown(press)
         return
     reach = press.open_height_mm - press.stroke_mm
     bottom = stack + wanted.thickness_mm - bend.punch_depth_mm.high
@@ -267,20 +271,50 @@ def _height(
         )
 
 
-def _heights_unknown(press: Press) -> Check:
-    missing = [
-        words
-        for name, words in (("open_height_mm", "the open height"), ("stroke_mm", "the stroke"))
-        if not press.knows(name)
+def _assumed_heights(die: Die, punch: Punch) -> list[str]:
+    """The tools whose height nobody has measured."""
+    return [
+        f"the height of {kind} {tool.code}"
+        for kind, tool in (("punch", punch), ("die", die))
+        if "height_mm" in tool.assumed
     ]
+
+
+def _heights_unknown(press: Press, heights: list[str]) -> Check:
+    of_press = {"open_height_mm": "the press's open height", "stroke_mm": "the press's stroke"}
+    missing = [words for name, words in of_press.items() if not press.knows(name)] + heights
+    listed = " and ".join(missing)
     return Check(
         "unknown",
         "heights-unknown",
-        f"{' and '.join(missing).capitalize()} of the press {'is' if len(missing) == 1 else 'are'} "
-        "not on record: whether these tools go in and the ram closes far enough is not known.",
-        f"To know whether the tools fit, measure {' and '.join(missing)} and enter it with the "
-        "press.",
+        f"Not on record: {listed}. Whether these tools go in and the ram closes far enough is not "
+        "known.",
+        f"To know whether the tools fit, measure {listed}.",
     )
+
+
+_SIZE_NAMES = {
+    "height_mm": "height",
+    "body_width_mm": "width of the body",
+    "neck_relief_mm": "throat",
+    "width_mm": "width",
+    "shoulder_radius_mm": "shoulder radius",
+}
+
+
+def _assumed_sizes(die: Die, punch: Punch) -> Iterable[Check]:
+    """What is counted with that nobody has measured on the tools, in words."""
+    for kind, tool in (("die", die), ("punch", punch)):
+        names = [name for name in _SIZE_NAMES if name in tool.assumed]
+        if tool.code and names:
+            listed = ", ".join(f"{_SIZE_NAMES[name]} {{{name}}}" for name in names)
+            yield Check(
+                "unknown",
+                f"{kind}-sizes-assumed",
+                f"{kind.capitalize()} {tool.code} is counted with usual sizes: {listed}, assumed.",
+                "Measure them and enter them with the tool.",
+                {name: getattr(tool, name) for name in names},
+            )
 
 
 def said_by_results(one: Fit, equipment: Equipment) -> tuple[Check, ...]:
@@ -355,7 +389,15 @@ def _owned_length(wanted: Wanted, die: Die, punch: Punch) -> Iterable[Check]:
         ("punch", punch.code, punch.segments_mm),
     ):
         total = sum(pieces)
-        if code and total < wanted.bend_length_mm:
+        if code and not pieces:
+            yield Check(
+                "unknown",
+                f"{kind}-pieces-unknown",
+                f"Which pieces of {kind} {code} the shop has is not on record: counted with one "
+                "piece as long as needed, assumed.",
+                f"Enter the lengths of {kind} {code}.",
+            )
+        elif code and total < wanted.bend_length_mm:
             yield Check(
                 "stop",
                 f"{kind}-too-short",
