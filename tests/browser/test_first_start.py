@@ -115,6 +115,7 @@ def test_a_press_takes_its_name_force_and_bed_length(page: Page, empty_server):
     expect(frames).to_contain_text("To know whether the sheet clears the frames, measure")
     show(page, f"{empty_server.url}/shop/press", "press")
     expect(by_test(page, "more-figures")).to_contain_text("not known")
+    unfold(page)
     expect(by_test(page, "press-sizes").locator("svg").first).to_be_visible()
     forget_press(empty_server)
 

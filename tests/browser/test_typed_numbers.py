@@ -7,10 +7,12 @@ from pathlib import Path
 
 import pytest
 from browsing import by_test, call, show, wait_ready
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from playwright.sync_api import Page, expect
 
 from flangebook.bending.errors import InputError
-from flangebook.schemas.quantities import LENGTH, read
+from flangebook.schemas.quantities import FORCE, FORCE_PER_LENGTH, LENGTH, read
 
 TYPED = json.loads((Path(__file__).parents[1] / "api/typed_lengths.json").read_text("utf-8"))
 READ = """async ([typed, unit]) => {
@@ -146,3 +148,95 @@ def test_a_rating_of_twelve_hundred_with_a_comma_is_asked_back(phone: Page, crib
     save(phone, "tools")
     dies = call(f"{crib_server.url}/api/v1/dies")["dies"]
     assert next(d for d in dies if d["code"] == "V16")["rating_kn_per_m"] == 1200
+
+
+VALUE = """async (rows) => {
+  const { valueOf } = await import("/app/shell/understood.js");
+  return rows.map(([typed, unit]) => valueOf(typed, unit));
+}"""
+
+
+@pytest.mark.parametrize("units", ["mm", "inch"])
+def test_a_box_understands_what_the_shop_reads(phone: Page, shop_server, units: str):
+    """The same rows as forms and shop are held to: nothing else is said to be understood."""
+    phone.add_init_script(f"localStorage['flangebook.settings'] = '{{\"units\": \"{units}\"}}'")
+    show(phone, f"{shop_server.url}/settings", "settings")
+    unit = "mm" if units == "mm" else "in"
+    found = phone.evaluate(VALUE, [[row["typed"], unit] for row in TYPED])
+    for row, value in zip(TYPED, found, strict=True):
+        right = row["on_mm_device" if unit == "mm" else "on_inch_device"]
+        assert value == (None if right is None else pytest.approx(right, rel=1e-9)), row
+
+
+def test_each_box_says_what_it_understood_in_both_units(page: Page, shop_server):
+    show(page, f"{shop_server.url}/bend", "bend")
+    for typed, said in (
+        ("2", "2 mm = 0.0787 in"), ("1/8 in", "3.175 mm = 0.125 in"), ("2 cm", "20 mm = 0.7874 in"),
+    ):  # fmt: skip
+        by_test(page, "bend_length_mm").fill(typed)
+        expect(by_test(page, "read-bend_length_mm")).to_have_text(said)
+    by_test(page, "bend_length_mm").fill("1/8")
+    expect(by_test(page, "read-bend_length_mm")).to_have_count(0)
+    show(page, f"{shop_server.url}/shop/dies/V16", "tool")
+    by_test(page, "rating_kn_per_m").fill("80 t/m")
+    expect(by_test(page, "read-rating_kn_per_m")).to_have_text("784.5 kN/m = 26.9 short tons/ft")
+
+
+def test_bending_speed_is_in_inch_where_the_device_is(phone: Page, crib_server):
+    url = crib_server.url
+    show(phone, f"{url}/settings", "settings")
+    phone.evaluate(INCH)
+    show(phone, f"{url}/shop/press", "press")
+    speed = by_test(phone, "bending_speed_mm_s")
+    expect(speed).to_have_value("0.3543")
+    speed.fill("0.5")
+    expect(by_test(phone, "read-bending_speed_mm_s")).to_have_text("12.7 mm/s = 0.5 in/s")
+    save(phone, "shop")
+    assert call(f"{url}/api/v1/press")["press"]["bending_speed_mm_s"] == pytest.approx(12.7)
+
+
+SHOWN = """async ([kind, values]) => {
+  const units = await import("/app/shell/units.js");
+  const { valueOf } = await import("/app/shell/understood.js");
+  const { length, force, forcePerLength, words, inSentence, typedLength, typedForce } = units;
+  const shows = {
+    length: (mm) => [length(mm), length(mm, { digits: 2 }), length(mm, { digits: 0 })],
+    force: (kn) => [force(kn)],
+    rating: (kn) => [forcePerLength(kn)],
+  }[kind];
+  const unit = { length: units.lengthUnit(), force: units.forceUnit().unit,
+    rating: units.ratingUnit().unit }[kind];
+  const send = { length: typedLength, force: (t) => typedForce(t, { unit }),
+    rating: (t) => typedForce(t, { unit }) }[kind];
+  return values.flatMap((value) => shows(value).flatMap((shown) =>
+    [words(shown), inSentence(shown), shown.text].map((text) => [value, text, send(text),
+      valueOf(text, unit)])));
+}"""
+# Half of the last digit that is shown, in mm, kN or kN/m; a 64th of an inch shows the nearest.
+COARSEST = {
+    ("mm", "length"): 0.5, ("inch", "length"): 0.01 * 25.4 / 2, ("fraction", "length"): 25.4 / 128,
+    ("mm", "force"): 0.5, ("inch", "force"): TON_KN / 2, ("fraction", "force"): TON_KN / 2,
+    ("mm", "rating"): 0.5, ("inch", "rating"): TON_KN / 0.3048 / 2,
+    ("fraction", "rating"): TON_KN / 0.3048 / 2,
+}  # fmt: skip
+KINDS = {"length": LENGTH, "force": FORCE, "rating": FORCE_PER_LENGTH}
+
+
+@pytest.mark.parametrize("units", ["mm", "inch", "fraction"])
+def test_what_is_shown_can_be_typed_back_and_means_the_same(phone: Page, shop_server, units: str):
+    """Property: any figure of a screen or print, in each unit system, by the form to the shop."""
+    kept = {"units": "mm" if units == "mm" else "inch",
+            "inches": "fraction" if units == "fraction" else "decimal"}  # fmt: skip
+    phone.add_init_script(f"localStorage['flangebook.settings'] = '{json.dumps(kept)}'")
+    show(phone, f"{shop_server.url}/settings", "settings")
+
+    @settings(max_examples=30, deadline=None)
+    @given(st.sampled_from(sorted(KINDS)), st.lists(st.floats(-5e3, 5e3), min_size=20, max_size=60))
+    def holds(kind: str, values: list[float]) -> None:
+        signed = values if kind == "length" else [abs(value) for value in values]
+        for value, text, sent, understood in phone.evaluate(SHOWN, [kind, signed]):
+            back = read(sent, KINDS[kind])
+            assert back == pytest.approx(understood, rel=1e-9, abs=1e-9), (text, sent)
+            assert abs(back - value) <= COARSEST[units, kind] + 1e-6, (value, text, sent)
+
+    holds()

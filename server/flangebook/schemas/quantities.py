@@ -181,7 +181,7 @@ def read(text: str, kind: Kind) -> float:
     >>> round(read("10 short tons", FORCE), 3)
     88.964
     """
-    short = text.strip()
+    short = text.strip().replace("−", "-", 1)  # the minus sign as the screens write it
     found = _NUMBER.match(short) if len(short) <= LONGEST else None
     if found is None:
         raise InputError(f"{_shown(text)} is not {kind.called}.", right=_right(kind, short))

@@ -68,6 +68,10 @@ const TYPES = {
   },
   force: { show: (value) => forceToType(value, forceUnit()), take: typedForceOrNull },
   rating: { show: (value) => forceToType(value, ratingUnit()), take: typedRatingOrNull },
+  speed: {
+    show: lengthToType, // of mm/s as of mm
+    take: orNull((text) => typedLength(text).replace(/ (mm|in)$/, " $1/s")),
+  },
   lengths: {
     show: (value) => (value ?? []).map(lengthToType).join(", "),
     take: (text = "") =>

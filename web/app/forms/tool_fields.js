@@ -2,7 +2,7 @@
 
 /**
  * @typedef
- *   {"text"|"note"|"length"|"number"|"force"|"rating"|"lengths"|"points"|
+ *   {"text"|"note"|"length"|"number"|"force"|"rating"|"speed"|"lengths"|"points"|
  *     "pick"|"yes"|"openings"|"figure"} FieldType
  */
 /** @typedef {Record<string, string>} Draft what stands in the boxes, by field name */
@@ -361,8 +361,7 @@ export const GROUPS = {
         {
           name: "bending_speed_mm_s",
           label: "Bending speed",
-          type: "number",
-          unit: "mm/s",
+          type: "speed",
           blank: "unknown",
         },
       ],

@@ -25,10 +25,10 @@ export function guessUnits() {
 }
 
 /** @param {Step} step */
-export const isSkipped = (step) => settings().skipped.includes(step);
+export const isSkipped = (step) => (settings().skipped ?? []).includes(step);
 
 /** @param {Step} step */
-export const skip = (step) => changeSettings({ skipped: [...settings().skipped, step] });
+export const skip = (step) => changeSettings({ skipped: [...(settings().skipped ?? []), step] });
 
 /**
  * The steps of a shop that is not set up; none where it is, or where all were answered or put off.

@@ -2,13 +2,13 @@
 
 /**
  * @typedef {{units: "mm"|"inch", inches: "decimal"|"fraction", theme: "system"|"day"|"shop", name: string,
- *   paper: "A4"|"Letter", skipped: string[]}} Settings skipped: steps of the first start that were answered
+ *   paper: "A4"|"Letter", skipped?: string[]}} Settings skipped: steps of the first start that were answered
  *   or put off here
  */
 
 const KEY = "flangebook.settings";
 /** @type {Settings} */
-const FIRST = { units: "mm", inches: "decimal", theme: "system", name: "", paper: "A4", skipped: [] };
+const FIRST = { units: "mm", inches: "decimal", theme: "system", name: "", paper: "A4" };
 
 /** @type {Set<(settings: Settings) => void>} */
 const listeners = new Set();

@@ -2,10 +2,10 @@
 import { settings } from "./settings.js";
 
 export const MM_PER_INCH = 25.4;
-const KN_PER_SHORT_TON = 8.896443230521; // 2000 lbf
+export const KN_PER_SHORT_TON = 8.896443230521; // 2000 lbf
 export const KN_PER_METRIC_TON = 9.80665;
 const KG_PER_POUND = 0.45359237;
-const M_PER_FOOT = 0.3048;
+export const M_PER_FOOT = 0.3048;
 
 /** @typedef {{text: string, unit: string}} Shown */
 
@@ -221,14 +221,14 @@ export function typedLength(typed, unit = lengthUnit()) {
  * @param {string} typed
  */
 export function pointed(typed) {
-  const text = typed.trim();
+  const text = typed.trim().replace("−", "-"); // as the screen writes it
   return TWO_WAYS.test(text) ? text : text.replace(/^([+-]?\d+),(\d+)(?![\d.,])/, "$1.$2");
 }
 
 const BARE = /^[+-]?(\d+\.?\d*|\.\d+)$/;
 // Some write a thousand so, others a decimal.
 const TWO_WAYS = /^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/;
-const FRACTION = /^(\d+[\s-]+)?\d+\s*\/\s*\d+$/;
+const FRACTION = /^[+-]?(\d+[\s-]+)?\d+\s*\/\s*\d+$/;
 
 /**
  * What a number may mean that can be read in two ways, or lacks its unit: 1,200 and, in mm, 1/8.
@@ -237,7 +237,7 @@ const FRACTION = /^(\d+[\s-]+)?\d+\s*\/\s*\d+$/;
  * @returns {string[]} each as it can be typed; empty when there is nothing to ask
  */
 export function meanings(typed, unit = lengthUnit()) {
-  const text = typed.trim();
+  const text = typed.trim().replace("−", "-");
   const [, first, last, after] = TWO_WAYS.exec(text) ?? [];
   if (first) {
     const point = String(Number(`${first}.${last}`));

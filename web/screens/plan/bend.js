@@ -263,8 +263,8 @@ function formFields(form, { metals, dies, punches, openTools, answer }, errors, 
  * @param {string} typed
  */
 function understood({ thickness_mm: mm, thickness_gauge: gauge }, typed) {
-  const plain = /^[\d.,\s]+$/.test(typed);
-  return [plain ? "" : words(length(mm, { digits: 2 })), gauge ?? ""].filter(Boolean).join(", ");
+  const gauged = /ga/i.test(typed);
+  return [gauged ? words(length(mm, { digits: 2 })) : "", gauge ?? ""].filter(Boolean).join(", ");
 }
 
 /**

@@ -1,6 +1,7 @@
 // Form fields with their label, hint and the server's word on what was wrong.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { live } from "/vendor/lit-html/directives/live.js";
+import { understood } from "../../app/shell/understood.js";
 import { meanings } from "../../app/shell/units.js";
 import { trade } from "../guide/words.js";
 
@@ -47,6 +48,7 @@ export function field({
   mark = 0,
 }) {
   const told = (/** @type {{target: HTMLInputElement}} */ event) => change(event.target.value);
+  const read = wrong.length ? "" : understood(String(value), unit);
   return html`<div class="field ${wrong.length ? "has-wrong" : ""}">
     <label for=${name}
       >${numbered(mark)}${trade(label)}${unit ? html` <span class="hint">(${unit})</span>` : nothing}</label
@@ -68,6 +70,7 @@ export function field({
       @change=${on === "change" ? told : nothing} />
     <span id="${name}-more">
       ${wrong.map((words) => html`<span class="wrong" data-test="wrong-${name}">${words}</span>`)}
+      ${read ? html`<span class="hint" data-test="read-${name}">${read}</span>` : nothing}
       ${hint ? html`<span class="hint">${hint}</span>` : nothing}
     </span>
     ${wrong.length ? mayMean(name, meanings(String(value)), change) : nothing}

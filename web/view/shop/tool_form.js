@@ -21,6 +21,7 @@ import {
 import { checkList, flag } from "../common/finding.js";
 import { dxfPanel } from "./dxf_panel.js";
 import { field, pick, textArea } from "../common/field.js";
+import { fold as foldAway } from "../common/fold.js";
 import { openingsBox } from "./v_openings_fields.js";
 
 /** @typedef {import("../../app/forms/tool_fields.js").FieldSpec} FieldSpec */
@@ -125,7 +126,7 @@ function box(spec, value, change, { wrong = [], options = spec.options, assumed,
     return folded(spec, value, html`${drawn}${area(spec, value, change, wrong)}`);
   }
   const unit = unitOf(spec);
-  const keys = ["number", "length", "force", "rating"].includes(type) ? "decimal" : "text";
+  const keys = ["number", "length", "force", "rating", "speed"].includes(type) ? "decimal" : "text";
   const boxed = field({
     name,
     label,
@@ -171,6 +172,7 @@ function folded({ folded: fold, label }, value, boxed) {
 function unitOf({ type, unit = "" }) {
   if (type === "force") return forceUnit().unit;
   if (type === "rating") return ratingUnit().unit;
+  if (type === "speed") return `${lengthUnit()}/s`;
   return ["length", "lengths", "points"].includes(type) ? lengthUnit() : unit;
 }
 
@@ -252,6 +254,9 @@ export function pressForm(form, open) {
         More figures${unknown ? html` <span class="soft">(${unknown} not known)</span>` : nothing}
       </summary>
       <p>Each may stay unknown. An answer that depends on one says so and asks for it.</p>
-      ${pressSizes()} ${toolForm({ ...form, kind: "press", groups: MORE })}
+      ${open ? sketchFolded() : pressSizes()} ${toolForm({ ...form, kind: "press", groups: MORE })}
     </details>`;
 }
+
+const sketchFolded = () =>
+  foldAway("Where each size is measured", pressSizes(), { test: "sketch", open: false });
