@@ -72,6 +72,29 @@ def test_what_is_no_angle_is_refused_at_the_box(phone: Page, shop_server, code: 
     assert call(f"{shop_server.url}/api/v1/cards/{code}")["trials"] == []
 
 
+@pytest.mark.parametrize("typed", ["9.15", "9,15", "915"])
+def test_a_slipped_point_is_asked_back(phone: Page, shop_server, code: str, typed: str):
+    measure(phone, f"{shop_server.url}/c/{code}/result/1", typed)
+    expect(by_test(phone, "wrong-measured_deg")).to_contain_text("91.5°")
+    assert call(f"{shop_server.url}/api/v1/cards/{code}")["trials"] == []  # nothing is kept of it
+    by_test(phone, "may-mean-measured_deg").get_by_text("91.5°").click()
+    expect(by_test(phone, "wrong-measured_deg")).to_have_count(0)
+    by_test(phone, "save").click()
+    expect(by_test(phone, "sent")).to_be_visible()
+    (result,) = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
+    assert result["measured_deg"] == 91.5
+
+
+def test_an_angle_far_off_that_was_meant_is_kept_without_a_setting(phone: Page, shop_server, code):
+    measure(phone, f"{shop_server.url}/c/{code}/result/1", "9.15")
+    by_test(phone, "may-mean-measured_deg").get_by_text("9.15°").click()
+    by_test(phone, "save").click()
+    expect(by_test(phone, "sent")).to_be_visible()
+    expect(by_test(phone, "new-angle-value")).to_have_count(0)
+    (result,) = call(f"{shop_server.url}/api/v1/cards/{code}")["trials"]
+    assert result["measured_deg"] == 9.15
+
+
 def test_what_the_shop_refuses_is_told_at_its_box(phone: Page, shop_server, code: str, console):
     console.expect("422")
     measure(phone, f"{shop_server.url}/c/{code}/result/1", flange_mm="40 apples")

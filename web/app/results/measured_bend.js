@@ -43,14 +43,32 @@ const NO_ANGLE = "Type the angle between the flats in degrees, such as 90.5. Squ
 const NO_ANGLE_SHORT = "Degrees, such as 90.5";
 
 /**
- * @param {Typed} typed
- * @returns {{angles: Record<string, number>, wrong: Record<string, string[]>}} angles by the API's names
+ * What was meant where the point slipped: 9.15 or 915 for 91.5. Typed with its sign, 9.15° is meant.
+ * @param {string} text
+ * @param {number|null} wanted degrees
+ * @returns {string|null} null where it may well be what was measured
  */
-export function readMeasured(typed) {
+export function slippedPoint(text, wanted) {
+  const degrees = Number(text.trim().replace(",", "."));
+  if (wanted === null || !text.trim() || !Number.isFinite(degrees) || degrees <= 0) return null;
+  const off = Math.abs(degrees - wanted);
+  const [meant] = [degrees * 10, degrees / 10].filter((moved) => Math.abs(moved - wanted) < off / 3);
+  return meant && meant < 180 ? String(Number(meant.toFixed(3))) : null;
+}
+
+/**
+ * @param {Typed} typed
+ * @param {number|null} [wanted] degrees
+ * @returns {{angles: Record<string, number>, wrong: Record<string, string[]>, meant: Record<string, string[]>}}
+ *   by the API's names; meant: what to offer where something is asked back
+ */
+export function readMeasured(typed, wanted = null) {
   /** @type {Record<string, number>} */
   const angles = {};
   /** @type {Record<string, string[]>} */
   const wrong = {};
+  /** @type {Record<string, string[]>} */
+  const meant = {};
   /** @type {[string, string][]} */
   const fields =
     typed.places === "one"
@@ -63,11 +81,15 @@ export function readMeasured(typed) {
   for (const [name, text] of fields) {
     if (text.trim() === "") continue;
     const degrees = readAngle(text);
-    if (degrees === null) wrong[name] = [typed.places === "one" ? NO_ANGLE : NO_ANGLE_SHORT];
+    const slipped = slippedPoint(text, wanted);
+    if (slipped) {
+      meant[name] = [`${slipped}°`, ...(degrees === null ? [] : [`${text.trim()}°`])];
+      wrong[name] = [`${meant[name].join(" or ")}?`];
+    } else if (degrees === null) wrong[name] = [typed.places === "one" ? NO_ANGLE : NO_ANGLE_SHORT];
     else angles[name] = degrees;
   }
   if (!Object.keys(angles).length && !Object.keys(wrong).length) wrong[fields[0][0]] = [NO_ANGLE];
-  return { angles, wrong };
+  return { angles, wrong, meant };
 }
 
 /**

@@ -38,7 +38,8 @@ import { keepSetting } from "../../app/results/keep_setting.js";
  */
 /** @typedef {import("../../app/results/keep_setting.js").Result} Result */
 /**
- * @typedef {{typed: Typed, used: Setting|null, wrong: Record<string, string[]>, general: string,
+ * @typedef {{typed: Typed, used: Setting|null, wrong: Record<string, string[]>,
+ *   meant: Record<string, string[]>, general: string,
  *   sending: boolean, result: Result|null, byDepth: boolean}} State
  * byDepth: the press is set by a depth or a stop, not by an angle
  */
@@ -55,6 +56,7 @@ export async function show(visit) {
     typed: { ...NOTHING_TYPED },
     used: null,
     wrong: {},
+    meant: {},
     general: "",
     sending: false,
     result: null,
@@ -144,10 +146,10 @@ function resultScreen(card, step, state, draw) {
  */
 async function saveResult(card, step, state, draw) {
   if (state.sending) return;
-  const { angles, wrong } = readMeasured(state.typed);
+  const { angles, wrong, meant } = readMeasured(state.typed, step.included_angle_deg);
   const used = usedSetting(card, step, state);
   if (!used) wrong.set_angle_deg = ["Type the angle that was set in degrees, such as 88.5."];
-  Object.assign(state, { wrong, general: "" });
+  Object.assign(state, { wrong, meant, general: "" });
   if (Object.keys(wrong).length || !used) {
     draw();
     return focusFirstWrong(wrong);

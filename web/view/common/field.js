@@ -13,6 +13,7 @@ import { trade } from "../guide/words.js";
  * @property {(value: string) => void} change
  * @property {string} [hint]
  * @property {string[]} [wrong] what the server said about it
+ * @property {string[]} [meant] what was perhaps meant, where the text alone does not tell
  * @property {"text"|"decimal"|"numeric"} [keys] which keyboard a phone shows
  * @property {string} [placeholder]
  * @property {string} [unit]
@@ -39,6 +40,7 @@ export function field({
   change,
   hint = "",
   wrong = [],
+  meant = meanings(String(value)),
   keys = "text",
   placeholder = "",
   unit = "",
@@ -73,7 +75,7 @@ export function field({
       ${read ? html`<span class="hint" data-test="read-${name}">${read}</span>` : nothing}
       ${hint ? html`<span class="hint">${hint}</span>` : nothing}
     </span>
-    ${wrong.length ? mayMean(name, meanings(String(value)), change) : nothing}
+    ${wrong.length ? mayMean(name, meant, change) : nothing}
   </div>`;
 }
 

@@ -32,7 +32,7 @@ export const placesChoice = (typed, draw) =>
  * @param {Api.Card} card
  * @param {Api.Step} step
  * @param {{typed: Typed, used: import("../../app/results/measured_bend.js").Setting|null, wrong:
- *   Record<string, string[]>,
+ *   Record<string, string[]>, meant: Record<string, string[]>,
  *   general: string, sending: boolean, byDepth: boolean}} state
  * @param {{save: () => void, draw: () => void}} act
  */
@@ -50,7 +50,13 @@ export function resultForm(card, step, state, { save, draw }) {
       label,
       value: typed[key],
       wrong: wrong[name],
-      change: (value) => Object.assign(typed, { [key]: value }),
+      meant: state.meant[name],
+      change: (value) => {
+        Object.assign(typed, { [key]: value });
+        if (!state.meant[name]) return;
+        for (const about of [wrong, state.meant]) delete about[name];
+        draw();
+      },
       ...more,
     });
   const set = state.used ?? settingOf(card, step);
