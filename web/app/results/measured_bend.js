@@ -59,8 +59,8 @@ export function slippedPoint(text, wanted) {
 /**
  * @param {Typed} typed
  * @param {number|null} [wanted] degrees
- * @returns {{angles: Record<string, number>, wrong: Record<string, string[]>, meant: Record<string, string[]>}}
- *   by the API's names; meant: what to offer where something is asked back
+ * @returns {{angles: Record<string, number>, wrong: Record<string, string[]>,
+ *   meant: Record<string, string[]>}} by the API's names; meant: what to offer where something is asked back
  */
 export function readMeasured(typed, wanted = null) {
   /** @type {Record<string, number>} */
@@ -85,8 +85,11 @@ export function readMeasured(typed, wanted = null) {
     if (slipped) {
       meant[name] = [`${slipped}°`, ...(degrees === null ? [] : [`${text.trim()}°`])];
       wrong[name] = [`${meant[name].join(" or ")}?`];
-    } else if (degrees === null) wrong[name] = [typed.places === "one" ? NO_ANGLE : NO_ANGLE_SHORT];
-    else angles[name] = degrees;
+    } else if (degrees === null) {
+      wrong[name] = [typed.places === "one" ? NO_ANGLE : NO_ANGLE_SHORT];
+    } else {
+      angles[name] = degrees;
+    }
   }
   if (!Object.keys(angles).length && !Object.keys(wrong).length) wrong[fields[0][0]] = [NO_ANGLE];
   return { angles, wrong, meant };
