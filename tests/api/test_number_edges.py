@@ -62,6 +62,8 @@ STRIPS = {"metal": "mild-steel-cr", "die": "V16", "punch": "S85-2", "thickness_m
           "strip_length_mm": 100, "end_mm": 100, "included_angle_deg": 90, "left_deg": 90,
           "middle_deg": 91, "right_deg": 90}  # fmt: skip
 CARD = "SHE7FA1"
+CARD_RUN = "5b0a5b4e-6a52-4d77-9d1c-2f6f5a1c9a01"
+RUN_ENTRY = {"revision": 1, "made_at": "2026-05-04T08:00:00.000Z"}
 BODIES: dict[str, list[dict[str, Any]]] = {
     "post /bend": [ONE_BEND],
     "post /stroke": [ONE_BEND],
@@ -75,14 +77,18 @@ BODIES: dict[str, list[dict[str, Any]]] = {
         {"changes": {"settings": [SETTING]}, "before": {"settings": [SETTING]}, "revision": 1}
     ],
     "post /cards/{code}/results": [TRIAL],
+    "post /cards/{code}/runs": [
+        {"run_id": CARD_RUN, "kind": "begun", "pieces": 5, **RUN_ENTRY},
+        {"run_id": CARD_RUN, "kind": "scrap", "step": 1, **RUN_ENTRY},
+    ],
     "post /test-bends": [TEST_BEND],
     "post /press/strip-test": [STRIPS],
     "put /press-screens/{name}": [{"code": CARD, "step": 1}],
 }  # fmt: skip
 DOCUMENTS = ("press", "punches", "dies", "holders", "metals")
 KINDS = {"press": "press", "punch": "punches", "die": "dies", "holder": "holders"}
-HAS_AN_ID = ("post /cards/{code}/results", "post /test-bends", "post /cards", "put /cards/{code}",
-             "post /cards/{code}/proposals")  # fmt: skip
+HAS_AN_ID = ("post /cards/{code}/results", "post /cards/{code}/runs", "post /test-bends",
+             "post /cards", "put /cards/{code}", "post /cards/{code}/proposals")  # fmt: skip
 REFUSED_ONLY = ("post /plan", "post /cards", "put /cards/{code}", "post /blank.dxf")
 """The parts of these are tried whole with the blank's drawing, which searches no order."""
 TAKES_NO_NUMBER_APART = {"post /import"}  # whole shops; test_import has its edges

@@ -28,6 +28,7 @@ from flangebook.shop import (
     proposals,
     results,
     revisions,
+    runs,
 )
 from flangebook.shop.cards import Content
 from flangebook.shop.errors import ShopError, StaleError, TakenError, UnknownError
@@ -81,6 +82,7 @@ def test_history_cannot_be_changed(store: Store, tmp_path: Path, table: str, ver
     proposals.propose(store, code, {"id": "p", "by": "a", "changes": {"note": "n"}})
     with writing(store.engine) as connection:
         proposals.settle(connection, code, 1, ["p"])
+    runs.add(store, code, {"id": "e", "run_id": "r", "kind": "piece"})
     column = metadata.tables[table].primary_key.columns[0].name
     with (
         sqlite3.connect(tmp_path / FILE_NAME) as file,

@@ -22,6 +22,7 @@ from flangebook.api.resources import (
     parts,
     press_screens,
     results,
+    runs,
     shop,
 )
 from flangebook.shop import demo
@@ -64,7 +65,7 @@ def create_app(config: Config, workers: Workers | None = None) -> Flask:
     names_of_0_3.register(app)
     for group in (
         feed, crew, bends, parts, cards, results, evidence, labels, shop, backups, outlines,
-        press_screens,
+        press_screens, runs,
     ):  # fmt: skip
         api.register_blueprint(group.blp)
     return app

@@ -1,7 +1,8 @@
 """What each role may ask.
 
-Who: the owner everything; an operator reads, calculates, keeps results and notes and steps
-through; a bench screen reads and steps. An address that is not in this table is the owner's.
+Who: the owner everything; an operator reads, calculates, keeps results and notes, counts the
+pieces of a run and steps through; a bench screen reads and steps. An address that is not in this
+table is the owner's.
 """
 
 from __future__ import annotations
@@ -35,6 +36,8 @@ _BENCH = {
     "labels.qr_svg",
     "parts.card_blank_dxf",
     "parts.card_blank_svg",
+    "runs.found",
+    "runs.table",
     "shop.read_dies",
     "shop.read_holders",
     "shop.read_metals",
@@ -58,6 +61,7 @@ _OPERATOR = {
     "parts.cut_blank",
     "parts.drawn_blank",
     "parts.plan",
+    "runs.keep",
     "shop.gauge",
     "shop.outline",
     "shop.strips",

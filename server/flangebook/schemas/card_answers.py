@@ -34,6 +34,7 @@ from flangebook.schemas.answers import (
     yes_no,
 )
 from flangebook.schemas.plan_answers import Plan
+from flangebook.schemas.runs import RunEntry
 from flangebook.shop.results import LATER
 
 Shim = answer("Shim", middle_mm=number(), strip_mm=number(), lengths_mm=ma.fields.List(number()))
@@ -229,6 +230,7 @@ Changes = answer(
     reset=yes_no(),
     shop=one(Shop, allow_none=True),
     cards=many(Card),
+    run_entries=many(RunEntry),
 )
 
 
@@ -254,4 +256,5 @@ Export = answer(
     proposals=_rows(),
     settlements=_rows(),
     benches=_rows(),
+    run_entries=_rows(),
 )

@@ -11,7 +11,7 @@ from collections.abc import Callable
 import sqlalchemy as sa
 from sqlalchemy.engine import Connection
 
-from flangebook.shop import documents
+from flangebook.shop import documents, runs
 from flangebook.shop.cards import WHOLE_CARD, whole
 from flangebook.shop.storage import identity
 from flangebook.shop.storage.database import reading
@@ -20,11 +20,12 @@ from flangebook.shop.storage.writing import json_text
 from flangebook.shop.store import Store, last_change
 
 MOST_CHARACTERS = 1_000_000
+MOST_ENTRIES = 1_000
 Shown = Callable[[documents.Document], str]
 
 
 def page(store: Store, cursor: str, limit: int, shown: Shown) -> str:
-    """The next cards that changed since the cursor, whole, as JSON text.
+    """The next cards that changed since the cursor, whole, and what came in of runs, as JSON text.
 
     shown: a document as the API gives it, JSON text. ``shop`` in the answer holds press, crib
     and metals when any of them changed. ``more``: ask again with the new cursor. ``reset``:
@@ -33,17 +34,24 @@ def page(store: Store, cursor: str, limit: int, shown: Shown) -> str:
     with reading(store.engine) as connection:
         newest, shop_id = last_change(connection), identity.id_of(connection)
         since, reset = _since(shop_id, cursor, newest)
-        found, seen = _cards(connection, since, limit)
-        more = seen is not None
+        entries = runs.changed(connection, since, MOST_ENTRIES)
+        until = entries[-1][1] if len(entries) == MOST_ENTRIES else newest
+        found, seen = _cards(connection, since, until, limit)
+        last = seen or until
         shop = _shop(store, connection, since, shown)
-    head = json_text({"cursor": f"{shop_id}.{seen or newest}", "more": more, "reset": reset})
-    return f'{head[:-1]},"shop":{shop},"cards":[{",".join(found)}]}}'
+    head = json_text({"cursor": f"{shop_id}.{last}", "more": last < newest, "reset": reset})
+    run_entries = ",".join(body for body, change in entries if change <= last)
+    return f'{head[:-1]},"shop":{shop},"cards":[{",".join(found)}],"run_entries":[{run_entries}]}}'
 
 
-def _cards(connection: Connection, since: int, limit: int) -> tuple[list[str], int | None]:
-    """Cards as JSON text, as many as a page holds, and the number of the last of them where
-    there are more."""
-    changed = sa.select(cards.c.code, cards.c.change).where(cards.c.change > since)
+def _cards(
+    connection: Connection, since: int, until: int, limit: int
+) -> tuple[list[str], int | None]:
+    """Cards that changed from one number to another, as JSON text, as many as a page holds, and
+    the number of the last of them where there are more."""
+    changed = sa.select(cards.c.code, cards.c.change).where(
+        cards.c.change > since, cards.c.change <= until
+    )
     rows = connection.execute(changed.order_by(cards.c.change).limit(limit + 1)).all()
     found: list[str] = []
     room = MOST_CHARACTERS

@@ -10,6 +10,7 @@ import marshmallow as ma
 from flangebook.schemas.cards import CardEditSchema, NewCardSchema, ResultSchema
 from flangebook.schemas.part import PartSchema
 from flangebook.schemas.places import within
+from flangebook.schemas.runs import RunEntrySchema
 from flangebook.schemas.shop import DOCUMENTS
 from flangebook.shop import cards, documents
 from flangebook.shop.store import Store
@@ -45,6 +46,14 @@ def part(value: Any) -> Any:
     Raises ValidationError.
     """
     return PartSchema().load(value)
+
+
+def run_entry(value: Any) -> Any:
+    """An entry of a run, checked.
+
+    Raises ValidationError.
+    """
+    return RunEntrySchema().load(value)
 
 
 def card(store: Store, request: Mapping[str, Any]) -> cards.Content:

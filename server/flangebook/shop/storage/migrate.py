@@ -14,7 +14,7 @@ from sqlalchemy.engine import Connection, Engine
 from flangebook.shop.errors import ShopError
 from flangebook.shop.storage.database import reading, writing
 
-NEWEST = "0008"
+NEWEST = "0010"
 _SCRIPTS = Path(__file__).parent / "migrations"
 
 

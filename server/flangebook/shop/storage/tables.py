@@ -1,8 +1,8 @@
 """The tables of the shop's one file.
 
-Documents, plans, revisions, results, evidence, marks, proposals and settlements are append-only:
-triggers refuse to change or delete a row. ``cards`` holds the newest state of each card, small,
-for lists and searches.
+Documents, plans, revisions, results, evidence, marks, proposals, settlements and entries of runs
+are append-only: triggers refuse to change or delete a row. ``cards`` holds the newest state of
+each card, small, for lists and searches.
 Whatever is written takes the next number of ``shop.change``, so that a phone can ask for
 everything since the number it has seen. Triggers count ``shop.writes`` on at every row of what
 answers rest on, whoever writes it; the tables of ``ASIDE`` are not counted.
@@ -247,8 +247,26 @@ benches = Table(
     Column("by", Text, nullable=False),
 )
 
-# No calculated answer rests on these: where the benches stand, and whose devices may ask.
-ASIDE = frozenset({"shop", "benches", "devices", "pairings", "options"})
+# What happened in the runs of a card, entry by entry; a run is its entries, and there is no
+# row of its own. Neither a name nor a device stands here: nothing of it measures a person.
+run_entries = Table(
+    "run_entries",
+    metadata,
+    Column("id", Text, primary_key=True),
+    Column("code", Text, ForeignKey("cards.code"), nullable=False),
+    Column("run_id", Text, nullable=False),
+    Column("kind", Text, nullable=False),
+    Column("digest", Text, nullable=False),
+    Column("at", Text, nullable=False),
+    Column("body", Text, nullable=False),
+    Column("change", Integer, nullable=False),
+)
+Index("ix_run_entries_code", run_entries.c.code, run_entries.c.change)
+Index("ix_run_entries_change", run_entries.c.change)
+
+# No calculated answer rests on these: where the benches stand, whose devices may ask, and how
+# many pieces were made.
+ASIDE = frozenset({"shop", "benches", "devices", "pairings", "options", "run_entries"})
 
 APPEND_ONLY = (
     "documents",
@@ -259,4 +277,5 @@ APPEND_ONLY = (
     "marks",
     "proposals",
     "settlements",
+    "run_entries",
 )

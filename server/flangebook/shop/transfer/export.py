@@ -31,6 +31,7 @@ TEXTS = {
     "proposals": {"body"},
     "settlements": set(),
     "benches": set(),
+    "run_entries": {"body"},
 }
 # Made again when a shop is read back: a card's words from the rest, its stamp anew.
 LEFT_OUT = {"cards": {"searched", "stamp"}}

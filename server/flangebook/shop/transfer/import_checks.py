@@ -25,6 +25,7 @@ from flangebook.shop.transfer.import_form import Exported, Faults, Row
 
 _COUNTED = "counted from 1 without a gap"
 _MOST_WORDS = 200
+_GIVEN_BY_SHOP = ("code", "received_at", "change")
 _OF_NEWEST = ("title", "archived", "worst")
 
 
@@ -36,6 +37,9 @@ class Validator(Protocol):
 
     def part(self, value: Any) -> Any:
         """A part, checked."""
+
+    def run_entry(self, value: Any) -> Any:
+        """An entry of a run, checked."""
 
 
 def check(exported: Exported, validator: Validator) -> None:
@@ -55,6 +59,7 @@ def check(exported: Exported, validator: Validator) -> None:
     faults.refuse()
     _cards(rows, faults)
     _evidence(rows, faults)
+    _run_entries(rows["run_entries"], validator, faults)
     faults.refuse()
 
 
@@ -210,6 +215,18 @@ def _evidence(rows: Mapping[str, list[Row]], faults: Faults) -> None:
             faults.add(f"marks.{number}.mark", "Give one of: forget, remember.")
         if row["metal"] != metal_of[row["evidence_id"]]:
             faults.add(f"marks.{number}.metal", "The evidence is of another metal.")
+
+
+def _run_entries(rows: list[Row], validator: Validator, faults: Faults) -> None:
+    for number, row in enumerate(rows):
+        place, body = f"run_entries.{number}.body", row["body"]
+        _agrees(row, body, ("id", "run_id", "kind", "code", "change"), place, faults)
+        if not isinstance(body, dict):
+            continue
+        if not _is_moment(str(body.get("received_at"))):
+            faults.add(f"{place}.received_at", "This is not a moment in UTC.")
+        sent = {k: v for k, v in body.items() if k not in _GIVEN_BY_SHOP}
+        _passes(lambda s=sent: validator.run_entry(s), place, faults)  # type: ignore[misc]
 
 
 def _agrees(row: Row, body: Any, names: Iterable[str], place: str, faults: Faults) -> None:
