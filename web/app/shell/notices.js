@@ -6,7 +6,8 @@ let timer;
 
 /**
  * @param {string} words
- * @param {{label: string, act: () => void}} [button] stays until used when there is one
+ * @param {{label: string, act: () => void, goes?: boolean}} [button] stays until used when there is one;
+ *   goes: by itself after a while
  */
 export function notice(words, button) {
   const root = /** @type {HTMLElement} */ (document.getElementById("notices"));
@@ -23,5 +24,5 @@ export function notice(words, button) {
     root,
   );
   clearTimeout(timer);
-  if (!button) timer = setTimeout(clear, 8000);
+  if (!button || button.goes) timer = setTimeout(clear, 8000);
 }

@@ -11,6 +11,9 @@ import { keptCard } from "./local_shop.js";
  *   next edit is made on; here: the edits of it that wait
  */
 
+/** @param {Waiting} entry */
+const isEdit = ({ kind }) => kind === "edit" || kind === "note";
+
 /**
  * A card as it will be when what waits here has arrived.
  * @param {Api.Card} card
@@ -18,9 +21,9 @@ import { keptCard } from "./local_shop.js";
  * @returns {CardHere}
  */
 export function withWaiting(card, entries) {
-  const edits = entries.filter((entry) => entry.kind !== "trial" && !entry.parked && !entry.refused);
+  const all = entries.filter(isEdit);
+  const edits = all.filter((entry) => !entry.parked && !entry.refused);
   const shown = edits.reduce((so, entry) => ({ ...so, ...fieldsOf(entry.body) }), card);
-  const all = entries.filter((entry) => entry.kind !== "trial");
   const settled = new Set(all.flatMap((entry) => entry.body.settles ?? []));
   const proposals = (card.proposals ?? []).filter((one) => !settled.has(one.id));
   return { ...shown, proposals, after: all.at(-1)?.id ?? card.revision_id, here: all };

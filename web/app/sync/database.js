@@ -2,7 +2,7 @@
 // say when it is full or refused.
 import { openDB } from "/vendor/idb/index.js";
 
-const FORM = 2;
+const FORM = 3;
 
 /** @typedef {import("./stored.js").Kept} Kept */
 /** @typedef {import("./stored.js").Waiting} Waiting */
@@ -55,6 +55,11 @@ async function bringUpToDate(db, from, transaction) {
     db.createObjectStore("lost", { keyPath: "code" }); // cards the shop no longer knows
     transaction.objectStore("list").createIndex("settle", "settle"); // how many changes are to be settled
     if (from === 1) await intoKinds(transaction);
+  }
+  if (from < 3) {
+    db.createObjectStore("runs", { keyPath: "id" }).createIndex("code", "code"); // what happened in runs
+    db.createObjectStore("lost_runs", { keyPath: "id" }); // and what the shop no longer knows of them
+    transaction.objectStore("meta").delete("cursor"); // the app may have passed over runs until now
   }
 }
 

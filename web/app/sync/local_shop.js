@@ -1,5 +1,6 @@
 // The shop as this device keeps it: every card, a short list of them, and the crib.
 import { sendAllAgain } from "./outbox.js";
+import { runsFound, setRunsAside } from "./kept_runs.js";
 import { read, write } from "./storage.js";
 
 /** A page of the feed is much to write: a slow device may take longer than for a card. */
@@ -105,7 +106,7 @@ export async function toResolve() {
 /** Drop what is kept of the shop; what waits to be sent stays. */
 export async function forgetShop() {
   /** @type {import("./storage.js").Name[]} */
-  const names = ["cards", "list", "meta", "sent", "lost"];
+  const names = ["cards", "list", "meta", "sent", "lost", "runs", "lost_runs"];
   await write(names, (transaction) => {
     for (const name of names) transaction.objectStore(name).clear();
   });
@@ -128,16 +129,17 @@ export async function keptCursor() {
  * One page of the changes feed, kept whole or not at all. With reset the shop was put back, or is
  * another one: what waits stays, what the shop had goes out again, and cards it does not name are
  * set aside until somebody decides. Else the outbox is left alone: what is typed does not wait for a page.
- * @param {{cursor: string, reset?: boolean, more?: boolean, cards: Api.Card[], shop: Api.Shop|null}} page
+ * @param {Omit<Api.Changes, "reset"|"more"> & {reset?: boolean, more?: boolean}} page
  */
 export async function keepPage(page) {
   /** @type {import("./storage.js").Name[]} */
-  const more = page.reset || (await anyLost()) ? ["outbox", "sent", "lost"] : [];
+  const more = page.reset || (await anyLost()) ? ["outbox", "sent", "lost", "lost_runs"] : [];
   await write(
-    ["cards", "list", "meta", ...more],
+    ["cards", "list", "meta", "runs", ...more],
     async (transaction) => {
       if (page.reset) {
         await setAside(transaction);
+        await setRunsAside(transaction);
         await sendAllAgain(transaction);
       }
       const aside = new Set(more.length ? await transaction.objectStore("lost").getAllKeys() : []);
@@ -145,6 +147,8 @@ export async function keepPage(page) {
         put(transaction, card);
         if (aside.has(card.code)) await found(transaction, card);
       }
+      for (const entry of page.run_entries ?? []) transaction.objectStore("runs").put(entry);
+      if (more.length) await runsFound(transaction, page);
       const meta = transaction.objectStore("meta");
       if (page.shop) meta.put(page.shop, "shop");
       meta.put(page.cursor, "cursor");
@@ -154,8 +158,14 @@ export async function keepPage(page) {
   );
 }
 
-/** Whether cards are set aside. */
-const anyLost = async () => (await read("lost", ({ store }) => store.count())) > 0;
+/** Whether cards, or entries of runs, are set aside. */
+const anyLost = () =>
+  read(
+    ["lost", "lost_runs"],
+    async (transaction) =>
+      (await transaction.objectStore("lost").count()) + (await transaction.objectStore("lost_runs").count()) >
+      0,
+  );
 
 /** @param {import("./storage.js").Within} transaction */
 async function setAside(transaction) {

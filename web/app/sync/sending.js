@@ -4,6 +4,7 @@
 import { call, Problem, Unreachable } from "./api.js";
 import { differing, sameAsBefore } from "./card_fields.js";
 import { arrived, follow, forget, mark, stillWaiting, tidy, waiting, wasSent, writeDown } from "./outbox.js";
+import { keepRunEntry } from "./kept_runs.js";
 import { keepCard, keptCard } from "./local_shop.js";
 import { StorageSilent } from "./storage.js";
 import { withTabLock } from "./tab_lock.js";
@@ -15,7 +16,9 @@ const TURN_MS = 15_000;
 /** @typedef {import("./stored.js").Waiting} Waiting */
 /** @typedef {import("./database.js").NotKept} NotKept */
 /** @typedef {import("./api.js").Answer} Answer */
-/** @typedef {Api.Card|Api.ResultAnswer} Taken what the shop says of an edit, and of a result */
+/**
+ * @typedef {Api.Card|Api.ResultAnswer|Api.RunAnswer} Taken what the shop says of an edit, a result, a run
+ */
 /** @typedef {"shop"|"here"|"settle"} Where in the shop; waiting here; met another edit */
 /**
  * @typedef {{where: Where, answer: Taken|null, late?: string}} Outcome late: why the shop
@@ -212,7 +215,9 @@ async function met(entry, timeout) {
  * @param {Answer} answer
  */
 async function accepted(entry, { body, at }) {
-  if (entry.kind !== "trial") {
+  if (entry.kind === "run") {
+    await keepRunEntry(/** @type {Api.RunAnswer} */ (body).entry).catch(() => undefined);
+  } else if (entry.kind !== "trial") {
     const card = /** @type {Api.Card} */ (body);
     await keepCard(card).catch(() => undefined); // no room for it: the feed brings it once there is
     // Nothing was changed by it, so it made no revision: what was made on it is made on what is there.
@@ -234,6 +239,7 @@ function post({ kind, code, id, body, after, etag, missing }, timeout) {
       timeout,
     });
   }
+  if (kind === "run") return call("POST", `/cards/${code}/runs`, { body, timeout });
   return call("PUT", `/cards/${code}`, {
     body: { ...body, id, ...(after ? { after } : {}) },
     etag: after ? "*" : etag,

@@ -6,11 +6,13 @@
  *   numbers; the rest goes as typed
  * @typedef {Partial<Omit<Api.ResultInput, Read> & Pick<Api.Result, Read>>} Measured
  * @typedef {Omit<Api.CardEditInput, "settings"> & Pick<Changes, "settings">} Edit
- * @typedef {Measured & Edit} Body a trial, or what is to change on a card
+ * @typedef {Omit<Api.RunEntryInput, "step"> & {step?: number}} RunBody
+ * @typedef {Measured & Edit & Partial<Omit<RunBody, "made_at">>} Body a trial, what is to change on a card,
+ *   or what happened in a run
  */
 
 /**
- * @typedef {"trial"|"note"|"edit"} Kind a note is an edit of nothing but the note
+ * @typedef {"trial"|"note"|"edit"|"run"} Kind a note is an edit of nothing but the note
  * @typedef {object} Waiting
  * @property {string} id of the trial, or of the revision it is to be
  * @property {number} number what was typed first is sent first; the device's clock orders nothing
@@ -46,6 +48,8 @@
  *   outbox: {key: string, value: Waiting},
  *   sent: {key: string, value: Waiting},
  *   lost: {key: string, value: Api.Card},
+ *   runs: {key: string, value: Api.RunEntry, indexes: {code: string}},
+ *   lost_runs: {key: string, value: Api.RunEntry},
  * }} Kept
  */
 

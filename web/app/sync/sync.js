@@ -70,6 +70,7 @@ export function kindsInWords(entries) {
     ["trial", "result"],
     ["note", "note"],
     ["edit", "edit"],
+    ["run", "count"],
   ].map(([kind, word]) => ({
     word,
     many: entries.filter((entry) => entry.kind === kind).length,

@@ -29,6 +29,9 @@ import { resultLine } from "../../view/results/result_line.js";
 import { boxSize, isBox } from "../../drawing/box.js";
 import { finishedDrawing, flatDrawing } from "../../drawing/part.js";
 import { tidyLength } from "../../drawing/section.js";
+import { cardRun } from "../../app/run/card_run.js";
+import { pieceWords } from "../../app/run/run_count.js";
+import { runPanel } from "../../view/run/run_panel.js";
 
 /** @typedef {import("../../app/sync/card_edits.js").CardHere} CardHere */
 /** @typedef {import("../../view/step/step_moments.js").Drawn} Drawn */
@@ -46,9 +49,15 @@ export async function show(visit) {
   let card;
   /** @type {Around} */
   const around = { waiting: [], fresh: null, metal: "", busy: false, fault: "" };
+  const run = cardRun(
+    code,
+    () => card,
+    visit.signal,
+    () => card && draw(),
+  );
   const draw = () => {
     visit.title(card.title || displayCode(code));
-    visit.render(cardScreen(card, around, { take: takeFresh, archive, draw }));
+    visit.render(cardScreen(card, around, { take: takeFresh, archive, draw }, run));
   };
   const archive = async () => {
     try {
@@ -89,6 +98,7 @@ export async function show(visit) {
     card = opened;
     around.waiting = (await waitingFor(code).catch(() => [])).filter((entry) => entry.kind === "trial");
     around.metal = nameOfMetal((await seenShop())?.metals, card.part.metal);
+    await run.look();
     draw();
     visit.ready();
   };
@@ -119,8 +129,9 @@ export async function show(visit) {
  * @param {CardHere} card
  * @param {Around} around
  * @param {{take: () => void, archive: () => void, draw: () => void}} act
+ * @param {ReturnType<typeof cardRun>} run
  */
-function cardScreen(card, around, { take, archive, draw }) {
+function cardScreen(card, around, { take, archive, draw }, run) {
   const { plan } = card;
   const findings = plan.checks.filter((check) => check.level !== "ok");
   const stops = findings.filter((check) => check.level === "stop");
@@ -145,7 +156,7 @@ function cardScreen(card, around, { take, archive, draw }) {
           : nothing
       }
       ${freshness(around.fresh, { ...around, take, settings: card.settings.length })}
-      ${start(card, stops.length > 0)}
+      ${start(card, stops.length > 0, run.now())}
       ${
         plan.steps.length
           ? showOnPressScreen(card.code, 1, { draw, start: () => go(`/c/${card.code}/step/1`) })
@@ -157,6 +168,7 @@ function cardScreen(card, around, { take, archive, draw }) {
       ${links(card, archive)}
     </div>
     <div class="card-body">
+      ${runPanel(card, run.state, stops.length > 0, run.acts)}
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
         ${toolsList(plan.tools, plan.steps.length, plan.steps)}${blankFigures(plan.blank)}${
@@ -189,13 +201,22 @@ function cardScreen(card, around, { take, archive, draw }) {
 /**
  * @param {Api.Card} card
  * @param {boolean} stopped
+ * @param {import("../../app/run/run_count.js").Run|null} run
  */
-function start({ code, plan }, stopped) {
+function start({ code, plan }, stopped, run) {
   if (!plan.steps.length) return nothing;
   return html`<div class="card-start">
     <a class="button next wide" href="/c/${code}/step/1" data-test="start">
-      ${stopped ? "See step 1" : "Start"}
-      <small>${plan.steps.length === 1 ? "1 step" : `${plan.steps.length} steps`}</small>
+      ${stopped ? "See step 1" : run ? "Go on" : "Start"}
+      <small
+        >${
+          run
+            ? pieceWords(run).toLowerCase()
+            : plan.steps.length === 1
+              ? "1 step"
+              : `${plan.steps.length} steps`
+        }</small
+      >
     </a>
   </div>`;
 }

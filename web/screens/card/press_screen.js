@@ -25,6 +25,7 @@ import { pressScreenDone, pressScreenStep } from "../../view/press_screen/press_
 import { firstLook } from "../../view/step/motion_player.js";
 import { loading } from "../../view/common/screen_states.js";
 import { picture } from "../../view/step/step_parts.js";
+import { pressScreenRun } from "../../app/run/press_screen_run.js";
 
 /** @typedef {import("../../app/shell/routes.js").Visit} Visit */
 /** @typedef {import("../../app/press_screen/press_screen_link.js").Place} Place */
@@ -112,6 +113,11 @@ function follow(visit, seen) {
   let newer = 0;
   let look = firstLook();
 
+  const run = pressScreenRun(
+    () => card,
+    signal,
+    () => draw(),
+  );
   const link = pressScreenLink(
     name,
     seen.etag,
@@ -150,6 +156,7 @@ function follow(visit, seen) {
     const moved = to.code !== place.code || to.step !== place.step;
     if (to.code !== place.code) card = null;
     if (moved) look = firstLook();
+    if (moved && (to.step === 1 || run.now())) run.moved();
     place = to;
     keep({ unsent });
     if (unsent) link.move(to);
@@ -173,6 +180,7 @@ function follow(visit, seen) {
           card = opened;
           newer = 0;
           draw();
+          run.look();
         },
         mine,
       );
@@ -187,6 +195,9 @@ function follow(visit, seen) {
     next: () => {
       if (!card) return;
       const steps = card.plan.steps.length;
+      if (place.step === steps && run.count()) return stand({ code: card.code, step: 1 }, true);
+      // With a run whoever counts the piece goes on from here.
+      if (place.step > steps && run.now()) return;
       stand({ code: card.code, step: place.step > steps ? 1 : place.step + 1 }, true);
     },
     back: () => card && place.step > 1 && stand({ code: card.code, step: place.step - 1 }, true),
@@ -213,9 +224,10 @@ function follow(visit, seen) {
     }
     const steps = card.plan.steps;
     const step = steps[place.step - 1];
-    if (step) return pressScreenStep(card, step, frame, picture(card, step, look, draw, opening.signal));
+    const drawn = step && picture(card, step, look, draw, opening.signal);
+    if (step) return pressScreenStep(card, step, frame, drawn, run.now());
     return place.step === steps.length + 1
-      ? pressScreenDone(card, frame)
+      ? pressScreenDone(card, frame, run.now())
       : pressScreenNoStep(card, place.step, frame);
   }
 

@@ -10,7 +10,7 @@ import {
   stepShown,
 } from "../../app/press_screen/shown_card.js";
 import { go, showCurrent } from "../../app/shell/router.js";
-import { mayOpen } from "../../app/shell/rights.js";
+import { may, mayOpen } from "../../app/shell/rights.js";
 import { onSettings } from "../../app/shell/settings.js";
 import { shownCard } from "../../app/sync/card_edits.js";
 import { badCode, noCard, refuse } from "../../view/card/no_card.js";
@@ -24,6 +24,13 @@ import { askForPressScreens, showOnPressScreen } from "../../view/press_screen/s
 import { stepTop } from "../../view/step/setting.js";
 import { wayWords } from "../../view/step/step_moments.js";
 import { findingsOf, numbers, picture, tools } from "../../view/step/step_parts.js";
+import { record } from "../../app/run/runs.js";
+import { pieceDone, pieceScrapped, stepRun } from "../../app/run/step_run.js";
+import { runBar, runPiece } from "../../view/run/run_bar.js";
+import { nextPieceLabel } from "../../view/run/run_panel.js";
+
+/** @typedef {import("../../app/run/run_count.js").Run} Run */
+/** @typedef {ReturnType<typeof stepRun>} StepRun */
 
 /** @type {import("../../app/shell/routes.js").Screen["show"]} */
 export async function show(visit) {
@@ -32,6 +39,7 @@ export async function show(visit) {
   const look = firstLook();
   /** @type {import("../../app/sync/card_edits.js").CardHere} */
   let card;
+  const run = stepRun(code, visit.signal, () => card && draw());
   const draw = () => {
     const step = card.plan.steps[Number(typed) - 1];
     if (!step) return visit.render(noStep(card, typed));
@@ -42,20 +50,22 @@ export async function show(visit) {
         step,
         () => picture(card, step, look, draw, visit.signal),
         showOnPressScreen(card.code, step.number, { draw }),
+        run,
       ),
     );
   };
   onSettings(() => card && draw(), visit.signal);
   onPressScreenMoves(() => card && followPressScreen(card, Number(typed), draw), visit.signal);
   document.addEventListener("sync", () => card && tellNewer(card), { signal: visit.signal });
-  addEventListener("keydown", (event) => card && followKey(event, card, Number(typed)), {
+  addEventListener("keydown", (event) => card && followKey(event, card, Number(typed), run), {
     signal: visit.signal,
   });
   resumeOnPressScreen();
   try {
     await openCard(
       code,
-      (opened) => {
+      async (opened) => {
+        if (!card) await run.look();
         if (!card && opened.plan.steps[Number(typed) - 1]) stepShown(code, Number(typed));
         card = opened;
         draw();
@@ -109,11 +119,14 @@ const noStep = (card, typed) =>
  * @param {KeyboardEvent} event
  * @param {Api.Card} card
  * @param {number} number
+ * @param {StepRun} run
  */
-function followKey(event, card, number) {
+function followKey(event, card, number, run) {
   if (event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) return;
   if (/^(INPUT|TEXTAREA|SELECT)$/.test(/** @type {Element} */ (event.target).tagName)) return;
-  if (event.key === "ArrowRight") go(nextOf(card, number).href);
+  const counted = number === card.plan.steps.length && run.counted();
+  if (event.key === "ArrowRight" && counted) pieceDone(card, counted);
+  else if (event.key === "ArrowRight") go(nextOf(card, number).href);
   if (event.key === "ArrowLeft") go(backOf(card, number).href);
 }
 
@@ -146,13 +159,15 @@ const backOf = (card, number) => ({
  * @param {Api.Step} step
  * @param {() => unknown} drawn
  * @param {unknown} bench
+ * @param {StepRun} run
  */
-function stepScreen(card, step, drawn, bench) {
+function stepScreen(card, step, drawn, bench, run) {
   const { stops, watch } = findingsOf(card, step);
   const last = step.number === card.plan.steps.length;
-  const next = nextOf(card, step.number);
+  const counted = last ? run.counted() : null;
   return html`<article class="step" data-test="step">
-    ${stepTop(card, step)} ${stops.length ? html`<div class="step-stop">${checkList(stops)}</div>` : nothing}
+    ${stepTop(card, step)} ${runOf(card, step, run.now())}
+    ${stops.length ? html`<div class="step-stop">${checkList(stops)}</div>` : nothing}
     <div class="step-body">
       <div class="step-way">${orientation(step, card.part.flats_mm.length)}${wayWords(step)}</div>
       <section class="step-set" aria-label="What to set">${numbers(card, step)}</section>
@@ -173,7 +188,7 @@ function stepScreen(card, step, drawn, bench) {
     <nav class="step-nav" aria-label="Steps">
       <a class="button" href=${backOf(card, step.number).href} data-test="back">Back</a>
       ${
-        last || step.set_angle_deg === null
+        (last && !counted) || step.set_angle_deg === null
           ? nothing
           : way(
               `/c/${card.code}/result/${step.number}`,
@@ -182,9 +197,45 @@ function stepScreen(card, step, drawn, bench) {
               >`,
             )
       }
-      <a class="button next" href=${next.href} data-test="next"
-        >${next.label}${next.more ? html` <small>${next.more}</small>` : nothing}</a
-      >
+      ${counted ? nextPiece(card, counted) : nextLeaf(nextOf(card, step.number))}
     </nav>
   </article>`;
+}
+
+/** @param {{href: string, label: string, more: string}} next */
+const nextLeaf = ({ href, label, more }) =>
+  html`<a class="button next" href=${href} data-test="next"
+    >${label}${more ? html` <small>${more}</small>` : nothing}</a
+  >`;
+
+/**
+ * @param {Api.Card} card
+ * @param {Run} run
+ */
+function nextPiece(card, run) {
+  const { label, more } = nextPieceLabel(run);
+  return html`<button
+    type="button"
+    class="button next"
+    data-test="next-piece"
+    @click=${() => pieceDone(card, run)}>
+    ${label}${more ? html` <small>${more}</small>` : nothing}
+  </button>`;
+}
+
+/**
+ * The run above the step, for whoever may count; else which piece it is.
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ * @param {Run|null} run
+ */
+function runOf(card, step, run) {
+  if (!run) return nothing;
+  if (!may("runs.keep")) return html`<div class="run-bar">${runPiece(run)}</div>`;
+  return runBar(run, {
+    scrap: () => pieceScrapped(card, run, step.number),
+    pause: () => record(card, run.id, { kind: "paused" }),
+    resume: () => record(card, run.id, { kind: "resumed" }),
+    ready: () => record(card, run.id, { kind: "setup" }),
+  });
 }

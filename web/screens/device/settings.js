@@ -207,11 +207,24 @@ function waitingList(entries) {
 function what({ kind, body }) {
   if (kind === "trial") return `${measuredWords(body)}, step ${body.step}`;
   if (kind === "note") return "Note";
+  if (kind === "run") return `Run: ${RUN_WORDS[body.kind ?? "piece"]}`;
   const names = Object.keys(body)
     .filter((name) => name in EDITED)
     .map((name) => EDITED[name]);
   return names.length ? `Edit: ${names.join(", ")}` : "Edit: what was resolved";
 }
+
+/** @type {Record<NonNullable<Waiting["body"]["kind"]>, string>} */
+const RUN_WORDS = {
+  begun: "begun",
+  setup: "set-up finished",
+  piece: "a piece done",
+  scrap: "a piece scrapped",
+  back: "a count taken back",
+  paused: "paused",
+  resumed: "went on",
+  ended: "ended",
+};
 
 /** @type {Record<string, string>} */
 const EDITED = { title: "title", note: "note", archived: "in use or archived", settings: "settings" };

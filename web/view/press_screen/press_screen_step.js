@@ -8,10 +8,14 @@ import { toolsList } from "../plan/plan_parts.js";
 import { stepHead } from "../step/setting.js";
 import { wayWords } from "../step/step_moments.js";
 import { findingsOf, numbers } from "../step/step_parts.js";
+import { may } from "../../app/shell/rights.js";
+import { runPiece } from "../run/run_bar.js";
+import { nextPieceLabel } from "../run/run_panel.js";
 
 /** So many findings stand on the screen in large letters. */
 const MOST_LARGE = 3;
 
+/** @typedef {import("../../app/run/run_count.js").Run} Run */
 /**
  * @typedef {{next: () => void, back: () => void, choose: () => void, clear: () => void,
  *   newer: () => void}} Acts
@@ -23,8 +27,9 @@ const MOST_LARGE = 3;
  * @param {Api.Step} step
  * @param {Frame} frame
  * @param {unknown} drawn
+ * @param {Run|null} [run]
  */
-export function pressScreenStep(card, step, { name, lines, acts }, drawn) {
+export function pressScreenStep(card, step, { name, lines, acts }, drawn, run = null) {
   const { stops, watch: all } = findingsOf(card, step);
   // Nobody scrolls here: where there is much to watch, what is no warning stays on the phone.
   const warnings = all.filter((check) => signOf(check) !== "note");
@@ -40,7 +45,7 @@ export function pressScreenStep(card, step, { name, lines, acts }, drawn) {
     <header class="step-top">
       ${pressScreenName(name, acts)}
       <p class="press-screen-card" data-test="press-screen-card">${card.title || card.display_code}</p>
-      ${stepHead(card, step)}
+      ${run ? runPiece(run) : nothing} ${stepHead(card, step)}
     </header>
     ${lines} ${stops.length ? html`<div class="step-stop">${checkList(stops)}</div>` : nothing}
     <div class="step-body">
@@ -52,11 +57,18 @@ export function pressScreenStep(card, step, { name, lines, acts }, drawn) {
       </section>
       <section class="step-with" aria-label="Tools">${toolsList(toolsOf(card, step), 0)}</section>
     </div>
-    ${turnButtons(
-      { back: step.number > 1, label: last ? "Done" : "Next", more: last ? "" : `step ${step.number + 1}` },
-      acts,
-    )}
+    ${turnButtons({ back: step.number > 1, ...nextWords(step.number, last, run) }, acts)}
   </article>`;
+}
+
+/**
+ * @param {number} number of the step
+ * @param {boolean} last
+ * @param {Run|null} run
+ */
+function nextWords(number, last, run) {
+  if (!last) return { label: "Next", more: `step ${number + 1}` };
+  return run?.state === "open" && may("runs.keep") ? nextPieceLabel(run) : { label: "Done", more: "" };
 }
 
 /**
@@ -70,8 +82,9 @@ const toolsOf = (card, step) =>
 /**
  * @param {Api.Card} card
  * @param {Frame} frame
+ * @param {Run|null} [run]
  */
-export function pressScreenDone(card, { name, lines, acts }) {
+export function pressScreenDone(card, { name, lines, acts }, run = null) {
   const steps = card.plan.steps.length;
   return html`<article
     class="step press-screen-step"
@@ -81,10 +94,12 @@ export function pressScreenDone(card, { name, lines, acts }) {
     <header class="step-top">
       ${pressScreenName(name, acts)}
       <p class="press-screen-card" data-test="press-screen-card">${card.title || card.display_code}</p>
+      ${run ? runPiece(run) : nothing}
     </header>
     ${lines}
     <div class="press-screen-says">
       <h1>Done</h1>
+      ${run ? html`<p data-test="count-on-phone"><b>Count the piece on the phone.</b></p>` : nothing}
       <p>
         ${steps === 1 ? "The one step is bent." : `All ${steps} steps are bent.`} Measure it, and type the
         result on the phone.
@@ -93,20 +108,24 @@ export function pressScreenDone(card, { name, lines, acts }) {
         Take this card off
       </button>
     </div>
-    ${turnButtons({ back: true, label: "Next piece", more: "step 1" }, acts)}
+    ${turnButtons(run ? { back: true } : { back: true, label: "Next piece", more: "step 1" }, acts)}
   </article>`;
 }
 
 /**
- * @param {{back: boolean, label: string, more: string}} how
+ * @param {{back: boolean, label?: string, more?: string}} how label: none where nothing comes next here
  * @param {Acts} acts
  */
 function turnButtons({ back, label, more }, acts) {
   return html`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!back} @click=${acts.back}>Back</button>
-    <button type="button" class="button next" data-test="next" @click=${acts.next}>
-      ${label}${more ? html` <small>${more}</small>` : nothing}
-    </button>
+    ${
+      label
+        ? html`<button type="button" class="button next" data-test="next" @click=${acts.next}>
+            ${label}${more ? html` <small>${more}</small>` : nothing}
+          </button>`
+        : nothing
+    }
   </nav>`;
 }
 

@@ -1,0 +1,71 @@
+// The runs of the card on the screen: begun, paused, ended here, and what the shop says they took.
+import { call } from "../sync/api.js";
+import { beginRun, onRuns, record, runsHere } from "./runs.js";
+import { go } from "../shell/router.js";
+
+/** @typedef {import("./run_count.js").Run} Run */
+
+const MOST_PIECES = 100_000;
+
+/**
+ * @param {string} code
+ * @param {() => Api.Card} card as it is on the screen
+ * @param {AbortSignal} signal
+ * @param {() => void} draw
+ */
+export function cardRun(code, card, signal, draw) {
+  /** @type {import("../../view/run/run_panel.js").RunState} */
+  const state = { runs: [], typed: "", wrong: [], taken: null };
+  let seen = "[]";
+  const look = async () => {
+    const runs = await runsHere(code);
+    const now = JSON.stringify(runs);
+    if (signal.aborted || (now === seen && (state.taken || !runs.length))) return;
+    if (now !== seen) {
+      state.typed ||= String(runs[0]?.pieces ?? "");
+      state.runs = runs;
+      seen = now;
+      draw();
+    }
+    ask();
+  };
+  const ask = async () => {
+    state.taken = await call("GET", `/cards/${code}/runs`, { signal, timeout: 4000 }).then(
+      ({ body }) => /** @type {Api.Runs} */ (body).runs,
+      () => null,
+    );
+    if (!signal.aborted) draw();
+  };
+  onRuns(look, signal);
+  /** @param {import("./runs.js").What["kind"]} kind */
+  const say = (kind) => (/** @type {Run} */ run) => record(card(), run.id, { kind });
+  return {
+    state,
+    look,
+    /** The run that goes on, or was paused. */
+    now: () => state.runs.find((run) => run.state !== "ended") ?? null,
+    acts: {
+      type: (/** @type {string} */ typed) => (state.typed = typed),
+      begin: async () => {
+        const pieces = wholePieces(state.typed);
+        state.wrong = pieces ? [] : ["How many pieces? Type a whole number, such as 20."];
+        if (!pieces) return draw();
+        await beginRun(card(), pieces);
+        go(`/c/${code}/step/1`);
+      },
+      pause: say("paused"),
+      resume: say("resumed"),
+      end: say("ended"),
+      back: (/** @type {Run} */ run) => record(card(), run.id, { kind: "back", undoes: run.last?.id }),
+    },
+  };
+}
+
+/**
+ * @param {string} typed
+ * @returns {number} 0 for what is no number of pieces
+ */
+function wholePieces(typed) {
+  const number = /^\d{1,6}$/.test(typed.trim()) ? Number(typed) : 0;
+  return number <= MOST_PIECES ? number : 0;
+}
