@@ -111,6 +111,8 @@ class Device:
         self.line = line
         self.cards: dict[str, Any] = {}
         self.aside: dict[str, Any] = {}
+        self.runs: dict[str, Any] = {}
+        self.runs_aside: dict[str, Any] = {}
         self.cursor = ""
         self.outbox: dict[str, Entry] = {}
         self.sent: dict[str, Entry] = {}
@@ -126,6 +128,20 @@ class Device:
         """Type what came out."""
         body = {"id": str(uuid.uuid4()), "revision": self.cards[code]["revision"], "step": 1}
         self._type("trial", code, body | {"measured_deg": angle, "by": self.name}, body["id"])
+
+    def count(self, code: str, run_id: str, kind: str, **more: Any) -> None:
+        """Count what happened in a run."""
+        body = {"id": str(uuid.uuid4()), "run_id": run_id, "revision": 1, "kind": kind, **more}
+        self._type("run", code, body | {"made_at": "2026-05-04T08:00:00.000Z"}, body["id"])
+
+    def counted(self, code: str, run_id: str) -> set[str]:
+        """Ids of the pieces of a run as this device shows them: the shop's and those that wait."""
+        waiting = [e["body"] | {"code": e["code"]} for e in self.outbox.values()]
+        return {
+            entry["id"]
+            for entry in [*self.runs.values(), *waiting]
+            if (entry["code"], entry.get("run_id"), entry.get("kind")) == (code, run_id, "piece")
+        }
 
     def edit(self, code: str, **changes: Any) -> None:
         """Change a note, a title, or put a card away."""
@@ -224,6 +240,10 @@ class Device:
                 again = {"again": True} if entry.get("missing") else {}
                 self.line.ask("POST", f"{path}/results", entry["body"] | again)
                 return self._arrived(entry)
+            if entry["kind"] == "run":
+                told = self.line.ask("POST", f"{path}/runs", entry["body"])
+                self.runs[entry["id"]] = told["entry"]
+                return self._arrived(entry)
             if entry.get("parked"):
                 return self._propose(entry)
             body = {**entry["body"], "id": entry["id"], "after": entry["after"]}
@@ -279,6 +299,7 @@ class Device:
             for card in page["cards"]:
                 self.cards[card["code"]] = card
                 self._found(card)
+            self._runs_found(page)
             self.cursor = page["cursor"]
             if not page["more"]:
                 return
@@ -291,12 +312,29 @@ class Device:
     def _reset(self) -> None:
         self.resets += 1
         self.aside, self.cards = self.aside | self.cards, {}
+        self.runs_aside, self.runs = self.runs_aside | self.runs, {}
         again = sorted(self.sent.values(), key=lambda e: e["number"])
         for place, entry in enumerate(again):
             parked = {"parked": True} if entry.pop("proposed") else {}
             if entry["id"] not in self.outbox:
                 self.outbox[entry["id"]] = {**entry, "number": place - len(again), **parked}
         self.sent = {}
+
+    def _runs_found(self, page: Any) -> None:
+        for entry in page["run_entries"]:
+            self.runs[entry["id"]] = entry
+            self.runs_aside.pop(entry["id"], None)
+        if page["more"]:
+            return
+        for entry in [e for e in self.runs_aside.values() if e["code"] in self.cards]:
+            del self.runs_aside[entry["id"]]
+            if entry["id"] not in self.outbox:
+                given = ("code", "received_at", "change")
+                body = {k: v for k, v in entry.items() if k not in given}
+                self.outbox[entry["id"]] = {
+                    "id": entry["id"], "kind": "run", "code": entry["code"], "body": body,
+                    "number": 0,
+                }  # fmt: skip
 
     def _found(self, card: Any) -> None:
         aside = self.aside.pop(card["code"], None)

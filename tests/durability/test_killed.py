@@ -34,6 +34,7 @@ from serving.running import command, serving
 KILLS = 200
 WRITERS = 4
 MOST_ANSWERS = 12
+RUN = "2f6f5a1c-6a52-4d77-9d1c-5b0a5b4e9a01"
 PATIENCE_S = 20
 READY = re.compile(r"http://127\.0\.0\.1:(\d+)/")
 ANGLE = {
@@ -87,6 +88,7 @@ class Ledger:
     cards: set[str] = field(default_factory=set)
     revisions: dict[str, str] = field(default_factory=dict)
     documents: set[str] = field(default_factory=set)
+    pieces: dict[str, str] = field(default_factory=dict)
     unanswered: list[tuple[str, str, dict[str, Any]]] = field(default_factory=list)
 
     def wait_for(self, more: int) -> None:
@@ -97,7 +99,7 @@ class Ledger:
             time.sleep(0.002)
 
     def _count(self) -> int:
-        kept = (self.trials, self.cards, self.revisions, self.documents)
+        kept = (self.trials, self.cards, self.revisions, self.documents, self.pieces)
         return sum(len(one) for one in kept)
 
 
@@ -112,9 +114,14 @@ class Writer(threading.Thread):
         self._dice = random.Random()
 
     def run(self) -> None:
-        """Results mostly; sometimes a card, a revision, a change of the crib."""
+        """Results and pieces mostly; sometimes a card, a revision, a change of the crib."""
         others = [self._revision, self._dies] * 2
-        acts = [*[self._trial] * 5, *others, self._card]  # planning a card takes the longest
+        acts = [
+            *[self._trial] * 5,
+            *[self._piece] * 3,
+            *others,
+            self._card,
+        ]  # planning a card takes the longest
         try:
             while True:
                 self._dice.choice(acts)()
@@ -138,6 +145,11 @@ class Writer(threading.Thread):
         result = {"id": str(uuid.uuid4()), "revision": 1, "step": 1, "measured_deg": 91}
         self._post(f"cards/{self._code}/results", result)
         self._ledger.trials[result["id"]] = self._code  # type: ignore[index]
+
+    def _piece(self) -> None:
+        entry = {"id": str(uuid.uuid4()), "run_id": RUN, "revision": 1, "kind": "piece"}
+        self._post(f"cards/{self._code}/runs", {**entry, "made_at": "2026-05-04T08:00:00Z"})
+        self._ledger.pieces[entry["id"]] = self._code  # type: ignore[index]
 
     def _card(self) -> None:
         code = new_code()
@@ -168,6 +180,7 @@ def missing(data: Path, ledger: Ledger) -> list[str]:
         trials = dict(file.execute("SELECT id, code FROM trials"))
         cards = {code for (code,) in file.execute("SELECT code FROM cards")}
         revisions = dict(file.execute("SELECT id, note FROM revisions"))
+        pieces = dict(file.execute("SELECT id, code FROM run_entries"))
         marks = file.execute(
             "SELECT json_extract(body, '$[0].condition_note') FROM documents WHERE name = 'dies'"
         )
@@ -178,10 +191,12 @@ def missing(data: Path, ledger: Ledger) -> list[str]:
             "SELECT 'revisions of ' || code FROM cards AS c WHERE revision != "
             "(SELECT count(*) FROM revisions WHERE code = c.code) UNION ALL "
             "SELECT 'sequence' FROM cards, shop WHERE cards.change > shop.change UNION ALL "
+            "SELECT 'runs' FROM run_entries AS e, shop WHERE e.change > shop.change UNION ALL "
             "SELECT 'plan of ' || code FROM revisions LEFT JOIN plans ON plan_id = plans.id "
             "WHERE plans.id IS NULL"
         ).fetchall()
     lost = [f"trial {i}" for i, code in ledger.trials.items() if trials.get(i) != code]
+    lost += [f"piece {i}" for i, code in ledger.pieces.items() if pieces.get(i) != code]
     lost += [f"card {c}" for c in ledger.cards - cards]
     lost += [f"revision {i}" for i, note in ledger.revisions.items() if revisions.get(i) != note]
     lost += [f"dies {m}" for m in ledger.documents - notes]
@@ -250,6 +265,7 @@ def test_two_hundred_kills_lose_nothing_acknowledged(demo_data: Path, tmp_path: 
     assert missing(data, ledger) == []
     # It did write, and it was killed in the middle of it.
     assert len(ledger.trials) > KILLS
+    assert len(ledger.pieces) > KILLS // 4
     assert min(len(ledger.cards), len(ledger.revisions), len(ledger.documents)) > KILLS // 10
     assert len(again) > KILLS // 10
     with closing(sqlite3.connect(data / FILE_NAME)) as file:
@@ -258,6 +274,9 @@ def test_two_hundred_kills_lose_nothing_acknowledged(demo_data: Path, tmp_path: 
     with serving(data) as server:
         for code in codes:
             assert server.get(f"/api/v1/cards/{code}").status_code == 200
+            (run,) = server.get(f"/api/v1/cards/{code}/runs").json()["runs"]
+            there = [i for i, of in ledger.pieces.items() if of == code]
+            assert run["done"] >= len(there), "what got no answer may be there, too"
 
 
 @pytest.mark.skipif(sys.platform != "linux", reason="counted with strace")

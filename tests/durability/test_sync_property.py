@@ -25,6 +25,7 @@ from flangebook.shop.store import FILE_NAME
 
 pytestmark = pytest.mark.skipif(not hasattr(os, "fork"), reason="servers are forked")
 CARDS = 4
+RUN = "2f6f5a1c-6a52-4d77-9d1c-5b0a5b4e9a01"
 
 
 class Shop:
@@ -58,8 +59,12 @@ class Shop:
         """Random people: typing mostly, sometimes near enough to the shop to be heard."""
         for step in range(steps):
             device, code = self.dice.choice(self.devices), self.dice.choice(self.codes)
-            act = self.dice.choice(["trial", "note", "edit", "sync", "sync", "sync", "settle"])
-            if act == "trial":
+            act = self.dice.choice(
+                ["trial", "note", "edit", "sync", "sync", "sync", "settle", "piece", "piece"]
+            )
+            if act == "piece":
+                device.count(code, RUN, "piece")
+            elif act == "trial":
                 device.result(code, 85 + self.dice.random() * 10)
             elif act == "note":
                 device.edit(code, note=f"note {step} of {device.name}")
@@ -146,6 +151,8 @@ def check(shop: Shop) -> None:
     assert [d.name for d in shop.devices if d.outbox] == []
     assert shop.open() == {}
     trials, revisions, proposals = (shop.ids(t) for t in ("trials", "revisions", "proposals"))
+    entries = shop.ids("run_entries")
+    assert entries, "nothing was counted"
     kinds = {i: e["kind"] for d in shop.devices for i, e in d.sent.items()}
     same = {i for d in shop.devices for i in d.same}
     for device in shop.devices:
@@ -153,6 +160,8 @@ def check(shop: Shop) -> None:
         for one in device.typed:
             if kinds[one] == "trial":
                 assert one in trials, "a trial is lost"
+            elif kinds[one] == "run":
+                assert one in entries, "a piece is lost"
             elif one not in same:
                 assert one in revisions | proposals, "an edit is lost"
     # A lost answer made no false conflict: what arrived is not proposed beside itself.
@@ -162,6 +171,23 @@ def check(shop: Shop) -> None:
         assert device.cards == shop.devices[0].cards, f"{device.name} holds something else"
     for code in shop.codes:
         assert shop.line.ask("GET", f"cards/{code}") == shop.devices[0].cards[code]
+    check_counts(shop)
+
+
+def check_counts(shop: Shop) -> None:
+    """Every piece that anybody counted counts once, in the shop and on every device."""
+    for code in shop.codes:
+        counted = {
+            i for d in shop.devices for i, e in d.sent.items() if _is_piece(e) and e["code"] == code
+        }
+        runs = shop.line.ask("GET", f"cards/{code}/runs")["runs"]
+        assert sum(run["done"] for run in runs) == len(counted)
+        for device in shop.devices:
+            assert device.counted(code, RUN) == counted
+
+
+def _is_piece(entry: Any) -> bool:
+    return bool(entry["kind"] == "run" and entry["body"]["kind"] == "piece")
 
 
 @pytest.mark.parametrize(
@@ -200,17 +226,20 @@ def test_a_shop_put_back_to_an_earlier_day_gets_again_what_it_had(
     shop.run(60)
     for device in shop.devices:
         shop.quietly(device.sync)
-    had = shop.ids("trials")
+    had, counted = shop.ids("trials"), shop.ids("run_entries")
     os.kill(shop.child, signal.SIGKILL)
     for name in ("-wal", "-shm"):
         (shop.data / f"{FILE_NAME}{name}").unlink(missing_ok=True)
     shutil.copy(tmp_path / "earlier", shop.data / FILE_NAME)
     assert len(shop.ids("trials")) < len(had)
+    assert len(shop.ids("run_entries")) < len(counted)
     shop.child, shop.line.port = shop._kennel.start(shop.data)
     shop.run(60)
     shop.come_to_rest()
     assert all(d.resets >= 1 for d in shop.devices)
     assert had <= shop.ids("trials")
+    assert counted <= shop.ids("run_entries")
+    check_counts(shop)
     check_after_restore(shop)
 
 
@@ -219,6 +248,7 @@ def check_after_restore(shop: Shop) -> None:
     assert [d.name for d in shop.devices if d.outbox] == []
     assert shop.open() == {}
     kept = shop.ids("trials") | shop.ids("revisions") | shop.ids("proposals")
+    kept |= shop.ids("run_entries")
     for device in shop.devices:
         assert device.typed - device.same <= kept
         assert device.cards == shop.devices[0].cards
