@@ -14,7 +14,7 @@ from sqlalchemy.engine import Connection, Engine
 from flangebook.shop.errors import ShopError
 from flangebook.shop.storage.database import reading, writing
 
-NEWEST = "0010"
+NEWEST = "0009"
 _SCRIPTS = Path(__file__).parent / "migrations"
 
 
