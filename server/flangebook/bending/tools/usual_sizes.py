@@ -73,7 +73,13 @@ def usual_die(v_opening_mm: float, angle_deg: float, **given: float) -> dict[str
 
 
 def v_depth_mm(v_opening_mm: float, angle_deg: float) -> float:
-    """How deep a V [mm] of this angle runs down to a point [mm]."""
+    """How deep a V [mm] of this angle runs down to a point [mm].
+
+    Source: elementary geometry.
+
+    >>> round(v_depth_mm(16.0, 90.0), 3)
+    8.0
+    """
     return v_opening_mm / 2.0 / math.tan(math.radians(angle_deg) / 2.0)
 
 
