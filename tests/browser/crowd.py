@@ -13,6 +13,10 @@ from secure import SecureShop
 
 BENCHES = {"1": (CARD, 3), "2": (CARD, 7), "Big press": (None, 0)}  # a step, done, nothing yet
 
+RUN_ID = "2f6f5a1c-6a52-4d77-9d1c-5b0a5b4e9a01"
+RUN_AT = "2026-01-05T08:00:00Z"
+RUN = ({"kind": "begun", "pieces": 2000}, {"kind": "piece"}, {"kind": "scrap", "step": 2})
+
 JOIN = "/join"  # a page by itself, no screen of the app
 
 
@@ -50,7 +54,7 @@ STATES = [
 
 
 def busy(shop: SecureShop) -> SecureShop:
-    """Benches at work, and two changes of a card that met."""
+    """Benches at work, a run under way, and two changes of a card that met."""
     api = f"{shop.url}/api/v1"
     for name, (code, step) in BENCHES.items():
         call(f"{api}/press-screens/{name.replace(' ', '%20')}", "PUT", {"code": code, "step": step})
@@ -61,6 +65,9 @@ def busy(shop: SecureShop) -> SecureShop:
         "before": {"note": "", "title": card["title"]}, "made_at": "2026-01-05T08:00:00Z",
     }  # fmt: skip
     call(f"{api}/cards/{CARD}/proposals", "POST", proposal)
+    for number, what in enumerate(RUN):
+        entry = {"id": f"00000000-0000-4000-8000-{number:012d}", "run_id": RUN_ID, "revision": 1}
+        call(f"{api}/cards/{CARD}/runs", "POST", {**entry, "made_at": RUN_AT, **what})
     return shop
 
 
@@ -86,6 +93,10 @@ class Crew:
                 by_test(page, state.click).wait_for(state="detached")
             traffic.wait_quiet()
             yield state, page
+
+    def screen(self, who: str, address: str, ready: str) -> Page:
+        """A screen on somebody's device."""
+        return go_to(self._page(who)[0], address, ready)
 
     def _page(self, who: str) -> tuple[Page, Traffic]:
         if who not in self._pages:

@@ -56,6 +56,7 @@ def come_to(server: ShopProcess, code: str, **wanted: Any) -> dict[str, Any]:
 def begin(page: Page, server: ShopProcess, code: str, pieces: str) -> None:
     """Begin a run on the card: the first step is shown."""
     show(page, f"{server.url}/c/{code}", "card")
+    by_test(page, "run-open").click()
     by_test(page, "run_pieces").fill(pieces)
     by_test(page, "begin-run").click()
     on_step(page, 1)
@@ -82,7 +83,7 @@ def piece(page: Page) -> Any:
 def test_without_a_run_all_is_as_ever(page: Page, shop_server: ShopProcess, channel: str):
     show(page, f"{shop_server.url}/c/{channel}", "card")
     expect(by_test(page, "start")).to_contain_text("Start")
-    expect(by_test(page, "run-going")).to_have_count(0)
+    expect(by_test(page, "run-panel")).to_have_count(0)
     show(page, f"{shop_server.url}/c/{channel}/step/2", "step")
     expect(by_test(page, "run-bar")).to_have_count(0)
     expect(by_test(page, "next")).to_contain_text("Type the result")
@@ -113,6 +114,7 @@ def test_pieces_are_counted_to_the_last(page: Page, shop_server: ShopProcess, ch
     unfold(page)
     expect(by_test(page, "run")).to_contain_text("3 of 3 done, none scrapped")
     expect(by_test(page, "run")).to_contain_text("a piece")
+    by_test(page, "run-open").click()
     expect(by_test(page, "run_pieces")).to_have_value("3")
 
 
@@ -132,6 +134,8 @@ def test_what_is_no_number_of_pieces_is_asked_again(
     phone: Page, shop_server: ShopProcess, channel: str
 ):
     show(phone, f"{shop_server.url}/c/{channel}", "card")
+    by_test(phone, "run-open").click()
+    expect(by_test(phone, "run_pieces")).to_be_focused()
     for typed in ("", "0", "2.5", "twenty", "9999999"):
         by_test(phone, "run_pieces").fill(typed)
         by_test(phone, "begin-run").click()
@@ -213,7 +217,7 @@ def test_a_part_with_a_stop_is_not_run(phone: Page, shop_server: ShopProcess):
     code = call(f"{shop_server.url}/api/v1/cards", "POST", {"part": part})["code"]
     show(phone, f"{shop_server.url}/c/{code}", "card")
     expect(phone.locator(".card-stops")).to_be_visible()
-    expect(by_test(phone, "begin-run")).to_have_count(0)
+    expect(by_test(phone, "run-open")).to_have_count(0)
 
 
 # Offline ----------------------------------------------------------------------------------
@@ -319,6 +323,8 @@ def test_the_press_screen_shows_piece_and_step(
     come_to(shop_server, channel, done=2)
     on_step(phone, 1)
     piece(phone).to_contain_text("Piece 3 of 3")
+    show(phone, f"{shop_server.url}/c/{channel}", "card")
+    expect(by_test(phone, "run-where")).to_have_text("Press screen 7: step 1.")
 
 
 # Looks ------------------------------------------------------------------------------------

@@ -55,12 +55,14 @@ def add(store: Store, code: str, entry: JsonDict) -> StoredEntry:
         return StoredEntry(_insert(connection, code, entry, wanted), True)
 
 
-def entries(store: Store, code: str) -> list[JsonDict]:
-    """All entries of a card's runs, in the order they came.
+def entries(store: Store, code: str, run_id: str = "") -> list[JsonDict]:
+    """All entries of a card's runs, or of one of them, in the order they came.
 
     Raises UnknownError.
     """
     query = sa.select(run_entries.c.body).where(run_entries.c.code == code)
+    if run_id:
+        query = query.where(run_entries.c.run_id == run_id)
     with reading(store.engine) as connection:
         head_of(connection, code)
         bodies = connection.execute(query.order_by(run_entries.c.change)).scalars()

@@ -1,6 +1,7 @@
 // The runs of the card on the screen: begun, paused, ended here, and what the shop says they took.
 import { call } from "../sync/api.js";
 import { beginRun, onRuns, record, runsHere } from "./runs.js";
+import { pressScreenList } from "../press_screen/press_screens.js";
 import { go } from "../shell/router.js";
 
 /** @typedef {import("./run_count.js").Run} Run */
@@ -15,7 +16,7 @@ const MOST_PIECES = 100_000;
  */
 export function cardRun(code, card, signal, draw) {
   /** @type {import("../../view/run/run_panel.js").RunState} */
-  const state = { runs: [], typed: "", wrong: [], taken: null };
+  const state = { runs: [], typed: "", wrong: [], taken: null, screens: [], asking: false };
   let seen = "[]";
   const look = async () => {
     const runs = await runsHere(code);
@@ -34,6 +35,8 @@ export function cardRun(code, card, signal, draw) {
       ({ body }) => /** @type {Api.Runs} */ (body).runs,
       () => null,
     );
+    const screens = await pressScreenList(signal).catch(() => []);
+    state.screens = screens.filter((one) => one.code === code);
     if (!signal.aborted) draw();
   };
   onRuns(look, signal);
@@ -45,6 +48,11 @@ export function cardRun(code, card, signal, draw) {
     /** The run that goes on, or was paused. */
     now: () => state.runs.find((run) => run.state !== "ended") ?? null,
     acts: {
+      ask: () => {
+        state.asking = !state.asking;
+        draw();
+        if (state.asking) document.getElementById("run_pieces")?.focus();
+      },
       type: (/** @type {string} */ typed) => (state.typed = typed),
       begin: async () => {
         const pieces = wholePieces(state.typed);

@@ -41,11 +41,11 @@ export async function setRunsAside(transaction) {
  * A page came: what it names is no longer lost. After the last one, what still is goes out again, where the
  * shop has its card.
  * @param {Within} transaction over cards, outbox and lost_runs
- * @param {{more?: boolean, run_entries: Api.RunEntry[]}} page
+ * @param {{more?: boolean, run_entries?: Api.RunEntry[]}} page
  */
 export async function runsFound(transaction, page) {
   const lost = transaction.objectStore("lost_runs");
-  for (const { id } of page.run_entries) lost.delete(id);
+  for (const { id } of page.run_entries ?? []) lost.delete(id);
   if (page.more) return;
   const [cards, outbox] = [transaction.objectStore("cards"), transaction.objectStore("outbox")];
   const codes = new Set(await cards.getAllKeys());

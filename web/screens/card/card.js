@@ -31,7 +31,7 @@ import { finishedDrawing, flatDrawing } from "../../drawing/part.js";
 import { tidyLength } from "../../drawing/section.js";
 import { cardRun } from "../../app/run/card_run.js";
 import { pieceWords } from "../../app/run/run_count.js";
-import { runPanel } from "../../view/run/run_panel.js";
+import { runButton, runPanel } from "../../view/run/run_panel.js";
 
 /** @typedef {import("../../app/sync/card_edits.js").CardHere} CardHere */
 /** @typedef {import("../../view/step/step_moments.js").Drawn} Drawn */
@@ -165,7 +165,7 @@ function cardScreen(card, around, { take, archive, draw }, run) {
       <section class="panel card-picture" aria-label="What it becomes">
         ${finishedDrawing(plan, { tallest: innerHeight * 0.26 })}
       </section>
-      ${links(card, archive)}
+      ${links(card, archive, runButton(card, run.state, stops.length > 0, run.acts))}
     </div>
     <div class="card-body">
       ${runPanel(card, run.state, stops.length > 0, run.acts)}
@@ -299,9 +299,11 @@ function trials(card, waiting) {
 /**
  * @param {Api.Card} card
  * @param {() => void} archive
+ * @param {unknown} run the button that asks for one
  */
-function links({ code, archived }, archive) {
+function links({ code, archived }, archive, run) {
   return html`<nav class="card-links" aria-label="This card">
+    ${run}
     ${way(`/c/${code}/note`, html`<a class="button" href="/c/${code}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${code}/history" data-test="history">History</a>
     <a class="button" href="/c/${code}/label" data-test="label">Label</a>

@@ -195,9 +195,9 @@ function follow(visit, seen) {
     next: () => {
       if (!card) return;
       const steps = card.plan.steps.length;
-      if (place.step === steps && run.count()) return stand({ code: card.code, step: 1 }, true);
-      // With a run whoever counts the piece goes on from here.
-      if (place.step > steps && run.now()) return;
+      if (place.step >= steps && run.count()) return stand({ code: card.code, step: 1 }, true);
+      // In a run whoever counts the piece goes on from here.
+      if (place.step > steps && run.now()?.state === "open") return;
       stand({ code: card.code, step: place.step > steps ? 1 : place.step + 1 }, true);
     },
     back: () => card && place.step > 1 && stand({ code: card.code, step: place.step - 1 }, true),

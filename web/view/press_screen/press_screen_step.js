@@ -65,10 +65,12 @@ export function pressScreenStep(card, step, { name, lines, acts }, drawn, run = 
  * @param {number} number of the step
  * @param {boolean} last
  * @param {Run|null} run
+ * @param {boolean} [done] all steps are
  */
-function nextWords(number, last, run) {
+function nextWords(number, last, run, done = false) {
   if (!last) return { label: "Next", more: `step ${number + 1}` };
-  return run?.state === "open" && may("runs.keep") ? nextPieceLabel(run) : { label: "Done", more: "" };
+  if (run?.state === "open" && may("runs.keep")) return nextPieceLabel(run);
+  return done ? { label: "Next piece", more: "step 1" } : { label: "Done", more: "" };
 }
 
 /**
@@ -86,6 +88,7 @@ const toolsOf = (card, step) =>
  */
 export function pressScreenDone(card, { name, lines, acts }, run = null) {
   const steps = card.plan.steps.length;
+  const elsewhere = run?.state === "open" && !may("runs.keep");
   return html`<article
     class="step press-screen-step"
     data-test="press-screen-done"
@@ -99,7 +102,7 @@ export function pressScreenDone(card, { name, lines, acts }, run = null) {
     ${lines}
     <div class="press-screen-says">
       <h1>Done</h1>
-      ${run ? html`<p data-test="count-on-phone"><b>Count the piece on the phone.</b></p>` : nothing}
+      ${elsewhere ? html`<p data-test="count-on-phone"><b>Count the piece on the phone.</b></p>` : nothing}
       <p>
         ${steps === 1 ? "The one step is bent." : `All ${steps} steps are bent.`} Measure it, and type the
         result on the phone.
@@ -108,7 +111,7 @@ export function pressScreenDone(card, { name, lines, acts }, run = null) {
         Take this card off
       </button>
     </div>
-    ${turnButtons(run ? { back: true } : { back: true, label: "Next piece", more: "step 1" }, acts)}
+    ${turnButtons({ back: true, ...(elsewhere ? {} : nextWords(steps, true, run, true)) }, acts)}
   </article>`;
 }
 

@@ -1,6 +1,7 @@
 // The runs of a card: the one that goes on, the form that begins one, and what earlier ones took.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { isLastPiece, pieceWords } from "../../app/run/run_count.js";
+import { pressScreenTitle } from "../../app/press_screen/press_screens.js";
 import { may } from "../../app/shell/rights.js";
 import { field } from "../common/field.js";
 import { moment } from "../common/dates.js";
@@ -8,9 +9,10 @@ import { fold } from "../common/fold.js";
 
 /** @typedef {import("../../app/run/run_count.js").Run} Run */
 /**
- * @typedef {{runs: Run[], typed: string, wrong: string[], taken: Api.Run[]|null}} RunState taken: what the
- *   shop says they took; null while it does not answer
- * @typedef {{type: (typed: string) => void, begin: () => void, pause: (run: Run) => void,
+ * @typedef {{runs: Run[], typed: string, wrong: string[], taken: Api.Run[]|null, screens:
+ *   Api.PressScreen[], asking: boolean}} RunState taken: what the shop says they took, null while it does not
+ *   answer; screens: press screens with this card on them; asking: how many pieces a new run is to have
+ * @typedef {{ask: () => void, type: (typed: string) => void, begin: () => void, pause: (run: Run) => void,
  *   resume: (run: Run) => void, back: (run: Run) => void, end: (run: Run) => void}} RunActs
  */
 
@@ -24,14 +26,44 @@ const SHOWN = 5;
  */
 export function runPanel(card, state, stopped, acts) {
   const going = state.runs.filter((run) => run.state !== "ended");
-  const may_begin = may("runs.keep") && !going.length && !stopped && card.plan.steps.length > 0;
-  if (!may_begin && !state.runs.length && !state.taken?.length) return nothing;
+  const asking = state.asking && mayBegin(card, state, stopped);
+  if (!asking && !state.runs.length && !state.taken?.length) return nothing;
   return html`<section class="panel card-run" data-test="run-panel">
     <h2>Run</h2>
-    ${going.map((run) => goingRun(card, run, acts))} ${may_begin ? beginForm(state, acts) : nothing}
+    ${going.map((run) => goingRun(card, run, acts))}
+    ${going.length ? whereItStands(card, state.screens) : nothing}
+    ${asking ? beginForm(state, acts) : nothing}
     ${state.runs.length > going.length || state.taken?.length ? takenList(card, state) : nothing}
   </section>`;
 }
+
+/**
+ * Whether this device may begin a run of the card: not while one goes on, nor of a part with a stop.
+ * @param {Api.Card} card
+ * @param {RunState} state
+ * @param {boolean} stopped
+ */
+const mayBegin = ({ plan }, { runs }, stopped) =>
+  may("runs.keep") && !stopped && plan.steps.length > 0 && runs.every((run) => run.state === "ended");
+
+/**
+ * What asks for a new run, among what can be done with the card.
+ * @param {Api.Card} card
+ * @param {RunState} state
+ * @param {boolean} stopped
+ * @param {RunActs} acts
+ */
+export const runButton = (card, state, stopped, { ask }) =>
+  mayBegin(card, state, stopped)
+    ? html`<button
+        type="button"
+        class="button"
+        data-test="run-open"
+        aria-expanded=${state.asking ? "true" : "false"}
+        @click=${ask}>
+        Run
+      </button>`
+    : nothing;
 
 /**
  * @param {RunState} state
@@ -82,6 +114,21 @@ function goingRun(card, run, { pause, resume, back, end }) {
         : nothing
     }
   </div>`;
+}
+
+/**
+ * Which display is at which step.
+ * @param {Api.Card} card
+ * @param {Api.PressScreen[]} screens
+ */
+function whereItStands({ plan }, screens) {
+  if (!screens.length) return nothing;
+  const said = screens.map(({ name, step }) =>
+    step > plan.steps.length
+      ? `${pressScreenTitle(name)}: all steps done`
+      : `${pressScreenTitle(name)}: step ${step}`,
+  );
+  return html`<p data-test="run-where">${said.join(". ")}.</p>`;
 }
 
 /**

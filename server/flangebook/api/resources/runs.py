@@ -53,6 +53,6 @@ def keep(asked: dict[str, Any], code: str) -> Response:
     """
     store, code = the_store(), parsed(code)
     stored = runs.add(store, code, asked)
-    of_run = [e for e in runs.entries(store, code) if e["run_id"] == asked["run_id"]]
-    told = {"entry": json.loads(stored.body), "run": run_of(of_run)}
+    run = run_of(runs.entries(store, code, asked["run_id"]))
+    told = {"entry": json.loads(stored.body), "run": run}
     return sent(told, 201 if stored.new else 200)
