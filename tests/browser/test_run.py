@@ -113,6 +113,7 @@ def test_pieces_are_counted_to_the_last(page: Page, shop_server: ShopProcess, ch
     come_to(shop_server, channel, state="ended", pieces=3, done=3, scrapped=0, revision=1)
     unfold(page)
     expect(by_test(page, "run")).to_contain_text("3 of 3 done, none scrapped")
+    expect(by_test(page, "run")).not_to_contain_text("goes on")
     expect(by_test(page, "run")).to_contain_text("a piece")
     by_test(page, "run-open").click()
     expect(by_test(page, "run_pieces")).to_have_value("3")

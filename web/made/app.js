@@ -1,5 +1,5 @@
-var t_=Object.defineProperty;var m=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ae=(e,t)=>{for(var n in t)t_(e,n,{get:t[n],enumerable:!0})};function xo(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Cd){let s=n_(
-n.path.split("/").filter(Boolean),t);if(s)return{route:n,params:s}}}function n_(e,t){if(e.length!==t.length)return;
+var ty=Object.defineProperty;var m=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ae=(e,t)=>{for(var n in t)ty(e,n,{get:t[n],enumerable:!0})};function xo(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Cd){let s=ny(
+n.path.split("/").filter(Boolean),t);if(s)return{route:n,params:s}}}function ny(e,t){if(e.length!==t.length)return;
 let n={};for(let[s,o]of e.entries()){if(!o.startsWith(":")){if(o!==t[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(
 t[s])}catch{return}}return n}var Cd,Rd,Ki=m(()=>{Cd=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
 ends.bend"},{name:"press-screen",path:"/press-screen",floor:!0},{name:"press-screen",path:"/bench",floor:!0},{
@@ -13,26 +13,26 @@ test-bend",path:"/shop/test-bend",floor:!0,needs:"evidence.keep"},{name:"learned
 needs:"evidence.learned"},{name:"tools",path:"/shop/:kind"},{name:"tool",path:"/shop/:kind/:tool"},{name:"crew",
 path:"/crew",needs:"crew.listed"},{name:"pair",path:"/pair"},{name:"backups",path:"/backups",needs:"backups.li\
 sted"},{name:"settings",path:"/settings"},{name:"guide",path:"/guide"},{name:"guide-page",path:"/guide/:page"},
-{name:"words",path:"/words"}],Rd=e=>Cd.find(t=>t.name===e)});function s_(){try{let e=JSON.parse(localStorage.getItem(Id)??"null");return e?.refused?e:Bd}catch{return Bd}}function Ut(e){
+{name:"words",path:"/words"}],Rd=e=>Cd.find(t=>t.name===e)});function sy(){try{let e=JSON.parse(localStorage.getItem(Id)??"null");return e?.refused?e:Bd}catch{return Bd}}function Ut(e){
 let t=xo(e.split("?")[0])?.route.needs;return!t||q(t)}function Dd({role:e,refused:t={}}){let n=JSON.stringify(
 {role:e,refused:t});if(n===JSON.stringify(ws))return!1;ws={role:e,refused:t};try{localStorage.setItem(Id,n)}catch{}
-return!0}function Fd(e){e&&e!==ws.role&&document.dispatchEvent(new CustomEvent("other-role"))}var Id,Bd,ws,_s,
-q,Wd,we=m(()=>{Ki();Id="flangebook.rights",Bd={role:"owner",refused:{}},ws=s_();_s=()=>ws.role,q=e=>!Object.hasOwn(
-ws.refused,e);Wd=e=>ws.refused[e]??"owner"});function o_(){try{return{...Hd,...JSON.parse(localStorage.getItem(Yi)??"{}")}}catch{return{...Hd}}}function jd(){
+return!0}function Fd(e){e&&e!==ws.role&&document.dispatchEvent(new CustomEvent("other-role"))}var Id,Bd,ws,ys,
+q,Wd,we=m(()=>{Ki();Id="flangebook.rights",Bd={role:"owner",refused:{}},ws=sy();ys=()=>ws.role,q=e=>!Object.hasOwn(
+ws.refused,e);Wd=e=>ws.refused[e]??"owner"});function oy(){try{return{...Hd,...JSON.parse(localStorage.getItem(Yi)??"{}")}}catch{return{...Hd}}}function jd(){
 try{return localStorage.getItem(Yi)!==null}catch{return!1}}function C(){return Nn}function Ze(e){Nn={...Nn,...e};
 try{localStorage.setItem(Yi,JSON.stringify(Nn))}catch{}So();for(let t of Zi)t(Nn)}function xe(e,t){Zi.add(e),t?.
 addEventListener("abort",()=>Zi.delete(e))}function So(){let e=Ud.matches?"shop":"day";document.documentElement.
 dataset.theme=Nn.theme==="system"?e:Nn.theme}var Yi,Hd,Zi,Nn,Ud,re=m(()=>{Yi="flangebook.settings",Hd={units:"\
-mm",inches:"decimal",theme:"system",name:"",paper:"A4"},Zi=new Set,Nn=o_();Ud=matchMedia("(prefers-color-schem\
+mm",inches:"decimal",theme:"system",name:"",paper:"A4"},Zi=new Set,Nn=oy();Ud=matchMedia("(prefers-color-schem\
 e: dark)");Ud.addEventListener("change",So)});function te(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
-return e==null?{text:"–",unit:""}:Ye()?C().inches==="fraction"?{text:r_(e/Se),unit:"in"}:{text:te(e/Se,(t.digits??
-1)+2),unit:"in"}:{text:te(e,t.digits??1),unit:"mm"}}function r_(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
+return e==null?{text:"–",unit:""}:Ye()?C().inches==="fraction"?{text:ry(e/Se),unit:"in"}:{text:te(e/Se,(t.digits??
+1)+2),unit:"in"}:{text:te(e,t.digits??1),unit:"mm"}}function ry(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(t/64),a=e<0&&t>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
  `:""}${n}/${s}`}function me(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=Ye()?e/Vt:e,s=Math.abs(
 n)<10?1:0;return{text:te(t?Vd(n,s):n,s),unit:Ye()?"tons":"kN"}}function Ie(e,{up:t=!1}={}){if(e==null)return{text:"\
 –",unit:""};let n=Ye()?e/Vt*To:e,s=Math.abs(n)<20?1:0;return{text:te(t?Vd(n,s):n,s),unit:Ye()?"tons/ft":"kN/\
 m"}}function Vd(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function x(e,t=1){return e==null?{text:"–",unit:""}:
-{text:te(e,t),unit:"°"}}function Mo(e){if(e==null)return{text:"–",unit:""};let t=Ye()?e/a_:e;return{text:te(
+{text:te(e,t),unit:"°"}}function Mo(e){if(e==null)return{text:"–",unit:""};let t=Ye()?e/ay:e;return{text:te(
 t,t<10?2:1),unit:Ye()?"lb":"kg"}}function Gt(e,t){if(/_(low|high)$/.test(e))return Gt(e.replace(/_(low|high)$/,
 ""),t);if(e.endsWith("_kn_per_m"))return Ie(t);if(e.endsWith("_mm_s")){let s=w(t,{digits:0});return{text:s.text,
 unit:`${s.unit}/s`}}if(e.endsWith("_mm"))return w(t,{digits:Math.abs(t)<10?2:1});if(e.endsWith("_kn"))return me(
@@ -42,101 +42,101 @@ return e.unit==="°"?`${e.text}°`:`${e.text} ${e.unit}`.trim()}function ie({tex
 "in"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:t})}function Je(e,t){return e.replace(/\{(\w+)\}/g,
 (n,s)=>s in t?ie(Gt(s,t[s])):n)}function pt(){return Ye()?{unit:"tons",size:Vt}:{unit:"kN",size:1}}function nt(){
 return Ye()?{unit:"tons/ft",size:Vt/To}:{unit:"kN/m",size:1}}function Ji(e,{size:t}){return e==null?"":String(
-t===1?e:Number((e/t).toFixed(4)))}function cn(e,{unit:t}){let n=ys(e);return Gd.test(n)?`${n} ${t}`.replace(" \
+t===1?e:Number((e/t).toFixed(4)))}function cn(e,{unit:t}){let n=_s(e);return Gd.test(n)?`${n} ${t}`.replace(" \
 tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?a.includes("ft"):Ye();
-return`${o}${r?"short tons":"t"}${a}`})}function P(){return Ye()?"in":"mm"}function ne(e,t=P()){let n=ys(e);return Gd.
-test(n)||t==="in"&&qd.test(n)?`${n} ${t}`:n}function ys(e){let t=e.trim().replace("−","-");return zd.test(t)?
+return`${o}${r?"short tons":"t"}${a}`})}function P(){return Ye()?"in":"mm"}function ne(e,t=P()){let n=_s(e);return Gd.
+test(n)||t==="in"&&qd.test(n)?`${n} ${t}`:n}function _s(e){let t=e.trim().replace("−","-");return zd.test(t)?
 t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,"$1.$2")}function Kd(e,t=P()){let n=e.trim().replace("−","-"),[,s,
 o,a]=zd.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].map(l=>a?`${l} ${a}`:l):t==="mm"&&qd.test(n)?[`${n}\
  in`]:[]}function Zd(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(e??"")??[];return t?Number(t)*(n===
 "in"?Se:1):null}function Y(e){if(e==null)return"";let t=Ye()?e/Se:e;return String(Number(t.toFixed(Ye()?4:3)))}
-var Se,Vt,va,a_,To,Ye,Gd,zd,qd,L=m(()=>{re();Se=25.4,Vt=8.896443230521,va=9.80665,a_=.45359237,To=.3048,Ye=()=>C().
+var Se,Vt,va,ay,To,Ye,Gd,zd,qd,L=m(()=>{re();Se=25.4,Vt=8.896443230521,va=9.80665,ay=.45359237,To=.3048,Ye=()=>C().
 units==="inch";Gd=/^[+-]?(\d+\.?\d*|\.\d+)$/,zd=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,qd=/^[+-]?(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function M(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
 return Yd(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function ka(e,t,n,s,o=2e4){
 return Yd("POST",e,t,{type:n,signal:s,timeout:o})}async function Yd(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let d=AbortSignal.
 timeout(l),p=performance.now(),h;try{h=await fetch(`/api/v1${t}`,{method:e,headers:c,body:n,signal:r?AbortSignal.
 any([r,d]):d,cache:"no-store"})}catch(g){throw r?.aborted?g:new V}if(Fd(h.headers.get("Flangebook-Role")),!h.ok&&
-h.status!==304)throw await Xi(h,p);let f=i_.includes(h.status)?null:await l_(h,r);return{status:h.status,body:f,
-etag:h.headers.get("ETag"),at:u_(h)}}async function l_(e,t){try{return await e.json()}catch(n){throw t?.aborted?
+h.status!==304)throw await Xi(h,p);let f=iy.includes(h.status)?null:await ly(h,r);return{status:h.status,body:f,
+etag:h.headers.get("ETag"),at:uy(h)}}async function ly(e,t){try{return await e.json()}catch(n){throw t?.aborted?
 n:new V}}async function Xi(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new V;let s=new E(
-n);return c_(s,t),s}function c_({status:e,errors:t},n){e===401&&t.pairing&&document.dispatchEvent(new CustomEvent(
+n);return cy(s,t),s}function cy({status:e,errors:t},n){e===401&&t.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:t.pairing[0],asked:n}})),e===403&&t.role&&document.dispatchEvent(new CustomEvent("ot\
 her-role"))}async function Jd(e,t,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${e}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Xi(c);for await(let d of d_(c.body,l)){let p=JSON.
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Xi(c);for await(let d of dy(c.body,l)){let p=JSON.
 parse(d);if(p.problem)throw new E(p.problem);if(!p.progress)return p;s(p.progress)}throw new V}catch(c){throw n.
-aborted||c instanceof E?c:new V}finally{clearTimeout(r)}}async function*d_(e,t){let n=e.pipeThrough(new TextDecoderStream).
+aborted||c instanceof E?c:new V}finally{clearTimeout(r)}}async function*dy(e,t){let n=e.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;t();let r=(s+a).split(`
 `);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function Xd(e,t,n){let s;try{let a=await fetch(`/a\
 pi/v1${e}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
 timeout(2e4),cache:"no-store"});if(!a.ok)throw await Xi(a);s=await a.blob()}catch(a){throw a instanceof E?a:new V}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var E,V,J,i_,u_,H=m(()=>{we();L();E=class extends Error{constructor(t){let n=t.said?Je(t.said.template,
+o.href),1e4)}var E,V,J,iy,uy,H=m(()=>{we();L();E=class extends Error{constructor(t){let n=t.said?Je(t.said.template,
 t.said.numbers):"";if(super(n||t.detail||t.title),this.status=t.status,this.title=t.title,this.errors=t.errors??
 {},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},V=class extends Error{constructor(){
-super("The shop's server does not answer.")}},J=e=>e instanceof Error?e.message:String(e);i_=[204,304];u_=e=>new Date(
-e.headers.get("Date")??Date.now()).toISOString()});function p_(){return Qd||(Qd=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function h_(){return eu||
-(eu=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function m_(e){let t=new Promise(
+super("The shop's server does not answer.")}},J=e=>e instanceof Error?e.message:String(e);iy=[204,304];uy=e=>new Date(
+e.headers.get("Date")??Date.now()).toISOString()});function py(){return Qd||(Qd=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function hy(){return eu||
+(eu=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function my(e){let t=new Promise(
 (n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(Pn(e.result)),
 o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return xa.set(t,e),
-t}function f_(e){if(nl.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
+t}function fy(e){if(nl.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
 e.removeEventListener("error",r),e.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(e.error||new DOMException(
 "AbortError","AbortError")),o()};e.addEventListener("complete",a),e.addEventListener("error",r),e.addEventListener(
-"abort",r)});nl.set(e,t)}function ou(e){sl=e(sl)}function g_(e){return h_().includes(e)?function(...t){return e.
-apply(ol(this),t),Pn(this.request)}:function(...t){return Pn(e.apply(ol(this),t))}}function $_(e){return typeof e==
-"function"?g_(e):(e instanceof IDBTransaction&&f_(e),tl(e,p_())?new Proxy(e,sl):e)}function Pn(e){if(e instanceof
-IDBRequest)return m_(e);if(Qi.has(e))return Qi.get(e);let t=$_(e);return Object.is(t,e)||(Qi.set(e,t),xa.set(t,
+"abort",r)});nl.set(e,t)}function ou(e){sl=e(sl)}function gy(e){return hy().includes(e)?function(...t){return e.
+apply(ol(this),t),Pn(this.request)}:function(...t){return Pn(e.apply(ol(this),t))}}function $y(e){return typeof e==
+"function"?gy(e):(e instanceof IDBTransaction&&fy(e),tl(e,py())?new Proxy(e,sl):e)}function Pn(e){if(e instanceof
+IDBRequest)return my(e);if(Qi.has(e))return Qi.get(e);let t=$y(e);return Object.is(t,e)||(Qi.set(e,t),xa.set(t,
 e)),t}function au(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=Pn(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(Pn(r.result),c.oldVersion,c.newVersion,Pn(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
 "versionchange",d=>o(d.oldVersion,d.newVersion,d))}).catch(()=>{}),l}function tu(e,t){if(!(e instanceof IDBDatabase&&
-!(t in e)&&typeof t=="string"))return;if(el[t])return el[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=w_.includes(
-n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||b_.includes(n)))return;let a=async function(r,...l){let c=this.
+!(t in e)&&typeof t=="string"))return;if(el[t])return el[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=wy.includes(
+n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||by.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),d=c.store;return s&&(d=d.index(l.shift())),(await Promise.all([d[n](...l),
-o&&c.done]))[0]};return el[t]=a}async function*v_(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
-...e)),!t)return;t=t;let n=new Proxy(t,y_);for(ru.set(n,t),xa.set(n,ol(t));t;)yield n,t=await(al.get(n)||t.continue()),
+o&&c.done]))[0]};return el[t]=a}async function*vy(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
+...e)),!t)return;t=t;let n=new Proxy(t,_y);for(ru.set(n,t),xa.set(n,ol(t));t;)yield n,t=await(al.get(n)||t.continue()),
 al.delete(n)}function su(e,t){return t===Symbol.asyncIterator&&tl(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
-"iterate"&&tl(e,[IDBIndex,IDBObjectStore])}var tl,Qd,eu,nl,Qi,xa,sl,ol,b_,w_,el,__,nu,al,ru,y_,iu=m(()=>{tl=(e,t)=>t.
+"iterate"&&tl(e,[IDBIndex,IDBObjectStore])}var tl,Qd,eu,nl,Qi,xa,sl,ol,by,wy,el,yy,nu,al,ru,_y,iu=m(()=>{tl=(e,t)=>t.
 some(n=>e instanceof n);nl=new WeakMap,Qi=new WeakMap,xa=new WeakMap;sl={get(e,t,n){if(e instanceof IDBTransaction){
 if(t==="done")return nl.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return Pn(e[t])},set(e,t,n){return e[t]=n,!0},has(e,t){return e instanceof IDBTransaction&&(t==="done"||t==="s\
-tore")?!0:t in e}};ol=e=>xa.get(e);b_=["get","getKey","getAll","getAllKeys","count"],w_=["put","add","delete",
-"clear"],el={};ou(e=>({...e,get:(t,n,s)=>tu(t,n)||e.get(t,n,s),has:(t,n)=>!!tu(t,n)||e.has(t,n)}));__=["advanc\
-e","continue","continuePrimaryKey"],nu={},al=new WeakMap,ru=new WeakMap,y_={get(e,t){if(!__.includes(t))return e[t];
+tore")?!0:t in e}};ol=e=>xa.get(e);by=["get","getKey","getAll","getAllKeys","count"],wy=["put","add","delete",
+"clear"],el={};ou(e=>({...e,get:(t,n,s)=>tu(t,n)||e.get(t,n,s),has:(t,n)=>!!tu(t,n)||e.has(t,n)}));yy=["advanc\
+e","continue","continuePrimaryKey"],nu={},al=new WeakMap,ru=new WeakMap,_y={get(e,t){if(!yy.includes(t))return e[t];
 let n=nu[t];return n||(n=nu[t]=function(...s){al.set(this,ru.get(this)[t](...s))}),n}};ou(e=>({...e,get(t,n,s){
-return su(t,n)?v_:e.get(t,n,s)},has(t,n){return su(t,n)||e.has(t,n)}}))});function rl(){return vs??=au("flangebook",k_,{upgrade:(e,t,n,s)=>S_(e,t,s),blocking:x_,terminated:il}).catch(e=>{
-throw vs=void 0,e}),vs}function il(){vs=void 0}async function x_(){(await vs)?.close(),vs=void 0}async function S_(e,t,n){
+return su(t,n)?vy:e.get(t,n,s)},has(t,n){return su(t,n)||e.has(t,n)}}))});function rl(){return vs??=au("flangebook",ky,{upgrade:(e,t,n,s)=>Sy(e,t,s),blocking:xy,terminated:il}).catch(e=>{
+throw vs=void 0,e}),vs}function il(){vs=void 0}async function xy(){(await vs)?.close(),vs=void 0}async function Sy(e,t,n){
 t<1&&(e.createObjectStore("cards",{keyPath:"code"}),e.createObjectStore("list",{keyPath:"code"}),e.createObjectStore(
 "meta"),e.createObjectStore("outbox",{keyPath:"id"})),t<2&&(e.createObjectStore("sent",{keyPath:"id"}),e.createObjectStore(
-"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),t===1&&await T_(n)),t<3&&(e.createObjectStore(
+"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),t===1&&await Ty(n)),t<3&&(e.createObjectStore(
 "runs",{keyPath:"id"}).createIndex("code","code"),e.createObjectStore("lost_runs",{keyPath:"id"}),n.objectStore(
-"meta").delete("cursor"))}async function T_(e){let t=e.objectStore("outbox"),s=(await t.getAll()).sort((a,r)=>a.
+"meta").delete("cursor"))}async function Ty(e){let t=e.objectStore("outbox"),s=(await t.getAll()).sort((a,r)=>a.
 queued_at<r.queued_at?-1:1),o=0;for(let{trial:a,...r}of s)t.put({...r,kind:"trial",body:a,number:++o});e.objectStore(
-"meta").put(o,"number"),e.objectStore("meta").delete("cursor")}function M_(e){return e instanceof DOMException?
+"meta").put(o,"number"),e.objectStore("meta").delete("cursor")}function My(e){return e instanceof DOMException?
 e.name==="QuotaExceededError"?"This device is full: free some room on it.":"This browser lets nothing be kept \
-here, as private windows do.":e instanceof Error?e.message:String(e)}var k_,vs,Sa,ll=m(()=>{iu();k_=3;Sa=class extends Error{constructor(t){
-super(M_(t))}}});async function ks(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+here, as private windows do.":e instanceof Error?e.message:String(e)}var ky,vs,Sa,ll=m(()=>{iu();ky=3;Sa=class extends Error{constructor(t){
+super(My(t))}}});async function ks(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
 request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var Ta=m(()=>{});function De(e,t){return uu(cu,n=>du(e,"readonly",{},t,n))}function Le(e,t,{patience:n=cu,durability:s="relaxed"}={}){
-return uu(n,o=>ks("writer",n/2,()=>du(e,"readwrite",{durability:s},t,o)))}async function du(e,t,n,s,o){let a=await L_(
+return uu(n,o=>ks("writer",n/2,()=>du(e,"readwrite",{durability:s},t,o)))}async function du(e,t,n,s,o){let a=await Ly(
 e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Ma.add(a),a.done.catch(()=>{}).finally(
-()=>Ma.delete(a));try{let r=await s(A_(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw dl(
-a),a.error??r}}async function L_(e,t,n){try{return(await rl()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
+()=>Ma.delete(a));try{let r=await s(Ay(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw dl(
+a),a.error??r}}async function Ly(e,t,n){try{return(await rl()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
 s.name==="InvalidStateError"))throw s;return il(),(await rl()).transaction(e,t,n)}}function dl(e){try{e.abort()}catch{}}
 async function uu(e,t){let n={now:!0},s=t(n);s.then(()=>pu(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
-()=>l(new st),Cn?O_:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof st&&E_(n),r}finally{
-clearTimeout(o)}}function E_(e){e.now=!1,e.transaction?.mode==="readwrite"&&dl(e.transaction),pu(!0)}function pu(e){
+()=>l(new st),Cn?Oy:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof st&&Ey(n),r}finally{
+clearTimeout(o)}}function Ey(e){e.now=!1,e.transaction?.mode==="readwrite"&&dl(e.transaction),pu(!0)}function pu(e){
 e!==Cn&&(Cn=e,document.documentElement.dataset.storage=Cn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:Cn}})))}var cu,O_,st,Ma,Cn,cl,Oo,A_,lu,zt=m(()=>{ll();Ta();cu=1e3,O_=100,st=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Ma=new Set,Cn=!1,cl=!1,Oo=()=>Cn;A_=e=>({store:lu(e.objectStore(
+"storage",{detail:{silent:Cn}})))}var cu,Oy,st,Ma,Cn,cl,Oo,Ay,lu,zt=m(()=>{ll();Ta();cu=1e3,Oy=100,st=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Ma=new Set,Cn=!1,cl=!1,Oo=()=>Cn;Ay=e=>({store:lu(e.objectStore(
 e.objectStoreNames[0])),objectStore:t=>lu(e.objectStore(t))}),lu=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
 tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{cl||=Ma.size>
 0;for(let e of Ma)dl(e)});addEventListener("pageshow",e=>{e.persisted&&cl&&document.dispatchEvent(new CustomEvent(
 "storage",{detail:{silent:Cn}})),cl=!1})});function Ee(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
 return e[6]=e[6]&15|64,e[8]=e[8]&63|128,[...e].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Oa(e){try{return await Le(["outbox","meta"],t=>C_(t,e),hu)}catch(t){throw new Sa(
-t)}}async function C_(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
+"$1-$2-$3-$4-$5")}async function Oa(e){try{return await Le(["outbox","meta"],t=>Cy(t,e),hu)}catch(t){throw new Sa(
+t)}}async function Cy(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
 ul).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
 return s.put(a,"number"),n.put(r),r}async function mu(){return Le("meta",async({store:e})=>{let t=(await e.get(
 "number")??0)+1;return e.put(t,"number"),t})}async function Xe(){return(await De("outbox",({store:e})=>e.getAll())).
@@ -147,71 +147,71 @@ e);await Le("outbox",({store:n})=>n.delete(e)),t?.after&&await Ea(e,t.after)}asy
 s.after===e&&n(s)&&await Rn(s.id,{after:t})}async function Lo(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
 parked:l,...c}=e;try{await Le(["outbox","sent"],d=>{d.objectStore("sent").put({...c,proposed:n,sent_at:e.sent_at??
 t}),d.objectStore("outbox").delete(e.id)})}catch{await Le("outbox",({store:d})=>d.delete(e.id))}}async function gu(e){
-let t=Date.parse(e)-N_*P_;await Le("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
+let t=Date.parse(e)-Ny*Py;await Le("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
 "")<t&&n.delete(s.id)})}async function $u(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
 getAll()).sort(ul),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...d}=r;a.has(
-r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var N_,P_,hu,ul,fu,Ne=m(()=>{ll();zt();N_=
-90,P_=864e5,hu={durability:"strict"};ul=(e,t)=>e.number-t.number;fu=e=>Rn(e,{refused:void 0})});async function bu(e){let t=(await qt(e)).filter(({kind:r,refused:l})=>r==="run"&&!l),n=await De("runs",({store:r})=>r.
+r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Ny,Py,hu,ul,fu,Ne=m(()=>{ll();zt();Ny=
+90,Py=864e5,hu={durability:"strict"};ul=(e,t)=>e.number-t.number;fu=e=>Rn(e,{refused:void 0})});async function bu(e){let t=(await qt(e)).filter(({kind:r,refused:l})=>r==="run"&&!l),n=await De("runs",({store:r})=>r.
 index("code").getAll(e)),s=t.map(({body:r})=>r),o=new Set(n.map(({id:r})=>r));return[...n.sort((r,l)=>r.change-
-l.change),...s.filter(({id:r})=>!o.has(r))]}async function wu(e){await Le("runs",({store:t})=>t.put(e))}async function _u(e){
-let[t,n]=[e.objectStore("runs"),e.objectStore("lost_runs")];for(let s of await t.getAll())n.put(s);t.clear()}async function yu(e,t){
+l.change),...s.filter(({id:r})=>!o.has(r))]}async function wu(e){await Le("runs",({store:t})=>t.put(e))}async function yu(e){
+let[t,n]=[e.objectStore("runs"),e.objectStore("lost_runs")];for(let s of await t.getAll())n.put(s);t.clear()}async function _u(e,t){
 let n=e.objectStore("lost_runs");for(let{id:c}of t.run_entries??[])n.delete(c);if(t.more)return;let[s,o]=[e.objectStore(
 "cards"),e.objectStore("outbox")],a=new Set(await s.getAllKeys()),r=new Set(await o.getAllKeys()),l=(await n.getAll()).
-filter(({code:c})=>a.has(c));l.forEach((c,d)=>{r.has(c.id)||o.put(R_(c,d-l.length)),n.delete(c.id)})}function R_({
+filter(({code:c})=>a.has(c));l.forEach((c,d)=>{r.has(c.id)||o.put(Ry(c,d-l.length)),n.delete(c.id)})}function Ry({
 code:e,received_at:t,change:n,...s},o){let a=s;return{id:s.id,kind:"run",code:e,body:a,number:o,queued_at:t,again:!0}}
 var Na=m(()=>{Ne();zt()});async function ht(e){return De("cards",({store:t})=>t.get(e))}async function dn(){return(await De("list",({store:t})=>t.
-getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function _t(e){return Le(["cards","list"],async t=>{
-let n=await t.objectStore("cards").get(e.code);return n&&I_(e,n)?n:(vu(t,e),e)})}function vu(e,t){e.objectStore(
-"cards").put(t),e.objectStore("list").put(W_(t))}function W_(e){let{code:t,title:n,note:s,revision:o,updated_at:a,
+getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function yt(e){return Le(["cards","list"],async t=>{
+let n=await t.objectStore("cards").get(e.code);return n&&Iy(e,n)?n:(vu(t,e),e)})}function vu(e,t){e.objectStore(
+"cards").put(t),e.objectStore("list").put(Wy(t))}function Wy(e){let{code:t,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:d,trials_total:p,proposals:h}=e,{metal:f,thickness_mm:g}=d,b=h?.length??0;
 return{code:t,title:n,note:s,metal:f,thickness_mm:g,bends:d.bends.length,revision:o,updated_at:a,updated_by:r,
 worst:l,trials:p,archived:c,settle:b}}async function ku(){return De("list",({store:e})=>e.index("settle").getAll(
 IDBKeyRange.lowerBound(1)))}async function xu(){let e=["cards","list","meta","sent","lost","runs","lost_runs"];
 await Le(e,t=>{for(let n of e)t.objectStore(n).clear()})}async function Pa(){return De("meta",({store:e})=>e.get(
 "shop"))}async function Su(){return De("meta",({store:e})=>e.get("cursor"))}async function Tu(e){let t=e.reset||
-await D_()?["outbox","sent","lost","lost_runs"]:[];await Le(["cards","list","meta","runs",...t],async n=>{e.reset&&
-(await F_(n),await _u(n),await $u(n));let s=new Set(t.length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.
-cards)vu(n,a),s.has(a.code)&&await H_(n,a);for(let a of e.run_entries??[])n.objectStore("runs").put(a);t.length&&
-await yu(n,e);let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,
-"more")},{patience:B_})}async function F_(e){let[t,n]=[e.objectStore("cards"),e.objectStore("lost")];for(let s of await t.
-getAll())n.put(s);t.clear(),e.objectStore("list").clear()}async function H_(e,t){let n=await e.objectStore("lo\
+await Dy()?["outbox","sent","lost","lost_runs"]:[];await Le(["cards","list","meta","runs",...t],async n=>{e.reset&&
+(await Fy(n),await yu(n),await $u(n));let s=new Set(t.length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.
+cards)vu(n,a),s.has(a.code)&&await Hy(n,a);for(let a of e.run_entries??[])n.objectStore("runs").put(a);t.length&&
+await _u(n,e);let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,
+"more")},{patience:By})}async function Fy(e){let[t,n]=[e.objectStore("cards"),e.objectStore("lost")];for(let s of await t.
+getAll())n.put(s);t.clear(),e.objectStore("list").clear()}async function Hy(e,t){let n=await e.objectStore("lo\
 st").get(t.code);e.objectStore("lost").delete(t.code);let s=new Set(t.trials.map(r=>r.id)),o=new Set(await e.objectStore(
 "outbox").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>e.objectStore("outbo\
 x").put(Mu(t.code,r,l-a.length)))}function Mu(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{
 id:a.id,kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Ou(e){await Le("outbox",({store:t})=>{
 e.trials.forEach((n,s)=>{t.put({...Mu(e.code,n,s-e.trials.length),missing:!0})})})}async function Ca(){return De(
 ["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function Ra(e){
-await Le("lost",({store:t})=>t.delete(e))}var B_,I_,D_,Fe=m(()=>{Ne();Na();zt();B_=2e4;I_=(e,t)=>e.revision<t.
-revision||e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);D_=()=>De(
-["lost","lost_runs"],async e=>await e.objectStore("lost").count()+await e.objectStore("lost_runs").count()>0)});function Nu(e){return Eo!==null&&e!=="pair"&&!(Lu?.labels_open&&j_.includes(e))}async function Bn(e){pl+=1;try{
+await Le("lost",({store:t})=>t.delete(e))}var By,Iy,Dy,Fe=m(()=>{Ne();Na();zt();By=2e4;Iy=(e,t)=>e.revision<t.
+revision||e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Dy=()=>De(
+["lost","lost_runs"],async e=>await e.objectStore("lost").count()+await e.objectStore("lost_runs").count()>0)});function Nu(e){return Eo!==null&&e!=="pair"&&!(Lu?.labels_open&&jy.includes(e))}async function Bn(e){pl+=1;try{
 let{body:t}=await M("GET","/me",{signal:e,timeout:4e3});return Lu=t,Dd(t)&&document.dispatchEvent(new CustomEvent(
 "rights")),t}finally{pl-=1}}async function Pu(e){Eo!==e&&(Eo=e,await Promise.all([Bn().catch(()=>null),xu().catch(
 ()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Cu(e,t){let{body:n}=await M(
 "POST","/pair",{body:{code:e,name:t}});return C().name||Ze({name:n.name}),Eo=null,Eu=performance.now(),await Bn(),
 n}async function Ru(){await M("POST","/leave",{}),await Pu("unknown")}function Bu(){document.addEventListener(
-"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Eu&&Pu(t)}),document.addEventListener("other-role",Au),_s()!=="\
-owner"&&Au()}function Au(){pl||Bn().catch(()=>null)}var ot,j_,Lu,Eo,Eu,pl,un,Ba,In=m(()=>{H();we();Fe();re();ot=
+"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Eu&&Pu(t)}),document.addEventListener("other-role",Au),ys()!=="\
+owner"&&Au()}function Au(){pl||Bn().catch(()=>null)}var ot,jy,Lu,Eo,Eu,pl,un,Ba,In=m(()=>{H();we();Fe();re();ot=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Press\
- screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},j_=["\
+ screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},jy=["\
 card","step"],Lu=null,Eo=null,Eu=-1/0,pl=0,un=()=>Eo;Ba=e=>J(e)});function zu(e,t){if(!$l(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Wu!==
-void 0?Wu.createHTML(t):t}function Hn(e,t,n=e,s){if(t===yt)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Co(t)?
+void 0?Wu.createHTML(t):t}function Hn(e,t,n=e,s){if(t===_t)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Co(t)?
 void 0:t._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(e),o._$AT(e,n,
 s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=Hn(e,o._$AS(e,t.values),o,s)),t}var ml,Iu,Ia,Wu,fl,
-Kt,gl,U_,Fn,Po,Co,$l,Vu,hl,No,Du,Fu,Wn,Hu,ju,Gu,bl,i,y,kM,yt,u,Uu,Dn,qu,Ro,Wa,xs,jn,Da,Fa,Ha,ja,Ku,V_,vt,_=m(()=>{
+Kt,gl,Uy,Fn,Po,Co,$l,Vu,hl,No,Du,Fu,Wn,Hu,ju,Gu,bl,i,_,xM,_t,u,Uu,Dn,qu,Ro,Wa,xs,jn,Da,Fa,Ha,ja,Ku,Vy,vt,y=m(()=>{
 ml=globalThis,Iu=e=>e,Ia=ml.trustedTypes,Wu=Ia?Ia.createPolicy("lit-html",{createHTML:e=>e}):void 0,fl="$lit$",
-Kt=`lit$${Math.random().toFixed(9).slice(2)}$`,gl="?"+Kt,U_=`<${gl}>`,Fn=document,Po=()=>Fn.createComment(""),
+Kt=`lit$${Math.random().toFixed(9).slice(2)}$`,gl="?"+Kt,Uy=`<${gl}>`,Fn=document,Po=()=>Fn.createComment(""),
 Co=e=>e===null||typeof e!="object"&&typeof e!="function",$l=Array.isArray,Vu=e=>$l(e)||typeof e?.[Symbol.iterator]==
 "function",hl=`[ 	
 \f\r]`,No=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Du=/-->/g,Fu=/>/g,Wn=RegExp(`>|${hl}(?:([^\\s"'\
 >=/]+)(${hl}*=${hl}*(?:[^ 	
 \f\r"'\`<>=]|("|')|))|$)`,"g"),Hu=/'/g,ju=/"/g,Gu=/^(?:script|style|textarea|title)$/i,bl=e=>(t,...n)=>({_$litType$:e,
-strings:t,values:n}),i=bl(1),y=bl(2),kM=bl(3),yt=Symbol.for("lit-noChange"),u=Symbol.for("lit-nothing"),Uu=new WeakMap,
+strings:t,values:n}),i=bl(1),_=bl(2),xM=bl(3),_t=Symbol.for("lit-noChange"),u=Symbol.for("lit-nothing"),Uu=new WeakMap,
 Dn=Fn.createTreeWalker(Fn,129);qu=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=No;for(let l=0;l<
 n;l++){let c=e[l],d,p,h=-1,f=0;for(;f<c.length&&(r.lastIndex=f,p=r.exec(c),p!==null);)f=r.lastIndex,r===No?p[1]===
 "!--"?r=Du:p[1]!==void 0?r=Fu:p[2]!==void 0?(Gu.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=Wn):p[3]!==void 0&&(r=
 Wn):r===Wn?p[0]===">"?(r=o??No,h=-1):p[1]===void 0?h=-2:(h=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?Wn:p[3]===
 '"'?ju:Hu):r===ju||r===Hu?r=Wn:r===Du||r===Fu?r=No:(r=Wn,o=void 0);let g=r===Wn&&e[l+1].startsWith("/>")?" ":"";
-a+=r===No?c+U_:h>=0?(s.push(d),c.slice(0,h)+fl+c.slice(h)+Kt+g):c+Kt+(h===-2?l:g)}return[zu(e,a+(e[n]||"<?>")+
+a+=r===No?c+Uy:h>=0?(s.push(d),c.slice(0,h)+fl+c.slice(h)+Kt+g):c+Kt+(h===-2?l:g)}return[zu(e,a+(e[n]||"<?>")+
 (t===2?"</svg>":t===3?"</math>":"")),s]},Ro=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
 let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=qu(t,n);if(this.el=e.createElement(d,s),Dn.currentNode=this.el.content,
 n===2||n===3){let h=this.el.content.firstChild;h.replaceWith(...h.childNodes)}for(;(o=Dn.nextNode())!==null&&c.
@@ -232,7 +232,7 @@ s._$AI(t[n])),n++}},xs=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}cons
 _$AH=u,this._$AN=void 0,this._$AA=t,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let t=this._$AA.parentNode,n=this._$AM;return n!==void 0&&t?.nodeType===11&&(t=n.parentNode),t}get startNode(){
 return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=Hn(this,t,n),Co(t)?t===u||t==null||t===""?(this.
-_$AH!==u&&this._$AR(),this._$AH=u):t!==this._$AH&&t!==yt&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
+_$AH!==u&&this._$AR(),this._$AH=u):t!==this._$AH&&t!==_t&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
 void 0?this.T(t):Vu(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
 _$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==u&&Co(this._$AH)?this._$AA.nextSibling.data=t:this.
 T(Fn.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
@@ -245,52 +245,52 @@ let s=Iu(t).nextSibling;Iu(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&
 jn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
 type=1,this._$AH=u,this._$AN=void 0,this.element=t,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=u}_$AI(t,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)t=Hn(this,t,n,0),r=!Co(t)||t!==this._$AH&&t!==yt,r&&(this._$AH=t);else{let l=t,c,d;
-for(t=a[0],c=0;c<a.length-1;c++)d=Hn(this,l[s+c],n,c),d===yt&&(d=this._$AH[c]),r||=!Co(d)||d!==this._$AH[c],d===
+strings,r=!1;if(a===void 0)t=Hn(this,t,n,0),r=!Co(t)||t!==this._$AH&&t!==_t,r&&(this._$AH=t);else{let l=t,c,d;
+for(t=a[0],c=0;c<a.length-1;c++)d=Hn(this,l[s+c],n,c),d===_t&&(d=this._$AH[c]),r||=!Co(d)||d!==this._$AH[c],d===
 u?t=u:t!==u&&(t+=(d??"")+a[c+1]),this._$AH[c]=d}r&&!o&&this.j(t)}j(t){t===u?this.element.removeAttribute(this.
 name):this.element.setAttribute(this.name,t??"")}},Da=class extends jn{constructor(){super(...arguments),this.
 type=3}j(t){this.element[this.name]=t===u?void 0:t}},Fa=class extends jn{constructor(){super(...arguments),this.
 type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==u)}},Ha=class extends jn{constructor(t,n,s,o,a){super(
-t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=Hn(this,t,n,0)??u)===yt)return;let s=this._$AH,o=t===u&&s!==u||t.capture!==
+t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=Hn(this,t,n,0)??u)===_t)return;let s=this._$AH,o=t===u&&s!==u||t.capture!==
 s.capture||t.once!==s.once||t.passive!==s.passive,a=t!==u&&(s===u||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,t),this._$AH=t}handleEvent(t){typeof this._$AH=="\
 function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},ja=class{constructor(t,n,s){
 this.element=t,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(t){
-Hn(this,t)}},Ku={M:fl,P:Kt,A:gl,C:1,L:qu,R:Wa,D:Vu,V:Hn,I:xs,H:jn,N:Fa,U:Ha,B:Da,F:ja},V_=ml.litHtmlPolyfillSupport;
-V_?.(Ro,xs),(ml.litHtmlVersions??=[]).push("3.3.3");vt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
+Hn(this,t)}},Ku={M:fl,P:Kt,A:gl,C:1,L:qu,R:Wa,D:Vu,V:Hn,I:xs,H:jn,N:Fa,U:Ha,B:Da,F:ja},Vy=ml.litHtmlPolyfillSupport;
+Vy?.(Ro,xs),(ml.litHtmlVersions??=[]).push("3.3.3");vt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
 void 0){let a=n?.renderBefore??null;s._$litPart$=o=new xs(t.insertBefore(Po(),a),a,void 0,n??{})}return o._$AI(
 e),o}});function Ss(e,t=Ju){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function Zu(e){return Array.
 isArray(e)?[...e].sort((t,n)=>t.step-n.step).map(({step:t,set_angle_deg:n,punch_depth_mm:s})=>[t,n??null,s??null]):
-e??null}function Ts(e,t,n){let s=[];for(let[l,c]of G_){let[d,p]=[e[l],t[l]];d!==void 0&&!Ua(d,n[l])&&s.push({name:l,
+e??null}function Ts(e,t,n){let s=[];for(let[l,c]of Gy){let[d,p]=[e[l],t[l]];d!==void 0&&!Ua(d,n[l])&&s.push({name:l,
 label:c,shop:n[l],yours:d,before:p})}if(!e.settings)return s;let[o,a,r]=[e.settings,t.settings??[],n.settings].
 map(Xu);for(let l of new Set([...o.keys(),...a.keys()])){let[c,d,p]=[o.get(l),a.get(l),r.get(l)];Yu(c,d)||Yu(c,
 p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:d})}return s}function Qu(e,t,n){
 let s={},o=e.filter(l=>t[l.name]==="yours");for(let l of o)l.name.startsWith("settings ")||(s[l.name]=l.yours);
 let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=Xu(n.settings);for(let l of a){let c=Number(
 l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var Ju,Ua,Va,
-wl,G_,Xu,Yu,Ms=m(()=>{Ju=["title","note","archived","settings"];Ua=(e,t)=>JSON.stringify(Zu(e))===JSON.stringify(
+wl,Gy,Xu,Yu,Ms=m(()=>{Ju=["title","note","archived","settings"];Ua=(e,t)=>JSON.stringify(Zu(e))===JSON.stringify(
 Zu(t));Va=(e,t)=>Ss(e,Ju.filter(n=>n in e&&!Ua(e[n],t[n]))),wl=({before:e={}},t)=>Object.keys(e).every(n=>Ua(e[n],
-t[n])),G_=[["title","Title"],["note","Note"],["archived","In use"]];Xu=e=>new Map(e.map(t=>[t.step,t])),Yu=(e,t)=>Ua(
-e?[e]:[],t?[t]:[])});async function Os(e){_l.add(e.id);try{return await ep(e)}finally{_l.delete(e.id)}}async function ep(e){let t;try{
-t=await Oa(e)}catch(n){let s=await Z_(e);return s||(await K_(n),ep(e))}try{return await np(t,4e3)??{where:"her\
+t[n])),Gy=[["title","Title"],["note","Note"],["archived","In use"]];Xu=e=>new Map(e.map(t=>[t.step,t])),Yu=(e,t)=>Ua(
+e?[e]:[],t?[t]:[])});async function Os(e){yl.add(e.id);try{return await ep(e)}finally{yl.delete(e.id)}}async function ep(e){let t;try{
+t=await Oa(e)}catch(n){let s=await Zy(e);return s||(await Ky(n),ep(e))}try{return await np(t,4e3)??{where:"her\
 e",answer:null}}catch(n){let s=n instanceof V||n instanceof st;if(!s&&vl(n))throw await La(t.id),n;return{where:"\
-here",answer:null,late:s?"":await rp(t,n)}}}async function K_(e){yl.add(e),document.dispatchEvent(new CustomEvent(
-"held")),await new Promise(t=>{setTimeout(t,z_),document.addEventListener("storage",t,{once:!0})}),yl.delete(e),
-document.dispatchEvent(new CustomEvent("held"))}async function Z_(e){try{let{body:t}=await op({...e,number:0,queued_at:""},
+here",answer:null,late:s?"":await rp(t,n)}}}async function Ky(e){_l.add(e),document.dispatchEvent(new CustomEvent(
+"held")),await new Promise(t=>{setTimeout(t,zy),document.addEventListener("storage",t,{once:!0})}),_l.delete(e),
+document.dispatchEvent(new CustomEvent("held"))}async function Zy(e){try{let{body:t}=await op({...e,number:0,queued_at:""},
 8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof V||!vl(t))return null;throw t}}async function tp(){
-return ks("outbox",q_,Y_)}async function Y_(){let e=0;for(let{id:t}of await Xe()){if(_l.has(t))continue;let n=await Ao(
-t);if(!(!n||!await J_(n)))try{await np(n,8e3)&&(e+=1)}catch(s){if(s instanceof V)break;vl(s)?await Rn(n.id,{refused:s.
+return ks("outbox",qy,Yy)}async function Yy(){let e=0;for(let{id:t}of await Xe()){if(yl.has(t))continue;let n=await Ao(
+t);if(!(!n||!await Jy(n)))try{await np(n,8e3)&&(e+=1)}catch(s){if(s instanceof V)break;vl(s)?await Rn(n.id,{refused:s.
 message,missing:s.status===404}):await rp(n,s)}}return{sent:e,left:(await Xe()).length}}async function np(e,t){
-if(!await X_(e))return null;let n=await Ao(e.id)??e;try{let s=await(n.parked?ap(n,t):op(n,t));return await sp(
+if(!await Xy(e))return null;let n=await Ao(e.id)??e;try{let s=await(n.parked?ap(n,t):op(n,t));return await sp(
 n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof E&&s.status===412)||n.parked)throw s;
-return Q_(n,t)}}async function X_({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Ao(n))return!1;
+return Qy(n,t)}}async function Xy({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Ao(n))return!1;
 if(!(await Aa(n))?.proposed)return!0;let a=await ht(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await Rn(e,
-wl({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function Q_(e,t){if(e.body.part)throw new E(ey);
-let{body:n,at:s}=await M("GET",`/cards/${e.code}`,{timeout:t});await _t(n);let o=(e.body.settles??[]).some(l=>n.
+wl({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function Qy(e,t){if(e.body.part)throw new E(e_);
+let{body:n,at:s}=await M("GET",`/cards/${e.code}`,{timeout:t});await yt(n);let o=(e.body.settles??[]).some(l=>n.
 proposals.some(c=>c.id===l));if(o||!Ts(e.body,e.before??{},n).length)return await Lo(e,s),await Ea(e.id,n.revision_id,
 l=>wl(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await Rn(e.id,{parked:!0});let r=await ap(
 a,t);return await sp(a,r),{where:"settle",answer:r.body}}async function sp(e,{body:t,at:n}){if(e.kind==="run")
-await wu(t.entry).catch(()=>{});else if(e.kind!=="trial"){let s=t;await _t(s).catch(()=>{}),!e.parked&&e.after&&
+await wu(t.entry).catch(()=>{});else if(e.kind!=="trial"){let s=t;await yt(s).catch(()=>{}),!e.parked&&e.after&&
 s.revision_id===e.after&&await Ea(e.id,e.after)}await Lo(e,n,!!e.parked),await gu(n)}function op({kind:e,code:t,
 id:n,body:s,after:o,etag:a,missing:r},l){return e==="trial"?M("POST",`/cards/${t}/results`,{body:r?{...s,again:!0}:
 s,timeout:l}):e==="run"?M("POST",`/cards/${t}/runs`,{body:s,timeout:l}):M("PUT",`/cards/${t}`,{body:{...s,id:n,
@@ -299,36 +299,36 @@ let{reason:l,by:c,settles:d,...p}=n,h={...l?{reason:l}:{},...c?{by:c}:{}};return
 ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...h},timeout:r})}async function rp({id:e},t){if(!(t instanceof
 E)||t.status<500)return"";let n=t.status===507?"The disk of the shop’s server is full: make room on it":t.title;
 return await Rn(e,{late:n}).catch(()=>{}),n}function vl(e){if(!(e instanceof E))throw e;return e.status<500&&![
-401,408,429].includes(e.status)}var z_,q_,_l,yl,Bo,J_,ey,Un=m(()=>{H();Ms();Ne();Na();Fe();zt();Ta();z_=3e3,q_=
-15e3;_l=new Set;yl=new Set,Bo=()=>[...yl].at(-1)?.message??"";J_=async({refused:e,again:t,missing:n,code:s})=>!e||
-!!(t&&n&&await ht(s));ey={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was\
+401,408,429].includes(e.status)}var zy,qy,yl,_l,Bo,Jy,e_,Un=m(()=>{H();Ms();Ne();Na();Fe();zt();Ta();zy=3e3,qy=
+15e3;yl=new Set;_l=new Set,Bo=()=>[..._l].at(-1)?.message??"";Jy=async({refused:e,again:t,missing:n,code:s})=>!e||
+!!(t&&n&&await ht(s));e_={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was\
  restored from an earlier backup, and the card was changed again since. Open the card and make the change anew\
 ."}});function at(){return pn}async function Ga(e){let t=await Xe().catch(()=>[]),n=await Ca().catch(()=>[]);pn={...pn,
-...e,waiting:t.length,words:xl(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await ny(t).catch(()=>[]),
+...e,waiting:t.length,words:xl(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await n_(t).catch(()=>[]),
 lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(pn.reached),
 document.documentElement.dataset.resolve=String(pn.settle.length),document.documentElement.dataset.waiting=String(
 pn.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:pn}))}function xl(e){let n=[["trial","result"],
 ["note","note"],["edit","edit"],["run","count"]].map(([s,o])=>({word:o,many:e.filter(a=>a.kind===s).length})).
 filter(({many:s})=>s).map(({word:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(
-0,-1).join(", ")} and ${n.at(-1)}`}async function ny(e){let t=(await ku()).flatMap(({code:n,settle:s})=>Array(
+0,-1).join(", ")} and ${n.at(-1)}`}async function n_(e){let t=(await ku()).flatMap(({code:n,settle:s})=>Array(
 s).fill(n));for(let n of e)for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1);return t}
 function hn(e,t){let n=e||!!(t&&!(t instanceof V));n!==pn.reached&&Ga({reached:n})}function mn(){return Ga({})}
-function D(){return Io?(kl=!0,Io):(Io=sy().finally(()=>Io=void 0),Io)}async function sy(){do kl=!1,await oy();while(kl)}
-async function oy(){try{await ip(),(await tp()).sent>0&&await ip(),await Ga({reached:!0,at:new Date().toISOString(),
+function D(){return Io?(kl=!0,Io):(Io=s_().finally(()=>Io=void 0),Io)}async function s_(){do kl=!1,await o_();while(kl)}
+async function o_(){try{await ip(),(await tp()).sent>0&&await ip(),await Ga({reached:!0,at:new Date().toISOString(),
 unkept:!1})}catch(e){await Ga(e instanceof V?{reached:!1}:e instanceof E?{reached:!0}:{unkept:!0}),!(e instanceof
 V||e instanceof E&&e.status===401)&&!(e instanceof st)&&console.warn("changes feed:",e)}}async function ip(){for(;await ks(
-"feed",ty,ay););}async function ay(){let e=await Su()??"",{body:t}=await M("GET",`/changes?since=${encodeURIComponent(
+"feed",t_,a_););}async function a_(){let e=await Su()??"",{body:t}=await M("GET",`/changes?since=${encodeURIComponent(
 e)}`,{timeout:15e3});return await Tu(t),t.more}function lp(){D(),addEventListener("online",()=>D()),addEventListener(
 "offline",()=>D()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&D()),
-setInterval(()=>document.visibilityState==="visible"&&D(),1e4)}var ty,pn,Io,kl,_e=m(()=>{H();Ne();Un();zt();Fe();
-Ta();ty=3e3,pn={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},kl=!1});function fn(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);vt(
+setInterval(()=>document.visibilityState==="visible"&&D(),1e4)}var t_,pn,Io,kl,ye=m(()=>{H();Ne();Un();zt();Fe();
+Ta();t_=3e3,pn={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},kl=!1});function fn(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);vt(
 i`<div class="masthead">
-        <a class="name" href="/" aria-label="Flangebook, find a card">${iy}<span>Flangebook</span></a>
+        <a class="name" href="/" aria-label="Flangebook, find a card">${i_}<span>Flangebook</span></a>
         ${un()===null?i`<nav aria-label="Main">
-                ${ry.filter(([n])=>Ut(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
+                ${r_.filter(([n])=>Ut(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
               </nav>`:u}
       </div>
-      ${ly()}${cy()}${un()===null?dy():u}`,document.getElementById("masthead"))}function cy(){return Bo()?i`<p class="standing" data-test="held">
+      ${l_()}${c_()}${un()===null?d_():u}`,document.getElementById("masthead"))}function c_(){return Bo()?i`<p class="standing" data-test="held">
       ${Bo()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
@@ -338,7 +338,7 @@ i`<div class="masthead">
     </p>`:Oo()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
     ${at().reached===!1?u:"Cards come from the shop."}
-  </p>`:u}function dy(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=at(),l=a.filter(f=>Ut(
+  </p>`:u}function d_(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=at(),l=a.filter(f=>Ut(
 `/c/${f}/resolve`)),c=s?` ${s}.`:"",d=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=Oo()?"":"Cards on \
 this device still open.",h=e===!1?`Not connected to the shop. ${p}`:"";return!h&&!d&&!l.length&&!r?u:i`<p class="standing" data-test="standing">
     ${h} ${d} ${o?i`<a href="/settings">${o} refused: look</a>`:u}
@@ -346,10 +346,10 @@ this device still open.",h=e===!1?`Not connected to the shop. ${p}`:"";return!h&
     ${r?i`<a href="/settings" data-test="lost-count"
             >${r===1?"1 card is":`${r} cards are`} not in the shop any more: look</a
           >`:u}
-  </p>`}var ry,iy,ly,Sl=m(()=>{_();In();we();Un();zt();_e();ry=[["/","Cards"],["/bend","Bend"],["/part","Part"],
-["/shop","Shop"],["/settings","Settings"]];iy=i`<svg viewBox="0 0 64 64" aria-hidden="true">
+  </p>`}var r_,i_,l_,Sl=m(()=>{y();In();we();Un();zt();ye();r_=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+["/shop","Shop"],["/settings","Settings"]];i_=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
-</svg>`,ly=()=>isSecureContext?u:i`<p class="standing" data-test="not-secure">
+</svg>`,l_=()=>isSecureContext?u:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
       </p>`});function As(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function I(e){
@@ -361,7 +361,7 @@ t.slice(0,-1))!==t.at(-1)?{code:t,whole:!1,fault:"The check character does not f
  two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function za(){let e=crypto.getRandomValues(
 new Uint8Array(6)),t=Array.from(e,n=>Wo[n%Wo.length]).join("");return t+dp(t)}function dp(e){let t=0,n=2;for(let s of e)
 t^=cp(n,Wo.indexOf(s)),n=cp(n,2);return Wo[t]}function cp(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var Wo,fe=m(()=>{Wo="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function qa(e){let t=_s()==="bench"?"This device is a press screen":"This device is an operator's",n=Wd(e)==="\
+1,o&32&&(o^=37);return n}var Wo,fe=m(()=>{Wo="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function qa(e){let t=ys()==="bench"?"This device is a press screen":"This device is an operator's",n=Wd(e)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -370,7 +370,7 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var B,le,pe=m(()=>{_();we();B=(e,t,n=u)=>q(e)?t:n,le=(e,t,n=u)=>Ut(e)?t:n});function gn(e){if(e instanceof st)return i`<div class="state" data-test="storage-silent">
+  </div>`}var B,le,pe=m(()=>{y();we();B=(e,t,n=u)=>q(e)?t:n,le=(e,t,n=u)=>Ut(e)?t:n});function gn(e){if(e instanceof st)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
       answers. ${pp}
@@ -380,7 +380,7 @@ er of the crew."}
     </div>`;let t=e instanceof E?e.message:String(e);return e instanceof E||console.error(e),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${t}
-  </div>`}var Pe,Te,up,pp,We=m(()=>{_();H();zt();Pe=e=>i`<p class="state" data-test="loading">${e}</p>`,Te=(e,t=u)=>i`<div class="state" data-test="empty">
+  </div>`}var Pe,Te,up,pp,We=m(()=>{y();H();zt();Pe=e=>i`<p class="state" data-test="loading">${e}</p>`,Te=(e,t=u)=>i`<div class="state" data-test="empty">
     <h1>${e}</h1>
     ${t}
   </div>`,up=()=>i`<div class="state" data-test="still-opening">
@@ -391,32 +391,32 @@ er of the crew."}
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function ce(e,{replace:t=!1}={}){py()&&(history[t?"replaceState":"pushState"](null,"",e),Zt(!0))}function kt(e){
-Do=e}function py(){let e=Do?.();return!e||confirm(e)}function mp(){Do?.()?fn():Zt()}async function Zt(e=!1){Tl.
-abort(),Tl=new AbortController,Do=null;let{signal:t}=Tl,n=document.documentElement;delete n.dataset.ready;let s=my(
+>`});function ce(e,{replace:t=!1}={}){p_()&&(history[t?"replaceState":"pushState"](null,"",e),Zt(!0))}function kt(e){
+Do=e}function p_(){let e=Do?.();return!e||confirm(e)}function mp(){Do?.()?fn():Zt()}async function Zt(e=!1){Tl.
+abort(),Tl=new AbortController,Do=null;let{signal:t}=Tl,n=document.documentElement;delete n.dataset.ready;let s=m_(
 xo(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-fn();let o=l=>{clearTimeout(a),t.aborted||vt(l,Ka())};vt(i``,Ka());let a=setTimeout(()=>o(up()),uy);if(!s){o(i`<div class="state">
+fn();let o=l=>{clearTimeout(a),t.aborted||vt(l,Ka())};vt(i``,Ka());let a=setTimeout(()=>o(up()),u_);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
       </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!q(r)){o(qa(r)),n.dataset.ready="no\
-t-yours";return}try{let l=await hp[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:hy(s.
+t-yours";return}try{let l=await hp[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:h_(s.
 params),query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{
 t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o(gn(l)),n.dataset.ready="f\
-ailed"}e&&!t.aborted&&Ka().focus({preventScroll:!0})}function my(e){return e&&Nu(e.route.name)?{route:Rd("pair"),
+ailed"}e&&!t.aborted&&Ka().focus({preventScroll:!0})}function m_(e){return e&&Nu(e.route.name)?{route:Rd("pair"),
 params:{}}:e}function fp(e){return hp=e,addEventListener("popstate",()=>Zt()),addEventListener("beforeunload",
 t=>(Bo()||Do?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest("a");!n||t.
 defaultPrevented||t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||n.target||n.hasAttribute("download")||n.origin!==
 location.origin||!xo(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),ce(n.pathname+n.
-search+n.hash))}),Ka().replaceChildren(),Zt()}var uy,Tl,Do,hp,Ka,hy,Ce=m(()=>{_();Sl();In();fe();we();Ki();Un();
-pe();We();uy=1e3,Tl=new AbortController,Do=null,hp={},Ka=()=>document.getElementById("main");hy=e=>e.code?{...e,
+search+n.hash))}),Ka().replaceChildren(),Zt()}var u_,Tl,Do,hp,Ka,h_,Ce=m(()=>{y();Sl();In();fe();we();Ki();Un();
+pe();We();u_=1e3,Tl=new AbortController,Do=null,hp={},Ka=()=>document.getElementById("main");h_=e=>e.code?{...e,
 code:As(e.code)}:e});var Vn,Za,Ls,Ml=m(()=>{Vn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Za=e=>(...t)=>({
 _$litDirective$:e,values:t}),Ls=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
-this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var mO,gp,fy,Ya,Ol=m(()=>{_();({I:mO}=Ku),gp=e=>e.strings===void 0,fy={},Ya=(e,t=fy)=>e._$AH=t});var Oe,$n=m(()=>{_();Ml();Ol();Oe=Za(class extends Ls{constructor(e){if(super(e),e.type!==Vn.PROPERTY&&e.type!==
+this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var fO,gp,f_,Ya,Ol=m(()=>{y();({I:fO}=Ku),gp=e=>e.strings===void 0,f_={},Ya=(e,t=f_)=>e._$AH=t});var Oe,$n=m(()=>{y();Ml();Ol();Oe=Za(class extends Ls{constructor(e){if(super(e),e.type!==Vn.PROPERTY&&e.type!==
 Vn.ATTRIBUTE&&e.type!==Vn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
  bindings");if(!gp(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
-t]){if(t===yt||t===u)return t;let n=e.element,s=e.name;if(e.type===Vn.PROPERTY){if(t===n[s])return yt}else if(e.
-type===Vn.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return yt}else if(e.type===Vn.ATTRIBUTE&&n.getAttribute(
-s)===t+"")return yt;return Ya(e),t}})});function Ja(e){return Object.hasOwn(bn,e)?e:void 0}async function he(e,t){try{return await Xa(e,t)}catch(n){let s=n instanceof
+t]){if(t===_t||t===u)return t;let n=e.element,s=e.name;if(e.type===Vn.PROPERTY){if(t===n[s])return _t}else if(e.
+type===Vn.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return _t}else if(e.type===Vn.ATTRIBUTE&&n.getAttribute(
+s)===t+"")return _t;return Ya(e),t}})});function Ja(e){return Object.hasOwn(bn,e)?e:void 0}async function he(e,t){try{return await Xa(e,t)}catch(n){let s=n instanceof
 V?await Pa():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function wn(){try{let e=await Pa();
 if(e||!at().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([er(),Xa("metals")]);return{
 press:e,metals:t}}catch{return}}async function Xa(e,t){let{body:n,etag:s}=await M("GET",`/${e}`,{signal:t});return{
@@ -425,12 +425,12 @@ async function Qa(e){try{return await er(e)}catch(t){let n=t instanceof V?await 
 press:n.press??null,etag:null,kept:!0}}}async function er(e){let{body:t,etag:n}=await M("GET","/press",{signal:e});
 return{press:t.press,etag:n,kept:!1}}async function bp(e,t){let n={press:Gn(e),by:C().name};return(await M("PU\
 T","/press",{body:n,etag:t})).body.press}function Gn({outline_mm:e,outlines_mm:t,...n}){return n}function wp(e,t){
-return JSON.stringify(e&&Gn(e))===JSON.stringify(t&&Gn(t))}function _n({tray:e,slot:t}){return!e&&!t?"place no\
+return JSON.stringify(e&&Gn(e))===JSON.stringify(t&&Gn(t))}function yn({tray:e,slot:t}){return!e&&!t?"place no\
 t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var bn,oe,Es,be=m(
-()=>{H();re();Fe();_e();bn={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
+()=>{H();re();Fe();ye();bn={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 oe={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
-metals:"shop.write_metals"};Es=(e,t)=>e?.find(n=>n.code===t)?.name??t});function Fo(e,t){let n=t.filter(gy),o=n.filter(l=>!l.parked&&!l.refused).reduce((l,c)=>({...l,...Ss(c.body)}),
+metals:"shop.write_metals"};Es=(e,t)=>e?.find(n=>n.code===t)?.name??t});function Fo(e,t){let n=t.filter(g_),o=n.filter(l=>!l.parked&&!l.refused).reduce((l,c)=>({...l,...Ss(c.body)}),
 e),a=new Set(n.flatMap(l=>l.body.settles??[])),r=(e.proposals??[]).filter(l=>!a.has(l.id));return{...o,proposals:r,
 after:n.at(-1)?.id??e.revision_id,here:n}}async function zn(e){return Fo(e,await qt(e.code).catch(()=>[]))}async function Al(e){
 let t=await ht(e);return t&&Fo(t,(await qt(e)).filter(n=>n.body.settles))}async function Ho(e){let t=await ht(
@@ -438,141 +438,141 @@ e);return t&&zn(t)}async function xt(e,t,{reason:n="",settles:s=[]}={}){let o=Va
 !s.length)return{where:"same",card:e};let{name:r}=C(),l=await Os({id:Ee(),kind:a.every(p=>p==="note")&&!s.length?
 "note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},...n?{reason:n}:{},...r?{by:r}:{}},before:Ss(e,
 a),after:e.after,etag:e.etag,revision:e.revision}),c=await Ho(e.code).catch(()=>{}),d=l.answer;return{where:l.
-where,card:c??(d?Fo(d,[]):{...e,...o})}}var gy,yn=m(()=>{Ms();Ne();Un();re();Fe();gy=({kind:e})=>e==="edit"||e===
-"note"});function Ll(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(by);if(!t.length)return null;
-let n=wy(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
+where,card:c??(d?Fo(d,[]):{...e,...o})}}var g_,_n=m(()=>{Ms();Ne();Un();re();Fe();g_=({kind:e})=>e==="edit"||e===
+"note"});function Ll(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(b_);if(!t.length)return null;
+let n=w_(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
 ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function rt(e,t){let n=Ll(
 e);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=t;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
-o>0&&o<=n.deepest_mm)}function wy({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*$y:0}var _p,$y,by,vn=m(()=>{_p=["Read \
+o>0&&o<=n.deepest_mm)}function w_({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
+o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*$_:0}var yp,$_,b_,vn=m(()=>{yp=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],$y=180/Math.PI;by=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function St(e,t,n){let s=null,o=await ht(e).catch(a=>{s=a});if(!o){await t(await zn(await _y(e,n,s)),{where:"\
-shop"});return}await t(await zn(o),{where:"device"}),yy(o,t,n)}async function _y(e,t,n){try{return await Tt(e,
-t)}catch(s){throw s instanceof V&&n instanceof st?n:s}}async function yp(){try{let e=await dn();if(e.length||!at().
+t."],$_=180/Math.PI;b_=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function St(e,t,n){let s=null,o=await ht(e).catch(a=>{s=a});if(!o){await t(await zn(await y_(e,n,s)),{where:"\
+shop"});return}await t(await zn(o),{where:"device"}),__(o,t,n)}async function y_(e,t,n){try{return await Tt(e,
+t)}catch(s){throw s instanceof V&&n instanceof st?n:s}}async function _p(){try{let e=await dn();if(e.length||!at().
 unkept)return{list:e,where:"device"}}catch{}try{let{body:e}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
 return hn(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return hn(!1,e),{list:[],where:"sh\
-op"}}}async function yy(e,t,n){try{let s=await Tt(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await zn(s),{
+op"}}}async function __(e,t,n){try{let s=await Tt(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await zn(s),{
 where:"shop"})}catch{}}async function vp(e,t){if(await ht(e).catch(()=>{}))return"device";try{return await Tt(
 e,t),"shop"}catch(n){if(n instanceof E&&n.status===404)return"nowhere";if(n instanceof V)return"silent";throw n}}
-async function Tt(e,t){try{let{body:n}=await M("GET",`/cards/${e}`,{signal:t,timeout:4e3});return hn(!0),await _t(
+async function Tt(e,t){try{let{body:n}=await M("GET",`/cards/${e}`,{signal:t,timeout:4e3});return hn(!0),await yt(
 n).catch(()=>n)}catch(n){throw t?.aborted||hn(!1,n),n}}async function tr(e,t){let{body:n}=await M("PUT",`/card\
-s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return _t(n).catch(()=>n)}function mt(e,t){let n=e.
+s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return yt(n).catch(()=>n)}function mt(e,t){let n=e.
 settings?.find(a=>a.step===t.number),s={set_angle_deg:n?.set_angle_deg??t.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??
 t.punch_depth_mm},o=rt(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
-null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var He=m(()=>{H();yn();vn();zt();
-Fe();_e()});function Qe(e,t){return e.length*t*.6+t*.3}function vy(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
+null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var He=m(()=>{H();_n();vn();zt();
+Fe();ye()});function Qe(e,t){return e.length*t*.6+t*.3}function v_(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
 e.y-t.y)*2<e.height+t.height}function kp(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
 2]];for(let[c,d,p]of l){if(d===0){if(Math.abs(c)>p)return!1;continue}let[h,f]=[(-p-c)/d,(p-c)/d];a=Math.max(a,
-Math.min(h,f)),r=Math.min(r,Math.max(h,f))}return a<=r}function ky([e,t],[n,s]){return nr(e,t,n)!==nr(e,t,s)&&
+Math.min(h,f)),r=Math.min(r,Math.max(h,f))}return a<=r}function k_([e,t],[n,s]){return nr(e,t,n)!==nr(e,t,s)&&
 nr(n,s,e)!==nr(n,s,t)}function nr(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var sr,or=m(()=>{
 sr=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:t,
-lines:n=[]}){let s=this.taken.filter(l=>vy(t,l)).length,o=this.edges.filter(l=>kp(t,l)).length,a=n.reduce((l,c)=>l+
-this.edges.filter(d=>ky(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>kp(d,c)).length,0);return s*40+
+lines:n=[]}){let s=this.taken.filter(l=>v_(t,l)).length,o=this.edges.filter(l=>kp(t,l)).length,a=n.reduce((l,c)=>l+
+this.edges.filter(d=>k_(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>kp(d,c)).length,0);return s*40+
 Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Re(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function jo(e){return e.length?
 `M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function it(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
 s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function xp([e,t,n,s],o){return`${e-
 o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function qn([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
 t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var kn=m(()=>{});function U(e){let{text:t}=w(e,{digits:2});return C().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
 /\.$/,"")}function Tp({section:e,part:t},{pixels:n=Ns(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=qn(it([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new sr(d.map((T,S)=>[T,d[(S+1)%d.length]])),h=Ty(e).map(
-(T,S)=>Oy(T.map(c),U(t.flats_mm[S]),p,18)),f=e.bend_points.map((T,S)=>My(c(T),S+1,t.bends[S],p,18)),[g,b,v,O]=Ey(
+c=qn(it([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new sr(d.map((T,S)=>[T,d[(S+1)%d.length]])),h=T_(e).map(
+(T,S)=>O_(T.map(c),U(t.flats_mm[S]),p,18)),f=e.bend_points.map((T,S)=>M_(c(T),S+1,t.bends[S],p,18)),[g,b,v,O]=E_(
 [...d,...f.flatMap(T=>Sp(T.box)),...h.flatMap(T=>[...Sp(T.box),...T.lines.flat()])]),[R,N]=[v-g+12,O-b+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
-    aria-label=${Sy(t)}
+    aria-label=${S_(t)}
     width=${R}
     height=${N}
     viewBox="${g-6} ${b-6} ${R} ${N}">
     <path class="sheet" d="M${d.map(T=>T.join(" ")).join("L")}Z" />
-    ${h.map(({lines:T,box:S,text:j})=>y`${T.map(([ue,ko])=>y`<path class="dimension" d="M${ue}L${ko}"/>`)}
-      ${Ay(T[0])}${Ly(S,j,18)}`)}
-    ${f.map(({box:T,text:S,number:j,badge:ue})=>y`<circle class="badge ${j===a?"marked":""}" cx=${ue[0]} cy=${ue[1]}
+    ${h.map(({lines:T,box:S,text:j})=>_`${T.map(([ue,ko])=>_`<path class="dimension" d="M${ue}L${ko}"/>`)}
+      ${A_(T[0])}${L_(S,j,18)}`)}
+    ${f.map(({box:T,text:S,number:j,badge:ue})=>_`<circle class="badge ${j===a?"marked":""}" cx=${ue[0]} cy=${ue[1]}
           r=${18*.68}/>
       <text class="badge-number" x=${ue[0]} y=${ue[1]} font-size=${18*.95} text-anchor="middle"
         dominant-baseline="central">${j}</text>
       <text x=${ue[0]+18*.95} y=${T.y} font-size=${18}
         dominant-baseline="central">${S}</text>`)}
-  </svg>`}function Ns(){return Math.min(Math.max(innerWidth-32,300),720)}function Sy(e){return`Section. ${e.flats_mm.
+  </svg>`}function Ns(){return Math.min(Math.max(innerWidth-32,300),720)}function S_(e){return`Section. ${e.flats_mm.
 map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Mp(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
 join("; ")}.`}function Mp(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":ie(x(e.included_angle_deg))}
-function Ty({dimensions:e,bend_points:t,centre_line:n}){if(e)return e;let s=[n[0],...t,n[n.length-1]];return s.
-slice(1).map((o,a)=>[s[a],o])}function My(e,t,n,s,o){let a=Mp(n),r=Qe(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>xy.
+function T_({dimensions:e,bend_points:t,centre_line:n}){if(e)return e;let s=[n[0],...t,n[n.length-1]];return s.
+slice(1).map((o,a)=>[s[a],o])}function M_(e,t,n,s,o){let a=Mp(n),r=Qe(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>x_.
 map(h=>{let f=e[0]+Math.cos(h)*(p*o+r/2-o*.6),g=e[1]+Math.sin(h)*p*o;return{box:{x:f,y:g,width:r,height:o*1.5},
-cost:p*2}})),{box:c}=s.choose(l),d=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:t,badge:d}}function Oy([e,t],n,s,o){
+cost:p*2}})),{box:c}=s.choose(l),d=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:t,badge:d}}function O_([e,t],n,s,o){
 let a=Math.hypot(t[0]-e[0],t[1]-e[1])||1,r=[-(t[1]-e[1])/a,(t[0]-e[0])/a],[l,c]=[Qe(n,o),o*1.3],d=(f,g)=>[f[0]+
 r[0]*g,f[1]+r[1]*g],p=[1.8,3.2,4.8].flatMap(f=>[f,-f].flatMap(g=>[.5,.3,.7].map(b=>{let[v,O]=[d(e,g*o),d(t,g*o)],
 R={x:v[0]+(O[0]-v[0])*b,y:v[1]+(O[1]-v[1])*b,width:l,height:c},N=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(g*r[1])*
 o*.9:0,T=[[v,O],[d(e,Math.sign(g)*o*.5),d(v,Math.sign(g)*4)],[d(t,Math.sign(g)*o*.5),d(O,Math.sign(g)*4)]];return{
 box:{...R,y:R.y+N},cost:Math.abs(g)+(b===.5?0:.5),lines:T}}))),h=s.choose(p);return{box:h.box,lines:h.lines,text:n}}
-function Ay(e){return e.map(([t,n])=>y`<path class="dimension tick" d="M${t-4} ${n+4}L${t+4} ${n-4}"/>`)}function Ly({
-x:e,y:t,width:n,height:s},o,a){return y`<rect class="ground" x=${e-n/2} y=${t-s/2} width=${n} height=${s}/>
+function A_(e){return e.map(([t,n])=>_`<path class="dimension tick" d="M${t-4} ${n+4}L${t+4} ${n-4}"/>`)}function L_({
+x:e,y:t,width:n,height:s},o,a){return _`<rect class="ground" x=${e-n/2} y=${t-s/2} width=${n} height=${s}/>
     <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Sp({
-x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function Ey(e){return it([e])}var xy,lt=m(()=>{
-_();re();L();or();kn();xy=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function Py(e){try{return Ny.includes(new Intl.Locale(e).region??"")?"inch":"mm"}catch{return"mm"}}function Op(){
-jd()||Ze({units:Py(navigator.language)})}function Lp(e){if(!e?.punches||!e.dies)return[];let t=!!e.press,n=e.punches.
+x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function E_(e){return it([e])}var x_,lt=m(()=>{
+y();re();L();or();kn();x_=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function P_(e){try{return N_.includes(new Intl.Locale(e).region??"")?"inch":"mm"}catch{return"mm"}}function Op(){
+jd()||Ze({units:P_(navigator.language)})}function Lp(e){if(!e?.punches||!e.dies)return[];let t=!!e.press,n=e.punches.
 length>0&&e.dies.length>0,s=[{step:"units",done:Uo("units")},{step:"press",done:t},{step:"tools",done:n}],o=s.
-slice(1).some(({step:r,done:l})=>!l&&!Uo(r)),a=!t&&!n&&!Uo("units");return o||a?s:[]}var Ny,Uo,Ap,El=m(()=>{re();
-Ny=["US","LR","MM"];Uo=e=>(C().skipped??[]).includes(e),Ap=e=>Ze({skipped:[...C().skipped??[],e]})});function Np(e,t){return t===P()?[ar.length,ne(e)]:t===`${P()}/s`?[ar.speed,By(e)?`${e} ${t}`:e]:t===pt().unit?
-[ar.force,cn(e,pt())]:t===nt().unit?[ar.rating,cn(e,nt())]:null}function Iy(e,t){let n=Np(e,t);if(!n)return null;
-let[{spellings:s},o]=n,[,a,r="0",l,c,d,p=""]=Ry.exec(ys(o))??[],h=s[p.toLowerCase().trim()];if(a===void 0||!h||
+slice(1).some(({step:r,done:l})=>!l&&!Uo(r)),a=!t&&!n&&!Uo("units");return o||a?s:[]}var N_,Uo,Ap,El=m(()=>{re();
+N_=["US","LR","MM"];Uo=e=>(C().skipped??[]).includes(e),Ap=e=>Ze({skipped:[...C().skipped??[],e]})});function Np(e,t){return t===P()?[ar.length,ne(e)]:t===`${P()}/s`?[ar.speed,B_(e)?`${e} ${t}`:e]:t===pt().unit?
+[ar.force,cn(e,pt())]:t===nt().unit?[ar.rating,cn(e,nt())]:null}function I_(e,t){let n=Np(e,t);if(!n)return null;
+let[{spellings:s},o]=n,[,a,r="0",l,c,d,p=""]=R_.exec(_s(o))??[],h=s[p.toLowerCase().trim()];if(a===void 0||!h||
 Number(c)===0)return null;let f=l?Number(r)+Number(l)/Number(c):Number(d);return(a==="-"?-f:f)*h}function Pp(e,t){
-let n=Iy(e,t);if(n===null)return"";let[{both:s}]=Np(e,t);return s.map(([o,a,r])=>`${Wy(n/a,r)} ${o}`).join(" =\
- ")}var Cy,Ep,ar,Ry,By,Wy,Cp=m(()=>{L();Cy={mm:1,cm:10,m:1e3,in:Se,inch:Se,'"':Se,ft:304.8},Ep={"short tons":Vt,
-t:va},ar={length:{spellings:Cy,both:[["mm",1,3],["in",Se,4]]},speed:{spellings:{"mm/s":1,"in/s":Se},both:[["mm\
+let n=I_(e,t);if(n===null)return"";let[{both:s}]=Np(e,t);return s.map(([o,a,r])=>`${W_(n/a,r)} ${o}`).join(" =\
+ ")}var C_,Ep,ar,R_,B_,W_,Cp=m(()=>{L();C_={mm:1,cm:10,m:1e3,in:Se,inch:Se,'"':Se,ft:304.8},Ep={"short tons":Vt,
+t:va},ar={length:{spellings:C_,both:[["mm",1,3],["in",Se,4]]},speed:{spellings:{"mm/s":1,"in/s":Se},both:[["mm\
 /s",1,3],["in/s",Se,3]]},force:{spellings:{kn:1,n:.001,...Ep},both:[["kN",1,1],["short tons",Vt,1]]},rating:{spellings:{
-"kn/m":1,"n/mm":1,"short tons/ft":Vt/To,"t/m":Ep.t},both:[["kN/m",1,1],["short tons/ft",Vt/To,1]]}},Ry=/^([+-]?)(?:(?:(\d+)[ -])?(\d+)\/(\d+)|(\d+\.?\d*|\.\d+)) *(.*)$/;
-By=e=>/^[\d.,]+$/.test(e.trim());Wy=(e,t)=>te(e,t).replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,"")});function Mt([e,t],[n,s],o,a=[(e+n)/2,(t+s)/2-10]){return y`<path class="dimension strong" d="M${e} ${t}L${n} ${s}"/>
+"kn/m":1,"n/mm":1,"short tons/ft":Vt/To,"t/m":Ep.t},both:[["kN/m",1,1],["short tons/ft",Vt/To,1]]}},R_=/^([+-]?)(?:(?:(\d+)[ -])?(\d+)\/(\d+)|(\d+\.?\d*|\.\d+)) *(.*)$/;
+B_=e=>/^[\d.,]+$/.test(e.trim());W_=(e,t)=>te(e,t).replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,"")});function Mt([e,t],[n,s],o,a=[(e+n)/2,(t+s)/2-10]){return _`<path class="dimension strong" d="M${e} ${t}L${n} ${s}"/>
     <circle class="dimension-end" cx=${e} cy=${t} r="4"/>
     <circle class="dimension-end" cx=${n} cy=${s} r="4"/>
-    <text x=${a[0]} y=${a[1]} text-anchor="middle" font-size="21">${o}</text>`}function Go(e){let[t,n]=Hy[e];return i`<svg class="drawing word-picture" viewBox="0 0 360 260" role="img" aria-label=${t}>
+    <text x=${a[0]} y=${a[1]} text-anchor="middle" font-size="21">${o}</text>`}function Go(e){let[t,n]=H_[e];return i`<svg class="drawing word-picture" viewBox="0 0 360 260" role="img" aria-label=${t}>
     ${n}
-  </svg>`}var Rp,Dy,Vo,rr,Fy,Hy,Nl=m(()=>{_();Rp=y`<path class="tool" d="M180 168L150 138V20H210V138Z"/>
-  <path class="tool" d="M80 150H130L180 200L230 150H280V245H80Z"/>`,Dy=y`<path class="sheet-line" d="M88 80L180 178L272 80"/>`,
-Vo=y`${Rp}${Dy}`,rr=y`<path class="sheet-line" d="M50 200H230Q250 200 250 180V60"/>`,Fy=y`<path class="sheet-line" d="M30 130H330"/><path class="fold" d="M180 100V160"/>`,
-Hy={"v-opening":["A die, its V opening marked",y`${Vo}${Mt([130,225],[230,225],"V opening",[180,218])}
-    <path class="dimension" d="M130 150V232M230 150V232"/>`],"tip-radius":["A punch, its tip marked",y`${Rp}${Mt(
+  </svg>`}var Rp,D_,Vo,rr,F_,H_,Nl=m(()=>{y();Rp=_`<path class="tool" d="M180 168L150 138V20H210V138Z"/>
+  <path class="tool" d="M80 150H130L180 200L230 150H280V245H80Z"/>`,D_=_`<path class="sheet-line" d="M88 80L180 178L272 80"/>`,
+Vo=_`${Rp}${D_}`,rr=_`<path class="sheet-line" d="M50 200H230Q250 200 250 180V60"/>`,F_=_`<path class="sheet-line" d="M30 130H330"/><path class="fold" d="M180 100V160"/>`,
+H_={"v-opening":["A die, its V opening marked",_`${Vo}${Mt([130,225],[230,225],"V opening",[180,218])}
+    <path class="dimension" d="M130 150V232M230 150V232"/>`],"tip-radius":["A punch, its tip marked",_`${Rp}${Mt(
 [180,166],[255,60],"tip radius",[290,52])}`],"inside-radius":["A bent sheet, the radius inside the bend marked",
-y`${rr}${Mt([238,186],[150,110],"inside radius",[135,98])}`],flange:["A bent sheet, the flange marked",y`${rr}${Mt(
-[290,205],[290,60],"flange",[325,48])}`],deduction:["A bent sheet with its two outside lengths, A and B",y`${rr}${Mt(
-[45,235],[258,235],"A")}${Mt([290,207],[290,60],"B",[315,138])}`],blank:["A flat sheet with its bend line",y`${Fy}${Mt(
+_`${rr}${Mt([238,186],[150,110],"inside radius",[135,98])}`],flange:["A bent sheet, the flange marked",_`${rr}${Mt(
+[290,205],[290,60],"flange",[325,48])}`],deduction:["A bent sheet with its two outside lengths, A and B",_`${rr}${Mt(
+[45,235],[258,235],"A")}${Mt([290,207],[290,60],"B",[315,138])}`],blank:["A flat sheet with its bend line",_`${F_}${Mt(
 [30,190],[330,190],"blank = A + B − deduction")}`],allowance:["A bent sheet, the length of the metal in the \
-bend marked",y`${rr}<path class="dimension strong" d="M222 200Q250 200 250 172"/>
+bend marked",_`${rr}<path class="dimension strong" d="M222 200Q250 200 250 172"/>
       <text x="165" y="160" font-size="21" text-anchor="middle">bend allowance</text>`],"k-factor":["A bent sh\
-eet, the line that keeps its length marked",y`<path class="tool" d="M60 240A180 180 0 0 1 240 60V110A130 130 0 0 0 110 240Z"/>
+eet, the line that keeps its length marked",_`<path class="tool" d="M60 240A180 180 0 0 1 240 60V110A130 130 0 0 0 110 240Z"/>
       <path class="centre strong" d="M88 240A152 152 0 0 1 240 88"/>
       <text x="250" y="72" font-size="21">outside</text><text x="250" y="95" font-size="21">keeps its</text>
       <text x="250" y="114" font-size="21">length</text><text x="125" y="225" font-size="21">inside</text>`],springback:[
-"A sheet under the punch, and more open after it",y`<path class="sheet-line" d="M90 70L180 190L270 70"/>
+"A sheet under the punch, and more open after it",_`<path class="sheet-line" d="M90 70L180 190L270 70"/>
       <path class="centre strong" d="M66 90L180 190L294 90"/>
       <text x="180" y="235" font-size="21" text-anchor="middle">dashed: after release</text>`],"set-angle":["A\
- bend in its tools, the angle between its flats marked",y`${Vo}<path class="dimension strong" d="M120 114A90 90 0 0 1 240 114"/>
+ bend in its tools, the angle between its flats marked",_`${Vo}<path class="dimension strong" d="M120 114A90 90 0 0 1 240 114"/>
       <text x="305" y="100" font-size="21" text-anchor="middle">set angle</text>`],"punch-depth":["A bend in i\
-ts tools, the way of the punch below the flat sheet marked",y`${Vo}<path class="centre" d="M40 132H320"/>
+ts tools, the way of the punch below the flat sheet marked",_`${Vo}<path class="centre" d="M40 132H320"/>
       ${Mt([320,132],[320,168],"depth",[320,195])}`],gauge:["A flat sheet on the die against the back gauge, X\
- and R marked",y`<path class="tool" d="M80 150H130L160 180L190 150H240V240H80Z"/>
+ and R marked",_`<path class="tool" d="M80 150H130L160 180L190 150H240V240H80Z"/>
       <path class="sheet-line thin" d="M40 143H285V60"/>
       <path class="tool" d="M292 82H340V104H292Z"/>${Mt([160,40],[292,40],"X")}
       ${Mt([318,150],[318,93],"R",[338,130])}
       <path class="centre" d="M160 20V240M240 150H340"/>`],"second-hit":["The same bend, pressed again and a l\
-ittle deeper",y`${Vo}<path class="dimension strong" d="M180 25V75M170 62L180 78L190 62"/>
+ittle deeper",_`${Vo}<path class="dimension strong" d="M180 25V75M170 62L180 78L190 62"/>
       <text x="272" y="40" font-size="21" text-anchor="middle">again, deeper</text>`],rating:["A bend in its t\
-ools, the force on the punch marked",y`${Vo}<path class="dimension strong" d="M180 2V60M168 44L180 62L192 44"/>
+ools, the force on the punch marked",_`${Vo}<path class="dimension strong" d="M180 2V60M168 44L180 62L192 44"/>
       <text x="250" y="40" font-size="21" text-anchor="middle">force</text>`],label:["A label with its square \
-and its code",y`<path class="tool" d="M40 40H320V220H40Z"/>
+and its code",_`<path class="tool" d="M40 40H320V220H40Z"/>
       <path class="square" d="M60 60h40v40h-40zM60 160h40v40h-40zM150 60h40v40h-40z
       M120 120h20v20h-20zM160 150h20v20h-20zM120 180h20v20h-20z"/>
       <text x="190" y="140" font-size="24">ABC-1234</text>
-      <text x="190" y="176" font-size="21">Bracket</text>`],screen:["A large display beside the press",y`<path class="tool" d="M50 30H310V180H50ZM160 180H200V215H160ZM110 215H250V230H110Z"/>
+      <text x="190" y="176" font-size="21">Bracket</text>`],screen:["A large display beside the press",_`<path class="tool" d="M50 30H310V180H50ZM160 180H200V215H160ZM110 215H250V230H110Z"/>
       <text x="180" y="110" font-size="52" text-anchor="middle">88.5°</text>
       <text x="180" y="155" font-size="24" text-anchor="middle">X 57.9</text>`],devices:["A phone and a comput\
-er of the same shop",y`<path class="tool" d="M40 50H110V190H40ZM170 60H330V170H170ZM150 190H350V205H150Z"/>
-      <path class="dimension strong" d="M115 120H165"/>`],copy:["The shop's file and its copy",y`<path class="tool" d="M60 60H140V190H60ZM220 60H300V190H220Z"/>
-      <path class="dimension strong" d="M150 125H210M196 115L212 125L196 135"/>`]}});function ir(e){let t=jy[e];return t?i`<a class="word" href="/words#${t}" data-test="word-${t}" @click=${Uy(t)}>${e}</a>`:
-e}var zo,jy,Pl,Uy,lr=m(()=>{_();Nl();zo={"v-opening":{title:"V opening",text:"The width of the V in the die, b\
+er of the same shop",_`<path class="tool" d="M40 50H110V190H40ZM170 60H330V170H170ZM150 190H350V205H150Z"/>
+      <path class="dimension strong" d="M115 120H165"/>`],copy:["The shop's file and its copy",_`<path class="tool" d="M60 60H140V190H60ZM220 60H300V190H220Z"/>
+      <path class="dimension strong" d="M150 125H210M196 115L212 125L196 135"/>`]}});function ir(e){let t=j_[e];return t?i`<a class="word" href="/words#${t}" data-test="word-${t}" @click=${U_(t)}>${e}</a>`:
+e}var zo,j_,Pl,U_,lr=m(()=>{y();Nl();zo={"v-opening":{title:"V opening",text:"The width of the V in the die, b\
 etween the sharp corners of its face and flanks. Usual is 8 times the thickness: a wider V takes less force an\
 d gives a larger inside radius and a longer flange."},"tip-radius":{title:"Tip radius",text:"The rounding of t\
 he punch's tip. A tip much sharper than the sheet is thick creases it."},"inside-radius":{title:"Inside radius",
@@ -593,12 +593,12 @@ to the finger's face, R its height above the die's top face."},"second-hit":{tit
 A bend can be closed further, never opened. So the first piece is pressed a little too open, measured, and pre\
 ssed again, deeper."},rating:{title:"Rating and force to allow for",text:"The rating is what a tool bears over\
  its length, as stamped on it. The force to allow for is the high end of what a bend may take; it is compared \
-with each rating. Plate and papers come first."}},jy={"V opening":"v-opening","V openings":"v-opening","Tip ra\
+with each rating. Plate and papers come first."}},j_={"V opening":"v-opening","V openings":"v-opening","Tip ra\
 dius":"tip-radius","Inside radius":"inside-radius","Flange from":"flange",Deduction:"deduction","Bend allowanc\
 e":"allowance","K-factor":"k-factor",Springback:"springback","Set angle":"set-angle","First hit: set angle":"s\
 econd-hit",Depth:"punch-depth","First hit: depth":"punch-depth","Allow for":"rating",Rating:"rating"};Pl=e=>i`${Go(
 e)}
-    <p>${zo[e].text}</p>`,Uy=e=>t=>{if(t.ctrlKey||t.metaKey||t.shiftKey)return;t.preventDefault();let n=document.
+    <p>${zo[e].text}</p>`,U_=e=>t=>{if(t.ctrlKey||t.metaKey||t.shiftKey)return;t.preventDefault();let n=document.
 querySelector("dialog.word-entry")??document.createElement("dialog");n.className="word-entry",n.setAttribute("\
 aria-label",zo[e].title),n.isConnected||document.body.append(n);let s=n;vt(i`<h2>${zo[e].title}</h2>
       ${Pl(e)}
@@ -610,7 +610,7 @@ aria-label",zo[e].title),n.isConnected||document.body.append(n);let s=n;vt(i`<h2
 unit:d="",on:p="input",next:h=!1,list:f="",mark:g=0}){let b=O=>s(O.target.value),v=a.length?"":Pp(String(n),d);
 return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${e}
-      >${Vy(g)}${ir(t)}${d?i` <span class="hint">(${d})</span>`:u}</label
+      >${V_(g)}${ir(t)}${d?i` <span class="hint">(${d})</span>`:u}</label
     >
     <input
       id=${e}
@@ -632,8 +632,8 @@ return i`<div class="field ${a.length?"has-wrong":""}">
       ${v?i`<span class="hint" data-test="read-${e}">${v}</span>`:u}
       ${o?i`<span class="hint">${o}</span>`:u}
     </span>
-    ${a.length?Gy(e,r,s):u}
-  </div>`}function Gy(e,t,n){return i`<div class="may-mean">
+    ${a.length?G_(e,r,s):u}
+  </div>`}function G_(e,t,n){return i`<div class="may-mean">
     ${t.map(s=>i`<button type="button" class="button" data-test="may-mean-${e}" @click=${()=>n(s)}>
           ${s}
         </button>`)}
@@ -683,8 +683,8 @@ length?"has-wrong":""}">
             <span>${r}</span>
           </label>`)}
     </div>
-  </div>`}function Ot(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var ye,
-Vy,z=m(()=>{_();$n();Cp();L();lr();ye=e=>t=>{t.preventDefault(),e()};Vy=e=>e?i`<span class="mark-in-label" aria-hidden="true">${e}</span> `:
+  </div>`}function Ot(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var _e,
+V_,z=m(()=>{y();$n();Cp();L();lr();_e=e=>t=>{t.preventDefault(),e()};V_=e=>e?i`<span class="mark-in-label" aria-hidden="true">${e}</span> `:
 u});function Bp(e,t){return i`<p>
       Check a bend at once: until your press and tools are entered, plain stand-in tools are counted with, and
       the answer says so.
@@ -693,30 +693,30 @@ u});function Bp(e,t){return i`<p>
     <section aria-label="Set up the shop">
       <h2>Set up the shop</h2>
       <ol class="first-steps" data-test="first-steps">
-        ${e.map(n=>zy(n,t))}
+        ${e.map(n=>z_(n,t))}
       </ol>
     </section>
     <nav class="home-new" aria-label="Start something">
       <a class="button" href="/part" data-test="new-part">New part</a>
       <a class="button" href="/scan">Scan a label</a>
-    </nav>`}function zy({step:e,done:t},n){let{title:s,words:o,body:a}=qy[e](n),r=!t&&!Uo(e),l=()=>{Ap(e),n()};
+    </nav>`}function z_({step:e,done:t},n){let{title:s,words:o,body:a}=q_[e](n),r=!t&&!Uo(e),l=()=>{Ap(e),n()};
 return i`<li class="panel" data-test="step-${e}" data-open=${String(r)}>
     <h3>${s} ${t?i`<span class="soft">done</span>`:u}</h3>
     ${r?i`<p>${o}</p>`:u} ${a}
     ${r?i`<button type="button" class="button" data-test="later-${e}" @click=${l}>
             ${e==="units"?"That is right":"Later"}
           </button>`:u}
-  </li>`}var qy,Ip=m(()=>{_();El();re();z();qy={units:e=>({title:"Units",words:"Guessed from the language of t\
+  </li>`}var q_,Ip=m(()=>{y();El();re();z();q_={units:e=>({title:"Units",words:"Guessed from the language of t\
 his browser. Settings change them at any time.",body:Q({name:"units",label:"Units",value:C().units,options:[["\
 mm","mm and kN"],["inch","inch and tons"]],change:t=>{Ze({units:t==="inch"?"inch":"mm"}),e()}})}),press:()=>({
 title:"Press",words:"Its name, force and bed length are enough.",body:i`<a class="button" href="/shop/press" data-test="to-press">The press</a>`}),
 tools:()=>({title:"Tools",words:"Pick a shape by its picture, type the sizes that are engraved on it.",body:i`<a class="button" href="/shop/dies/+" data-test="to-dies">Add a die</a>
-      <a class="button" href="/shop/punches/+" data-test="to-punches">Add a punch</a>`})}});var Ps,se,ct=m(()=>{_();Ps=()=>matchMedia("(min-width: 1000px)").matches,se=(e,t,{test:n="",open:s=Ps()}={})=>i`<details class="fold" data-test=${n||
+      <a class="button" href="/shop/punches/+" data-test="to-punches">Add a punch</a>`})}});var Ps,se,ct=m(()=>{y();Ps=()=>matchMedia("(min-width: 1000px)").matches,se=(e,t,{test:n="",open:s=Ps()}={})=>i`<details class="fold" data-test=${n||
 u} ?open=${s}>
     <summary><h2>${e}</h2></summary>
     ${t}
-  </details>`});function k(e,t=Ky[e]){return i`<span class="flag ${e}"
-    ><svg viewBox="0 0 24 24" aria-hidden="true">${Zy[e]}</svg>${t}</span
+  </details>`});function k(e,t=K_[e]){return i`<span class="flag ${e}"
+    ><svg viewBox="0 0 24 24" aria-hidden="true">${Z_[e]}</svg>${t}</span
   >`}function Cl({step:e,steps:t=[]}){return t.length>1?i`<b>Steps ${t.join(", ")}.</b> `:e?i`<b>Step ${e}.</b> `:
 u}function Ue(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>Cs.indexOf(Ae(s))-Cs.indexOf(
 Ae(o)));return n.length===0?u:i`<ul class="checks" data-test="checks">
@@ -730,30 +730,30 @@ Ae(o)));return n.length===0?u:i`<ul class="checks" data-test="checks">
   </ul>`}function Rs(e){let t=new Map;for(let s of e){let o=`${Ae(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
 let n=[...t.values()].sort(([s],[o])=>Cs.indexOf(Ae(s))-Cs.indexOf(Ae(o)));return i`<ul class="checks lines" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s[0].level} data-code=${s[0].code}>
-          ${Yy(s)}
+          ${Y_(s)}
         </li>`)}
-  </ul>`}function Yy([e,...t]){let n=i`${k(Ae(e))}
-    <div class="say">${Cl(e)}${Je(e.template,e.numbers)} ${Jy(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
+  </ul>`}function Y_([e,...t]){let n=i`${k(Ae(e))}
+    <div class="say">${Cl(e)}${Je(e.template,e.numbers)} ${J_(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
 level==="stop"}>
     <summary>${n}</summary>
     ${t.map(s=>i`<p class="say">${Cl(s)}${Je(s.template,s.numbers)}</p>`)}
     ${e.do?i`<p class="do">${Je(Zn(e),e.numbers)}</p>`:u}
-  </details>`}function Jy(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?u:t.
-length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var Ky,Cs,
-Zy,Ae,Me,Zn,je,qo,G=m(()=>{_();L();Ky={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},Cs=
-["stop","caution","unknown","note","ok"],Zy={stop:y`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
-caution:y`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
+  </details>`}function J_(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?u:t.
+length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var K_,Cs,
+Z_,Ae,Me,Zn,je,qo,G=m(()=>{y();L();K_={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},Cs=
+["stop","caution","unknown","note","ok"],Z_={stop:_`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+caution:_`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
-    <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:y`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
+    <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:_`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
-      stroke-width="2.5"/>`,note:y`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
-ok:y`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Ae=({level:e,sign:t,do:n,
+      stroke-width="2.5"/>`,note:_`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
+ok:_`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Ae=({level:e,sign:t,do:n,
 step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),Me=({template:e,numbers:t})=>Je(e,t),Zn=({do:e,do_template:t})=>t??
 e,je=({template:e,numbers:t={},words:n=""})=>e?Je(e,t):n,qo=e=>e.map(Me).join(" ")});function Yn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
 c",month:"short",year:"numeric"})}function de(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${Yn(e)}\
 , ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function Bs({made_at:e,received_at:t}){return t?
-!e||Math.abs(Date.parse(e)-Date.parse(t))<Xy?de(t):`in the shop ${de(t)}, made ${de(e)} by the device’s clock`:
-de(e??"")}function Yt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var Xy,Ve=m(()=>{Xy=5*6e4});function Rl(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+!e||Math.abs(Date.parse(e)-Date.parse(t))<X_?de(t):`in the shop ${de(t)}, made ${de(e)} by the device’s clock`:
+de(e??"")}function Yt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var X_,Ve=m(()=>{X_=5*6e4});function Rl(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${e.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
@@ -762,13 +762,13 @@ de(e??"")}function Yt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join
               ${t(s.metal)}, ${U(s.thickness_mm)} ${P()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
               ${Yn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · archived":""}
-              ${Qy(n.get(s.code)??"")}
+              ${Q_(n.get(s.code)??"")}
               ${s.settle?i`<span data-test="resolve">${k("caution",`${s.settle} to resolve`)}</span>`:u}
               ${s.worst==="stop"?k("stop"):u}
             </span>
           </a>
         </li>`)}
-  </ul>`}var Qy,Wp=m(()=>{_();fe();lt();L();G();Ve();Qy=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
+  </ul>`}var Q_,Wp=m(()=>{y();fe();lt();L();G();Ve();Q_=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
 u});function dr(e,t,n,s){let o=$e(e.code),a=o.fault||(e.asked&&!o.whole?tv(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),e.asked=!0,o.whole?ce(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
@@ -795,7 +795,7 @@ l.preventDefault(),e.asked=!0,o.whole?ce(`/c/${o.code}`):n()}}>
         >${I(e.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A valid code, but not on this device yet. Open asks the shop.</span
-      >`}var cr,tv,Bl=m(()=>{_();$n();fe();Ce();cr=()=>({code:"",asked:!1});tv=e=>e?`A card code has seven cha\
+      >`}var cr,tv,Bl=m(()=>{y();$n();fe();Ce();cr=()=>({code:"",asked:!1});tv=e=>e?`A card code has seven cha\
 racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Hp={};ae(Hp,{show:()=>ov});async function ov(e){e.title("Find a card");let t={typed:cr(),search:"",shown:Il},
 n=await Fp(),s=!1,o=()=>{let r=q(oe.press)?Lp(n.shop):[];r.length&&Op(),e.render(r.length&&n.list.length===0?i`<div class="home">
             <h1>A new shop</h1>
@@ -817,7 +817,7 @@ n=await Fp(),s=!1,o=()=>{let r=q(oe.press)?Lp(n.shop):[];r.length&&Op(),e.render
             ${av(t,n,s,o)} ${Dp}
           </div>`)};o();let a=async()=>{s||=at().reached!==null,n=await Fp(),o(),(s||n.list.length)&&e.ready()};
 document.addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await D().then(a)}async function Fp(){
-let[{list:e,where:t},n,s]=await Promise.all([yp(),wn(),Xe().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(
+let[{list:e,where:t},n,s]=await Promise.all([_p(),wn(),Xe().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(
 r,xl(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>Es(n?.metals,r),shop:n}}function av(e,t,n,s){
 if(t.list.length===0)return n?cv():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
 let o=iv(t,e.search);return i`<section class="home-list" aria-label="Cards">
@@ -854,7 +854,7 @@ return at().reached===!1?i`<div class="state" data-test="empty">
       </div>`:i`<div class="state" data-test="empty">
         <strong>The shop has no cards yet</strong>${B("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Il,nv,Dp,sv,jp=m(()=>{_();$n();fe();be();Ne();He();_e();L();lt();El();we();Ip();ct();pe();Wp();
+      </div>`}var Il,nv,Dp,sv,jp=m(()=>{y();$n();fe();be();Ne();He();ye();L();lt();El();we();Ip();ct();pe();Wp();
 Bl();Il=40,nv=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
@@ -942,7 +942,7 @@ R to",type:"length",blank:"unknown"},{name:"finger_height_mm",label:"Finger heig
 wn"},{name:"finger_depth_mm",label:"Finger depth",type:"length",blank:"unknown"},{name:"gauge_repeatability_mm",
 label:"Repeats within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"\
 Holder in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"\
-none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function Lt(e=""){let t=ys(e);return t===""?null:hv.test(t)?Number(t):t}function gv(e){let{show:t}=Xt.number;return{
+none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function Lt(e=""){let t=_s(e);return t===""?null:hv.test(t)?Number(t):t}function gv(e){let{show:t}=Xt.number;return{
 v:Y(e.v_opening_mm),angle:t(e.angle_deg),radius:Y(e.shoulder_radius_mm),face:e.face,centre:Y(e.centre_mm),code:e.
 code??"",rating:Xt.rating.show(e.rating_kn_per_m)}}function $v({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
 let l={v_opening_mm:hr(e),angle_deg:Lt(t),shoulder_radius_mm:hr(n),centre_mm:hr(o)};return{...Object.fromEntries(
@@ -954,8 +954,8 @@ r.name,l]))}function sh(e){let t={};for(let n of["name","note","gauge_family"])t
 name:n}of Is)t[n]=Xt.number.show(e[n]);for(let{name:n}of Jn){let s=e[n];for(let o of wv)t[`${n}.${o}`]=Xt.number.
 show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function oh(e){let t={name:e.name.trim(),note:e.note.trim(),
 gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of Is)(e[n]?.trim()||!s)&&(t[n]=Lt(e[n]));for(let{name:n,
-needed:s}of Jn){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?_v(e,n):null}
-return t}function _v(e,t){let n=["low","nominal","high"].map(s=>[s,Lt(e[`${t}.${s}`])]);return{...Object.fromEntries(
+needed:s}of Jn){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?yv(e,n):null}
+return t}function yv(e,t){let n=["low","nominal","high"].map(s=>[s,Lt(e[`${t}.${s}`])]);return{...Object.fromEntries(
 n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function ah(e,t){
 let n={},s=[];for(let[o,a]of Object.entries(e)){let r=`.${o}.`,c=(r.includes(".openings.")?t.filter(p=>p==="op\
 enings"):t).filter(p=>r.includes(`.${p}.`)).sort((p,h)=>h.length-p.length)[0],d=/\.(\d+)$/.exec(o)?.[1];c==="o\
@@ -970,11 +970,11 @@ take:mr(e=>ne(e).replace(/ (mm|in)$/," $1/s"))},lengths:{show:e=>(e??[]).map(Y).
 /[,;\n]/).filter(t=>t.trim()).map(t=>ne(t))},points:{show:e=>(e??[]).map(([t,n])=>`${Y(t)}, ${Y(n)}`).join(`
 `),take:e=>fv(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>ne(n)))},openings:{show:e=>Xn((e??[]).map(gv)),
 take:e=>At(e).map($v)},figure:{show:String,take:String}};nh=e=>Xt.points.show(e),Et=e=>Ds[e].flatMap(t=>t.fields);
-bv=({type:e,blank:t})=>e==="rating"||t!==void 0,wv=["low","nominal","high","source","standing"]});function $r(e){let t={...yv};for(let n of Gl){let s=e.get(Vl[n])?.slice(0,60);if(s==null)continue;let o=` ${P()}`;
+bv=({type:e,blank:t})=>e==="rating"||t!==void 0,wv=["low","nominal","high","source","standing"]});function $r(e){let t={..._v};for(let n of Gl){let s=e.get(Vl[n])?.slice(0,60);if(s==null)continue;let o=` ${P()}`;
 t[n]=zl(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function br(e){let t=new URLSearchParams;for(let n of Gl){
 let s=e[n].trim();s!==""&&t.set(Vl[n],zl(n)?ne(s):s)}return t.toString()}function Zo(e){return vv.filter(t=>e[t].
 trim()==="")}function Qn(e){let t={};for(let n of Gl){let s=e[n].trim();s!==""&&(t[n]=zl(n)?ne(s):n==="include\
-d_angle_deg"?Lt(s):s)}return t}var yv,Vl,Gl,vv,zl,wr=m(()=>{Nt();L();yv={metal:"",thickness_mm:"",bend_length_mm:"",
+d_angle_deg"?Lt(s):s)}return t}var _v,Vl,Gl,vv,zl,wr=m(()=>{Nt();L();_v={metal:"",thickness_mm:"",bend_length_mm:"",
 included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Vl={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
 length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Gl=Object.keys(Vl),vv=["meta\
 l","thickness_mm","bend_length_mm","included_angle_deg"],zl=e=>e.endsWith("_mm")});function Qt(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
@@ -991,9 +991,9 @@ u}>
 u}</span
           >`:u}
     ${s&&s!==u?i`<span class="band">${s}</span>`:u}
-  </div>`}var _r=m(()=>{_();lr()});function yr(e){return e.force_kn===null||e.force_kn===void 0?u:i`<b>${$(Ge(e))}</b>
+  </div>`}var yr=m(()=>{y();lr()});function _r(e){return e.force_kn===null||e.force_kn===void 0?u:i`<b>${$(Ge(e))}</b>
     <small class="expected">expected ${$(xn(e))}</small>`}function Jo(e,t,n="force_kn",{note:s=u,origin:o=""}={}){
-return Pt(e,Ge(t,n),{note:i`expected ${$(xn(t,n))}${s}`,origin:o,test:n})}var Ge,xn,rh,ft=m(()=>{_();L();_r();
+return Pt(e,Ge(t,n),{note:i`expected ${$(xn(t,n))}${s}`,origin:o,test:n})}var Ge,xn,rh,ft=m(()=>{y();L();yr();
 Ge=(e,t="force_kn")=>rh(t)(e[`${t}_high`],{up:!0}),xn=(e,t="force_kn")=>rh(t)(e[t]),rh=e=>e==="force_kn"?me:Ie});var ql,ih=m(()=>{ql=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#e.observe(this),this.#t.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#e.disconnect(),this.#t.disconnect()}measure(){let t=this.
@@ -1001,18 +1001,18 @@ querySelector("svg"),{width:n,height:s}=t?.viewBox.baseVal??{width:0,height:0};i
 return;let o=Math.max(n/t.clientWidth,s/t.clientHeight);t.style.setProperty("--px",String(o))}};customElements.
 define("drawing-frame",ql)});function Kl({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function lh(e,{
 left:t,right:n,bottom:s,top:o}){let[a,r]=es(e),[[l,c],[d,p]]=[e.on_sheet,e.on_tool],h=a-t>n-a?-1:1,f=r-s>.7*(o-
-s)?1:-1,[g,b]=Kl(e);return y`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
+s)?1:-1,[g,b]=Kl(e);return _`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
     <path class="near-line" d="M${l} ${-c}L${d} ${-p}" />
     ${vr(e,n-t)?u:[e.on_sheet,e.on_tool].map(kv)}
     <g transform="translate(${a} ${-r})">
-      ${vr(e,n-t)?y`<circle class="px near-ring" r="17" />`:u}
+      ${vr(e,n-t)?_`<circle class="px near-ring" r="17" />`:u}
       <path class="px near-leader" d="M${h*12} ${f*12}L${h*34} ${f*30}H${h*44}" />
       <text class="px label near-label" x=${h*50} y=${f*30-2}
         text-anchor=${h>0?"start":"end"}>${g}<tspan x=${h*50}
           dy="1.1em">${b}</tspan></text>
     </g>
-  </g>`}var es,vr,kv,Zl=m(()=>{_();L();es=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];vr=(e,t)=>Math.abs(
-e.distance_mm)<.1*t,kv=([e,t])=>y`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function Ct(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:d=!1,room:p=null}){
+  </g>`}var es,vr,kv,Zl=m(()=>{y();L();es=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];vr=(e,t)=>Math.abs(
+e.distance_mm)<.1*t,kv=([e,t])=>_`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function Ct(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:d=!1,room:p=null}){
 let h=s??(e.bounds[2]-e.bounds[0])/6,f=n?Sv(h,d?c:null):Tv(e,h,c),g=p&&!n?Mv(f,p,h):f,{left:b,bottom:v,right:O,
 top:R}=g,N=l??xv(e,t==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
@@ -1025,7 +1025,7 @@ top:R}=g,N=l??xv(e,t==="after"?"after":"before");return i`<drawing-frame class="
       preserveAspectRatio="xMidYMid meet">
       ${[e.bed,e.die].map(Re).map(ch)}
       <g transform="translate(0 ${N.down})">${N.tools.map(ch)}</g>
-      ${e.die.length?y`<path class="axis" d="M0 ${-R-999}V999" />`:u}
+      ${e.die.length?_`<path class="axis" d="M0 ${-R-999}V999" />`:u}
       <path class="gauge" transform="translate(${N.back} 0)" d=${N.gauge} />
       <path class="sheet" data-test="sheet" d=${N.sheet} />
       ${t==="before"&&e.gauge_point?Ov(e.gauge_point,o,g):u}
@@ -1039,20 +1039,20 @@ e.gauge_point[0]+1.5*t:0,d={left:Math.max(Math.min(s-.4*t,-1.4*t),-l),right:Math
 Math.max(l,c))},p=d.right-d.left,h={...d,bottom:Math.max(Math.min(o-.3*t,-1.1*t,-.17*p),-l/2),top:Math.min(Math.
 max(r+.3*t,1.6*t),8*t)},f=n?Yl(h,es(n),Math.max(t,.1*p)):h;return{...f,bottom:Math.min(f.bottom,f.top*-.33)}}function Mv(e,{
 bounds:t,share:n},s){let o=Yl(Yl(e,[t[0],t[1]],s),[t[2],t[3]],s),a=r=>e[r]+(o[r]-e[r])*n;return{left:a("left"),
-right:a("right"),bottom:a("bottom"),top:a("top")}}function Ov([e,t],n,{bottom:s}){let o=s*.45;return y`<g class="dimension-line" data-test="gauge-dimension">
+right:a("right"),bottom:a("bottom"),top:a("top")}}function Ov([e,t],n,{bottom:s}){let o=s*.45;return _`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${e} ${-t}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${e}" />
     ${dh(0,o,180)}${dh(e,o,0)}
     <g transform="translate(${e} ${-t})"><circle class="px touch" r="5" /></g>
     ${uh(e/2,o,n,17)}
   </g>`}function Av(e,t,n,{left:s,right:o}){let a=Math.min(...e.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
-r=Math.max(1.25*n,.14*(o-s)),l=t/2*(Math.PI/180),[c,d]=[r*Math.sin(l),a+r*Math.cos(l)];return y`<g class="dimension-line" data-test="angle-dimension">
+r=Math.max(1.25*n,.14*(o-s)),l=t/2*(Math.PI/180),[c,d]=[r*Math.sin(l),a+r*Math.cos(l)];return _`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-d}A${r} ${r} 0 0 1 ${c} ${-d}" />
     ${uh(0,a+r,$(x(t)))}
-  </g>`}var ch,Yl,dh,uh,Xo=m(()=>{_();L();ih();Zl();kn();ch=e=>e?y`<path class="tool" d=${e} />`:u;Yl=({left:e,
+  </g>`}var ch,Yl,dh,uh,Xo=m(()=>{y();L();ih();Zl();kn();ch=e=>e?_`<path class="tool" d=${e} />`:u;Yl=({left:e,
 right:t,bottom:n,top:s},[o,a],r)=>({left:Math.min(e,o-r),right:Math.max(t,o+r),bottom:Math.min(n,a-r),top:Math.
-max(s,a+r)});dh=(e,t,n)=>y`<g transform="translate(${e} ${-t})">
-    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,uh=(e,t,n,s=0)=>y`<g transform="translate(${e} ${-t})">
+max(s,a+r)});dh=(e,t,n)=>_`<g transform="translate(${e} ${-t})">
+    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,uh=(e,t,n,s=0)=>_`<g transform="translate(${e} ${-t})">
     <text class="px label" y=${s} text-anchor="middle"
       dominant-baseline="central">${n}</text></g>`});function ph(e,t){let n=[...e].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
     ${n.map(s=>i`<li class="row option" data-die=${s.die} data-level=${s.level}>
@@ -1066,10 +1066,10 @@ max(s,a+r)});dh=(e,t,n)=>y`<g transform="translate(${e} ${-t})">
             >
             ${s.level==="ok"?u:k(s.level)}
             <span class="facts"> ${Lv(s).map(o=>Ev(...o))} </span>
-            <span class="more">${Me(s.reason_said)} ${_n(s)}.</span>
+            <span class="more">${Me(s.reason_said)} ${yn(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var Lv,Ev,hh=m(()=>{_();be();L();ft();G();Lv=e=>[["allow for",$(Ge(e,"force_kn_per_m")),`expected ${xn(
+  </ol>`}var Lv,Ev,hh=m(()=>{y();be();L();ft();G();Lv=e=>[["allow for",$(Ge(e,"force_kn_per_m")),`expected ${xn(
 e,"force_kn_per_m").text}`],["radius",$(w(e.inside_radius_mm))],["flange from",$(w(e.min_flange_mm))],["set",$(
 x(e.set_angle_deg))]],Ev=(e,t,n)=>i`<span class="fact"
     ><small>${e}</small>
@@ -1078,7 +1078,7 @@ x(e.set_angle_deg))]],Ev=(e,t,n)=>i`<span class="fact"
   >`});function Fs(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
     <b>First hit:</b> ${Jl(e)}. If it is too open, make a second hit.
     <span class="drawn">${t}</span>
-  </p>`:u}var kr,Jl,mh,xr,ts=m(()=>{_();L();kr=e=>x(e).text.replace(/\.0$/,""),Jl=e=>`comes out ${kr(e.comes_out_deg_low)}\
+  </p>`:u}var kr,Jl,mh,xr,ts=m(()=>{y();L();kr=e=>x(e).text.replace(/\.0$/,""),Jl=e=>`comes out ${kr(e.comes_out_deg_low)}\
  to ${kr(e.comes_out_deg_high)}°`,mh=e=>`${kr(e.comes_out_deg_low)}–${kr(e.comes_out_deg_high)}°`,xr=(e,{set_angle_deg:t,
 firstHit:n})=>n?e.expected_set_angle_deg:t});function Sr(e){return Xl(e,t=>t.level==="stop"||t.level==="caution")}function Xl(e,t){let n=e.filter(o=>!fh(o)&&
 t(o));if(n.length===0)return u;let s=n.some(o=>o.level==="stop");return i`<section
@@ -1102,7 +1102,7 @@ if(t.length===0)return u;let n=i`<ul>
         </li>`)}
   </ul>`;return i`<section class="every-time">
     ${se(i`${k("caution")} At the press, every time`,n,{test:"every-time"})}
-  </section>`}var fh,gh,$h,Qo=m(()=>{_();L();G();ct();fh=e=>e.code.startsWith("general-");gh=e=>Xl(e,t=>t.level===
+  </section>`}var fh,gh,$h,Qo=m(()=>{y();L();G();ct();fh=e=>e.code.startsWith("general-");gh=e=>Xl(e,t=>t.level===
 "stop"),$h=e=>Xl(e,t=>t.level==="caution")});function Tr(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function Ql(e){
 let t=Tr(e);return Object.keys(t).length?{tools:t}:{}}function en(e){let{die:t,punch:n}=Tr(e);return[t&&`die ${t}`,
 n&&`punch ${n}`].filter(Boolean).join(", ")}var ea,ns=m(()=>{ea=e=>({die:e?.die??"",punch:e?.punch??""})});function W(e,t){return Object.entries(e).filter(([n])=>ec(n,t)).flatMap(([,n])=>n)}function bh(e,t){return Object.
@@ -1117,10 +1117,10 @@ return i`<li>
     </ul>
   </div>`}function tc(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function nc(e){for(let t=e?.
 closest("details");t;t=t.parentElement?.closest("details"))t.open=!0}function ta(e){let t=document.getElementById(
-e);nc(t),t?.focus({preventScroll:!0}),t?.scrollIntoView({block:"center"})}var ec,gt=m(()=>{_();ec=(e,t)=>e===t||
+e);nc(t),t?.focus({preventScroll:!0}),t?.scrollIntoView({block:"center"})}var ec,gt=m(()=>{y();ec=(e,t)=>e===t||
 e.startsWith(`${t}.`)});function oc(e,t,n,s){let o=(a,r)=>A({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:t[a]??"",wrong:W(n,`${e}.${a}`),change:l=>s({[a]:l})});
-return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function yh(e,{dies:t,punches:n},s,o){
+return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function _h(e,{dies:t,punches:n},s,o){
 let a=t.flatMap(ac).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
         <span>Tools: <b>${en(e.tools)||"chosen by the planner"}</b></span>
@@ -1128,10 +1128,10 @@ let a=t.flatMap(ac).map(({code:r})=>r);return i`<details class="wishes" data-tes
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
       ${oc("tools",e.tools??{},s,r=>o({...e,tools:{die:"",punch:"",...e.tools,...r}}))}
     </details>
-    ${_h("codes-of-dies",a)}
-    ${_h("codes-of-punches",n.map(({code:r})=>r))}`}function js({tools_reason:e,tools_reason_said:t}){let n=je(
-{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:u}var sc,ac,_h,ss=m(()=>{
-_();ns();G();z();gt();sc=["tools.die","tools.punch"];ac=e=>e.shape==="multi_v"?e.openings:[e];_h=(e,t)=>i`<datalist id=${e}>${t.
+    ${yh("codes-of-dies",a)}
+    ${yh("codes-of-punches",n.map(({code:r})=>r))}`}function js({tools_reason:e,tools_reason_said:t}){let n=je(
+{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:u}var sc,ac,yh,ss=m(()=>{
+y();ns();G();z();gt();sc=["tools.die","tools.punch"];ac=e=>e.shape==="multi_v"?e.openings:[e];yh=(e,t)=>i`<datalist id=${e}>${t.
 map(n=>i`<option value=${n}></option>`)}</datalist>`});function Mr(e){let t=(e??"").split(":")[0].trim();return Nv.includes(t)?t:""}function na(e){if(!e)return"";let t=new Map;
 for(let[n,s]of Pv){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
 slice(1)}: ${s.join(", ")}.`).join(" ")}var Nv,Pv,Or=m(()=>{Nv=["model","handbook","your test bends"];Pv=[["fo\
@@ -1148,8 +1148,8 @@ nd_allowance_mm","allowance"]]});function kh(e){return i`<ul class="ratings" dat
     <span class="rating-words">${Rv(e)}</span>
   </li>`}function Rv({load_kn:e,load_kn_per_m:t,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=t===void 0?
 $(me(e)):$(Ie(t));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=t===void 0?
-$(me(n)):$(Ie(s));return`${a} of ${r}`}function Bv(e){let t=Math.min(e/100*vh,250);return y`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${vh} 0V18" />`}
-var vh,xh,rc,Sh,Th=m(()=>{_();L();G();vh=200;xh=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,rc=e=>`${Sh[e.
+$(me(n)):$(Ie(s));return`${a} of ${r}`}function Bv(e){let t=Math.min(e/100*vh,250);return _`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${vh} 0V18" />`}
+var vh,xh,rc,Sh,Th=m(()=>{y();L();G();vh=200;xh=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,rc=e=>`${Sh[e.
 what]??e.what}${xh(e)}`,Sh={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
 holder:"Holder","die holder":"Die holder"}});function Us(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(v=>l/v<=a)??Iv(l,a))*o,d=Math.
 floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,h=v=>Wv(n+(v-d)/(p-d)*(s-n)),f=Math.round((p-d)/c),g=Math.max(0,-Math.
@@ -1186,37 +1186,37 @@ null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle ov
     ${Eh(o,r,"°")} ${c?Nh(c.x):u}
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
-    ${c?y`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:u}
+    ${c?_`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:u}
     ${s.map(h=>Vv(o.at(Number(h.punch_depth_mm)),r.at(h.measured_deg),h))}
   </svg>`}function Lh(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return Us(0,n,{from:ze.left,to:ze.
 right,size:P()==="in"?Se:1,most:6})}function Eh(e,t,n){let{left:s,right:o,top:a,bottom:r}=ze,l=n==="°",c=t.marks.
-map(({at:h,text:f})=>y`<path class="faint" d="M${s} ${h}H${o}"/>
+map(({at:h,text:f})=>_`<path class="faint" d="M${s} ${h}H${o}"/>
       <text x=${s-6} y=${h+6} text-anchor="end"
-        font-size=${tn}>${f}${l?"°":""}</text>`),d=e.marks.map(({at:h,text:f})=>y`<path class="faint" d="M${h} ${r}v6"/>
+        font-size=${tn}>${f}${l?"°":""}</text>`),d=e.marks.map(({at:h,text:f})=>_`<path class="faint" d="M${h} ${r}v6"/>
       <text x=${Math.min(h,Lr-f.length*tn*.3)} y=${r+24} text-anchor="middle"
-        font-size=${tn}>${f}</text>`),p=y`<text class="quiet" x=${s-6} y="18" text-anchor="end"
-    font-size=${tn}>${n}</text>`;return y`
+        font-size=${tn}>${f}</text>`),p=_`<text class="quiet" x=${s-6} y="18" text-anchor="end"
+    font-size=${tn}>${n}</text>`;return _`
     ${c}
     ${d}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
     <text class="quiet" x=${o} y=${Er-8} text-anchor="end"
       font-size=${tn}>punch depth, ${P()}</text>
     ${l?u:p}`}function Hv(e,t){let n=-1/0;return jv(e).map(({limit_kn:s,names:o})=>{let a=t.at(s);return n=Math.
-max(a-6,n+tn+2),y`<path class="limit" d="M${ze.left} ${a}H${ze.right}" data-test="limit-line"
+max(a-6,n+tn+2),_`<path class="limit" d="M${ze.left} ${a}H${ze.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${ze.left+6} y=${n}
         font-size=${tn}>${o.join(", ")} ${$(me(s))}</text>`})}function jv(e){let t=new Map;for(let n of e)t.set(
 Number(n.limit_kn),[...t.get(Number(n.limit_kn))??[],Nr(n)]);return[...t].map(([n,s])=>({limit_kn:n,names:s}))}
-function Uv(e){if(!e.length)return u;let t=e.length>1?`, ${e.length-1} more`:"";return y`<text class="limit-word" x=${ze.
+function Uv(e){if(!e.length)return u;let t=e.length>1?`, ${e.length-1} more`:"";return _`<text class="limit-word" x=${ze.
 right} y="18" text-anchor="end" font-size=${tn}
       data-test="limit-far">↑ ${lc(e[e.length-1])}${t}</text>`}function Nr({what:e,name:t}){return e==="pres\
 s per metre"?"Bed and ram":e==="press"||!t?e[0].toUpperCase()+e.slice(1):`${e[0].toUpperCase()}${e.slice(1)} ${t}`}
-function Vv(e,t,{id:n,outlier:s}){return s?y`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
-        data-test="result-point" data-id=${n} data-odd="true"/>`:y`<circle class="result-point" cx=${e} cy=${t} r="6" data-test="result-point" data-id=${n}/>`}
-var Lr,Er,ze,tn,Dv,Fv,Ah,Nh,lc,Gv,Ph=m(()=>{_();L();ic();Lr=400,Er=320,ze={left:58,right:Lr-14,top:20,bottom:Er-
-54},tn=18,Dv=3,Fv=5;Ah=e=>w(e,{digits:2});Nh=e=>y`<path class="set-line" d="M${e} ${ze.top}V${ze.bottom}"/>
+function Vv(e,t,{id:n,outlier:s}){return s?_`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
+        data-test="result-point" data-id=${n} data-odd="true"/>`:_`<circle class="result-point" cx=${e} cy=${t} r="6" data-test="result-point" data-id=${n}/>`}
+var Lr,Er,ze,tn,Dv,Fv,Ah,Nh,lc,Gv,Ph=m(()=>{y();L();ic();Lr=400,Er=320,ze={left:58,right:Lr-14,top:20,bottom:Er-
+54},tn=18,Dv=3,Fv=5;Ah=e=>w(e,{digits:2});Nh=e=>_`<path class="set-line" d="M${e} ${ze.top}V${ze.bottom}"/>
   <text class="set-word" x=${e-5} y=${ze.bottom-6} text-anchor="end" font-size=${tn}>set</text>`;lc=({what:e,name:t,
-limit_kn:n})=>`${Nr({what:e,name:t})} ${$(me(n))}`;Gv=(e,t)=>y`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Bh({stroke:e,error:t,open:n,toggled:s}){return i`<details
+limit_kn:n})=>`${Nr({what:e,name:t})} ${$(me(n))}`;Gv=(e,t)=>_`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Bh({stroke:e,error:t,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
@@ -1261,7 +1261,7 @@ limit_kn!==null),n=e.filter(s=>s.limit_kn===null);return i`${t.length?i`<p class
 harp enough: there is nothing to set.":`Set ${$(x(e.set_angle_deg))} under load at a depth of ${Rh(e.punch_depth_mm)}\
 .`}function Yv({trials:e}){let t=e.filter(n=>n.punch_depth_mm===null).length;return t?i`<p class="hint">
         ${t===1?"One result has":`${t} results have`} no depth written down and can't be drawn.
-      </p>`:u}var Rh,Ch,Jv,Ih=m(()=>{_();Ph();H();L();ft();Rh=e=>$(w(e,{digits:2}));Ch=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:u}var Rh,Ch,Jv,Ih=m(()=>{y();Ph();H();L();ft();Rh=e=>$(w(e,{digits:2}));Ch=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${e} d="M2 8H38" />
   </svg>`,Jv=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="result-point" cx="20" cy="8" r="6" />
@@ -1293,7 +1293,7 @@ code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-t
             ><span class="name" data-test="chosen-${a}"
               ><b>${r??"none"}</b> <span>${l?.name??""}</span></span
             >
-            <span class="where">${l?_n(l):""}</span>
+            <span class="where">${l?yn(l):""}</span>
             ${l&&l.condition!=="good"?i`<span class="more"
                     >condition:
                     ${l.condition}${l.condition_note?`, ${l.condition_note}`:""}</span
@@ -1359,7 +1359,7 @@ wance",os],["k_factor","K",Hh]]):u}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var os,tk,nk,Hh,ck,jh=m(()=>{_();Xo();be();L();ft();hh();_r();ts();Qo();ct();pe();z();ss();Or();Th();
+  </div>`}var os,tk,nk,Hh,ck,jh=m(()=>{y();Xo();be();L();ft();hh();yr();ts();Qo();ct();pe();z();ss();Or();Th();
 Ih();os=e=>w(e,{digits:2});tk=e=>i`
   ${nn(e,"set_angle_deg","Set angle",x)}
   ${nn(e,"punch_depth_mm","Depth",os)}
@@ -1427,12 +1427,12 @@ wrong:W(r,h),change:b=>l({[h]:b},{now:!0})}),p=e.metal&&!t.some(({code:h})=>h===
             Choose the tools for me
           </button>`:u}`}function mk({thickness_mm:e,thickness_gauge:t},n){return[/ga/i.test(n)?$(w(e,{digits:2})):
 "",t??""].filter(Boolean).join(", ")}function Uh(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);return e&&
-!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var dk,uk,fk,Gh=m(()=>{_();H();wr();be();Yo();L();
+!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var dk,uk,fk,Gh=m(()=>{y();H();wr();be();Yo();L();
 ft();jh();z();ct();We();gt();dk=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch","p\
 unch_radius_mm"],uk={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angle"};
 fk=e=>e.map(({code:t,name:n})=>[t,n])});function zh(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
 request("screen").catch(()=>{}),e.aborted&&t?.release())};document.addEventListener("visibilitychange",n,{signal:e}),
-e.addEventListener("abort",()=>t?.release()),n()}var cc,dc=m(()=>{_();cc=()=>"wakeLock"in navigator?u:i`<p class="hint" data-test="may-go-dark">
+e.addEventListener("abort",()=>t?.release()),n()}var cc,dc=m(()=>{y();cc=()=>"wakeLock"in navigator?u:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
       </p>`});async function sn(e){let{body:t}=await M("GET","/press-screens",{signal:e,timeout:3e3});return t.press_screens}
 async function Zh(e){let{body:t}=await M("PUT",`/press-screens/${encodeURIComponent(e)}`,{body:{code:null,step:0}});
@@ -1456,13 +1456,13 @@ hn(!0),T&&D()}function R(T){c+=1,T instanceof E&&T.status===404?h({answers:!0,go
 let N=()=>document.visibilityState==="visible"&&f();return document.addEventListener("visibilitychange",N,{signal:s}),
 addEventListener("online",N,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),f(),{move(T,{whatever:S=!1}={}){
 r={place:T,at:Date.now(),whatever:S},h({late:!1,refused:""}),c===0&&f()},standing:()=>a}}var gk,$k,tm,hc=m(()=>{
-H();re();_e();gk=1e3,$k=4e3,tm=3e3});function nm(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=bk.
-has(o.key)?e.next:wk.has(o.key)?e.back:null;!a||yk(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<_k)&&(n=o.
+H();re();ye();gk=1e3,$k=4e3,tm=3e3});function nm(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=bk.
+has(o.key)?e.next:wk.has(o.key)?e.back:null;!a||_k(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<yk)&&(n=o.
 timeStamp,a()))};addEventListener("keydown",s,{signal:t}),addEventListener("click",o=>o.detail>0&&vk(),{signal:t})}
-function yk({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
+function _k({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
 e===" ")&&s.matches("button, a, summary")}function vk(){let e=document.activeElement;e?.matches("button, summa\
-ry, input[type=range]")&&e.blur()}var bk,wk,_k,sm=m(()=>{bk=new Set(["ArrowRight","PageDown"," ","Enter"]),wk=
-new Set(["ArrowLeft","PageUp","Backspace"]),_k=300});function Cr(e,{pixels:t=Ns(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=K*2.4,r=qn(e.bounds,t-2*a,n-1.6*
+ry, input[type=range]")&&e.blur()}var bk,wk,yk,sm=m(()=>{bk=new Set(["ArrowRight","PageDown"," ","Enter"]),wk=
+new Set(["ArrowLeft","PageUp","Backspace"]),yk=300});function Cr(e,{pixels:t=Ns(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=K*2.4,r=qn(e.bounds,t-2*a,n-1.6*
 a),[,l,c]=e.bounds,[d,p]=r([c,l]),h=f=>f.map(([g,b,v,O])=>`M${r([g,b])}L${r([v,O])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
@@ -1471,7 +1471,7 @@ a),[,l,c]=e.bounds,[d,p]=r([c,l]),h=f=>f.map(([g,b,v,O])=>`M${r([g,b])}L${r([v,O
     width=${d+2*a}
     height=${p+1.6*a}
     viewBox="${-a} ${-K*.7} ${d+2*a} ${p+1.6*a}">
-    ${e.faces.filter(({side:f})=>o&&f===o).map(({outline:f})=>y`<path class="marked-face" d="M${f.map(g=>r(g).
+    ${e.faces.filter(({side:f})=>o&&f===o).map(({outline:f})=>_`<path class="marked-face" d="M${f.map(g=>r(g).
 join(" ")).join("L")}Z"/>`)}
     <path class="hidden-line" d=${h(e.lines.hidden)} />
     <path class="bend-edge" d=${h(e.lines.bend)} />
@@ -1479,12 +1479,12 @@ join(" ")).join("L")}Z"/>`)}
     ${e.dimensions.map(({name:f,from:g,to:b,mm:v})=>kk(r(g),r(b),f,U(v)))}
     ${e.faces.filter(({flat:f})=>f===1).map(({side:f,outline:g})=>xk(f,g.map(r),f===o))}
   </svg>`}function kk(e,t,n,s){let o=n==="length"?[-K*.5,K*.95]:n==="width"?[K*.5,K*.95]:[K*.9,0],[a,r]=[e,t].
-map(([p,h])=>[p+o[0],h+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],d=Qe(s,K);return y`<path class="dimension" d="M${a}L${r}"/>
+map(([p,h])=>[p+o[0],h+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],d=Qe(s,K);return _`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
     <rect class="ground" x=${l-d/2} y=${c-K*.65} width=${d} height=${K*1.3}/>
     <text x=${l} y=${c} font-size=${K} text-anchor="middle" dominant-baseline="central">${s}</text>`}function xk(e,t,n){
-let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=Qe(e,K);return y`<rect class="ground ${n?
+let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=Qe(e,K);return _`<rect class="ground ${n?
 "marked-word":""}" x=${s-a/2} y=${o-K*.65}
       width=${a} height=${K*1.3}/>
     <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${K}
@@ -1513,16 +1513,16 @@ K*3),[c,d]=l([e.length_mm,0]);return i`<svg
     <text x=${c+K*1.6} y=${d/2} font-size=${K} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function Tk(e,t,n){let s=Qe(n,K);return y`<rect class="ground" x=${e-s/2} y=${t-K*.7} width=${s} height=${K*
+  </svg>`}function Tk(e,t,n){let s=Qe(n,K);return _`<rect class="ground" x=${e-s/2} y=${t-K*.7} width=${s} height=${K*
 1.4}/>
     <text x=${e} y=${t} font-size=${K} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Mk({
 bend:e,place:t,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,d]=[l([n,s]),l([o,a])],p=.5+(t%2?-1:1)*.12*
-Math.ceil((t-1)/1),[h,f]=[c[0]+(d[0]-c[0])*p,c[1]+(d[1]-c[1])*p];return y`<path class="fold ${r}" d="M${c}L${d}"/>
+Math.ceil((t-1)/1),[h,f]=[c[0]+(d[0]-c[0])*p,c[1]+(d[1]-c[1])*p];return _`<path class="fold ${r}" d="M${c}L${d}"/>
     <circle class="badge" cx=${h} cy=${f} r=${K*.68}/>
     <text class="badge-number" x=${h} y=${f} font-size=${K*.95} text-anchor="middle"
       dominant-baseline="central">${e}</text>`}function Ok(e){let t=e.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
 direction}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}, inside of the box up. ${t.join("; ")}.`}var K,
-qe,Vs=m(()=>{_();L();or();kn();lt();K=18;qe=e=>!!e?.folded});function Rr(e,t){return!qe(e)||!t.side?u:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+qe,Vs=m(()=>{y();L();or();kn();lt();K=18;qe=e=>!!e?.folded});function Rr(e,t){return!qe(e)||!t.side?u:i`<section class="box-step" data-test="box-step" aria-label="Which side">
     ${Cr(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${ie(w(t.bend_length_mm))}</b> long.</li>
@@ -1539,7 +1539,7 @@ return u;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=$(x(t.included
 distance_mm)));return i`<li data-test="sides-near">
     ${t.distance_mm<0?i`<b>The finished ${t.side} side runs ${s} into the ${t.tool}</b>, at ${n}.`:i`The finished ${t.
 side} side stays <b>${s}</b> from the ${t.tool}, nearest at ${n}.`}
-  </li>`}var mc=m(()=>{_();Vs();lt();L()});function lm(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
+  </li>`}var mc=m(()=>{y();Vs();lt();L()});function lm(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
 turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Gs(e){let t=lm(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${dm}${um[t]}</svg
     ><b>${cm[t]}.</b>`}function Br(e,t){let n=lm(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
     <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${dm}${um[n]}</svg>
@@ -1554,11 +1554,11 @@ return i`<span data-test="end">The hem at the ${n} end goes under the flattening
 return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=sa(e,t);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var cm,dm,fc,rm,Lk,im,Ek,um,zs=m(()=>{_();cm={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var cm,dm,fc,rm,Lk,im,Ek,um,zs=m(()=>{y();cm={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},dm=y`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,fc=y`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-rm=y`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,Lk=y`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-im=y`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Ek=y`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+ver and a quarter"},dm=_`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,fc=_`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+rm=_`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,Lk=_`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+im=_`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Ek=_`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
 um={first:[Lk],same:[Ek],over:[fc],end:[rm],both:[fc,rm],quarter:[im],"quarter-over":[fc,im]}});function oa({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
 s,o]=[e[n-1],e[n]];return gc(s,o,(t-s.share)/(o.share-s.share))}function gc(e,t,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(e.share,t.share),phase:t.phase,included_angle_deg:s(e.included_angle_deg,
@@ -1583,11 +1583,11 @@ max(...c),Math.max(...d,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function qs
 s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function Ir(e,t,n){let s=-n.
 punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Rk(t,n),tools:[
 e.before.ram,e.before.holder,e.before.punch].map(Re).filter(Boolean),down:s,gauge:Re(e.before.gauge),back:a}}var $c=m(
-()=>{kn()});function Wr({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=ym?t:null}function is(e){
+()=>{kn()});function Wr({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=_m?t:null}function is(e){
 let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Wr(e),{before:o,after:a}=pm(n),r=s?hm(n,
 s):oa(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Ir(t,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function Ks(e){let{clearance:t}=e;
-if(!t)return"Clearance was not checked at this step.";let n=Wr(e);if(!n)return`Nothing comes within ${ie(w(ym,
+if(!t)return"Clearance was not checked at this step.";let n=Wr(e);if(!n)return`Nothing comes within ${ie(w(_m,
 {digits:0}))} of the part.`;let s=ie(w(Math.abs(n.distance_mm))),o=typeof t.needed_mm=="number"?`, ${ie(w(t.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
 e part";return n.distance_mm<=0?`${a} runs ${s} into the ${fm(n.tool)}, ${gm(n)}.`:`Closest: ${a.toLowerCase()}\
@@ -1609,13 +1609,13 @@ Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${bm}`}:a?{kind:"sl
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${t==="swi\
 ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${bm}`}:null}function Bt(e,{short:t=!1}={}){let n=Bk(e);return n?
 t?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${_m(n.kind)}<b>${n.what}.</b></span
+      >${ym(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${_m(n.kind)}
+    ${ym(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:u}var ym,fm,bm,wm,_m,Ik,Wk,on=m(()=>{_();$c();L();ym=100;fm=e=>({gauge:"gauge finger",sheet:"part it\
+  </div>`:u}var _m,fm,bm,wm,ym,Ik,Wk,on=m(()=>{y();$c();L();_m=100;fm=e=>({gauge:"gauge finger",sheet:"part it\
 self"})[e]??e;bm="Punch still, at its top. Fingers never between.";wm=(e,t,n)=>[e===n&&"in",t===n&&"out"].filter(
-Boolean).join(" and ");_m=e=>e==="swing"?Ik:Wk(e!=="slide"),Ik=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+Boolean).join(" and ");ym=e=>e==="swing"?Ik:Wk(e!=="slide"),Ik=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
@@ -1623,18 +1623,18 @@ Boolean).join(" and ");_m=e=>e==="swing"?Ik:Wk(e!=="slide"),Ik=i`<svg class="sig
     <path class="sign-sheet" d="M4 22H40V36H4Z" />
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${e?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
-  </svg>`});function _c({segments_mm:e,segments_total_mm:t}){if(!e?.length)return"";let n=e.map(o=>U(o)).join(" + "),s=w(0).
+  </svg>`});function yc({segments_mm:e,segments_total_mm:t}){if(!e?.length)return"";let n=e.map(o=>U(o)).join(" + "),s=w(0).
 unit;return e.length>1?`${n} = ${U(t??0)} ${s}`:`${n} ${s}`}function Zs(e,t=0,n=[]){return e?.length?i`<ul class="tools" data-test="tools">
     ${e.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
           <span class="where">${wc(s)}</span>
           <span class="more"
-            >${[_c(s),km(s.steps,t),yc(s,n),Dk(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[yc(s),km(s.steps,t),_c(s,n),Dk(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
   </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function km(e,t){return!e?.
-length||e.length===t?"":`step${e.length>1?"s":""} ${e.join(", ")}`}function yc({kind:e,code:t},n){let s=n.filter(
+length||e.length===t?"":`step${e.length>1?"s":""} ${e.join(", ")}`}function _c({kind:e,code:t},n){let s=n.filter(
 a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${km(
 o.map(({number:a})=>a),0)}`:""}`:""}function Dk(e){return e==="good"||!e?"":e==="unknown"?"condition unknown":
 e}function Dr(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures blank">
@@ -1726,7 +1726,7 @@ u}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var wc,Hk,Tn=m(()=>{_();be();vn();L();ft();lt();_r();ts();zs();on();wc=_n;Hk=e=>e[0].toUpperCase()+e.
+  </div>`}var wc,Hk,Tn=m(()=>{y();be();vn();L();ft();lt();yr();ts();zs();on();wc=yn;Hk=e=>e[0].toUpperCase()+e.
 slice(1)});function Hr(e,t){return i`<header class="step-top">
     <a class="step-card" href="/c/${e.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${e.title||e.display_code}</span></a
@@ -1737,7 +1737,7 @@ slice(1)});function Hr(e,t){return i`<header class="step-top">
       >${e}${t.unit&&t.unit!=="°"?i` <span class="unit">${t.unit}</span>`:u}</span
     >
     <span class="value" data-test="${n}-value">${t.text}${t.unit==="°"?"°":u}</span>
-  </div>`}var xc,Mn=m(()=>{_();Tn();xc=(e,t)=>i`<h1>
+  </div>`}var xc,Mn=m(()=>{y();Tn();xc=(e,t)=>i`<h1>
     <span data-test="step-number">Step ${t.number} of ${e.plan.steps.length}</span>
     <small
       >${It(t)}
@@ -1789,21 +1789,21 @@ let a=()=>{n.playing=!n.playing,n.playing&&Zk(t>=1?0:t,n,s,o),s()};return i`<div
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
   </div>`}function Zk(e,t,n,s){let o=performance.now(),a=r=>{!t.playing||s.aborted||(t.share=Math.min(1,e+Math.
 max(0,r-o)/Gk),t.playing=t.share<1,n(),t.playing&&requestAnimationFrame(a))};Object.assign(t,{at:"between",share:e}),
-requestAnimationFrame(a)}var Gk,aa,jr=m(()=>{_();$c();Xo();L();Tn();on();Gk=7e3,aa=()=>({at:"before",share:0,close:!1,
+requestAnimationFrame(a)}var Gk,aa,jr=m(()=>{y();$c();Xo();L();Tn();on();Gk=7e3,aa=()=>({at:"before",share:0,close:!1,
 playing:!1})});function Tm(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length){let o=je({...n?.said,words:n?.words});return i`<p data-test="no-setting">${o||
 "No new setting comes from this one."}</p>`}let s=je({...n?.said,words:n?.what})||`${Yk(e)} Something else is \
 wrong.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(n?.to_check??_p).map(o=>i`<li>${o}</li>`)}
+      ${(n?.to_check??yp).map(o=>i`<li>${o}</li>`)}
     </ol>
   </div>`}function Yk(e){let t=Ll(e),n="That is further off than the card’s table of corrections goes.";return t?
 `${n} Tools and press end at ${$(x(t.sharpest_deg))} under load.`:n}function Mm(e,t){return e.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${t?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:u}var Sc=m(()=>{_();vn();L();G()});function Om({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?u:i`<h3>Where the tools stand</h3>
+  </p>`:u}var Sc=m(()=>{y();vn();L();G()});function Om({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?u:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${e.map(t=>i`<li>
             <b>Station ${t.number}</b> ${t.punch}${t.turned?", reversed,":u} over ${t.die}:
@@ -1812,7 +1812,7 @@ a first piece.":"Tools and press do not reach this bend. Read what stops it befo
           </li>`)}
     </ul>`}function Ur({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
 `Station ${n.number}, ${Am(n.centre_mm)}`:""}function Am(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
-w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var Vr=m(()=>{_();L();G()});function Gr(e,t){let n=t.checks.filter(l=>Ae(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
+w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var Vr=m(()=>{y();L();G()});function Gr(e,t){let n=t.checks.filter(l=>Ae(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+Me(l),{...l,sign:Ae(
 l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function zr(e,t,n,s,o){
 if(!t.drawing)return i`<p class="state" data-test="no-drawing">
@@ -1835,7 +1835,7 @@ i`<div class="set-figures">
             <b>Retract the gauge ${$(w(t.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would run into it.
           </p>`:u}
-    ${Xk(t)}`}function Jk(e){let t=yr(e);return t===u?u:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
+    ${Xk(t)}`}function Jk(e){let t=_r(e);return t===u?u:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
 function Xk({hits:e}){return e?i`<div class="hits" data-test="hits">
     <b>${e.count} bumps</b>, ${$(x(e.angle_each_deg))} each. Move the gauge
     ${$(w(e.pitch_mm,{digits:2}))} each time:
@@ -1865,7 +1865,7 @@ function Xk({hits:e}){return e?i`<div class="hits" data-test="hits">
         <dd><b>${$(x(t.included_angle_deg))}</b> ${t.direction}</dd>
       </div>
     </dl>
-    ${js(t)}`}var Kr=m(()=>{_();He();L();ft();G();ts();jr();ss();Sc();Mn();Vr()});function Em(e){let t=new Map;for(let n of e)t.set(n.run_id,[...t.get(n.run_id)??[],n]);return[...t.values()].map(
+    ${js(t)}`}var Kr=m(()=>{y();He();L();ft();G();ts();jr();ss();Sc();Mn();Vr()});function Em(e){let t=new Map;for(let n of e)t.set(n.run_id,[...t.get(n.run_id)??[],n]);return[...t.values()].map(
 Qk).reverse()}function Qk(e){let t=new Set(e.map(({undoes:r})=>r)),n=e.filter(({id:r,kind:l})=>l!=="back"&&!t.
 has(r)),s=r=>n.filter(l=>l.kind===r).length,o=n.find(({kind:r})=>r==="begun"),a=n.filter(({kind:r})=>r==="piec\
 e"||r==="scrap");return{id:e[0].run_id,revision:(o??e[0]).revision,pieces:o?.pieces??null,state:e0(n),done:s("\
@@ -1882,7 +1882,7 @@ done}>
     ${e.settingUp&&!a?i`<button type="button" class="button run-ready" data-test="run-ready" @click=${o}>
             Set-up finished
           </button>`:u}
-  </section>`}var Js,Tc=m(()=>{_();Ys();Js=e=>i`<p class="run-piece" data-test="run-piece">
+  </section>`}var Js,Tc=m(()=>{y();Ys();Js=e=>i`<p class="run-piece" data-test="run-piece">
     <b>${ls(e)}</b>
     ${e.state==="paused"?i`<span data-test="run-paused">paused</span>`:u}
     ${e.scrapped?i`<span data-test="run-scrapped">${e.scrapped} scrapped</span>`:u}
@@ -1930,7 +1930,7 @@ let a=s.map(({step:r,pieces:l})=>`${l} at step ${r}`).join(", ");return[`${t}${e
  ")}function i0({setup_s:e,setup_until:t,seconds_per_piece:n}){let s=e===null?"set-up goes on":`set-up${t==="s\
 aid"?"":" and first piece"} ${Cm(e)}`;return n===null?s:`${s}, ${Cm(n)} a piece`}function Cm(e){let t=Math.round(
 e);if(t<60)return`${t} s`;let n=Math.floor(t/60),s=t%60?` ${String(t%60).padStart(2,"0")} s`:"";return n<60?`${n}\
- min${s}`:`${Math.floor(n/60)} h ${String(n%60).padStart(2,"0")} min`}var t0,Bm,Im,Yr,Jr,Xr=m(()=>{_();Ys();Rt();
+ min${s}`:`${Math.floor(n/60)} h ${String(n%60).padStart(2,"0")} min`}var t0,Bm,Im,Yr,Jr,Xr=m(()=>{y();Ys();Rt();
 we();z();Ve();ct();t0=5;Bm=({plan:e},{runs:t},n)=>q("runs.keep")&&!n&&e.steps.length>0&&t.every(s=>s.state==="\
 ended"),Im=(e,t,n,{ask:s})=>Bm(e,t,n)?i`<button
         type="button"
@@ -1995,7 +1995,7 @@ let a=e.plan.steps.length,r=o?.state==="open"&&!q("runs.keep");return i`<article
     ${t?i`<button type="button" class="button next" data-test="next" @click=${s.next}>
             ${t}${n?i` <small>${n}</small>`:u}
           </button>`:u}
-  </nav>`}var l0,c0,Qr,Mc=m(()=>{_();Rt();mc();G();zs();Tn();Mn();on();Kr();we();Tc();Xr();l0=3;c0=(e,t)=>e.plan.
+  </nav>`}var l0,c0,Qr,Mc=m(()=>{y();Rt();mc();G();zs();Tn();Mn();on();Kr();we();Tc();Xr();l0=3;c0=(e,t)=>e.plan.
 tools.filter(n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));Qr=(e,t)=>i`<button
     type="button"
     class="button press-screen-name"
@@ -2017,7 +2017,7 @@ tools.filter(n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));Qr=(e,t)=>
                   ${dt(r)}
                 </button>`)}
           </div>`:u}
-    ${e?i`<form class="press-screen-new" novalidate @submit=${ye(a.make)}>
+    ${e?i`<form class="press-screen-new" novalidate @submit=${_e(a.make)}>
             ${A({name:"press-screen",label:e.length?"Or a new one":"Give it a name",value:n,wrong:s?[s]:[],change:a.
 type,hint:"Like 1, or Big press. It is kept on this display."})}
             <button class="button" data-test="make-press-screen">Add it</button>
@@ -2035,7 +2035,7 @@ type,hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="press-screen-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:u}`}var Um,Vm,Gm,Oc,qm=m(()=>{_();H();dc();Rt();fe();Mc();z();Um=e=>Oc(e,"press-screen-idle",dt(
+        </p>`:u}`}var Um,Vm,Gm,Oc,qm=m(()=>{y();H();dc();Rt();fe();Mc();z();Um=e=>Oc(e,"press-screen-idle",dt(
 e.name),i`<p>Open a card on a phone and choose this press screen.</p>
       ${cc()}`),Vm=(e,t,n)=>Oc(n,"press-screen-no-card",I(e),t instanceof E?i`<p>${t.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes when the shop is back.
@@ -2053,11 +2053,11 @@ e.name),i`<p>Open a card on a phone and choose this press screen.</p>
 revision:e.revision,made_at:new Date().toISOString(),...n},o={id:s.id,kind:"run",code:e.code,body:s};try{await Oa(
 o),mn(),D()}catch{ei.push({code:e.code,body:s}),Os(o).catch(()=>ei.splice(ei.findIndex(a=>a.body.id===s.id),1))}
 return document.dispatchEvent(new CustomEvent("run")),s}function Xs(e,t){document.addEventListener("run",e,{signal:t}),
-document.addEventListener("sync",e,{signal:t})}var ei,ti,Km,ra=m(()=>{Ys();Na();Ne();Un();_e();ei=[];ti=async e=>Nm(
+document.addEventListener("sync",e,{signal:t})}var ei,ti,Km,ra=m(()=>{Ys();Na();Ne();Un();ye();ei=[];ti=async e=>Nm(
 await Ac(e)),Km=(e,t)=>Ke(e,Ee(),{kind:"begun",pieces:t})});function Zm(e,t,n){let s=null,o="",a=async()=>{let l=e()?.code??"",c=l?await ti(l):null;t.aborted||l!==(e()?.code??
 "")||l===o&&JSON.stringify(c)===JSON.stringify(s)||([o,s]=[l,c],n())};Xs(a,t);let r=()=>e()?.code===o?s:null;return{
 look:a,now:r,moved:()=>{D(),setTimeout(()=>!t.aborted&&D(),d0)},count:()=>{let[l,c]=[r(),e()];return l?.state!==
-"open"||!c||!q("runs.keep")?!1:(Ke(c,l.id,{kind:"piece"}),!0)}}}var d0,Ym=m(()=>{ra();we();_e();d0=1500});var Qm={};ae(Qm,{show:()=>p0});function p0(e){zh(e.signal);let t=uc();t?Xm(e,t):Jm(e,"")}function Jm(e,t){e.title(
+"open"||!c||!q("runs.keep")?!1:(Ke(c,l.id,{kind:"piece"}),!0)}}}var d0,Ym=m(()=>{ra();we();ye();d0=1500});var Qm={};ae(Qm,{show:()=>p0});function p0(e){zh(e.signal);let t=uc();t?Xm(e,t):Jm(e,"")}function Jm(e,t){e.title(
 "Press screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:t},o;e.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
 aborted&&e.render(jm(s,c)),r=p=>{n.abort();let h=uc();Xm(e,h?.name===p?h:{name:p,code:null,step:0,etag:null})},
@@ -2085,7 +2085,7 @@ abort()),g({}),t.unsent&&f.move(r),O()}var u0,ef=m(()=>{H();dc();Rt();hc();He();
 jr();We();Kr();Ym();u0=3e3});function Z(e,t){let n=document.getElementById("notices"),s=()=>vt(i``,n);vt(i`<div class="notice" data-test="notice">
       <span>${e}</span>
       <button type="button" @click=${()=>{s(),t?.act()}}>${t?.label??"Close"}</button>
-    </div>`,n),clearTimeout(tf),(!t||t.goes)&&(tf=setTimeout(s,8e3))}var tf,tt=m(()=>{_()});function Ec(e){try{let t=JSON.parse(localStorage.getItem(Lc(e))??"null");return t&&Array.isArray(t.form?.flats)&&
+    </div>`,n),clearTimeout(tf),(!t||t.goes)&&(tf=setTimeout(s,8e3))}var tf,tt=m(()=>{y()});function Ec(e){try{let t=JSON.parse(localStorage.getItem(Lc(e))??"null");return t&&Array.isArray(t.form?.flats)&&
 Array.isArray(t.form?.bends)?t:null}catch{return null}}function ni(e,t){try{return localStorage.setItem(Lc(e),
 JSON.stringify({...t,kept_at:new Date().toISOString()})),!0}catch{return!1}}function Nc(e){try{localStorage.removeItem(
 Lc(e))}catch{}}var Lc,nf=m(()=>{Lc=e=>`flangebook.part.${e||"new"}`});var si,Wt,oi,ai,ia=m(()=>{Nt();ns();L();si=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
@@ -2140,12 +2140,12 @@ a)===t?"":Number(a)>t?String(Number(a)+n):a,o=e.critical_flats.filter(a=>!t||a!=
 wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function so(e){let{first:t,last:n,no_turn_over:s,
 no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??la();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Rc,la,_f,ca=m(()=>{L();Rc=2,la=()=>({
-first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});_f=e=>({...e,first:"",
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Rc,la,yf,ca=m(()=>{L();Rc=2,la=()=>({
+first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});yf=e=>({...e,first:"",
 last:"",critical_flats:[]})});function Fc(e){return{unit:P(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[Wt()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function ci({aside:e,...t},n){let s=yf({...t,box:n?t.box??e??ri():
+din6935",grain:"",holes:[],order:null,box:null}}function ci({aside:e,...t},n){let s=_f({...t,box:n?t.box??e??ri():
 null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function vf(e,t){return e.box&&t&&String(ds(e.box))===String(
-ds(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:yf({...e,box:t})}function oo(e,t){return e.box?{...Fc(e.metal),
+ds(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:_f({...e,box:t})}function oo(e,t){return e.box?{...Fc(e.metal),
 title:e.title??"",note:t,thickness:Y(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:Bc(
 e.wishes),tools:ea(e.tools),box:rf(e.box)}:{unit:P(),title:e.title??"",note:t,metal:e.metal,thickness:Y(e.thickness_mm),
 length:Y(e.bend_length_mm),flats:e.flats_mm.map(Y),bends:e.bends.map(oi),dimension:e.dimension??"din6935",grain:e.
@@ -2170,8 +2170,8 @@ direction??"up"},o=t==="left"?e.bends:e.bends.map((r,l)=>l>0&&l===e.bends.length
 let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Sf(o.flat,n,-1)}));return{...e,bends:e.
 bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...Wc(e.wishes,t+1)}}function Sf(e,t,n){
 let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function ui(e){let t=e.split(/[^\d]+/).filter(Boolean).
-map(Number);return t.length?t:null}function Tf(e,t){return t===0||t===e.bends.length-1}var Dc,yf,Hc,An=m(()=>{
-ia();us();Nt();ns();L();ca();Dc=40;yf=e=>({...e,order:null,...e.wishes?{wishes:_f(e.wishes)}:{}});Hc=e=>JSON.stringify(
+map(Number);return t.length?t:null}function Tf(e,t){return t===0||t===e.bends.length-1}var Dc,_f,Hc,An=m(()=>{
+ia();us();Nt();ns();L();ca();Dc=40;_f=e=>({...e,order:null,...e.wishes?{wishes:yf(e.wishes)}:{}});Hc=e=>JSON.stringify(
 {...ao(e),title:""})});async function Uc(e,t){try{let{body:n}=await M("POST","/cards",{body:{...Of(e),code:t},timeout:Mf});return{saved:await Ef(
 n)}}catch(n){if(n instanceof E&&n.status===409)return{taken:t};throw Lf(n)}}async function Af(e,t){let n={...Of(
 e),reason:e.reason??""},s=f0(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${t.code}`,{body:{
@@ -2180,7 +2180,7 @@ e),reason:e.reason??""},s=f0(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await 
 o)}}function f0(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ee(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=e;return{id:e.saving.id,number:0,kind:"edit",code:s,body:t,queued_at:new Date().toISOString(),
 after:r,etag:o,revision:a}}function Lf(e){return e instanceof E&&(e.errors=Object.fromEntries(Object.entries(e.
-errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function Ef(e){return _t(e).catch(()=>e)}var Mf,Of,
+errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function Ef(e){return yt(e).catch(()=>e)}var Mf,Of,
 Nf=m(()=>{H();He();Ne();An();re();Fe();Mf=6e4,Of=e=>({part:ao(e),note:e.note,...C().name?{by:C().name}:{}})});function Rf(e,{pixels:t=Ns(),tallest:n=t*.45,test:s="blank"}={}){let o=U(e.width_mm),a=t-Qe(o,ee)-ee*2,r=a/e.length_mm,
 l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=Pf(e.bend_lines.map(b=>[b.at_mm*r,ee*1.8+Qe(Vc(b),ee)]),a),p=Pf(
 e.bend_lines.map(b=>[b.at_mm*r,Qe(U(b.at_mm),ee)]),a),h=Cf(d)*da+ee*.4,f=Cf(p)*da+ee*.4,g=h+c;return i`<svg
@@ -2189,17 +2189,17 @@ e.bend_lines.map(b=>[b.at_mm*r,Qe(U(b.at_mm),ee)]),a),h=Cf(d)*da+ee*.4,f=Cf(p)*d
       role="img"
       aria-label=${g0(e)}
       viewBox="-8 -4 ${t+8} ${g+f+da*1.4}">
-      ${l?b0(a,h,g):y`<rect class="sheet" x="0" y=${h} width=${a} height=${c}/>`}
+      ${l?b0(a,h,g):_`<rect class="sheet" x="0" y=${h} width=${a} height=${c}/>`}
       ${e.bend_lines.map((b,v)=>$0(b,b.at_mm*r,d[v],p[v],h,g))}
       ${w0(a,g+f+ee*.7,U(e.length_mm))}
-      ${_0(a+ee,h,g,o)}
+      ${y0(a+ee,h,g,o)}
     </svg>
     ${l?i`<p class="hint">Width ${$({text:o,unit:""})} is drawn short at the break.</p>`:u}`}function Vc(e){let t=e.
 included_angle_deg?ie(x(e.included_angle_deg)):"hem";return`${e.direction} ${t}`}function g0(e){let t=e.bend_lines.
 map(n=>`bend ${n.bend} ${Vc(n)} at ${U(n.at_mm)}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}. ${t.join(
 "; ")}.`}function Pf(e,t){let n=[];return e.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),Math.max(t-o/2,o/2)),
 r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function $0(e,t,n,s,o,a){
-let r=o-ee*.4-da*(n.row+.5),l=a+ee*.4+da*(s.row+.5),c=n.at-n.width/2;return y`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
+let r=o-ee*.4-da*(n.row+.5),l=a+ee*.4+da*(s.row+.5),c=n.at-n.width/2;return _`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
     <path class="leader" d="M${t} ${o}V${r+ee*.8}M${t} ${a}V${l-ee*.8}"/>
     <rect class="ground" x=${c} y=${r-ee*.75} width=${n.width} height=${ee*1.5}/>
     <circle class="badge" cx=${c+ee*.75} cy=${r} r=${ee*.68}/>
@@ -2211,19 +2211,19 @@ let r=o-ee*.4-da*(n.row+.5),l=a+ee*.4+da*(s.row+.5),c=n.at-n.width/2;return y`<p
     <text x=${s.at} y=${l} font-size=${ee} text-anchor="middle"
       dominant-baseline="central">${U(e.at_mm)}</text>`}function b0(e,t,n){let s=(t+n)/2,o=`L${e*.52} ${s+3}L${e*
 .54} ${s-14}L${e*.58} ${s+8}L${e*.6} ${s-9}`,a=`L${e*.6} ${s-1}L${e*.58} ${s+16}L${e*.54} ${s-6}L${e*.52} ${s+
-11}`;return y`<path class="sheet" d="M0 ${t}V${s+3}${o}L${e} ${s-9}V${t}Z"/>
+11}`;return _`<path class="sheet" d="M0 ${t}V${s+3}${o}L${e} ${s-9}V${t}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${e*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${e} ${s-1}V${n}Z"/>`}function w0(e,t,n){let s=Qe(n,ee);return y`<path class="dimension"
+"")}L${e} ${s-1}V${n}Z"/>`}function w0(e,t,n){let s=Qe(n,ee);return _`<path class="dimension"
       d="M0 ${t}H${e}M-4 ${t+4}L4 ${t-4}M${e-4} ${t+4}L${e+4} ${t-4}"/>
     <rect class="ground" x=${e/2-s/2} y=${t-ee*.7} width=${s} height=${ee*1.4}/>
     <text x=${e/2} y=${t} font-size=${ee} text-anchor="middle"
-      dominant-baseline="central">${n}</text>`}function _0(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return y`<path class="dimension" d="M${e} ${t}V${n}${o(
+      dominant-baseline="central">${n}</text>`}function y0(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return _`<path class="dimension" d="M${e} ${t}V${n}${o(
 t)}${o(n)}"/>
     <text x=${e+ee*.6} y=${(t+n)/2} font-size=${ee}
-      dominant-baseline="central">${s}</text>`}var ee,da,Cf,Bf=m(()=>{_();L();or();lt();ee=18,da=ee*1.5;Cf=e=>Math.
+      dominant-baseline="central">${s}</text>`}var ee,da,Cf,Bf=m(()=>{y();L();or();lt();ee=18,da=ee*1.5;Cf=e=>Math.
 max(0,...e.map(t=>t.row+1))});function ut(e,{mark:t=0,...n}={}){if(!qe(e))return Tp(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
 side??"";return Cr(e.folded,{...n,mark:s})}function hs(e,t={}){return e.outline?om(e,t):Rf(e,t)}var Ln=m(()=>{
-Vs();Bf();lt()});var $t,ro=m(()=>{_();$t=(...e)=>i`<thead>
+Vs();Bf();lt()});var $t,ro=m(()=>{y();$t=(...e)=>i`<thead>
     <tr>
       ${e.map(t=>i`<th scope="col">${t}</th>`)}
     </tr>
@@ -2244,7 +2244,7 @@ Vs();Bf();lt()});var $t,ro=m(()=>{_();$t=(...e)=>i`<thead>
             </button>`}
     </div>
   </section>`}function pi(e,t,n){return n.filter(({name:s})=>(e[s]??"")!==(t[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:t[s]??"",mine:e[s]??""}))}var Gc,lo=m(()=>{_();G();ro();Gc=e=>i`<div class="table">
+label:o,theirs:t[s]??"",mine:e[s]??""}))}var Gc,lo=m(()=>{y();G();ro();Gc=e=>i`<div class="table">
     <table>
       ${$t("Where","Saved now","You typed")}
       <tbody>
@@ -2293,7 +2293,7 @@ box.gap}`.trim()},{label:"Sides",value:e.box.there.join(", ")}]:[],...(e.box?[]:
 lat ${n+1}`,value:t})),...(e.box?[]:e.bends).map((t,n)=>({label:`Bend ${n+1}`,value:[t.kind==="bend"?`${t.angle}\
 °`:t.kind.replace("_"," "),t.direction,t.radius&&`radius ${t.radius}`,t.gap&&`gap ${t.gap}`,en(t)].filter(Boolean).
 join(", ")})),...e.holes.map((t,n)=>({label:`Hole ${n+1}`,value:`flat ${t.flat}, at ${t.position}, size ${t.diameter}`}))]}
-var If,Df=m(()=>{_();Ln();us();An();ns();ca();G();lo();If=e=>Object.fromEntries(zc(e).map(({label:t,value:n})=>[
+var If,Df=m(()=>{y();Ln();us();An();ns();ca();G();lo();If=e=>Object.fromEntries(zc(e).map(({label:t,value:n})=>[
 t,n]))});function Hf(e,t,n){let{box:s,unit:o}=e,a=hf(s,t),r=(l,c)=>n(vf(e,l),c);return i`${M0(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
@@ -2319,7 +2319,7 @@ change:l=>r({...s,width:l})})}
     ${se(i`Corners <span class="fold-now">${S0(s)}</span>`,i`${P0(e,a,r)}${T0(s,r)}`,{test:"corners-fold"})}`}
 function S0({corner:e,relief:t,reliefSize:n}){let s=t==="none"?"no relief":`${t} relief`;return`${e}, ${s}${t!==
 "none"&&n?` ${n}`:""}`}function M0(e,t){let n=af(e);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
-    ${y0.map(([s,o,a])=>i`<button
+    ${_0.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
@@ -2388,7 +2388,7 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
 [d+t[o]*Math.cos(s),p-t[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${n.map(o=>o.join(" ")).join("L")}" />
     <text x="28" y="46" text-anchor="middle">base</text>
-    ${n.slice(2).map(([o,a],r)=>y`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
+    ${n.slice(2).map(([o,a],r)=>_`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
   </svg>`}function P0({box:e,unit:t},n,s){return i`<div class="corner-grid">
@@ -2410,7 +2410,7 @@ thickness.",value:e.gap,wrong:W(n,"box.gap_mm"),change:o=>s({...e,gap:o})})}
       class="flat-sheet"
       d="M110 4L${50-s} 4L${50-s} 20L50 20${C0[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var y0,v0,k0,Ff,x0,T0,jf,C0,Uf=m(()=>{_();ia();us();An();z();ct();gt();y0=[["tray","Tray","M10 14V44\
+  </svg>`}var _0,v0,k0,Ff,x0,T0,jf,C0,Uf=m(()=>{y();ia();us();An();z();ct();gt();_0=[["tray","Tray","M10 14V44\
 H86V14"],["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channe\
 l","Two sides","M10 14V44H86V14M18 36H30M66 36H78"]],v0=[["round","Round"],["square","Square"],["none","None"]],
 k0=[["closed","Closed"],["open","Open"]],Ff=[["left-right","Left and right"],["front-back","Front and back"]],
@@ -2432,14 +2432,14 @@ right"})}):u;jf=e=>e[0].toUpperCase()+e.slice(1);C0={none:"L50 40L30 40",square:
               @change=${()=>t({...e,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
-                ${n==="inside"?y`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:B0(n)}
+                ${n==="inside"?_`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:B0(n)}
               </g>
               <g class="measure-line">${a}</g>
             </svg>
             <span><b>${s}</b> ${o}</span>
           </label>`)}
     </div>
-  </details>`}function B0(e){return e==="din6935"?y`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:y`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
+  </details>`}function B0(e){return e==="din6935"?_`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:_`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
 function zf(e,t,n){let s=(o,a)=>n({...e,holes:e.holes.with(o,{...e.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${e.holes.length?`: ${e.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
@@ -2511,11 +2511,11 @@ join(", ")??"",wrong:W(n,"order"),on:"change",change:l=>s({...e,order:ui(l)})})}
           </button>`:u}
   </details>`}function Kf(e,t,n){return X({name:"grain",label:"Rolling direction against the bend lines",value:e.
 grain,wrong:W(t,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...e,grain:s})})}var Vf,Zf=m(()=>{_();$n();us();An();z();gt();Vf={din6935:{title:"\
+s along the grain"]],change:s=>n({...e,grain:s})})}var Vf,Zf=m(()=>{y();$n();us();An();z();gt();Vf={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
- (DIN 6935).",mark:y`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
-To the corner where the outer faces meet, sharp bends too.",mark:y`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:y`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Yf,Jf=m(()=>{_();Ml();Ol();Yf=Za(class extends Ls{constructor(){super(...arguments),this.key=u}render(e,t){
+ (DIN 6935).",mark:_`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
+To the corner where the outer faces meet, sharp bends too.",mark:_`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
+title:"Inside",words:"From inside face to inside face.",mark:_`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Yf,Jf=m(()=>{y();Ml();Ol();Yf=Za(class extends Ls{constructor(){super(...arguments),this.key=u}render(e,t){
 return this.key=e,t}update(e,[t,n]){return t!==this.key&&(Ya(e),this.key=t),n}})});function Xf(e,t,n){let s=e.bends.length>=Dc;return i`<div class="add-bend">
       <button
         type="button"
@@ -2577,7 +2577,7 @@ e,t,{kind:l}))}):i`<p class="hint">Only the first and the last bend can be a hem
         @click=${()=>s(xf(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
         Remove bend ${t+1} and flat ${t+2}
       </button>
-    </details>`}var I0,Qf=m(()=>{_();Jf();ia();An();z();ns();ss();gt();I0=[["up","↑ up"],["down","↓ down"]]});function tg(e,t,n){let s=e.wishes??la(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?ds(e.box).map((c,d)=>[String(
+    </details>`}var I0,Qf=m(()=>{y();Jf();ia();An();z();ns();ss();gt();I0=[["up","↑ up"],["down","↓ down"]]});function tg(e,t,n){let s=e.wishes??la(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?ds(e.box).map((c,d)=>[String(
 d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?df(e.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=so(s);return i`<details class="order-limits" data-test="order-limits">
     <summary>
@@ -2612,7 +2612,7 @@ ty: the usual.",placeholder:Y(Rc),value:s.margin,wrong:W(t,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${t}</span
     ></label
-  >`}var qc,eg,j0,ng=m(()=>{_();$n();us();L();ca();z();gt();qc=["wishes.first","wishes.last","wishes.critical_\
+  >`}var qc,eg,j0,ng=m(()=>{y();$n();us();L();ca();z();gt();qc=["wishes.first","wishes.last","wishes.critical_\
 flats","wishes.margin_mm"],eg={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
 Clearance wanted"};j0=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function og(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
 []:[[e.metal,e.metal?`${e.metal} (not in the shop)`:"Choose"]],...t.map(({code:p,name:h})=>[p,h])],{box:d}=e;return i`${Q(
@@ -2635,7 +2635,7 @@ change:p=>r({...e,reason:p})}):u}`}function V0(e,{crib:t,plan:n,errors:s,change:
 e,o)}
     ${e.box?u:i`${Kf(e,s,o)} ${zf(e,s,o)}`}
     ${e.box&&!n&&!e.order?u:qf(e,a,s,o)}
-    ${tg(e,s,o)} ${yh(e,t,s,o)}
+    ${tg(e,s,o)} ${_h(e,t,s,o)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -2656,7 +2656,7 @@ ain","order",...qc,...sc,"note","reason"]}function mi(e){if(e.startsWith("box"))
 `${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[t]??t} ${Number(n)+1}${s?`, ${sg[s]??s}`:""}`}function ag(e){let t=e.
 target;if(e.key!=="Enter"||!(t instanceof HTMLInputElement))return;e.preventDefault();let n=[...t.form.querySelectorAll(
 "input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(t)+1).find(o=>o.checkVisibility());s instanceof
-HTMLElement&&s.focus()}var U0,sg,Zc=m(()=>{_();$n();L();An();us();Uf();z();ct();Zf();ss();Qf();ca();ns();ng();
+HTMLElement&&s.focus()}var U0,sg,Zc=m(()=>{y();$n();L();An();us();Uf();z();ct();Zf();ss();Qf();ca();ns();ng();
 gt();U0=e=>[e.dimension!=="din6935"&&"how flats are measured",e.grain&&"rolling direction",e.holes.length>0&&"\
 holes",e.order&&"order",so(e.wishes)&&"limits",en(e.tools)&&"tools",e.note&&"note"].filter(Boolean).join(", ");
 sg={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
@@ -2671,7 +2671,7 @@ error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${e}>
     <b>${t[0].toUpperCase()}${t.slice(1)}</b> ${$(w(n))}
     <b>± ${$(z0(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:u}.
-  </li>`}var z0,ig=m(()=>{_();L();G();z0=e=>P()==="in"?{text:te(e/Se,3),unit:"in"}:w(e,{digits:2})});function fi(e,t){if(!ms(e))return u;let{order:n}=e,[s,o]=K0(e),a=!!e.part?.order?.length,r=a?t.free():u,l=n.sequence.
+  </li>`}var z0,ig=m(()=>{y();L();G();z0=e=>P()==="in"?{text:te(e/Se,3),unit:"in"}:w(e,{digits:2})});function fi(e,t){if(!ms(e))return u;let{order:n}=e,[s,o]=K0(e),a=!!e.part?.order?.length,r=a?t.free():u,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
@@ -2700,7 +2700,7 @@ return i`<span class="run" role="img" aria-label="bends ${e.join(", ")}"
       ${e.map(t=>i`<li data-limit=${t.wish}>${je(t)}</li>`)}
     </ul>`:u}function X0(e,{use:t}){return e.length?se("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
       ${e.map(({sequence:n,words:s})=>i`<li>${lg(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
-    </ul>`,{test:"others-fold"}):u}var ms,cg,dg,gi=m(()=>{_();G();ct();pe();ig();Vr();ms=({order:e})=>Array.isArray(
+    </ul>`,{test:"others-fold"}):u}var ms,cg,dg,gi=m(()=>{y();G();ct();pe();ig();Vr();ms=({order:e})=>Array.isArray(
 e?.wishes)&&Array.isArray(e?.alternatives);cg=e=>({use:t=>i`<button
       type="button"
       class="button use-order"
@@ -2780,7 +2780,7 @@ at ${$(n)}.`})}
       ${Ct(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
     </div>
   </figure>`}function sx(e,t){let n=is(e);return n?Ct(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${e.number}. ${Ks(e)}`}):u}var pg=m(()=>{_();Ln();Xo();vn();L();ts();Qo();ct();gi();ss();Or();on();Tn()});function hg({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+Step ${e.number}. ${Ks(e)}`}):u}var pg=m(()=>{y();Ln();Xo();vn();L();ts();Qo();ct();gi();ss();Or();on();Tn()});function hg({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${e&&o?"stale":""} ${a===u?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
@@ -2800,7 +2800,7 @@ E)return`Not right yet. ${ox(t)}`;if(t)return String(t);if(!e)return n?"Working 
 let n=["punch","die"].map(a=>[...new Set(e.map(r=>r[a]).filter(Boolean))]),s=e.reduce((a,r)=>(r.force_kn_high??
 0)>(a.force_kn_high??0)?r:a),o=t?.sequence??[];return[n.every(a=>a.length)?n.map(a=>a.join(", ")).join(" on "):
 "",s.force_kn_high?$(Ge(s)):"",o.length>1&&o.length<=rx?`order ${o.join(" ")}`:""].filter(Boolean)}var rx,mg=m(
-()=>{_();Ln();H();L();G();ft();Zc();gt();rx=8});function cx({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+()=>{y();Ln();H();L();G();ft();Zc();gt();rx=8});function cx({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${t} value=${Math.min(e,t)} aria-label="Time used">
       ${Math.round(e)} s
@@ -2836,7 +2836,7 @@ back:e?a:null}):u}function px({again:e,back:t}){return i`<section class="looking
               Back to the part before
             </button>`:u}
     </div>
-  </section>`}var lx,fg,dx,hx,mx,$g,bg=m(()=>{_();lx=.6,fg=({seconds:e})=>e>=lx;dx=[["turn_overs","turn-over",
+  </section>`}var lx,fg,dx,hx,mx,$g,bg=m(()=>{y();lx=.6,fg=({seconds:e})=>e>=lx;dx=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
 ide or tilt","slides or tilts"]];hx="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
@@ -2844,7 +2844,7 @@ stand here as soon as the section is whole.",mx="Choose what it is like, type th
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
  and right are bent first, then front and back between them.",$g=e=>i`<div class="state how-to" data-test="how-to">
     <strong>The plan comes here</strong> ${e?mx:hx}
-  </div>`});var _g={};ae(_g,{show:()=>fx});async function fx(e){let t=As(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
+  </div>`});var yg={};ae(yg,{show:()=>fx});async function fx(e){let t=As(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
 vise":"cards.create";e.title(t?`Edit ${I(t)}`:"New part"),e.render(Pe(t?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([he("metals",e.signal),he("dies",e.signal),
 he("punches",e.signal)]),r=t?"":As(e.query.get("copy")??"").slice(0,7),l=r?Ec(""):null,c=r?await $x(r,e.signal):
@@ -2913,7 +2913,7 @@ u}
               aria-label="The part"
               novalidate
               @keydown=${ag}
-              @submit=${ye(T)}>
+              @submit=${_e(T)}>
               ${og(d.form,{metals:s,crib:{dies:o,punches:a},plan:jt?d.plan:null,editing:!!t,errors:F,change:b})}
               ${B(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${d.saving}>
@@ -2939,19 +2939,19 @@ function wg(e,t){return e?{form:oo(e.part,e.note),base:Yc(e)}:{form:Fc(t[0]?.cod
 let s=Ec(e),o=null;try{e&&(o=await Tt(e,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.
 newCode,card:o,restored:!0}:{...wg(o,t),newCode:za(),card:o,restored:!1}}async function $x(e,t){let{part:n,note:s}=await Tt(
 e,t),o=`Copy of ${n.title||I(e)}`;return{form:oo({...n,title:o},s),base:null,newCode:za(),card:null,restored:!1}}
-var Yc,yg=m(()=>{_();H();He();fe();be();Yo();tt();nf();An();Nf();we();Ce();fe();pe();Df();Zc();gi();pg();mg();
+var Yc,_g=m(()=>{y();H();He();fe();be();Yo();tt();nf();An();Nf();we();Ce();fe();pe();Df();Zc();gi();pg();mg();
 bg();We();gt();z();Yc=e=>({code:e.code,etag:e.etag,revision:e.revision,revision_id:e.revision_id})});async function vg(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new fs(isSecureContext?"none":"insecure");
 let n;try{n=await navigator.mediaDevices.getUserMedia(bx)}catch(o){throw new fs(wx[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return e.aborted&&s(),e.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
 "ended",t),n}function kg(e){return!!e.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function xg(e,t){await e.
 getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var fs,bx,wx,Sg=m(()=>{fs=class extends Error{constructor(t){
 super(t),this.fault=t}},bx={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-wx={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Og(){return $i??=yx(),$i.catch(()=>$i=void 0),$i}async function yx(){let e=await vx(),t=e??await Tg(),
+wx={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Og(){return $i??=_x(),$i.catch(()=>$i=void 0),$i}async function _x(){let e=await vx(),t=e??await Tg(),
 n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new co(String(o));return t=await Tg(),
 n.read(s)}}};return n}async function vx(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
 ()=>[]);return e&&t?.includes("qr_code")?new e(Mg):null}async function Tg(){try{let{BarcodeDetector:e,prepareZXingModule:t}=await import("/vendor/barcode-detector/ponyfill.js");
-return await t({overrides:{locateFile:()=>_x},fireImmediately:!0}),new e(Mg)}catch(e){throw new co(String(e))}}
-var co,_x,Mg,$i,Ag=m(()=>{co=class extends Error{},_x="/vendor/zxing-wasm/zxing_reader.wasm",Mg={formats:["qr_\
+return await t({overrides:{locateFile:()=>yx},fireImmediately:!0}),new e(Mg)}catch(e){throw new co(String(e))}}
+var co,yx,Mg,$i,Ag=m(()=>{co=class extends Error{},yx="/vendor/zxing-wasm/zxing_reader.wasm",Mg={formats:["qr_\
 code"]}});function Eg(e){let t=Sx(e.trim()),n=t?kx.exec(t.pathname)?.[1]:xx.exec(e.trim())?.[0];if(!n)return{kind:"other",
 code:"",words:Mx(e,t)};let{code:s,whole:o,fault:a}=$e(Tx(n));if(o)return{kind:"card",code:s,words:""};let r=a||
 `A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Jc(I(s))} is\
@@ -2969,7 +2969,7 @@ l&&a<=c&&r>=d&&r<=p}var Ox,Pg,Ig=m(()=>{Ng();Ox=60;Pg=e=>e.every(t=>t.code===e[0
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${t}>Try again</button>`:u}
-  </section>`}var Xc,Ax,Dg=m(()=>{_();Xc=i`<p>
+  </section>`}var Xc,Ax,Dg=m(()=>{y();Xc=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
 </p>`,Ax={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
@@ -3030,7 +3030,7 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var Fg,Lx,Ex,Nx,Wx,jg=m(()=>{_();Sg();He();fe();Ag();Ig();Ce();Fe();Bl();Dg();We();Fg={kind:"wait",title:"\
+  </div>`}var Fg,Lx,Ex,Nx,Wx,jg=m(()=>{y();Sg();He();fe();Ag();Ig();Ce();Fe();Bl();Dg();We();Fg={kind:"wait",title:"\
 Starting the camera…",words:"If the browser asks, allow it."},Lx={kind:"look",title:"Hold the label’s square\
  in the frame",words:"It opens by itself."},Ex={kind:"wrong",title:"More than one label",words:"Hold only one \
 in the frame."},Nx=2500;Wx=i`<div class="scan-frame" aria-hidden="true">
@@ -3039,12 +3039,12 @@ in the frame."},Nx=2500;Wx=i`<div class="scan-frame" aria-hidden="true">
   </svg>
 </div>`});function Ug(e,t,n){zg(e,t,n),Xh(e),ve?.link.move({code:t,step:n},{whatever:!0})}function bi(){ve?.end.abort(),
 ve=null,wi(),ua()}function Vg(e,t){!ve||ve.at.code!==e||ve.at.step===t||(ve.at.step=t,wi(),ve.link.move({code:e,
-step:t}),ua())}function Gg(e){ve&&(ve.at.step=e,ve.link.move({code:ve.at.code,step:e},{whatever:!0}))}function _i(e,t){
+step:t}),ua())}function Gg(e){ve&&(ve.at.step=e,ve.link.move({code:ve.at.code,step:e},{whatever:!0}))}function yi(e,t){
 document.addEventListener("bench",()=>e(pa()),{signal:t})}function zg(e,t,n,s=null){ve?.end.abort();let o=new AbortController,
 a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Pr(e,s,{keepMs:Dx,heard:l=>{if(l.code!==a.code)return bi();
 a.step=l.step,wi(),ua()},changed:({gone:l,answers:c,late:d,refused:p})=>{if(l)return bi();Object.assign(a,{answers:c,
 late:d,refused:p}),ua()}},o.signal);ve={at:a,link:r,end:o},wi(),ua()}function wi(){try{ve?sessionStorage.setItem(
-Qc,JSON.stringify({name:ve.at.name,code:ve.at.code,step:ve.at.step})):sessionStorage.removeItem(Qc)}catch{}}function yi(){
+Qc,JSON.stringify({name:ve.at.name,code:ve.at.code,step:ve.at.step})):sessionStorage.removeItem(Qc)}catch{}}function _i(){
 if(!ve)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(Qc)??"{}");e&&t&&zg(e,t,n)}catch{}}var Qc,
 Dx,ve,pa,ua,vi=m(()=>{hc();Rt();Qc="flangebook.on-bench",Dx=5e3,ve=null,pa=()=>ve?{...ve.at}:null;ua=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Be(e){let{fault:t}=$e(e);return i`<div class="state" data-test="bad-code">
@@ -3058,7 +3058,7 @@ dispatchEvent(new CustomEvent("bench"))});function Be(e){let{fault:t}=$e(e);retu
       <h1>There is no card ${I(e)}</h1>
       The code is valid, but this shop has no card of that number. Look at the label again. ${ed}
     </div>`;throw t}async function Dt(e,t){let{code:n}=e.params;try{await St(n,t,e.signal)}catch(s){e.signal.aborted||
-ke(e,gs(n,s))}}function ke(e,t){e.title("No such card"),e.render(t),e.ready()}var ed,an=m(()=>{_();H();He();fe();
+ke(e,gs(n,s))}}function ke(e,t){e.title("No such card"),e.render(t),e.ready()}var ed,an=m(()=>{y();H();He();fe();
 ed=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Kg(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${e.words}</b> The card stays as it is. Show the difference</span>
@@ -3083,7 +3083,7 @@ u}
         ${t?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
   </details>`:u}function qg(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(e.field)&&typeof n=="number"?$(Gt(e.field??"",n)):e[t]}var Zg=m(()=>{_();we();L();pe();ro()});function ha(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
+test(e.field)&&typeof n=="number"?$(Gt(e.field??"",n)):e[t]}var Zg=m(()=>{y();we();L();pe();ro()});function ha(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
 fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to resolve":e.late?`Saved here, not\
  yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function Yg(e){let t=e.here??
 [],n=e.proposals??[];if(!t.length&&!n.length)return u;let s=t.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
@@ -3104,7 +3104,7 @@ fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to re
 `${n} until the other one is resolved.`:`${n} and ${e===1?"is sent automatically":"are sent automatically"}.`}
 function ki(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
 automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${q("cards.revise")?"decide which\
- holds.":"the owner decides which holds."}`:"Nothing was changed."}var uo=m(()=>{_();we();G();pe()});async function xi(e,t){try{po=(await sn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Si(e,t,{draw:n,
+ holds.":"the owner decides which holds."}`:"Nothing was changed."}var uo=m(()=>{y();we();G();pe()});async function xi(e,t){try{po=(await sn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Si(e,t,{draw:n,
 start:s}){let o=pa();if(o?.code===e)return Hx(o,t);if(!po.length)return u;let a=[Jg,Jh()].find(r=>po.includes(
 r))??po[0];return i`<section
     class="show-on-press-screen"
@@ -3133,7 +3133,7 @@ n()}}):u}
     </button>
   </section>`}function jx({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:t?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var po,Jg,td=m(()=>{_();Rt();vi();z();po=[],Jg=""});function Ti(e){let{drawing:t}=e,n=is(e),s=Wr(e),o=Ux(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+i`<b>On ${s}.</b>`}var po,Jg,td=m(()=>{y();Rt();vi();z();po=[],Jg=""});function Ti(e){let{drawing:t}=e,n=is(e),s=Wr(e),o=Ux(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
     ${nd("before","before",Xg(t.before),t,o)}
     ${n?nd("during",s?Kl(s).join(" "):"half way",n.shown,t,o,s):u}
     ${nd("after","after",Xg(t.after),t,o)}
@@ -3147,15 +3147,15 @@ l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function nd(e,t,n,s,{from:o,to:a,low:r,hig
       aria-hidden="true">
       <path class="tool" d=${Re(s.die)} />
       <g transform="translate(0 ${n.down})">
-        ${n.tools.map(d=>y`<path class="tool" d=${d}/>`)}
+        ${n.tools.map(d=>_`<path class="tool" d=${d}/>`)}
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
       ${c?Vx(c,a-o):u}
     </svg>
     <figcaption data-test="small-${e}">${t}</figcaption>
-  </figure>`}function Vx(e,t){if(!vr(e,t))return y`<path class="ring" d=${jo([e.on_sheet,e.on_tool])}/>`;let[n,
-s]=es(e);return y`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Xg,sd=m(()=>{_();on();Zl();kn();Xg=({
+  </figure>`}function Vx(e,t){if(!vr(e,t))return _`<path class="ring" d=${jo([e.on_sheet,e.on_tool])}/>`;let[n,
+s]=es(e);return _`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Xg,sd=m(()=>{y();on();Zl();kn();Xg=({
 sheet:e,ram:t,holder:n,punch:s,gauge:o})=>({sheet:Re(e),tools:[t,n,s].map(Re).filter(Boolean),down:0,gauge:Re(
 o),back:0})});function Mi(e,t,n,s){let o=[...e].sort((d,p)=>d[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
 return null;let a=o.findIndex(d=>d[t]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[t])/
@@ -3189,47 +3189,48 @@ id}>
         ${t?.refused?i`<a href="/settings">Decide</a>`:u}
       </span>
     </div>
-  </li>`}var Xx,Qx,ad=m(()=>{_();vn();En();L();uo();Ve();Xx=e=>e.set_angle_deg?`set at ${$(x(e.set_angle_deg))}`:
+  </li>`}var Xx,Qx,ad=m(()=>{y();vn();En();L();uo();Ve();Xx=e=>e.set_angle_deg?`set at ${$(x(e.set_angle_deg))}`:
 "",Qx=(e,t)=>e?.set_angle_deg&&t&&rt(t,e)?`new setting ${$(x(e.set_angle_deg))}`:""});function t$(e,t,n,s){let o={runs:[],typed:"",wrong:[],taken:null,screens:[],asking:!1},a="[]",r=async()=>{let d=await Ac(
-e),p=JSON.stringify(d);n.aborted||p===a&&(o.taken||!d.length)||(p!==a&&(o.typed||=String(d[0]?.pieces??""),o.runs=
+e),p=JSON.stringify(d);n.aborted||p===a&&t1(d,o.taken??[])||(p!==a&&(o.typed||=String(d[0]?.pieces??""),o.runs=
 d,a=p,s()),l())},l=async()=>{o.taken=await M("GET",`/cards/${e}/runs`,{signal:n,timeout:4e3}).then(({body:p})=>p.
 runs,()=>null);let d=await sn(n).catch(()=>[]);o.screens=d.filter(p=>p.code===e),n.aborted||s()};Xs(r,n);let c=d=>p=>Ke(
 t(),p.id,{kind:d});return{state:o,look:r,now:()=>o.runs.find(d=>d.state!=="ended")??null,acts:{ask:()=>{o.asking=
-!o.asking,s(),o.asking&&document.getElementById("run_pieces")?.focus()},type:d=>o.typed=d,begin:async()=>{let d=t1(
-o.typed);if(o.wrong=d?[]:["How many pieces? Type a whole number, such as 20."],!d)return s();await Km(t(),d),ce(
-`/c/${e}/step/1`)},pause:c("paused"),resume:c("resumed"),end:c("ended"),back:d=>Ke(t(),d.id,{kind:"back",undoes:d.
-last?.id})}}}function t1(e){let t=/^\d{1,6}$/.test(e.trim())?Number(e):0;return t<=e1?t:0}var e1,n$=m(()=>{H();
-ra();Rt();Ce();e1=1e5});var s$={};ae(s$,{show:()=>n1});async function n1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+!o.asking,s(),o.asking&&document.getElementById("run_pieces")?.focus()},type:d=>o.typed=d,begin:async()=>{let d=n1(
+o.typed);if(o.wrong=d?[]:["How many pieces? Type a whole number, such as 20."],!d||!o.asking)return s();o.asking=
+!1,await Km(t(),d),ce(`/c/${e}/step/1`)},pause:c("paused"),resume:c("resumed"),end:c("ended"),back:d=>Ke(t(),d.
+id,{kind:"back",undoes:d.last?.id})}}}function n1(e){let t=/^\d{1,6}$/.test(e.trim())?Number(e):0;return t<=e1?
+t:0}var e1,t1,n$=m(()=>{H();ra();Rt();Ce();e1=1e5;t1=(e,t)=>e.every(({id:n,...s})=>t.some(o=>o.id===n&&o.done===
+s.done&&o.scrapped===s.scrapped&&o.state===s.state))});var s$={};ae(s$,{show:()=>s1});async function s1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
 s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=t$(t,()=>n,e.signal,()=>n&&a()),a=()=>{e.title(n.title||
-I(t)),e.render(s1(n,s,{take:l,archive:r,draw:a},o))},r=async()=>{try{({card:n}=await xt(n,{archived:!n.archived})),
+I(t)),e.render(o1(n,s,{take:l,archive:r,draw:a},o))},r=async()=>{try{({card:n}=await xt(n,{archived:!n.archived})),
 Z(n.archived?"Archived. It stands under Archived, below the cards.":"In use again."),D()}catch(d){Z(J(d))}a()},
 l=async()=>{Object.assign(s,{busy:!0,fault:""}),a();try{let d=C().name?{by:C().name}:{};n=await zn(await tr(n,
 {replan:!0,reason:"Planned afresh with today’s tools",id:Ee(),...d})),s.fresh=null,D()}catch(d){s.fault=d instanceof
 E&&d.status===412?"The card was changed meanwhile. Open it again first.":J(d)}s.busy=!1,a()},c=async d=>{n=d,s.
 waiting=(await qt(t).catch(()=>[])).filter(p=>p.kind==="trial"),s.metal=Es((await wn())?.metals,n.part.metal),
-await o.look(),a(),e.ready()};xe(()=>n&&a(),e.signal),_i(()=>n&&a(),e.signal),document.addEventListener("sync",
+await o.look(),a(),e.ready()};xe(()=>n&&a(),e.signal),yi(()=>n&&a(),e.signal),document.addEventListener("sync",
 async()=>n&&c(await Ho(t).catch(()=>{})??n),{signal:e.signal});try{await St(t,c,e.signal)}catch(d){e.signal.aborted||
-ke(e,gs(t,d));return}yi(),xi(e.signal,a),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:d})=>d,
-()=>null),a()}function s1(e,t,{take:n,archive:s,draw:o},a){let{plan:r}=e,l=r.checks.filter(p=>p.level!=="ok"),
+ke(e,gs(t,d));return}_i(),xi(e.signal,a),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:d})=>d,
+()=>null),a()}function o1(e,t,{take:n,archive:s,draw:o},a){let{plan:r}=e,l=r.checks.filter(p=>p.level!=="ok"),
 c=l.filter(p=>p.level==="stop"),d=l.filter(p=>p.level!=="stop"&&!p.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${e.
 revision}>
     <div class="card-head">
       <header class="card-top">
         <p class="card-code" data-test="card-code">${I(e.code)}</p>
         <h1 data-test="card-title">${e.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${a1(e,t.metal)}</p>
+        <p class="card-what" data-test="card-what">${r1(e,t.metal)}</p>
         ${e.note?i`<p class="card-note" data-test="card-note">${e.note}</p>`:u}
         ${e.archived?i`<p class="card-note"><b>Archived.</b> This card is not in use any more.</p>`:u}
       </header>
       ${Yg(e)}
       ${c.length?i`<section class="card-stops" aria-label="Stop">${Ue(c)}</section>`:u}
       ${Kg(t.fresh,{...t,take:n,settings:e.settings.length})}
-      ${o1(e,c.length>0,a.now())}
+      ${a1(e,c.length>0,a.now())}
       ${r.steps.length?Si(e.code,1,{draw:o,start:()=>ce(`/c/${e.code}/step/1`)}):u}
       <section class="panel card-picture" aria-label="What it becomes">
         ${ut(r,{tallest:innerHeight*.26})}
       </section>
-      ${d1(e,s,Im(e,a.state,c.length>0,a.acts))}
+      ${u1(e,s,Im(e,a.state,c.length>0,a.acts))}
     </div>
     <div class="card-body">
       ${Rm(e,a.state,c.length>0,a.acts)}
@@ -3237,10 +3238,10 @@ revision}>
         <h2>What to fetch</h2>
         ${Zs(r.tools,r.steps.length,r.steps)}${Dr(r.blank)}${qe(r)?hs(r.blank,{tallest:420}):u}
       </section>
-      ${c1(e,t.waiting)}
+      ${d1(e,t.waiting)}
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${ms(r)?u:r1(r.order)}${l1(e)}
+        ${ms(r)?u:i1(r.order)}${c1(e)}
         ${ms(r)?se("Order",fi(r,dg(e.code)),{test:"order-fold"}):u}
       </section>
       ${d.length?i`<section class="panel card-watch">
@@ -3249,23 +3250,23 @@ revision}>
             </section>`:u}
       ${Sn(r.checks)}
     </div>
-  </article>`}function o1({code:e,plan:t},n,s){return t.steps.length?i`<div class="card-start">
+  </article>`}function a1({code:e,plan:t},n,s){return t.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${e}/step/1" data-test="start">
       ${n?"See step 1":s?"Go on":"Start"}
       <small
         >${s?ls(s).toLowerCase():t.steps.length===1?"1 step":`${t.steps.length} steps`}</small
       >
     </a>
-  </div>`:u}function a1({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
+  </div>`:u}function r1({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
 1?"1 bend":`${e.bends.length} bends`,a=qe(t)?`box ${rs(t.folded)}`:`${U(e.bend_length_mm)} ${P()} long`;return`${n}\
-, ${U(e.thickness_mm)} ${P()}${s}, ${a}, ${o}`}function i1(e,t){let{gauge_x_mm:n}=mt(e,t);return n===null?"no \
-gauge":`gauge X ${$(w(n))}`}function l1(e){return i`<ol class="rows" data-test="step-list">
+, ${U(e.thickness_mm)} ${P()}${s}, ${a}, ${o}`}function l1(e,t){let{gauge_x_mm:n}=mt(e,t);return n===null?"no \
+gauge":`gauge X ${$(w(n))}`}function c1(e){return i`<ol class="rows" data-test="step-list">
     ${e.plan.steps.map(t=>i`<li class="row">
           <a href="/c/${e.code}/step/${t.number}">
             <span class="lead">${t.number}. ${It(t)} ${t.direction}</span>
             <span class="code">${$(x(t.included_angle_deg))}</span>
             <span class="more">
-              ${i1(e,t)}
+              ${l1(e,t)}
               ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${Gs(t)}</span>`:
 u}
             </span>
@@ -3273,7 +3274,7 @@ u}
             ${t.drawing?Ti(t):u}
           </a>
         </li>`)}
-  </ol>`}function c1(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<section class="card-results">
+  </ol>`}function d1(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<section class="card-results">
       <p class="soft" data-test="no-results">
         Nothing measured yet.${B("results.keep"," After a bend, type the result.")}
       </p>
@@ -3283,7 +3284,7 @@ u}
       ${[...t].reverse().map(s=>mo(s.body,{waiting:s}))}
       ${n.map(s=>mo(s,{step:e.plan.steps[s.step-1]}))}
     </ul>
-  </section>`}function d1({code:e,archived:t},n,s){return i`<nav class="card-links" aria-label="This card">
+  </section>`}function u1({code:e,archived:t},n,s){return i`<nav class="card-links" aria-label="This card">
     ${s}
     ${le(`/c/${e}/note`,i`<a class="button" href="/c/${e}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${e}/history" data-test="history">History</a>
@@ -3294,30 +3295,30 @@ u}
     ${B("cards.revise",i`<button type="button" class="button" data-test="archive" @click=${n}>
         ${t?"Use again":"Archive"}
       </button>`)}
-  </nav>`}var r1,o$=m(()=>{_();H();He();fe();be();yn();Ne();vi();Ce();tt();re();_e();L();an();G();Qo();ct();Zg();
-uo();zs();pe();gi();Tn();td();sd();on();ad();Vs();Ln();lt();n$();Ys();Xr();r1=e=>e?.words?i`<p class="order" data-test="order">${e.
-words}</p>`:u});function r$(){return performance.now()-a$<u1?!1:(a$=performance.now(),!0)}function i$(e,t,n){let s=null,o=async()=>{
+  </nav>`}var i1,o$=m(()=>{y();H();He();fe();be();_n();Ne();vi();Ce();tt();re();ye();L();an();G();Qo();ct();Zg();
+uo();zs();pe();gi();Tn();td();sd();on();ad();Vs();Ln();lt();n$();Ys();Xr();i1=e=>e?.words?i`<p class="order" data-test="order">${e.
+words}</p>`:u});function r$(){return performance.now()-a$<p1?!1:(a$=performance.now(),!0)}function i$(e,t,n){let s=null,o=async()=>{
 let a=await ti(e);t.aborted||JSON.stringify(a)===JSON.stringify(s)||(s=a,n())};return Xs(o,t),{look:o,now:()=>s,
 counted:()=>s?.state==="open"&&q("runs.keep")?s:null}}async function rd(e,t){if(!r$())return;let{id:n}=await Ke(
 e,t.id,{kind:"piece"});ce(Zr(t)?`/c/${e.code}`:`/c/${e.code}/step/1`),c$(e,t,n,`Piece ${t.done+1} counted.`,e.
 plan.steps.length)}async function l$(e,t,n){if(!r$())return;let{id:s}=await Ke(e,t.id,{kind:"scrap",step:n});ce(
 `/c/${e.code}/step/1`),c$(e,t,s,`One piece scrapped at step ${n}.`,n)}function c$(e,t,n,s,o){Z(s,{label:"Undo",
-act:async()=>{await Ke(e,t.id,{kind:"back",undoes:n}),ce(`/c/${e.code}/step/${o}`)},goes:!0})}var u1,a$,d$=m(()=>{
-Ys();ra();we();tt();Ce();u1=700,a$=-1/0});var h$={};ae(h$,{show:()=>p1});async function p1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
-t));let s=aa(),o,a=i$(t,e.signal,()=>o&&r()),r=()=>{let l=o.plan.steps[Number(n)-1];if(!l)return e.render(f1(o,
-n));e.title(`${o.title||t}, step ${l.number}`),e.render($1(o,l,()=>zr(o,l,s,r,e.signal),Si(o.code,l.number,{draw:r}),
-a))};xe(()=>o&&r(),e.signal),_i(()=>o&&h1(o,Number(n),r),e.signal),document.addEventListener("sync",()=>o&&m1(
-o),{signal:e.signal}),addEventListener("keydown",l=>o&&g1(l,o,Number(n),a),{signal:e.signal}),yi();try{await St(
+act:async()=>{await Ke(e,t.id,{kind:"back",undoes:n}),ce(`/c/${e.code}/step/${o}`)},goes:!0})}var p1,a$,d$=m(()=>{
+Ys();ra();we();tt();Ce();p1=700,a$=-1/0});var h$={};ae(h$,{show:()=>h1});async function h1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
+t));let s=aa(),o,a=i$(t,e.signal,()=>o&&r()),r=()=>{let l=o.plan.steps[Number(n)-1];if(!l)return e.render(g1(o,
+n));e.title(`${o.title||t}, step ${l.number}`),e.render(b1(o,l,()=>zr(o,l,s,r,e.signal),Si(o.code,l.number,{draw:r}),
+a))};xe(()=>o&&r(),e.signal),yi(()=>o&&m1(o,Number(n),r),e.signal),document.addEventListener("sync",()=>o&&f1(
+o),{signal:e.signal}),addEventListener("keydown",l=>o&&$1(l,o,Number(n),a),{signal:e.signal}),_i();try{await St(
 t,async l=>{o||await a.look(),!o&&l.plan.steps[Number(n)-1]&&Vg(t,Number(n)),o=l,r(),e.ready()},e.signal)}catch(l){
-e.signal.aborted||ke(e,gs(t,l));return}xi(e.signal,()=>o&&r())}function h1(e,t,n){let s=pa(),o=s?.code===e.code&&
-s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?ce(`/c/${e.code}/step/${o.number}`,{replace:!0}):n()}async function m1(e){
+e.signal.aborted||ke(e,gs(t,l));return}xi(e.signal,()=>o&&r())}function m1(e,t,n){let s=pa(),o=s?.code===e.code&&
+s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?ce(`/c/${e.code}/step/${o.number}`,{replace:!0}):n()}async function f1(e){
 let t=await Ho(e.code).catch(()=>{});t&&t.revision!==e.revision&&Z(`This card is at revision ${t.revision} now\
-.`,{label:"Show it",act:()=>Zt()})}function g1(e,t,n,s){if(e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
+.`,{label:"Show it",act:()=>Zt()})}function $1(e,t,n,s){if(e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
 test(e.target.tagName))return;let o=n===t.plan.steps.length&&s.counted();e.key==="ArrowRight"&&o?rd(t,o):e.key===
 "ArrowRight"&&ce(u$(t,n).href),e.key==="ArrowLeft"&&ce(p$(t,n).href)}function u$(e,t){let n=e.plan.steps.at(-1);
 return t<e.plan.steps.length?{href:`/c/${e.code}/step/${t+1}`,label:"Next",more:`step ${t+1}`}:n.set_angle_deg===
 null||!Ut(`/c/${e.code}/result/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}\
-/result/${t}`,label:"Type the result",more:""}}function $1(e,t,n,s,o){let{stops:a,watch:r}=Gr(e,t),l=t.number===
+/result/${t}`,label:"Type the result",more:""}}function b1(e,t,n,s,o){let{stops:a,watch:r}=Gr(e,t),l=t.number===
 e.plan.steps.length,c=l?o.counted():null;return i`<article class="step" data-test="step">
     ${Hr(e,t)} ${_1(e,t,o.now())}
     ${a.length?i`<div class="step-stop">${Ue(a)}</div>`:u}
@@ -3340,9 +3341,9 @@ e.plan.steps.length,c=l?o.counted():null;return i`<article class="step" data-tes
 code}/result/${t.number}" data-test="came-out"
                 >Type the result</a
               >`)}
-      ${c?w1(e,c):b1(u$(e,t.number))}
+      ${c?y1(e,c):w1(u$(e,t.number))}
     </nav>
-  </article>`}function w1(e,t){let{label:n,more:s}=Jr(t);return i`<button
+  </article>`}function y1(e,t){let{label:n,more:s}=Jr(t);return i`<button
     type="button"
     class="button next"
     data-test="next-piece"
@@ -3350,21 +3351,21 @@ code}/result/${t.number}" data-test="came-out"
     ${n}${s?i` <small>${s}</small>`:u}
   </button>`}function _1(e,t,n){return n?q("runs.keep")?Pm(n,{scrap:()=>l$(e,n,t.number),pause:()=>Ke(e,n.id,{
 kind:"paused"}),resume:()=>Ke(e,n.id,{kind:"resumed"}),ready:()=>Ke(e,n.id,{kind:"setup"})}):i`<div class="run-bar">${Js(
-n)}</div>`:u}var f1,p$,b1,m$=m(()=>{_();He();fe();tt();vi();Ce();we();re();yn();an();mc();G();zs();pe();jr();Or();
-td();Mn();on();Kr();ra();d$();Tc();Xr();f1=(e,t)=>i`<div class="state" data-test="no-step">
+n)}</div>`:u}var g1,p$,w1,m$=m(()=>{y();He();fe();tt();vi();Ce();we();re();_n();an();mc();G();zs();pe();jr();Or();
+td();Mn();on();Kr();ra();d$();Tc();Xr();g1=(e,t)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${t}</strong>This card has ${e.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${e.code}">Open the card</a></span>
-  </div>`;p$=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"});b1=({href:e,label:t,more:n})=>i`<a class="button next" href=${e} data-test="next"
+  </div>`;p$=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"});w1=({href:e,label:t,more:n})=>i`<a class="button next" href=${e} data-test="next"
     >${t}${n?i` <small>${n}</small>`:u}</a
   >`});function f$(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Mi(o.rows,"measured_deg",t,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
- is further off than a gauge error can be. Check it before you set a new X.",to_check:y1};let l=Math.abs(r)<=id?
+ is further off than a gauge error can be. Check it before you set a new X.",to_check:v1};let l=Math.abs(r)<=id?
 s:s-r,c=l>=o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not rea\
-ch far enough to correct the flange.",to_check:[]}}var id,y1,fo,Ai=m(()=>{od();id=.05;y1=["Measure again, to t\
+ch far enough to correct the flange.",to_check:[]}}var id,v1,fo,Ai=m(()=>{od();id=.05;v1=["Measure again, to t\
 he face that the card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand a\
 t the X of the card, and the sheet against it?"],fo=({correction:e,gauge:t})=>e?.flange??t??null});function $$(e,t,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(d,p,h,f={})=>A({name:p,label:h,value:a[d],wrong:r[p],
 meant:n.meant[p],change:g=>{if(Object.assign(a,{[d]:g}),!!n.meant[p]){for(let b of[r,n.meant])delete b[p];o()}},
-...f}),c=n.used??mt(e,t);return i`<form class="result-form" novalidate data-test="result-form" @submit=${ye(s)}>
+...f}),c=n.used??mt(e,t);return i`<form class="result-form" novalidate data-test="result-form" @submit=${_e(s)}>
     <div class="result-main">
       <h2>Result <small>Wanted ${$(x(t.included_angle_deg))}</small></h2>
       ${n.general?i`<p class="wrong" role="alert" data-test="wrong">${n.general}</p>`:u}
@@ -3399,29 +3400,29 @@ unit:"°",placeholder:c.set_angle_deg===null?"":x(c.set_angle_deg).text,hint:g$}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var g$,ld,cd=m(()=>{_();He();L();z();g$="Leave it if it was set as shown.",ld=(e,t)=>Q({name:"place\
+  </form>`}var g$,ld,cd=m(()=>{y();He();L();z();g$="Leave it if it was set as shown.",ld=(e,t)=>Q({name:"place\
 s",label:"Measured at",value:e.places,options:[["one","One place"],["three","Left, middle, right"]],change:n=>{
-Object.assign(e,{places:n}),t()}})});function b$(e){let t=fo(e);return t?t.gauge_x_mm===null?v1(t):i`<div class="set-figures" data-test="new-gauge">
+Object.assign(e,{places:n}),t()}})});function b$(e){let t=fo(e);return t?t.gauge_x_mm===null?k1(t):i`<div class="set-figures" data-test="new-gauge">
       ${et("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${w$(t.error_mm)}</p>`:u}function v1({error_mm:e,words:t,said:n,to_check:s}){
+    <p class="basis" data-test="gauge-basis">${w$(t.error_mm)}</p>`:u}function k1({error_mm:e,words:t,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
     <p>${k("stop")} <b>No new gauge X.</b> ${w$(e)} No gauge is that far off.</p>
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
   </div>`:i`<p data-test="no-gauge">${je({...n,words:t})}</p>`}function w$(e){return e===null?"":Math.abs(e)<=
-id?"Flange as wanted: leave the gauge.":`Flange ${ie(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function _$(e){
+id?"Flange as wanted: leave the gauge.":`Flange ${ie(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function y$(e){
 let t=e?.crown;return t?i`<div class="crown" data-test="crown">
-    <p>${k1(t)}</p>
-    ${t.shim?x1(t.shim):u}
-  </div>`:u}function k1({middle_open_deg:e,shim:t,said:n,words:s}){return t?i`<b>The middle is ${ie(x(e))} more open than the ends.</b> First crown the middle
-    by ${ie(w(t.middle_mm,{digits:2}))}, or shim the die:`:je({...n,words:s})}function x1({strip_mm:e,lengths_mm:t}){
+    <p>${x1(t)}</p>
+    ${t.shim?S1(t.shim):u}
+  </div>`:u}function x1({middle_open_deg:e,shim:t,said:n,words:s}){return t?i`<b>The middle is ${ie(x(e))} more open than the ends.</b> First crown the middle
+    by ${ie(w(t.middle_mm,{digits:2}))}, or shim the die:`:je({...n,words:s})}function S1({strip_mm:e,lengths_mm:t}){
 let n=t.map(o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return i`<p data-test="shim">
     ${t.length===1?"1 strip":`${t.length} strips`} of
     ${ie(w(e,{digits:2}))} under the middle of the die, one on the other, ${n} ${s}
     long. Nothing at the ends. Then set what stands above, which is for the ends; bend again and measure.
-  </p>`}var y$,v$=m(()=>{_();Ai();L();G();Mn();y$=({thickness_mm:e})=>e?` Calculated for the ${ie(w(e,{digits:2}))}\
+  </p>`}var _$,v$=m(()=>{y();Ai();L();G();Mn();_$=({thickness_mm:e})=>e?` Calculated for the ${ie(w(e,{digits:2}))}\
  that the sheet measures.`:""});function k$(e,t,n,{again:s,keep:o}){let a=ho(n);return i`<div
     class="result-answer"
     data-test="result-answer"
@@ -3432,11 +3433,11 @@ let n=t.map(o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return
               <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
               It is sent automatically.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?T1(a):Tm(t,n)}
-      ${a?i`<p class="basis" data-test="basis">${O1(n)}</p>`:u}
-      ${n.question?S1(e,n.question):u} ${b$(n)}
-      ${L1(n.correction)} ${_$(n.correction)}
-      ${a?B("cards.revise",P1(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?M1(a):Tm(t,n)}
+      ${a?i`<p class="basis" data-test="basis">${A1(n)}</p>`:u}
+      ${n.question?T1(e,n.question):u} ${b$(n)}
+      ${E1(n.correction)} ${y$(n.correction)}
+      ${a?B("cards.revise",C1(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 u}
     </div>
     <nav class="step-nav" aria-label="Result">
@@ -3447,45 +3448,45 @@ u}
   </div>`}function dd({code:e,plan:t},{number:n},s="button next",o=""){let a=n===t.steps.length;return i`<a class=${s} href=${a?
 `/c/${e}`:`/c/${e}/step/${n+1}`} data-test="next"
     >${a?`Done${o}: the card`:`Next${o}: step ${n+1}`}</a
-  >`}function O1({correction:e,table:t}){return e?`${je({...e.said,words:e.what})}${A1(e)}${y$(e)}`:`Worked ou\
+  >`}function A1({correction:e,table:t}){return e?`${je({...e.said,words:e.what})}${L1(e)}${_$(e)}`:`Worked ou\
 t on this device, from the card’s own table at ${$(x(t?.row??null))}. The shop works it out again when the r\
-esult arrives.${t?.ends?` ${M1}`:""}`}function L1(e){let t=e?.tilt_mm_per_m;return t==null?u:i`<p data-test="tilt">
-    Left and right differ: about ${N1(Math.abs(t))},
+esult arrives.${t?.ends?` ${O1}`:""}`}function E1(e){let t=e?.tilt_mm_per_m;return t==null?u:i`<p data-test="tilt">
+    Left and right differ: about ${P1(Math.abs(t))},
     ${t>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function P1(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function C1(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${e.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${e.words}
     </p>`:i`<div class="buttons">
       <button class="button next wide" data-test="keep" ?disabled=${e.kept==="asking"} @click=${t}>
         ${e.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var S1,T1,M1,A1,E1,N1,x$=m(()=>{_();v$();
-En();L();G();Sc();pe();Mn();S1=(e,t)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var T1,M1,O1,L1,N1,P1,x$=m(()=>{y();v$();
+En();L();G();Sc();pe();Mn();T1=(e,t)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${t}</p>
     <p><a href="/shop/learned/${encodeURIComponent(e.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,T1=e=>i`<div class="set-figures" data-test="new-setting">
+  </section>`,M1=e=>i`<div class="set-figures" data-test="new-setting">
     ${et("Angle now",x(e.set_angle_deg),"new-angle")}
     ${e.punch_depth_mm===null?u:et("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`,M1="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
- first.";A1=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
-low.":"";E1=3048,N1=e=>P()==="in"?`${te(e*E1/1e3/Se,3)} in over ten feet`:`${te(e,2)} mm in each metre`});async function S$(e,t,n,s){let o=ho(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await xt(e,{settings:[...e.settings.filter(r=>r.step!==t.number),R1(t,o,n.trial,B1(e,t,n))]},{reason:`\
+  </div>`,O1="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
+ first.";L1=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
+low.":"";N1=3048,P1=e=>P()==="in"?`${te(e*N1/1e3/Se,3)} in over ten feet`:`${te(e,2)} mm in each metre`});async function S$(e,t,n,s){let o=ho(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await xt(e,{settings:[...e.settings.filter(r=>r.step!==t.number),B1(t,o,n.trial,I1(e,t,n))]},{reason:`\
 Step ${t.number} set from a piece measured at ${rn(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
-kept",where:a.where,words:C1(a)}),D()}catch(a){Object.assign(n,{kept:"no",words:J(a)})}s()}}function C1({where:e,
+kept",where:a.where,words:R1(a)}),D()}catch(a){Object.assign(n,{kept:"no",words:J(a)})}s()}}function R1({where:e,
 card:t}){return e==="shop"?`Revision ${t.revision} of the card has it. Steps show it from now on.`:e==="settle"?
 "The card was changed meanwhile. Both are kept: decide on the card which holds.":"Steps show it on this device\
- from now on; it is sent to the shop automatically."}var R1,B1,T$=m(()=>{H();yn();Ai();En();_e();R1=(e,t,n,s)=>({
+ from now on; it is sent to the shop automatically."}var B1,I1,T$=m(()=>{H();_n();Ai();En();ye();B1=(e,t,n,s)=>({
 step:e.number,set_angle_deg:t.set_angle_deg,punch_depth_mm:t.punch_depth_mm,...s===null?{}:{gauge_x_mm:s},trial_id:n.
-id,reason:`Piece measured at ${rn(n)}`}),B1=(e,t,n)=>fo(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
-gauge_x_mm??null});var M$={};ae(M$,{show:()=>W1});async function W1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
+id,reason:`Piece measured at ${rn(n)}`}),I1=(e,t,n)=>fo(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
+gauge_x_mm??null});var M$={};ae(M$,{show:()=>D1});async function D1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
 t));let s={typed:{...ma},used:null,wrong:{},meant:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{
-let l=I1.includes((await wn())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&
+let l=W1.includes((await wn())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&
 !e.signal.aborted&&r())};document.addEventListener("sync",a,{signal:e.signal}),await a();let r=()=>{let l=o.plan.
 steps[Number(n)-1];if(!l)return ke(e,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${t}">Open the card</a>
-        </p>`);e.title(`${o.title||t}: result`),e.render(D1(o,l,s,r))};kt(()=>!s.result&&s.typed.one+s.typed.left+
+        </p>`);e.title(`${o.title||t}: result`),e.render(F1(o,l,s,r))};kt(()=>!s.result&&s.typed.one+s.typed.left+
 s.typed.note?"Leave without saving what you measured?":null),await Dt(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
-function D1(e,t,n,s){let o=()=>F1(e,t,n,s),a=()=>{let l=H1(n);Object.assign(n,{typed:{...ma,places:n.typed.places,
+function F1(e,t,n,s){let o=()=>H1(e,t,n,s),a=()=>{let l=j1(n);Object.assign(n,{typed:{...ma,places:n.typed.places,
 lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>S$(e,t,n.result,s);return i`<article class="step result-screen" data-test="result-screen">
     ${Hr(e,t)}
     <div class="result-body">
@@ -3494,24 +3495,24 @@ lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r
         ${ut(e.plan,{mark:t.bend})}
       </aside>
     </div>
-  </article>`}async function F1(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a,meant:r}=ga(n.typed,t.included_angle_deg),
-l=U1(e,t,n);if(l||(a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,
-{wrong:a,meant:r,general:""}),Object.keys(a).length||!l)return s(),Ot(a);let c=V1(e,t,o,l,n.typed);n.sending=!0,
+  </article>`}async function H1(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a,meant:r}=ga(n.typed,t.included_angle_deg),
+l=V1(e,t,n);if(l||(a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,
+{wrong:a,meant:r,general:""}),Object.keys(a).length||!l)return s(),Ot(a);let c=G1(e,t,o,l,n.typed);n.sending=!0,
 s();try{let{late:d,...p}=await Os({id:c.id,kind:"trial",code:e.code,body:c}),h=p.answer,f=h?.correction??null;
-n.result={trial:c,correction:f,table:h||l.set_angle_deg===null?null:e$(t,o,l),gauge:h?null:j1(t,o,l,c.flange_mm),
+n.result={trial:c,correction:f,table:h||l.set_angle_deg===null?null:e$(t,o,l),gauge:h?null:U1(t,o,l,c.flange_mm),
 waits:!h,late:d??"",question:h?.question_said?Me(h.question_said):"",kept:"no",words:""},h&&D()}catch(d){n.wrong=
-d instanceof E?d.errors:{},n.general=J(d)}n.sending=!1,await mn(),s(),Ot(n.wrong)}function H1({result:e,used:t}){
+d instanceof E?d.errors:{},n.general=J(d)}n.sending=!1,await mn(),s(),Ot(n.wrong)}function j1({result:e,used:t}){
 let n=ho(e),s=e&&(fo(e)?.gauge_x_mm??e.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}
-function j1(e,t,n,s){let o=Zd(s);return o===null||typeof n.gauge_x_mm!="number"?null:f$(e,Oi(t),o,n.gauge_x_mm)}
-function U1(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.used??mt(e,t),r={set_angle_deg:s,punch_depth_mm:o,
+function U1(e,t,n,s){let o=Zd(s);return o===null||typeof n.gauge_x_mm!="number"?null:f$(e,Oi(t),o,n.gauge_x_mm)}
+function V1(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.used??mt(e,t),r={set_angle_deg:s,punch_depth_mm:o,
 gauge_x_mm:a};if(n.typed.set.trim()==="")return r;if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:ne(n.typed.
 set),gauge_x_mm:a};let l=fa(n.typed.set);return l===null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}
-function V1(e,t,n,s,o){let a={id:Ee(),revision:e.revision,step:t.number,bend:t.bend,...n,made_at:new Date().toISOString()};
+function G1(e,t,n,s,o){let a={id:Ee(),revision:e.revision,step:t.number,bend:t.bend,...n,made_at:new Date().toISOString()};
 return s.set_angle_deg!==null&&(a.set_angle_deg=s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.
 punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=ne(o.
 flange)),o.radius.trim()&&(a.radius_mm=ne(o.radius)),o.thickness.trim()&&(a.thickness_mm=ne(o.thickness)),o.lot.
-trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),C().name&&(a.by=C().name),a}var I1,O$=m(()=>{
-_();H();He();fe();be();Ai();En();Ne();Ce();Un();re();_e();L();an();G();z();Mn();cd();x$();Ln();T$();I1=["depth",
+trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),C().name&&(a.by=C().name),a}var W1,O$=m(()=>{
+y();H();He();fe();be();Ai();En();Ne();Ce();Un();re();ye();L();an();G();z();Mn();cd();x$();Ln();T$();W1=["depth",
 "stop"]});function L$(e,t,n,s){return e.map(o=>i`<fieldset class="resolve-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${$a(o,o.before)}</small></legend>
         ${A$(o,"shop","In the shop",t,s)} ${A$(o,"yours",n,t,s)}
@@ -3528,12 +3529,12 @@ _();H();He();fe();be();Ai();En();Ne();Ce();Un();re();_e();L();an();G();z();Mn();
     <span class="resolve-value">${$a(e,e[t])}</span>
   </label>`}function $a({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
 return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||n.punch_depth_mm===void 0?"":`\
-, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(x(n.set_angle_deg??null))}${s}`}var ud=m(()=>{_();L()});function E$(e,t){return e.length?i`<section class="panel">
+, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(x(n.set_angle_deg??null))}${s}`}var ud=m(()=>{y();L()});function E$(e,t){return e.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${e.map(n=>G1(n,t))}
+      ${e.map(n=>z1(n,t))}
     </ol>
-  </section>`:u}function G1(e,t){let n=Ts(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:u}function z1(e,t){let n=Ts(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${e.settled_by?`Resolved by revision ${e.settled_by}`:le(`/c/${t}/resolve`,i`<a href="/c/${t}/resolve">To resolve</a>`,
 "To resolve")}
@@ -3542,31 +3543,31 @@ return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||
     <ul class="changes">
       ${n.map(s=>i`<li>${s.label}: ${$a(s,s.before)} to ${$a(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var N$=m(()=>{_();Ms();pe();ud();Ve()});function P$({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var N$=m(()=>{y();Ms();pe();ud();Ve()});function P$({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${e}</b>, ${$(w(n.thickness_mm,{digits:2}))},
       ${qe(s)?rs(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:u}
     </p>
     ${ut(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${z1(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${q1(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:u}
     ${Fr(s)} ${Ue(s.checks,{quiet:!0})}
-  </div>`}function z1(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
+  </div>`}function q1(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
 !rt(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(x(n.
-set_angle_deg))}, depth ${s}`}var C$=m(()=>{_();Vs();Ln();vn();L();G();Tn()});var R$={};ae(R$,{show:()=>q1});async function q1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(Z1(n,s,{look:r,
+set_angle_deg))}, depth ${s}`}var C$=m(()=>{y();Vs();Ln();vn();L();G();Tn()});var R$={};ae(R$,{show:()=>K1});async function K1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(Y1(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=h=>M("GET",`/cards/${t}/${h}`,{signal:e.signal}),[d,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);s.revisions=d.body.revisions,s.proposals=p.body.proposals,s.silent=
 !1}catch(c){if(!(c instanceof V))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=null,o(),
 !!s.open){try{let{body:d}=await M("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
-d)}catch(d){s.open=0,Z(J(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await K1(n,c),Z(`Revision ${c} is back, as \
+d)}catch(d){s.open=0,Z(J(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await Z1(n,c),Z(`Revision ${c} is back, as \
 revision ${n.revision}.`),s.open=0,D(),await a()}catch(d){Z(d instanceof E&&d.status===412?"The card was chang\
 ed meanwhile. Look at the history again.":J(d))}s.busy=!1,o()};xe(()=>n&&o(),e.signal);try{await St(t,async c=>{
 n=c,e.title(`${n.title||I(t)}: history`),s.waiting=(await qt(t).catch(()=>[])).filter(d=>d.kind==="trial"),o()},
-e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||ke(e,gs(t,c))}}async function K1(e,t){let n=await Tt(
+e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||ke(e,gs(t,c))}}async function Z1(e,t){let n=await Tt(
 e.code);return tr(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ee(),...C().name?{by:C().name}:
-{}})}function Z1(e,t,n){return i`<article class="history" data-test="history-screen">
+{}})}function Y1(e,t,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
       <h1>History of ${e.title||"this card"}</h1>
@@ -3574,21 +3575,21 @@ e.code);return tr(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:E
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${Y1(e,t,n)}
+        ${J1(e,t,n)}
       </section>
       ${E$(t.proposals,e.code)}
       <section class="panel">
         <h2>Results</h2>
-        ${X1(e,t)}
+        ${Q1(e,t)}
       </section>
     </div>
-  </article>`}function Y1(e,t,n){return t.silent?i`<p data-test="silent">
+  </article>`}function J1(e,t,n){return t.silent?i`<p data-test="silent">
       This device has revision ${e.revision}, of
       ${de(e.updated_at)}${e.updated_by?` by ${e.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:t.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${t.revisions.map(s=>J1(s,e,t,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function J1(e,t,n,{look:s,bringBack:o}){let a=e.revision===
+    ${t.revisions.map(s=>X1(s,e,t,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function X1(e,t,n,{look:s,bringBack:o}){let a=e.revision===
 t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="revision" data-revision=${e.revision}>
     <h3>
       Revision ${e.revision}${a?", as it is now":""}
@@ -3616,23 +3617,23 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
               </button>`)}
     </div>
     ${r?n.snapshot?P$(n.snapshot):i`<p>Fetching it…</p>`:u}
-  </li>`}function X1(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-results">Nothing measured yet.</p>`:
+  </li>`}function Q1(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-results">Nothing measured yet.</p>`:
 i`<ol class="rows results" data-test="results">
       ${[...t.waiting].reverse().map(n=>mo(n.body,{waiting:n}))}
       ${[...e.trials].reverse().map(n=>mo(n,{step:e.plan.steps[n.step-1]}))}
     </ol>
     ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:u}`}var B$=m(
-()=>{_();H();He();fe();tt();Ne();re();_e();an();G();pe();N$();C$();ad();Ve()});var I$={};ae(I$,{show:()=>Q1});async function Q1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+()=>{y();H();He();fe();tt();Ne();re();ye();an();G();pe();N$();C$();ad();Ve()});var I$={};ae(I$,{show:()=>eS});async function eS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
 s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{e.title(`${n.title||I(t)}: not\
-e`),e.render(tS(n,s,{draw:o,save:()=>eS(n,s,o,e.signal)}))};kt(()=>s.typed?"Leave without saving what you type\
+e`),e.render(nS(n,s,{draw:o,save:()=>tS(n,s,o,e.signal)}))};kt(()=>s.typed?"Leave without saving what you type\
 d?":null),await Dt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
-o(),e.ready())})}async function eS(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
+o(),e.ready())})}async function tS(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
 `
 `).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),Ot(t.wrong);
 t.sending=!0,n();try{let{where:r}=await xt(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,Z(ki(r)),D(),
 s.aborted)return;ce(r==="settle"&&Ut(`/c/${e.code}/resolve`)?`/c/${e.code}/resolve`:`/c/${e.code}`)}catch(r){t.
-wrong=r instanceof E?r.errors:{},t.general=J(r),t.sending=!1,n(),Ot(t.wrong)}}function tS(e,t,{draw:n,save:s}){
-let o=a=>Object.assign(t,a,{typed:!0});return i`<form class="note-screen" novalidate data-test="note-screen" @submit=${ye(
+wrong=r instanceof E?r.errors:{},t.general=J(r),t.sending=!1,n(),Ot(t.wrong)}}function nS(e,t,{draw:n,save:s}){
+let o=a=>Object.assign(t,a,{typed:!0});return i`<form class="note-screen" novalidate data-test="note-screen" @submit=${_e(
 s)}>
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
@@ -3653,25 +3654,25 @@ nswer.","The owner changes the rest of the card.")}
         ${t.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var W$=m(()=>{_();fe();H();yn();tt();Ce();we();_e();an();pe();z();uo()});var D$={};ae(D$,{show:()=>nS});async function nS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+  </form>`}var W$=m(()=>{y();fe();H();_n();tt();Ce();we();ye();an();pe();z();uo()});var D$={};ae(D$,{show:()=>sS});async function sS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{e.title(`${n.title||I(t)}: to resolve`),
-e.render(sS(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
+e.render(oS(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
 n.proposals;let{changes:h={},before:f={}}=s.proposal??{};s.rows=Ts(h,f,n),s.mine=!!(s.proposal&&await Aa(s.proposal.
 id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Al(t).catch(
 ()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await xt(n,Qu(s.rows,s.chosen,
 n),{settles:[s.proposal.id],reason:"Resolved"});Z(ki(d.where)),s.sending=!1,await r(),D()}catch(d){Object.assign(
 s,{sending:!1,fault:J(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
 d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await Dt(e,async d=>a(await Al(t).catch(()=>{})??
-d))}function sS(e,t,n){return i`<article class="resolve" data-test="resolve-screen">
+d))}function oS(e,t,n){return i`<article class="resolve" data-test="resolve-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
       <h1>${t.proposal?"Two changes met":"Nothing to resolve"} <small>${e.title}</small></h1>
     </header>
-    ${t.proposal?oS(e,t,n):i`<p data-test="resolved">
+    ${t.proposal?aS(e,t,n):i`<p data-test="resolved">
             Every change of this card is resolved. Both sides are in its
             <a href="/c/${e.code}/history">history</a>.
           </p>`}
-  </article>`}function oS(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function aS(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":t.by?`${t.by} changed`:"Somebody changed"} this card
       (${Bs(t)}) while it was changed in the shop (revision ${e.revision},
@@ -3699,27 +3700,27 @@ length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:u}
       </button>
-    </div>`}var F$=m(()=>{_();H();Ms();fe();yn();tt();Ne();_e();an();uo();ud();Ve()});function H$(e,t){let{plan:n}=e,s=fS(n.checks);return i`<article
+    </div>`}var F$=m(()=>{y();H();Ms();fe();_n();tt();Ne();ye();an();uo();ud();Ve()});function H$(e,t){let{plan:n}=e,s=gS(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${rS(e,t)}
+    ${iS(e,t)}
     <figure class="strip ${qe(n)?"of-box":""}">
       <figcaption>
         Blank ${Li(n.blank.length_mm)} × ${Li(n.blank.width_mm)},
         ${$(Mo(n.blank.mass_kg))}.
-        ${qe(n)?aS(n):"Bend lines from the left end."}
+        ${qe(n)?rS(n):"Bend lines from the left end."}
       </figcaption>
       ${hs(n.blank,qe(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${iS(n)} ${lS(e,s)} ${$S(s)}
+    ${lS(n)} ${cS(e,s)} ${bS(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function aS({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${U(
+  </article>`}function rS({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${U(
 r.at_mm)}`},n=a=>e.lines.filter(r=>a.includes(r.side)).map(t).join(", "),[s,o]=[n(["left","right"]),n(["front",
 "back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,vc(e),"Inside up."].filter(
-Boolean).join(" ")}function rS(e,t){let{part:n,plan:s}=e;return i`<header>
+Boolean).join(" ")}function iS(e,t){let{part:n,plan:s}=e;return i`<header>
     <div>
       <h2>${e.title}</h2>
       <p class="big-code" data-test="sheet-code">${e.display_code}</p>
@@ -3741,7 +3742,7 @@ Boolean).join(" ")}function rS(e,t){let{part:n,plan:s}=e;return i`<header>
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function iS(e){let t=n=>{let s=yc(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:u};
+  </header>`}function lS(e){let t=n=>{let s=_c(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:u};
 return e.tools.length?i`<table class="fetch">
     ${$t("Fetch","Name","From","Pieces","Steps")}
     <tbody>
@@ -3749,31 +3750,31 @@ return e.tools.length?i`<table class="fetch">
             <th scope="row">${n.kind} ${n.code}</th>
             <td>${n.name}${t(n)}</td>
             <td>${wc(n)}</td>
-            <td>${_c(n)||"–"}</td>
+            <td>${yc(n)||"–"}</td>
             <td>${n.steps.length===e.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function lS(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function cS(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
     ${$t("Step","In the tools","Gauge","Set","Sheet","Watch","Result")}
     <tbody>
-      ${e.plan.steps.map(s=>cS(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${e.plan.steps.map(s=>dS(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function cS(e,t,n,s){let o=mt(e,t);return i`<tr data-test="sheet-step-${t.number}">
+  </table>`}function dS(e,t,n,s){let o=mt(e,t);return i`<tr data-test="sheet-step-${t.number}">
     <th scope="row">
       <span class="number">${t.number}</span> bend ${t.bend} ${t.side??""}
       ${t.direction}${t.operation&&t.operation!=="bend"?i`<br />${t.operation}`:u}
     </th>
     <td class="picture">
-      ${uS(e.plan,t)}${t.drawing?Ti(t):"no drawing"}${pS(t,e.plan.tools)}
+      ${pS(e.plan,t)}${t.drawing?Ti(t):"no drawing"}${hS(t,e.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(t.gauge_r_mm).text}</b>${hS(t)}
+      <b>${w(t.gauge_r_mm).text}</b>${mS(t)}
     </td>
     <td class="figures-cell">
-      ${wS(t,o)}<br />
+      ${yS(t,o)}<br />
       <span class="small"
-        >${dS(t)}${_S(o)?i`<br />from a first piece`:u}</span
+        >${uS(t)}${_S(o)?i`<br />from a first piece`:u}</span
       >
     </td>
     <td class="move">
@@ -3783,41 +3784,41 @@ return e.tools.length?i`<table class="fetch">
         up${t.gauged_end?`, ${sa(t,s)} to the gauge`:""}.</span
       >${Bt(t,{short:!0})}
     </td>
-    <td>${mS(n)}</td>
+    <td>${fS(n)}</td>
     <td class="pen">
       <span
         >${t.included_angle_deg?ie(x(t.included_angle_deg)):"flat"}
         wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${mh(o.firstHit)}</span>`:u}</span
       >
     </td>
-  </tr>`}function dS(e){let t=yr(e);return t===u?u:i`<span data-test="sheet-force">allow for ${t}</span>`}function uS(e,t){
+  </tr>`}function uS(e){let t=_r(e);return t===u?u:i`<span data-test="sheet-force">allow for ${t}</span>`}function pS(e,t){
 let n=Ur(e,t);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${t.punch}${t.punch_turned?" reversed":""} over ${t.die}
-      </div>`:u}function pS({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
+      </div>`:u}function hS({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
 find(d=>d.kind===a&&d.code===r)?.segments_mm??[],c=e[a]??[];return!c.length||c.length===l.length?u:i`<div class="pieces" data-test="own-pieces">
       ${a} ${c.map(U).join(" + ")} only
-    </div>`}):u}function hS({hits:e}){return e?i`<br /><span class="small"
+    </div>`}):u}function mS({hits:e}){return e?i`<br /><span class="small"
           >${e.count} bumps, ${w(e.pitch_mm,{digits:2}).text} apart</span
-        >`:u}function mS(e){return pd.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
+        >`:u}function fS(e){return pd.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
 map(({letter:n})=>n)})).filter(({letters:t})=>t.length).map(({level:t,letters:n})=>i`<div class="mark">${k(t)} <b>${n.
-join(" ")}</b></div>`)}function fS(e){let t=new Map;for(let n of pd)for(let s of e.filter(o=>Ae(o)===n)){let o=`${n}\
- ${s.template} ${Zn(s)}`,a=t.get(o)??{letter:gS(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
-...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function $S(e){return i`<div class="remarks" data-test="sheet-remarks">
+join(" ")}</b></div>`)}function gS(e){let t=new Map;for(let n of pd)for(let s of e.filter(o=>Ae(o)===n)){let o=`${n}\
+ ${s.template} ${Zn(s)}`,a=t.get(o)??{letter:$S(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
+...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function bS(e){return i`<div class="remarks" data-test="sheet-remarks">
     ${pd.map(t=>{let n=e.filter(s=>s.level===t);return n.length?i`<section data-level=${t}>
         <h3>${k(t)}</h3>
         <ul>
           ${n.map(({letter:s,checks:o,steps:a})=>i`<li>
                 <b>${s}</b>
-                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:u}${bS(o)}
+                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:u}${wS(o)}
               </li>`)}
         </ul>
       </section>`:u})}
-  </div>`}function bS(e){return`${e[0].template} ${Zn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
-numbers:s})=>ie(Gt(n,s[n]))))].join(" / ")).trim()}function wS(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
+  </div>`}function wS(e){return`${e[0].template} ${Zn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
+numbers:s})=>ie(Gt(n,s[n]))))].join(" / ")).trim()}function yS(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
 if(t===null&&e.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-u;return i`<b>${$(x(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Li,pd,gS,_S,j$=m(()=>{_();Vs();
+u;return i`<b>${$(x(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Li,pd,$S,_S,j$=m(()=>{y();Vs();
 Ln();lt();sd();He();L();ft();G();ts();zs();Tn();Vr();on();Ve();ro();Li=e=>$({text:U(e),unit:P()});pd=Cs.filter(
-e=>e!=="ok");gS=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));_S=e=>e.fromTrial&&e.set_angle_deg!==
+e=>e!=="ok");$S=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));_S=e=>e.fromTrial&&e.set_angle_deg!==
 null});function go(e){return Q({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],
 change(t){Ze({paper:t==="Letter"?"Letter":"A4"}),e()}})}function $o(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
@@ -3826,14 +3827,14 @@ print()}>
     <div class="paper ${C().paper.toLowerCase()} ${t?"lying":"upright"}" data-test="sheet">
       ${e}
     </div>
-  </div>`}var Ni=m(()=>{_();re();z()});var U$={};ae(U$,{show:()=>yS});async function yS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+  </div>`}var Ni=m(()=>{y();re();z()});var U$={};ae(U$,{show:()=>vS});async function vS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
 s=[],o=async()=>{s=(await wn())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
         <div class="paper-tools screen-only">${go(a)}${$o("Print the card")}</div>
         ${Ei(H$(n,Es(s,n.part.metal)),{about:"The card as it prints"})}`)}xe(()=>n&&a(),e.signal),document.addEventListener(
-"sync",o,{signal:e.signal}),await o(),await Dt(e,r=>{n=r,a(),e.ready()})}var V$=m(()=>{_();fe();be();re();an();
-j$();Ni()});var z$={};ae(z$,{show:()=>vS});async function vS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n=C().
+"sync",o,{signal:e.signal}),await o(),await Dt(e,r=>{n=r,a(),e.ready()})}var V$=m(()=>{y();fe();be();re();an();
+j$();Ni()});var z$={};ae(z$,{show:()=>kS});async function kS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n=C().
 units,s=G$[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){e.title(`Label of ${o.title}`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${o.
 title}</a></p>
@@ -3843,7 +3844,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${G$.map(l=>kS(o,l,n,()=>a(l)))}
+          ${G$.map(l=>xS(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3853,7 +3854,7 @@ title}</a></p>
           class="label-print ${s.print}"
           src=${Pi(t,s.size,n,"svg")}
           alt=""
-          hidden />`)}await Dt(e,l=>{o=l,r(),e.ready()})}function kS(e,{size:t,words:n,print:s},o,a){let r=`la\
+          hidden />`)}await Dt(e,l=>{o=l,r(),e.ready()})}function xS(e,{size:t,words:n,print:s},o,a){let r=`la\
 bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label-${t}">
     <h2>${n}</h2>
     <div class="label-ground">
@@ -3885,10 +3886,10 @@ bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label
         >PNG</a
       >
     </div>
-  </section>`}var G$,Pi,q$=m(()=>{_();fe();re();an();z();pe();G$=[{size:"50x25",words:"50 × 25 mm, for a bin",
+  </section>`}var G$,Pi,q$=m(()=>{y();fe();re();an();z();pe();G$=[{size:"50x25",words:"50 × 25 mm, for a bin",
 print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];Pi=(e,t,n,s)=>`/api/\
-v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var K$={};ae(K$,{show:()=>SS});async function SS(e){e.title("Labels on a sheet"),e.render(Pe("Fetching the car\
-ds…"));let t=(await MS(e.signal)).filter(b=>!b.archived);if(!t.length)return e.render(Te("No cards yet",B("c\
+v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var K$={};ae(K$,{show:()=>TS});async function TS(e){e.title("Labels on a sheet"),e.render(Pe("Fetching the car\
+ds…"));let t=(await OS(e.signal)).filter(b=>!b.archived);if(!t.length)return e.render(Te("No cards yet",B("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),e.ready();let n=new Set((e.query.
 get("codes")??"").split(",").filter(b=>t.some(v=>v.code===b))),s="50x25",o=C().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:C().paper,units:o,skip:a.trim()||"0",page:String(
@@ -3935,7 +3936,7 @@ includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${Q({name:"size",label:"Label size",value:s,options:xS,change:v=>h(()=>s=v)})}
+              ${Q({name:"size",label:"Label size",value:s,options:SS,change:v=>h(()=>s=v)})}
               ${go(()=>h(()=>{}))}
               ${Q({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:v=>h(()=>o=
 v==="inch"?"inch":"mm")})}
@@ -3947,11 +3948,11 @@ v==="inch"?"inch":"mm")})}
             ${l.pages.length?i`<div class="buttons screen-only">
                       ${$o(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(v=>TS(v,l.pages.length,d))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(v=>MS(v,l.pages.length,d))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}xe(g,e.signal),g(),await p(),e.ready()}function TS(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${C().
+        </div>`)}xe(g,e.signal),g(),await p(),e.ready()}function MS(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${C().
 paper.toLowerCase()}">
     <img src=${n("svg",e)} alt="Sheet ${e} of ${t} with labels" data-test="sheet-${e}" />
     <figcaption class="screen-only">
@@ -3965,10 +3966,10 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function MS(e){try{let t=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${t.
+  </figure>`}async function OS(e){try{let t=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${t.
 length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await dn().
-catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var xS,Z$=m(()=>{_();H();re();Fe();z();pe();Ni();We();
-xS=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Y$(e){return i`<article class="chart-sheet" data-test="chart">
+catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var SS,Z$=m(()=>{y();H();re();Fe();z();pe();Ni();We();
+SS=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Y$(e){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${e.metal.name}</h2>
       <p>
@@ -3992,30 +3993,30 @@ xS=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Y$(e){return i
       <tbody>
         ${e.rows.map(t=>i`<tr>
               <th scope="row">${U(t.thickness_mm)}<span class="sub">${t.gauge??""}</span></th>
-              ${t.cells.map(OS)}
+              ${t.cells.map(AS)}
             </tr>`)}
       </tbody>
     </table>
-    ${LS()}
+    ${ES()}
     <ul class="chart-words">
       ${e.words.map(t=>i`<li>${t}</li>`)}
     </ul>
-  </article>`}function OS(e){return e.usable?i`<td
+  </article>`}function AS(e){return e.usable?i`<td
     class="cell ${e.level}"
     data-level=${e.level}
     data-die=${e.die}
     title=${e.why}>
     <span class="first"
       ><span class="force">${Ge(e,"force_kn_per_m").text}</span>${e.level==="stop"?u:i`<span class="expected">${xn(
-e,"force_kn_per_m").text}</span>`}${e.level==="ok"?u:k(e.level,AS(e))}</span
+e,"force_kn_per_m").text}</span>`}${e.level==="ok"?u:k(e.level,LS(e))}</span
     >
     ${e.level==="stop"?u:i`<span class="rest"
             >${w(e.min_flange_mm).text} · R ${w(e.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${e.die} title=${e.why}>
       <span aria-hidden="true">–</span><span class="unseen">${e.why}</span>
-    </td>`}function AS({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function LS(){let e=Ie(0).unit;return i`<ul class="chart-legend">
+    </td>`}function LS({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function ES(){let e=Ie(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${e}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -4024,7 +4025,7 @@ e,"force_kn_per_m").text}</span>`}${e.level==="ok"?u:k(e.level,AS(e))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var J$=m(()=>{_();lt();L();ft();G();Ve()});var X$={};ae(X$,{show:()=>ES});async function ES(e){e.title("Wall chart"),e.render(Pe("Working out the chart…"));
+  </ul>`}var J$=m(()=>{y();lt();L();ft();G();Ve()});var X$={};ae(X$,{show:()=>NS});async function NS(e){e.title("Wall chart"),e.render(Pe("Working out the chart…"));
 let t=(await he("metals",e.signal)).items;if(!t.length)return e.render(Te("No metals yet",i`A chart needs one. ${B(
 oe.metals,i`<a href="/shop/metals">Metals</a>`)}`)),e.ready();let n=e.query.get("metal")??t[0].code,s=e.query.
 get("bend_length")??"",o=null,a=null,{ask:r}=Qt(async(p,h)=>(await M("GET",`/chart?${l()}`,{signal:h,timeout:2e4})).
@@ -4039,12 +4040,12 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d
         </div>
         ${a?gn(a):u}
         ${o?Ei(Y$(o),{lying:!0,about:"Wall chart as it prints"}):a?u:Pe("Working out the chart…")}`)}xe(d,e.
-signal),r(null,{now:!0})}var Q$=m(()=>{_();H();be();re();L();J$();z();pe();Ni();We();Yo()});function eb(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-press-screens">
+signal),r(null,{now:!0})}var Q$=m(()=>{y();H();be();re();L();J$();z();pe();Ni();We();Yo()});function eb(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-press-screens">
     <h2>Press screens <span class="soft">${e.length}</span></h2>
     ${t?i`<p class="wrong" role="alert" data-test="press-screen-fault">${t}</p>`:u}
     ${e.length?i`<ul class="plain-list press-screen-list">
             ${e.map(s=>i`<li data-test="press-screen-row" data-name=${s.name}>
-                  <span><b>${dt(s.name)}</b> ${NS(s)}</span>
+                  <span><b>${dt(s.name)}</b> ${PS(s)}</span>
                   ${B("press_screens.remove",i`<button
                       type="button"
                       class="button"
@@ -4058,8 +4059,8 @@ signal),r(null,{now:!0})}var Q$=m(()=>{_();H();be();re();L();J$();z();pe();Ni();
     <p class="hint">
       To add one, open the shop's address on it, with <a href="/press-screen">/press-screen</a> behind it.
     </p>
-  </section>`}var NS,tb=m(()=>{_();Rt();fe();pe();NS=({code:e})=>e?i`<a href="/c/${e}">${I(e)}</a>`:i`<span class="soft">empty</span>`});function nb(e){let t=e.map(({ring:o})=>it([o])),n=hd-2*Ri,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return e.map(({name:o,ring:a},r)=>PS(o,a,t[r],s))}function PS(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
+  </section>`}var PS,tb=m(()=>{y();Rt();fe();pe();PS=({code:e})=>e?i`<a href="/c/${e}">${I(e)}</a>`:i`<span class="soft">empty</span>`});function nb(e){let t=e.map(({ring:o})=>it([o])),n=hd-2*Ri,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return e.map(({name:o,ring:a},r)=>CS(o,a,t[r],s))}function CS(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
 r+2*Ri),c=(hd-(o-n)*r)/2-n*r,d=h=>c+h*r,p=h=>Ri+(a-h)*r;return i`<figure>
     <svg
       class="drawing outline"
@@ -4067,25 +4068,25 @@ r+2*Ri),c=(hd-(o-n)*r)/2-n*r,d=h=>c+h*r,p=h=>Ri+(a-h)*r;return i`<figure>
       role="img"
       aria-label="${e||"Outline"} to scale, ${Ci(o-n)} wide, ${Ci(a-s)} high"
       data-test="outline">
-      ${CS(n,o,d(0),l)}
+      ${RS(n,o,d(0),l)}
       <path
         class="tool"
         d=${Re(t)}
         transform="translate(${c} ${Ri+a*r}) scale(${r})" />
-      ${RS(d(n),d(o),l-16,Ci(o-n))}
-      ${BS(p(s),p(a),d(o)+16,Ci(a-s))}
+      ${BS(d(n),d(o),l-16,Ci(o-n))}
+      ${IS(p(s),p(a),d(o)+16,Ci(a-s))}
     </svg>
     ${e?i`<figcaption>${e}</figcaption>`:u}
-  </figure>`}function CS(e,t,n,s){return e>0||t<0?u:y`<path class="centre" d="M${n} 6V${s-6}"/>`}function RS(e,t,n,s){
-return y`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-5}v10M${t} ${n-5}v10"/>
-    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function BS(e,t,n,s){
-let o=(e+t)/2;return y`<path class="dimension" d="M${n} ${e}V${t}M${n-5} ${e}h10M${n-5} ${t}h10"/>
+  </figure>`}function RS(e,t,n,s){return e>0||t<0?u:_`<path class="centre" d="M${n} 6V${s-6}"/>`}function BS(e,t,n,s){
+return _`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-5}v10M${t} ${n-5}v10"/>
+    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function IS(e,t,n,s){
+let o=(e+t)/2;return _`<path class="dimension" d="M${n} ${e}V${t}M${n-5} ${e}h10M${n-5} ${t}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
       transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function bo(e,t){return e?.length?i`<svg class="small-outline" viewBox=${xp(
 t,2)} aria-hidden="true">
     <path class="tool" d=${Re(e)} />
   </svg>`:u}function wo(e){let t=e.filter(n=>n?.length);return t.length?it(t):[0,0,1,1]}var hd,Ri,Ci,ba=m(()=>{
-_();L();kn();lt();hd=360,Ri=50;Ci=e=>$({text:U(e),unit:P()})});function sb(e,t){let n=wo(t.map(s=>s.outline_mm));return i`<ul class="rack">
+y();L();kn();lt();hd=360,Ri=50;Ci=e=>$({text:U(e),unit:P()})});function sb(e,t){let n=wo(t.map(s=>s.outline_mm));return i`<ul class="rack">
     ${t.map(s=>i`<li>
           <a
             href="/shop/${e}/${encodeURIComponent(s.code)}"
@@ -4095,7 +4096,7 @@ _();L();kn();lt();hd=360,Ri=50;Ci=e=>$({text:U(e),unit:P()})});function sb(e,t){
             >
           </a>
         </li>`)}
-  </ul>`}var ob=m(()=>{_();ba()});var ab={};ae(ab,{show:()=>IS});async function IS(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
+  </ul>`}var ob=m(()=>{y();ba()});var ab={};ae(ab,{show:()=>WS});async function WS(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
 all([Qa(e.signal),he("punches",e.signal),he("dies",e.signal),he("holders",e.signal),he("metals",e.signal),sn(e.
 signal).catch(()=>null)]),c={benches:l,fault:""};async function d(h){let f=as(h.name);if(confirm(`Take ${f} ou\
 t of the shop? Its card stays as it is. A display that still shows it asks which press screen it is.`)){c.fault=
@@ -4106,17 +4107,17 @@ render(i`<h1>The shop</h1>
                 ${B(oe.press,"Changing anything needs the shop's server.")}
               </p>`:u}
         <div class="shop-grid">
-          ${DS(t)} ${md("punches",s.items)} ${md("dies",o.items)}
+          ${FS(t)} ${md("punches",s.items)} ${md("dies",o.items)}
           ${md("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${le("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(WS)}
+              ${r.items.map(DS)}
             </ul>
           </section>
-          ${c.benches?eb(c.benches,{...c,takeOut:d}):u} ${FS()}
-        </div>`);p(),e.ready()}function DS(e){return e?i`<section class="panel" data-test="panel-press">
+          ${c.benches?eb(c.benches,{...c,takeOut:d}):u} ${HS()}
+        </div>`);p(),e.ready()}function FS(e){return e?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${e.name}</p>
     <dl class="plate">
@@ -4150,7 +4151,7 @@ render(i`<h1>The shop</h1>
             ${n?k("unknown",`${n} without a rating`):u}
             ${s?k("caution",`${s} worn or damaged`):u}
           </p>`:u}
-  </section>`}function FS(){let e=le("/backups",i`<a class="button wide" href="/backups" data-test="to-backups">Backups and export</a>`);
+  </section>`}function HS(){let e=le("/backups",i`<a class="button wide" href="/backups" data-test="to-backups">Backups and export</a>`);
 return le("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${e===u?"":", backups, crew"}</h2>
       <div class="stack">
@@ -4159,7 +4160,7 @@ return le("/chart",i`<section class="panel" data-test="panel-paper">
         ${e}
         ${le("/crew",i`<a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>`)}
       </div>
-    </section>`)}var WS,rb=m(()=>{_();H();Rt();be();L();tb();G();pe();ob();WS=({code:e,name:t})=>i`<li>
+    </section>`)}var DS,rb=m(()=>{y();H();Rt();be();L();tb();G();pe();ob();DS=({code:e,name:t})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(e)}">${t}</a>
     ${le("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(e)}" data-test="learned-${e}"
         ><span class="wide-only">Measured&nbsp;</span>springback</a
@@ -4168,13 +4169,13 @@ return le("/chart",i`<section class="panel" data-test="panel-paper">
 code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...ib},layers:[]}),
 d()}function c(p,h){return o.choices={...o.choices,[p]:h},o.choices.origin==="point"&&!o.choices.point?n():d()}
 async function d(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>HS)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:h}=await ka(
-`/outlines/dxf?${jS(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:h,layers:h.layers}),
+try{if(a.size>jS)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:h}=await ka(
+`/outlines/dxf?${US(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:h,layers:h.layers}),
 t(h)}catch(h){if(p!==r||s.aborted)return;if(o.wrong=J(h),h instanceof E&&h.outline){let{code:f,layers:g}=h.outline;
 Object.assign(o,{fault:h.outline,code:f,layers:g.length?g:o.layers})}}o.busy=!1,n()}return{state:o,choose:l,set:c}}
-function jS(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
-[["kind",t],...n])}var ib,HS,cb=m(()=>{H();ib={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
-o"},HS=2e6});async function _o(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
+function US(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
+[["kind",t],...n])}var ib,jS,cb=m(()=>{H();ib={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
+o"},jS=2e6});async function yo(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>e.fromDraft(s.draft,s.kept??{}),a=()=>e.draw(s);function r(g,b){s.draft={...s.draft,[g]:b},delete s.
 wrong[g],kt(()=>"Leave without saving what you typed?"),e.preview?.(o()),a()}async function l(g){Object.assign(
 s,{busy:!0,wrong:{},others:[],clash:null}),a();try{await e.write(g),kt(null),e.done(g);return}catch(b){await c(
@@ -4186,19 +4187,19 @@ s.others=[`Not saved: ${J(g)} What you typed is still here.`]}function d(){Objec
 kept??e.blank),clash:null}),kt(null),e.preview?.(o()),a()}let p=new Map;function h(g,b){let v=p.get(b)??lb(g,{
 signal:t,show:a,took:O=>f(b,O)});return p.set(b,v),v}function f(g,{points_mm:b,height_mm:v}){g==="points_mm"&&
 s.draft.height_mm===""&&r("height_mm",Y(v)),r(g,nh(b))}return e.preview?.(o()),{reader:h,state:s,change:r,takeTheirs:d,
-show:a,save:()=>l(o()),takeOut:()=>l(null)}}var Bi=m(()=>{H();be();Nt();cb();Ce();L();lo();z()});function Wi(e,t,n){let s=[],o={},{ask:a}=Qt(async(r,l)=>{let{body:c}=await M("POST","/outline",{body:{kind:e,...GS(
+show:a,save:()=>l(o()),takeOut:()=>l(null)}}var Bi=m(()=>{H();be();Nt();cb();Ce();L();lo();z()});function Wi(e,t,n){let s=[],o={},{ask:a}=Qt(async(r,l)=>{let{body:c}=await M("POST","/outline",{body:{kind:e,...zS(
 e,r)},signal:l});return c},({question:r,answer:l,error:c})=>{l&&([s,o]=[db(l,r),l.assumed_mm??{}]);let d=c instanceof
-E&&c.outline?.lines_mm.some(h=>h.length>1)?c.outline:null,p=c?zS(c):[];t({parts:s,checks:VS(l),wrong:p,fault:d,
-assumed:o})},n);return r=>{US(e,r)&&a(r)}}function US(e,t){let n={punch:"punches",die:"dies",holder:"holders",
+E&&c.outline?.lines_mm.some(h=>h.length>1)?c.outline:null,p=c?qS(c):[];t({parts:s,checks:GS(l),wrong:p,fault:d,
+assumed:o})},n);return r=>{VS(e,r)&&a(r)}}function VS(e,t){let n={punch:"punches",die:"dies",holder:"holders",
 press:"press"}[e],s=t.assumed??[];return Et(n).filter(({name:o,type:a,blank:r,when:l})=>["length","number"].includes(
 a)&&r===void 0&&!s.includes(o)&&(!l||l(t))).every(({name:o})=>t[o]!==void 0)&&(t.shape!=="multi_v"||t.openings.
 every(o=>o.v_opening_mm&&o.angle_deg&&(o.shoulder_radius_mm||s.includes("shoulder_radius_mm"))))}function db({
 outline_mm:e,ram:t,bed:n},s){let o=a=>[`${a}_width_mm`,`${a}_height_mm`].some(r=>s[r]===null);return[{name:"",
 ring:e},{name:o("ram")?"Ram, usual size assumed":"Ram",ring:t},{name:o("bed")?"Bed, usual size assumed":"Bed",
-ring:n}].filter(({ring:a})=>a?.length)}function GS(e,t){return e==="press"?Gn(t):{...Gn(t),code:t.code||"new"}}
-function zS(e){if(!(e instanceof E))return["The drawing waits: the shop's server does not answer."];let t=[...new Set(
-Object.values(e.errors).flat())];return t.length?t:[e.message]}var Ii,VS,fd=m(()=>{H();be();Nt();Yo();Ii=e=>({
-parts:db({...e,...e?.outlines_mm},{...e}),checks:[],wrong:[],fault:null,assumed:{}});VS=e=>(e?.checks??[]).filter(
+ring:n}].filter(({ring:a})=>a?.length)}function zS(e,t){return e==="press"?Gn(t):{...Gn(t),code:t.code||"new"}}
+function qS(e){if(!(e instanceof E))return["The drawing waits: the shop's server does not answer."];let t=[...new Set(
+Object.values(e.errors).flat())];return t.length?t:[e.message]}var Ii,GS,fd=m(()=>{H();be();Nt();Yo();Ii=e=>({
+parts:db({...e,...e?.outlines_mm},{...e}),checks:[],wrong:[],fault:null,assumed:{}});GS=e=>(e?.checks??[]).filter(
 ({code:t})=>!/(rating-unknown|no-segments)$/.test(t))});function wa({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return A(
 {name:"code",label:"Code",value:e.draft.code,change:o=>t("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function Di({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
@@ -4221,8 +4222,8 @@ up, new plans no longer use this ${s}.`;return q(oe[n.kind])?i`<div role="alert"
               @click=${()=>confirm(o)&&t()}>
               Take it out…
             </button>`}
-    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var yo,
-Fi=m(()=>{_();be();we();z();yo=(e,t)=>q(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
+    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var _o,
+Fi=m(()=>{y();be();we();z();_o=(e,t)=>q(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
         <fieldset class="only-read" disabled>${t}</fieldset>`});function pb(e,t){if(!e?.systematic)return u;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
@@ -4236,7 +4237,7 @@ Fi=m(()=>{_();be();we();z();yo=(e,t)=>q(e)?t:i`<p data-test="owners">The owner k
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${t}>The zero is set</button>
     </div>
-  </section>`}var ub,hb=m(()=>{_();H();L();ub=e=>M("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function $b(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=f=>g=>{r[f]=g,delete l[f]},
+  </section>`}var ub,hb=m(()=>{y();H();L();ub=e=>M("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function $b(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=f=>g=>{r[f]=g,delete l[f]},
 p=(f,g)=>({name:f,label:g,value:r[f]??"",wrong:l[f],change:d(f)}),h=(f,g,b)=>i`<div class="broad">${X({...p(f,
 g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
@@ -4244,7 +4245,7 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
       Cut three strips alike, thick ones. Bend them at one setting: one at the left of the bed, one in the
       middle, one at the right. The more open the middle one is, the more bed and ram give way.
     </p>
-    <form novalidate @submit=${ye(()=>KS(e,o))}>
+    <form novalidate @submit=${_e(()=>ZS(e,o))}>
       <div class="fields">
         ${h("metal","Metal",t)} ${h("die","Die",n)} ${h("punch","Punch",s)}
         ${gb.map(([f,g,b])=>A({...p(f,g),unit:P(),keys:"decimal",hint:b}))}
@@ -4255,8 +4256,8 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         <button class="button" data-test="strips-ask" ?disabled=${e.busy}>Work it out</button>
       </div>
     </form>
-    ${c?qS(c,a):u}
-  </details>`}function qS(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?KS(c,a):u}
+  </details>`}function KS(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(e.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(e.deflection_mm_low)} and ${n(e.deflection_mm_high)}: the middle strip is
@@ -4271,10 +4272,10 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         Put it in the box
       </button>
     </div>
-  </div>`}async function KS(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
-let{body:n}=await M("POST","/press/strip-test",{body:ZS(e.typed)});e.found=n}catch(n){e.wrong=n instanceof E?n.
-errors:{},e.general=J(n)}e.busy=!1,t()}}function ZS(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of gb)
-t[n]=ne(e[n]??"");for(let[n]of fb)t[n]=fa(e[n]??"");return t}var mb,fb,gb,bb=m(()=>{_();H();En();L();z();mb=()=>({
+  </div>`}async function ZS(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
+let{body:n}=await M("POST","/press/strip-test",{body:YS(e.typed)});e.found=n}catch(n){e.wrong=n instanceof E?n.
+errors:{},e.general=J(n)}e.busy=!1,t()}}function YS(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of gb)
+t[n]=ne(e[n]??"");for(let[n]of fb)t[n]=fa(e[n]??"");return t}var mb,fb,gb,bb=m(()=>{y();H();En();L();z();mb=()=>({
 typed:{},wrong:{},general:"",busy:!1,found:null}),fb=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
 "Right"]],gb=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
  alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s end","To the middle of the st\
@@ -4286,19 +4287,19 @@ length} ${s.length===1?"place":"places"} marked`;return i`<svg
     role="img"
     aria-label="The outline as far as it was understood, ${h}"
     data-test="outline-fault">
-    ${t.map(f=>y`<path class="fault-line" d=${jo((p?[...f,f[0]]:f).map(d))}/>`)}
-    ${n.map(f=>YS(t[0],f,d))} ${s.map(f=>JS(d(f)))}
-  </svg>`}function YS(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return y`<path class="fault-edge" d=${jo([
+    ${t.map(f=>_`<path class="fault-line" d=${jo((p?[...f,f[0]]:f).map(d))}/>`)}
+    ${n.map(f=>JS(t[0],f,d))} ${s.map(f=>XS(d(f)))}
+  </svg>`}function JS(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return _`<path class="fault-edge" d=${jo([
 s,o])}/>
-    ${_b(s,t)}${_b(o,t%e.length+1)}`}var gd,$d,wb,_b,JS,bd=m(()=>{_();kn();gd=360,$d=300,wb=30;_b=([e,t],n)=>y`<text class="fault-number" x=${e} y=${-t-
-9} text-anchor="middle" font-size="19">${n}</text>`,JS=([e,t])=>y`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
-    <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});var yb,vb,$s,vo,Ft,wd,kb=m(()=>{_();yb={bed_length_mm:1,between_frames_mm:2,open_height_mm:3,stroke_mm:4,throat_mm:5,
+    ${yb(s,t)}${yb(o,t%e.length+1)}`}var gd,$d,wb,yb,XS,bd=m(()=>{y();kn();gd=360,$d=300,wb=30;yb=([e,t],n)=>_`<text class="fault-number" x=${e} y=${-t-
+9} text-anchor="middle" font-size="19">${n}</text>`,XS=([e,t])=>_`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
+    <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});var _b,vb,$s,vo,Ft,wd,kb=m(()=>{y();_b={bed_length_mm:1,between_frames_mm:2,open_height_mm:3,stroke_mm:4,throat_mm:5,
 ram_width_mm:6,ram_height_mm:7,bed_width_mm:8,bed_height_mm:9,gauge_x_min_mm:10,gauge_x_max_mm:10,gauge_r_min_mm:11,
-gauge_r_max_mm:11,finger_height_mm:12,finger_depth_mm:13},vb=(e,t,n)=>y`<circle class="mark" cx=${e} cy=${t} r="13"/>
+gauge_r_max_mm:11,finger_height_mm:12,finger_depth_mm:13},vb=(e,t,n)=>_`<circle class="mark" cx=${e} cy=${t} r="13"/>
     <text class="mark-number" x=${e} y=${t+6} text-anchor="middle" font-size="16">${n}</text>`,$s=(e,t,n,s,o=(e+
-t)/2)=>y`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-6}v12M${t} ${n-6}v12"/>
-    ${vb(o,n,s)}`,vo=(e,t,n,s,o=(t+n)/2)=>y`<path class="dimension" d="M${e} ${t}V${n}M${e-6} ${t}h12M${e-6} ${n}h12"/>
-    ${vb(e,o,s)}`,Ft=e=>y`<path class="tool" d=${e} />`,wd=()=>i`<div class="press-sizes" data-test="press-sizes">
+t)/2)=>_`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-6}v12M${t} ${n-6}v12"/>
+    ${vb(o,n,s)}`,vo=(e,t,n,s,o=(t+n)/2)=>_`<path class="dimension" d="M${e} ${t}V${n}M${e-6} ${t}h12M${e-6} ${n}h12"/>
+    ${vb(e,o,s)}`,Ft=e=>_`<path class="tool" d=${e} />`,wd=()=>i`<div class="press-sizes" data-test="press-sizes">
     <figure>
       <svg class="drawing" viewBox="0 0 360 300" role="img" aria-label="The press from the front">
         ${Ft("M40 20H70V280H40Z")}${Ft("M290 20H320V280H290Z")}${Ft("M55 60H305V120H55Z")}
@@ -4334,35 +4335,35 @@ f-${e}`,f=(g,b,v)=>X({name:`${h}-${g}`,label:b,value:d[g],options:v,change:O=>s(
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:u}
               ${r?i`<p data-test="${h}-read">
-                      <b>${o}</b>, read in ${r.units}: ${_d(r.width_mm)} wide,
-                      ${_d(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${_d(r.within_mm)}. ${r.rule}${n2(r)}
+                      <b>${o}</b>, read in ${r.units}: ${yd(r.width_mm)} wide,
+                      ${yd(r.height_mm)} high, ${r.points_mm.length} points, arcs within
+                      ${yd(r.within_mm)}. ${r.rule}${s2(r)}
                     </p>`:u}
               ${l?i`<p class="wrong" data-test="${h}-wrong">${l}</p>`:u}
             </div>
             ${c?.lines_mm.length?Hi(c):u}
             <div class="fields">
-              ${f("units","Drawn in",XS)}
+              ${f("units","Drawn in",QS)}
               ${p.length>1||d.layer?f("layer","Layer",[["","all"],...p.map(g=>[g,g])]):u}
-              ${f("origin","0, 0 is",QS)}
+              ${f("origin","0, 0 is",e2)}
               ${d.origin==="point"?A({name:`${h}-point`,label:"Point number",value:d.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:g=>s("point",g)}):u}
-              ${f("turn_deg","Turned",e2)} ${f("mirror","Mirrored",t2)}
+              ${f("turn_deg","Turned",t2)} ${f("mirror","Mirrored",n2)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function n2({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
-", ")}.`:""}var XS,QS,e2,t2,_d,Sb=m(()=>{_();bd();L();z();XS=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],QS=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-e2=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],t2=[["no","no"],
-["yes","front to back"]];_d=e=>$(w(e,{digits:2}))});function Tb({draft:e,change:t,wrong:n}){let s=e.openings??"",o=At(s);return i`<div class="broad openings" data-test="openings">
+  </div>`}function s2({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
+", ")}.`:""}var QS,e2,t2,n2,yd,Sb=m(()=>{y();bd();L();z();QS=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],e2=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+t2=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],n2=[["no","no"],
+["yes","front to back"]];yd=e=>$(w(e,{digits:2}))});function Tb({draft:e,change:t,wrong:n}){let s=e.openings??"",o=At(s);return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((r,l)=>s2(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",Kp(s,l,c)),raise:()=>t("up",String(
+    ${o.map((r,l)=>o2(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",Kp(s,l,c)),raise:()=>t("up",String(
 l+1)),drop:()=>a(l)}))}
     ${(n.openings??[]).map(r=>i`<p class="wrong" data-test="wrong-openings">${r}</p>`)}
     <button
@@ -4373,7 +4374,7 @@ l+1)),drop:()=>a(l)}))}
       Add a V
     </button>
   </div>`;function a(r){let l=Number(e.up||"1");t("openings",Yp(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
-max(l-1,1)))}}function s2(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=b=>s[`${d}\
+max(l-1,1)))}}function o2(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=b=>s[`${d}\
 .${b}`]??[],h=Object.keys(Ko).map(b=>`${d}.${b}`),f=Object.entries(s).filter(([b])=>(b===d||b.startsWith(`${d}\
 .`))&&!h.includes(b)).flatMap(([,b])=>b),g=(b,v,O,R="")=>A({name:`opening-${c}-${Ko[b]}`,label:v,unit:O,placeholder:R,
 value:e[Ko[b]],keys:b==="code"?"text":"decimal",change:N=>a({[Ko[b]]:N}),wrong:p(b)});return i`<fieldset class="opening" data-test="opening-${c}">
@@ -4408,49 +4409,49 @@ value:e[Ko[b]],keys:b==="code"?"text":"decimal",change:N=>a({[Ko[b]]:N}),wrong:p
       ${g("code","Code","","automatic")}
     </div>
     ${f.map(b=>i`<p class="wrong">${b}</p>`)}
-  </fieldset>`}var Mb=m(()=>{_();$n();ur();L();z()});function ji({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=u,reader:l,groups:c=Ds[e]}){return i`<div class="workbench">
+  </fieldset>`}var Mb=m(()=>{y();$n();ur();L();z()});function ji({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=u,reader:l,groups:c=Ds[e]}){return i`<div class="workbench">
     ${c.map((d,p)=>i`<section class="panel ${d.part}">
           <h2>${d.title}</h2>
           ${p===0?r:u} ${d.part==="outline"?kd(o):u}
           <div class="fields">
             ${d.fields.filter(({when:h,hidden:f})=>!f&&(!h||h(t))).map(h=>h.type==="openings"?Tb({draft:t,change:n,
-wrong:s}):o2(h,t[h.name]??"",f=>n(h.name,f),{wrong:s[h.name],options:a[h.name],assumed:o?.assumed[h.name],reader:l}))}
+wrong:s}):a2(h,t[h.name]??"",f=>n(h.name,f),{wrong:s[h.name],options:a[h.name],assumed:o?.assumed[h.name],reader:l}))}
           </div>
         </section>`)}
   </div>`}function kd(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
     ${e?.fault?Hi(e.fault):e?.parts.length?i`<div class="outlines">${nb(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${e?.wrong.map(t=>i`<p class="wrong" data-test="outline-wrong">${t}</p>`)}
     ${e?Ue(e.checks,{quiet:!0}):u}
-  </div>`}function o2(e,t,n,{wrong:s=[],options:o=e.options,assumed:a,reader:r}){let{name:l,label:c,type:d}=e;
+  </div>`}function a2(e,t,n,{wrong:s=[],options:o=e.options,assumed:a,reader:r}){let{name:l,label:c,type:d}=e;
 if(d==="pick"||d==="yes"){let g=e.blank?[["",e.blank],...o??[]]:o??[];return Ob(e,X({name:l,label:c,value:t,options:g,
-change:n,wrong:s}))}if(d==="points"||d==="note"){let g=e.dxf?xb(l,r(e.dxf,l)):u;return a2(e,t,i`${g}${r2(e,t,n,
+change:n,wrong:s}))}if(d==="points"||d==="note"){let g=e.dxf?xb(l,r(e.dxf,l)):u;return r2(e,t,i`${g}${i2(e,t,n,
 s)}`)}let p=Ab(e),h=["number","length","force","rating","speed"].includes(d)?"decimal":"text",f=A({name:l,label:c,
-mark:yb[l],value:t,change:n,wrong:s,unit:p,keys:h,hint:[vd(a),i2(e,t)].filter(Boolean).join(" "),placeholder:e.
+mark:_b[l],value:t,change:n,wrong:s,unit:p,keys:h,hint:[vd(a),l2(e,t)].filter(Boolean).join(" "),placeholder:e.
 blank??(a===void 0?"":"assumed")});return d==="rating"?i`<div class="broad">
       ${f}${t.trim()?u:k("unknown",`${c} unknown`)}
-    </div>`:Ob(e,f)}function a2({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
+    </div>`:Ob(e,f)}function r2({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
         <summary>${t}</summary>
         ${s}
       </details>`:s}function Ab({type:e,unit:t=""}){return e==="force"?pt().unit:e==="rating"?nt().unit:e==="s\
-peed"?`${P()}/s`:["length","lengths","points"].includes(e)?P():t}function r2(e,t,n,s){let{name:o,label:a,hint:r,
-type:l}=e;return Kn({name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Ab(e),lines:l==="points"?7:2})}function i2({
+peed"?`${P()}/s`:["length","lengths","points"].includes(e)?P():t}function i2(e,t,n,s){let{name:o,label:a,hint:r,
+type:l}=e;return Kn({name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Ab(e),lines:l==="points"?7:2})}function l2({
 type:e,hint:t="",counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${ie(Gt("counted_mm",n))} is cou\
-nted with (common practice).`),e==="rating"&&!s.trim()&&o.push(Qp),(e==="force"||e==="rating")&&o.push(l2(e,s)),
-e==="lengths"&&o.push(c2(s)),o.filter(Boolean).join(" ")}function l2(e,t){if(C().units==="inch")return"Short t\
+nted with (common practice).`),e==="rating"&&!s.trim()&&o.push(Qp),(e==="force"||e==="rating")&&o.push(c2(e,s)),
+e==="lengths"&&o.push(d2(s)),o.filter(Boolean).join(" ")}function c2(e,t){if(C().units==="inch")return"Short t\
 ons, of 2000 lb; metric ones with a t.";let n=cn(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";
-let s=Number(n)*va;return`In metric tons: ${$(e==="force"?me(s):Ie(s))}.`}function c2(e){let t=e.split(/[,;\n]/).
-filter(n=>n.trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}function Lb(e,t){let n=yd.flatMap(({fields:o})=>o).
-filter(({name:o,blank:a,type:r})=>(a==="unknown"||r==="rating")&&!e.draft[o]?.trim()).length,s=yd.some(({fields:o})=>o.
-some(({name:a})=>e.wrong[a]?.length));return i`${ji({...e,kind:"press",groups:d2})}
+let s=Number(n)*va;return`In metric tons: ${$(e==="force"?me(s):Ie(s))}.`}function d2(e){let t=e.split(/[,;\n]/).
+filter(n=>n.trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}function Lb(e,t){let n=_d.flatMap(({fields:o})=>o).
+filter(({name:o,blank:a,type:r})=>(a==="unknown"||r==="rating")&&!e.draft[o]?.trim()).length,s=_d.some(({fields:o})=>o.
+some(({name:a})=>e.wrong[a]?.length));return i`${ji({...e,kind:"press",groups:u2})}
     <details class="more-figures" data-test="more-figures" ?open=${t||s}>
       <summary>
         More figures${n?i` <span class="soft">(${n} not known)</span>`:u}
       </summary>
       <p>Each may stay unknown. An answer that depends on one says so and asks for it.</p>
-      ${t?u2():wd()} ${ji({...e,kind:"press",groups:yd})}
-    </details>`}var vd,Ob,d2,yd,u2,Ui=m(()=>{_();bd();kb();ba();re();Ul();L();G();Sb();z();ct();Mb();vd=e=>e===
+      ${t?p2():wd()} ${ji({...e,kind:"press",groups:_d})}
+    </details>`}var vd,Ob,u2,_d,p2,Ui=m(()=>{y();bd();kb();ba();re();Ul();L();G();Sb();z();ct();Mb();vd=e=>e===
 void 0?"":`Counted with ${ie(Gt("assumed_mm",e))}, assumed.`;Ob=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:
-n;d2=Ds.press.slice(0,1),yd=Ds.press.slice(1);u2=()=>se("Where each size is measured",wd(),{test:"sketch",open:!1})});function Eb(e,t){return i`<section class="panel" id="zero" data-test="zero">
+n;u2=Ds.press.slice(0,1),_d=Ds.press.slice(1);p2=()=>se("Where each size is measured",wd(),{test:"sketch",open:!1})});function Eb(e,t){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
       What results taught of this press’s error no longer holds then. It is measured again from the next piece
@@ -4464,10 +4465,10 @@ n;d2=Ds.press.slice(0,1),yd=Ds.press.slice(1);u2=()=>se("Where each size is meas
         It is another press
       </button>
     </div>
-  </section>`}var Nb=m(()=>{_()});var Pb={};ae(Pb,{show:()=>p2});async function p2(e){let t=q(oe.press),s=(await he("holders",e.signal)).items.map(
+  </section>`}var Nb=m(()=>{y()});var Pb={};ae(Pb,{show:()=>h2});async function h2(e){let t=q(oe.press),s=(await he("holders",e.signal)).items.map(
 ({code:O,name:R})=>[O,`${O}, ${R}`]),o=async O=>(await he(O,e.signal)).items.flatMap(ac).map(({code:R,name:N})=>[
 R,N?`${R}, ${N}`:R]),a=mb(),[r,l,c,d]=t?await Promise.all([ub(e.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,h={before:null,after:null},f=null,g=await _o({async read(O){let R=await(t?er:Qa)(O);return p=
+null,[],[],[]],p=null,h={before:null,after:null},f=null,g=await yo({async read(O){let R=await(t?er:Qa)(O);return p=
 R.etag,h.before=R.press?.depth_zeroed_at??null,R.press??void 0},async write(O){let R=await bp(O,p);h.after=R.depth_zeroed_at},
 blank:{},boxes:Et("press"),toDraft:O=>fr("press",O),fromDraft:(O,R)=>({...gr("press",O,R),depth_zeroed_at:R?.depth_zeroed_at??
 null,gauge_zeroed_at:R?.gauge_zeroed_at??null}),preview:t?Wi("press",O=>{f=O,g.show()},e.signal):void 0,draw:()=>g&&
@@ -4482,8 +4483,8 @@ for(let N of O)g.state.kept[N]=R;g.save()};function v(){let{state:O,change:R,sav
               </p>`:u}
         ${O.clash?io(O.clash,"press",{saveMine:N,takeTheirs:g.takeTheirs}):u}
         ${pb(r,()=>b("gauge_zeroed_at"))}
-        <form novalidate @submit=${ye(N)}>
-          ${yo(oe.press,Lb({draft:O.draft,change:R,wrong:O.wrong,preview:f,reader:g.reader,options:{holder:s}},
+        <form novalidate @submit=${_e(N)}>
+          ${_o(oe.press,Lb({draft:O.draft,change:R,wrong:O.wrong,preview:f,reader:g.reader,options:{holder:s}},
 !!O.kept))}
           <div role="alert">
             ${O.others.map(T=>i`<p class="wrong-line" data-test="not-saved">${T}</p>`)}
@@ -4497,13 +4498,13 @@ for(let N of O)g.state.kept[N]=R;g.save()};function v(){let{state:O,change:R,sav
         </form>
         ${t&&O.kept?$b(a,{metals:l,dies:c,punches:d},{draw:v,take:T=>R("deflection_mm",T)}):u}
         ${t&&O.kept?Eb(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):u}`)}v(),e.ready()}
-var Cb=m(()=>{_();be();Nt();Bi();tt();fd();we();Ce();lo();Fi();hb();ss();bb();Ui();Nb();z()});function Bb(e,t,n,s){let{angles:o,wrong:a}=ga(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=Qn(
+var Cb=m(()=>{y();be();Nt();Bi();tt();fd();we();Ce();lo();Fi();hb();ss();bb();Ui();Nb();z()});function Bb(e,t,n,s){let{angles:o,wrong:a}=ga(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=Qn(
 t),p={id:e,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?m2(s.set,a):n.set_angle_deg;for(let[h,f]of h2)s[h].trim()&&(p[f]=ne(s[h]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),C().name&&(p.by=C().name),{body:p,wrong:a}}function m2(e,t){
+s.set.trim()?f2(s.set,a):n.set_angle_deg;for(let[h,f]of m2)s[h].trim()&&(p[f]=ne(s[h]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),C().name&&(p.by=C().name),{body:p,wrong:a}}function f2(e,t){
 let{angles:n}=ga({...Vi,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var Vi,h2,Rb,Ib=m(()=>{wr();En();re();L();Vi={...ma,depth:"",flat:"",
-leftFlange:"",rightFlange:""},h2=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
+ in degrees, such as 88.5."]),n.measured_deg}var Vi,m2,Rb,Ib=m(()=>{wr();En();re();L();Vi={...ma,depth:"",flat:"",
+leftFlange:"",rightFlange:""},m2=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
 eft_mm"],["rightFlange","flange_right_mm"],["radius","radius_mm"]],Rb=e=>Object.entries(e).some(([t,n])=>t!=="\
 places"&&t!=="lot"&&n.trim()!=="")});function Fb(e,t){let n=Math.min((Wb-2*Db-34)/e,170/t),[s,o]=[e*n,t*n],[a,r]=[Db+34,24],[l,c,d]=[a+s,r+o,a+s/2],
 p=$(w(e,{digits:0})),h=$(w(t,{digits:0}));return i`<svg
@@ -4529,7 +4530,7 @@ p=$(w(e,{digits:0})),h=$(w(t,{digits:0}));return i`<svg
       transform="rotate(-90 ${a-26} ${(r+c)/2})">
       ${h}
     </text>
-  </svg>`}var Wb,Db,Hb=m(()=>{_();L();Wb=400,Db=30});function Vb({before:e,after:t,points:n=[],size:s=1,words:o}){let a=[e.low,e.high,t.low,t.high,...n.map(p=>p.value)],
+  </svg>`}var Wb,Db,Hb=m(()=>{y();L();Wb=400,Db=30});function Vb({before:e,after:t,points:n=[],size:s=1,words:o}){let a=[e.low,e.high,t.low,t.high,...n.map(p=>p.value)],
 [r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return u;let c=Us(r,l,{from:Ub,to:jb-Ub,size:s,most:5}),{at:d}=c;
 return i`<svg
     class="drawing band-picture"
@@ -4537,21 +4538,21 @@ return i`<svg
     role="img"
     aria-label=${o}
     data-test="band-picture">
-    ${c.marks.map(p=>y`<path class="faint" d="M${p.at} 8V84"/>
+    ${c.marks.map(p=>_`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${f2}>${p.text}</text>`)}
+            font-size=${g2}>${p.text}</text>`)}
     <path
       class="was"
       d="M${d(e.low)} 24H${d(e.high)}M${d(e.low)} 17v14M${d(e.high)} 17v14M${d(e.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${d(t.low)} 52H${d(t.high)}" data-test="band-after" />
     <path class="now-middle" d="M${d(t.nominal)} 42v20" />
-    ${n.map(p=>g2(d(p.value),74,p))}
-  </svg>`}function g2(e,t,{id:n,outlier:s,weight:o=1}){return s?y`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+
+    ${n.map(p=>$2(d(p.value),74,p))}
+  </svg>`}function $2(e,t,{id:n,outlier:s,weight:o=1}){return s?_`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+
 6} ${t-6}l-12 12"
-        data-test="band-point" data-id=${n} data-odd="true"/>`:y`<circle class="result-point" cx=${e} cy=${t} r=${o<
+        data-test="band-point" data-id=${n} data-odd="true"/>`:_`<circle class="result-point" cx=${e} cy=${t} r=${o<
 .25?3:6} data-test="band-point"
-        data-id=${n}/>`}var jb,Ub,f2,Gb=m(()=>{_();ic();jb=340,Ub=24,f2=17});function Zb({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
+        data-id=${n}/>`}var jb,Ub,g2,Gb=m(()=>{y();ic();jb=340,Ub=24,g2=17});function Zb({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
 te(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(t.nominal)}</b> (${o(t.low)} to ${o(t.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
@@ -4560,9 +4561,9 @@ te(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-te
   </p>`}function Gi(e){if(!e.length)return i`<p data-test="no-figures">No figure changed.</p>`;let t=e.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: results"];return t.some(s=>(s.weight??1)<.25)&&n.push("s\
 mall ones, of other sheet or tools, count little"),t.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${e.
-map($2)}</div>
-    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:u}`}function $2(e){let{what:t,before:n,after:s,trials:o,
-points:a=[]}=e,r=c=>b2(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
+map(b2)}</div>
+    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:u}`}function b2(e){let{what:t,before:n,after:s,trials:o,
+points:a=[]}=e,r=c=>w2(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
     <h3>
       ${l} <small>${o===0?"no results":o===1?"1 result":`${o} results`}</small>
     </h3>
@@ -4578,12 +4579,12 @@ points:a=[]}=e,r=c=>b2(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i
     </dl>
     ${Vb({before:n,after:s,points:a,size:e.unit==="mm"&&P()==="in"?Se:1,words:`${l}: before ${Kb(n,r)}, now ${Kb(
 s,r)}, ${a.length} results drawn.`})}
-  </section>`}function b2(e,t){return e==="deg"?x(t):e==="mm"?w(t,{digits:2}):{text:te(t,3),unit:e}}var zb,qb,
-Kb,xd=m(()=>{_();Gb();L();zb=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";qb=(e,t)=>i`<b>${$(t(e.nominal))}</b>
+  </section>`}function w2(e,t){return e==="deg"?x(t):e==="mm"?w(t,{digits:2}):{text:te(t,3),unit:e}}var zb,qb,
+Kb,xd=m(()=>{y();Gb();L();zb=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";qb=(e,t)=>i`<b>${$(t(e.nominal))}</b>
     <span class="band">${t(e.low).text} to ${t(e.high).text}</span>`,Kb=({low:e,high:t},n)=>`${n(e).text} to ${$(
 n(t))}`});function ew(e,{metals:t,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:d}=e,p=(f,g,b={})=>A(
 {name:f,label:g,value:r[f],wrong:W(c,f),change:v=>Object.assign(r,{[f]:v}),unit:P(),next:!0,...b}),h=(f,g,b)=>X(
-{name:f,label:g,value:r[f],options:b,wrong:W(c,f),change:v=>{Object.assign(r,{[f]:v}),a()}});return i`<form novalidate data-test="choose-form" @submit=${ye(
+{name:f,label:g,value:r[f],options:b,wrong:W(c,f),change:v=>{Object.assign(r,{[f]:v}),a()}});return i`<form novalidate data-test="choose-form" @submit=${_e(
 o)}>
     <p>One strip, bent and measured, turns the handbook’s figures into those of your metal and your tools.</p>
     ${Qb(e)}
@@ -4651,7 +4652,7 @@ words:"The strip on the die before the bend"}):u}
             </p>`}
     </div>`}function nw(e,{go:t,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=e,c=(p,h,f,g={})=>A({name:h,
 label:f,value:o[p],wrong:W(a,h),change:b=>Object.assign(o,{[p]:b}),unit:P(),next:!0,...g}),d={keys:"decimal",unit:"\
-°"};return i`<form novalidate data-test="measure-form" @submit=${ye(n)}>
+°"};return i`<form novalidate data-test="measure-form" @submit=${_e(n)}>
     ${Qb(e)}
     <p>
       <b>Out of the tools, lying free.</b> Wanted: ${$(x(r.included_angle_deg))}. The angle is
@@ -4722,7 +4723,7 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${e.cards.length?i`<ul class="rows">
-              ${e.cards.map(y2)}
+              ${e.cards.map(v2)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4732,16 +4733,16 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
       <a class="button next" href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-learned"
         >Measured springback</a
       >
-    </div>`}var w2,Yb,_2,Xb,Qb,y2,ow=m(()=>{_();Xo();Hb();L();ft();z();cd();Qo();G();ts();xd();Mn();gt();w2=[[
+    </div>`}var y2,Yb,_2,Xb,Qb,v2,ow=m(()=>{y();Xo();Hb();L();ft();z();cd();Qo();G();ts();xd();Mn();gt();y2=[[
 "choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],Yb=300,_2=102,Xb=e=>i`<ol class="stages" aria-label="Stages">
-    ${w2.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
-  </ol>`,Qb=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:u;y2=({code:e,title:t,
+    ${y2.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
+  </ol>`,Qb=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:u;v2=({code:e,title:t,
 said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
     <a href="/c/${e}">
       <span class="lead">${t||e}</span> <span class="code">${e}</span>
       <span class="more">${n.map(Me).join("; ")}</span>
     </a>
-  </li>`});var aw={};ae(aw,{show:()=>k2});async function k2(e){e.title("Test bend"),e.render(Pe("Looking into the crib…"));
+  </li>`});var aw={};ae(aw,{show:()=>x2});async function x2(e){e.title("Test bend"),e.render(Pe("Looking into the crib…"));
 let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await he(b,e.signal)).items)),o=$r(e.query);
 o.metal||=t[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Vi},bend:null,
 answer:null,id:Ee(),wrong:{},general:"",busy:!1};kt(()=>a.stage==="measure"&&Rb(a.typed)?"Leave without keepin\
@@ -4756,29 +4757,29 @@ g what you measured?":null);let r=()=>e.render(i`<article
       </article>`);function l(){let b={draw:r,go:c,choose:d,send:p,again:h};return a.stage==="bend"?tw(a,b):a.
 stage==="measure"?nw(a,b):a.stage==="taught"?sw(a,t,b):ew(a,{metals:t,dies:n,punches:s},b)}function c(b){Object.
 assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function d(){let b=Zo(o);if(b.length)return f(
-Object.fromEntries(b.map(v=>[v,v2[v]])));history.replaceState(null,"",`/shop/test-bend?${br(o)}`),await g(async()=>{
+Object.fromEntries(b.map(v=>[v,k2[v]])));history.replaceState(null,"",`/shop/test-bend?${br(o)}`),await g(async()=>{
 let v=await M("POST","/bend",{body:Qn(o),signal:e.signal});a.bend=v.body,c("bend")})}async function p(){let{body:b,
 wrong:v}=Bb(a.id,o,a.bend,a.typed);if(Object.keys(v).length)return f(v);await g(async()=>{let O=await M("POST",
 "/test-bends",{body:b,timeout:2e4});a.answer=O.body,c("taught"),D()})}function h(){Object.assign(a,{typed:{...Vi,
 lot:a.typed.lot,places:a.typed.places},answer:null,id:Ee()}),d()}function f(b,v=""){Object.assign(a,{wrong:b,general:v}),
 r(),Ot(b)}async function g(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(v){
-return e.signal.aborted?void 0:(a.busy=!1,f(v instanceof E?v.errors:{},x2(v)))}a.busy=!1,r()}}xe(r,e.signal),r(),
-e.ready()}function x2(e){return e instanceof E?e.message:e instanceof V?"The shop’s server does not answer. Wh\
-at you typed stays here: try again.":String(e)}var v2,rw=m(()=>{_();H();wr();be();Ne();Ce();re();_e();Ib();L();
-z();We();ow();v2={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
+return e.signal.aborted?void 0:(a.busy=!1,f(v instanceof E?v.errors:{},S2(v)))}a.busy=!1,r()}}xe(r,e.signal),r(),
+e.ready()}function S2(e){return e instanceof E?e.message:e instanceof V?"The shop’s server does not answer. Wh\
+at you typed stays here: try again.":String(e)}var k2,rw=m(()=>{y();H();wr();be();Ne();Ce();re();ye();Ib();L();
+z();We();ow();k2={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
  1.98."],bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you\
  want, such as 90."]}});function iw(e){if(!e)return u;let{set_by:t,offset_mm:n,results:s,strip:o}=e;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 e.apart)}>
     <h2>
-      The press <small>${t?S2[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${t?T2[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?T2(n,s):u}
+    ${n?M2(n,s):u}
     ${n?le("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):u}
     ${e.said.map(a=>i`<p>${Me(a)}</p>`)}
     ${o?le("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${M2(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${O2(o)}>Bend this strip</a>
             </p>`):u}
-  </section>`}function T2({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
+  </section>`}function M2({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(t).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(t)}</b> ${r?"as":"than"} the press shows
@@ -4786,15 +4787,15 @@ e.apart)}>
       >(${a(e)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var S2,M2,lw=m(()=>{_();L();G();pe();S2={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-M2=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var cw={};ae(cw,{show:()=>O2});async function O2(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
+  </p>`}var T2,O2,lw=m(()=>{y();L();G();pe();T2={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+O2=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var cw={};ae(cw,{show:()=>A2});async function A2(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
 title("Measured springback");let{items:s}=await he("metals",e.signal),o=s.find(({code:d})=>d===t);if(!o)return e.
 title("No such metal"),e.render(Te(`No metal ${t} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(`${o.name}: measured springback`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){
 let[d,p]=await Promise.all([M("GET",`/learned?${n}`,{signal:e.signal}),M("GET",`/test-bends?${n}`,{signal:e.signal})]),
 h=d.body,{evidence:f}=p.body;Object.assign(a,{groups:h.groups,press:h.press}),a.evidence=[...f].sort((g,b)=>g.
 made_at<b.made_at?1:-1)}async function l(d,p){if(!a.busy){a.busy=d.id,c();try{let{body:h}=await M("POST",`/evi\
-dence/${encodeURIComponent(d.id)}/${p}`,{body:C().name?{by:C().name}:{},timeout:2e4});await r(),Z(L2(p,h.cards)),
+dence/${encodeURIComponent(d.id)}/${p}`,{body:C().name?{by:C().name}:{},timeout:2e4});await r(),Z(E2(p,h.cards)),
 D()}catch(h){if(e.signal.aborted)return;if(!(h instanceof E||h instanceof V))throw h;Z(h.message)}a.busy="",c()}}
 let c=()=>e.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(t)}">${o.name}</a>
@@ -4807,18 +4808,18 @@ let c=()=>e.render(i`<p class="crumb">
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${iw(a.press)} ${E2(a.groups)}
+                  ${iw(a.press)} ${N2(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Results</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(d=>N2(d,a.busy,l))}
+                    ${a.evidence.map(d=>P2(d,a.busy,l))}
                   </ul>
                 </section>
               </div>`:Te("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),xe(c,e.signal),c(),e.ready()}function L2(e,t){let n=A2[e];return t.
+                cards count too.`)}`);await r(),xe(c,e.signal),c(),e.ready()}function E2(e,t){let n=L2[e];return t.
 length?`${n} ${t.length===1?"One card":`${t.length} cards`} would now plan differently: ${t.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function E2(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function N2(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}>
         <h2>
           ${$(w(t,{digits:2}))} over V
@@ -4831,7 +4832,7 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}
               </p>`:u}
         ${a?Zb(a):u} ${Gi(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function N2(e,t,n){
+      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function P2(e,t,n){
 let s=e.kind==="test bend"?"Test bend":i`First piece${e.code?i` of <a href="/c/${e.code}">${e.code}</a>`:u}`,o=[
 e.set_angle_deg===null?"":`set at ${$(x(e.set_angle_deg))}`,$(w(e.thickness_mm,{digits:2})),e.die?`die ${e.die}`:
 e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",de(e.made_at),Yt(e)];return i`<li
@@ -4850,7 +4851,7 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",de(e.made_
       ${e.said.length?i`<p class=${e.asks?"":"more"} data-test="evidence-words">${qo(e.said)}</p>`:u}
     </div>
     <div class="evidence-marks">
-      ${P2(e).map(([a,r])=>B(`evidence.${a}`,i`<button
+      ${C2(e).map(([a,r])=>B(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4859,9 +4860,9 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",de(e.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function P2({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var A2,dw=m(()=>{_();H();be();tt();re();_e();
-L();G();xd();pe();lw();We();Ve();A2={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var uw={};ae(uw,{show:()=>C2});async function C2(e){let t=Ja(e.params.kind);if(!t)return e.title("Not here"),e.
+  </li>`}function C2({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var L2,dw=m(()=>{y();H();be();tt();re();ye();
+L();G();xd();pe();lw();We();Ve();L2={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var uw={};ae(uw,{show:()=>R2});async function R2(e){let t=Ja(e.params.kind);if(!t)return e.title("Not here"),e.
 render(Te("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=bn[t];
 e.title(s);let{items:a,kept:r}=await he(t,e.signal),l=wo(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
@@ -4873,76 +4874,76 @@ e.title(s);let{items:a,kept:r}=await he(t,e.signal),l=wo(a.map(c=>c.outline_mm??
               ${B(oe[t],"Changing anything needs the shop's server.")}
             </p>`:u}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>t==="metals"?F2(c):R2(t,c,l))}
+              ${a.map(c=>t==="metals"?H2(c):B2(t,c,l))}
             </ul>`:Te(`No ${o} yet`,B(oe[t],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),e.ready()}function R2(e,t,n){return i`<li class="row" data-test="row-${t.code}">
+ what lies in the rack."))}`),e.ready()}function B2(e,t,n){return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/${e}/${encodeURIComponent(t.code)}">
       <span class="thumb">${bo(t.outline_mm,n)}</span>
       <span class="who"
-        ><span class="lead">${t.code}</span> <span>${t.name}</span>${I2(t)}${B2(t)}</span
+        ><span class="lead">${t.code}</span> <span>${t.name}</span>${W2(t)}${I2(t)}</span
       >
-      <span class="fact"><span class="what">Place</span>${_n(t)}</span>
+      <span class="fact"><span class="what">Place</span>${yn(t)}</span>
       <span class="fact"
         ><span class="what">Rating</span>${t.rating_kn_per_m===null?k("unknown"):$(Ie(t.rating_kn_per_m))}</span
       >
       ${t.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${t.segments_mm.length?i`${t.segments_mm.length}, up to
-                    ${$(w(W2(t.segments_mm),{digits:0}))}`:"not entered"}</span
+                    ${$(w(D2(t.segments_mm),{digits:0}))}`:"not entered"}</span
             >`:u}
-      <span class="fact"><span class="what">Condition</span>${D2(t)}</span>
+      <span class="fact"><span class="what">Condition</span>${F2(t)}</span>
     </a>
-  </li>`}function I2({shape:e,openings:t=[]}){return e!=="multi_v"?u:i`<span class="soft" data-test="block-vs"
+  </li>`}function W2({shape:e,openings:t=[]}){return e!=="multi_v"?u:i`<span class="soft" data-test="block-vs"
     >${t.map(n=>`${n.code}: V ${$(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function D2({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
+  >`}function F2({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
 op","Damaged"):e==="worn"?k("caution","Worn"):k("unknown");return i`${n}${t?i` <span class="soft">${t}</span>`:
-u}`}function F2(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
+u}`}function H2(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/metals/${encodeURIComponent(e.code)}">
       <span class="who"><span class="lead">${e.name}</span> <span class="soft">${e.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${t.low} to ${t.high} MPa</span>
       <span class="fact"><span class="what">Reliability</span>${t.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${e.gauge_family??"none"}</span>
     </a>
-  </li>`}var B2,W2,pw=m(()=>{_();be();L();G();pe();We();ba();B2=e=>e.assumed?.length?k("unknown","Sizes assume\
-d"):u;W2=e=>Math.max(...e)});function Td(e,t){let n=t.params.tool===Sd,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
+  </li>`}var I2,D2,pw=m(()=>{y();be();L();G();pe();We();ba();I2=e=>e.assumed?.length?k("unknown","Sizes assume\
+d"):u;D2=e=>Math.max(...e)});function Td(e,t){let n=t.params.tool===Sd,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
 isNew:n,code:s,async read(a){return o=await(q(oe[e])?Xa:he)(e,a),o.items.find(r=>r.code===s)},async write(a){let r=o.
 items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await $p(e,r.toSpliced(
 l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ce(`/shop/${e}`)},free(){
 let a=e[0].toUpperCase();for(let r=1;;r+=1)if(!o.items.some(l=>l.code===`${a}${r}`))return`${a}${r}`},taken:a=>n&&
 o.items.some(r=>r.code===a.trim())}}var Sd,hw=m(()=>{be();tt();we();Ce();Sd="+"});function $w(e,t,n){let s=e==="holders"?[]:t.assumed??[];return{...n,...Object.fromEntries(s.map(o=>[o,""]))}}function bw(e,t,{
-draft:n,kept:s,shape:o}){if(e==="holders")return t;let a=s.assumed??[],r=(H2[n.shape]??[]).filter(l=>!n[l]?.trim()&&
-(o||a.includes(l)));return o?{...t,assumed:r,name:t.name||j2(o,n)}:{...t,assumed:r}}function j2({title:e,boxes:t},n){
-let s=P();return t===_a?`${e} ${n.angle_deg}°, R ${n.tip_radius_mm} ${s}`:t===gw?`V ${n.v_opening_mm} ${s}, ${n.
-angle_deg}°`:`${e}: ${U2(n.openings).join(", ")} ${s}`}function ww(e,t){let n=fw(t);return Xn(fw(e).map((s,o)=>({
-...At("")[0],v:s,angle:n.length===1?n[0]:n[o]??""})))}var bs,_a,gw,mw,zi,H2,U2,fw,Md=m(()=>{L();ur();bs=e=>e.split(
-" ").map(t=>t.split(",").map(Number)),_a=["angle_deg","tip_radius_mm","rating_kn_per_m","height_mm","segments_\
+draft:n,kept:s,shape:o}){if(e==="holders")return t;let a=s.assumed??[],r=(j2[n.shape]??[]).filter(l=>!n[l]?.trim()&&
+(o||a.includes(l)));return o?{...t,assumed:r,name:t.name||U2(o,n)}:{...t,assumed:r}}function U2({title:e,boxes:t},n){
+let s=P();return t===ya?`${e} ${n.angle_deg}°, R ${n.tip_radius_mm} ${s}`:t===gw?`V ${n.v_opening_mm} ${s}, ${n.
+angle_deg}°`:`${e}: ${V2(n.openings).join(", ")} ${s}`}function ww(e,t){let n=fw(t);return Xn(fw(e).map((s,o)=>({
+...At("")[0],v:s,angle:n.length===1?n[0]:n[o]??""})))}var bs,ya,gw,mw,zi,j2,V2,fw,Md=m(()=>{L();ur();bs=e=>e.split(
+" ").map(t=>t.split(",").map(Number)),ya=["angle_deg","tip_radius_mm","rating_kn_per_m","height_mm","segments_\
 mm"],gw=["v_opening_mm","angle_deg","rating_kn_per_m","height_mm","segments_mm"],mw=["openings","rating_kn_per\
 _m","height_mm","segments_mm"],zi={punches:[{key:"straight",title:"Straight",shape:"straight",ring:bs("0,0 11,\
-12 11,60 -11,60 -11,12"),boxes:_a},{key:"acute",title:"Acute",shape:"straight",ring:bs("0,0 10,36 10,60 -10,60\
- -10,36"),boxes:_a},{key:"gooseneck",title:"Gooseneck",shape:"gooseneck",ring:bs("0,0 7,8 26,26 26,38 13,50 13\
-,60 -13,60 -13,50 12,34 12,26 -7,8"),boxes:_a},{key:"radius",title:"Radius",shape:"straight",ring:bs("-12,8 -9\
-,3 -5,0.7 0,0 5,0.7 9,3 12,8 12,60 -12,60"),boxes:_a}],dies:[{key:"single",title:"Single V",shape:"single_v",ring:bs(
+12 11,60 -11,60 -11,12"),boxes:ya},{key:"acute",title:"Acute",shape:"straight",ring:bs("0,0 10,36 10,60 -10,60\
+ -10,36"),boxes:ya},{key:"gooseneck",title:"Gooseneck",shape:"gooseneck",ring:bs("0,0 7,8 26,26 26,38 13,50 13\
+,60 -13,60 -13,50 12,34 12,26 -7,8"),boxes:ya},{key:"radius",title:"Radius",shape:"straight",ring:bs("-12,8 -9\
+,3 -5,0.7 0,0 5,0.7 9,3 12,8 12,60 -12,60"),boxes:ya}],dies:[{key:"single",title:"Single V",shape:"single_v",ring:bs(
 "-22,-45 22,-45 22,0 11,0 0,-11 -11,0 -22,0"),boxes:gw},{key:"block",title:"Block of V’s",shape:"multi_v",ring:bs(
 "-30,-60 -8,-60 0,-52 8,-60 30,-60 30,-35 25,-30 30,-25 30,0 12,0 0,-12 -12,0 -30,0 -30,-20 -20,-30 -30,-40"),
 boxes:mw},{key:"angles",title:"Several angles",shape:"multi_v",ring:bs("-30,-60 -5,-60 0,-40 5,-60 30,-60 30,-\
-36 24,-30 30,-24 30,0 16,0 0,-8 -16,0 -30,0 -30,-24 -14,-30 -30,-36"),boxes:mw}]},H2={straight:["height_mm","b\
+36 24,-30 30,-24 30,0 16,0 0,-8 -16,0 -30,0 -30,-24 -14,-30 -30,-36"),boxes:mw}]},j2={straight:["height_mm","b\
 ody_width_mm"],gooseneck:["height_mm","body_width_mm","neck_relief_mm"],single_v:["shoulder_radius_mm","height\
-_mm","width_mm"],multi_v:["shoulder_radius_mm","height_mm","width_mm"]};U2=e=>At(e).map(({v:t})=>t);fw=e=>e.split(
-/[,;]/).map(t=>t.trim()).filter(Boolean)});function _w(e){let{kind:t,shape:n,preview:s}=e;return i`<div class="workbench">
+_mm","width_mm"],multi_v:["shoulder_radius_mm","height_mm","width_mm"]};V2=e=>At(e).map(({v:t})=>t);fw=e=>e.split(
+/[,;]/).map(t=>t.trim()).filter(Boolean)});function yw(e){let{kind:t,shape:n,preview:s}=e;return i`<div class="workbench">
     <section class="panel what">
       <h2>Which looks like it?</h2>
-      ${G2(t,n,e.pick)}
+      ${z2(t,n,e.pick)}
       <h2>What is engraved on it</h2>
       <div class="fields">
-        ${n.boxes.map(o=>o==="openings"?q2(e):z2(e,o))}
+        ${n.boxes.map(o=>o==="openings"?K2(e):q2(e,o))}
         ${e.first}
       </div>
       <button type="button" class="button" data-test="all-sizes" @click=${e.allSizes}>All sizes</button>
     </section>
     <section class="panel outline">
       <h2>As it is counted with</h2>
-      ${kd(s)} ${K2(s)}
+      ${kd(s)} ${Z2(s)}
     </section>
-  </div>`}function G2(e,t,n){let s=zi[e]??[],o=wo(s.map(({ring:a})=>a));return i`<div class="shapes" role="radiogroup" aria-label="Shape">
+  </div>`}function z2(e,t,n){let s=zi[e]??[],o=wo(s.map(({ring:a})=>a));return i`<div class="shapes" role="radiogroup" aria-label="Shape">
     ${s.map(a=>i`<label>
           <input
             type="radio"
@@ -4953,10 +4954,10 @@ _mm","width_mm"],multi_v:["shoulder_radius_mm","height_mm","width_mm"]};U2=e=>At
             @change=${()=>n(a)} />
           ${bo(a.ring,o)}<span>${a.title}</span>
         </label>`)}
-  </div>`}function z2({kind:e,draft:t,change:n,wrong:s,preview:o},a){let r=Et(e).find(c=>c.name===a);if(!r)return u;
+  </div>`}function q2({kind:e,draft:t,change:n,wrong:s,preview:o},a){let r=Et(e).find(c=>c.name===a);if(!r)return u;
 let l=r.type==="rating"?nt().unit:r.type==="number"?r.unit:P();return A({name:a,label:r.label,unit:l,keys:r.type===
-"lengths"?"text":"decimal",value:t[a]??"",change:c=>n(a,c),wrong:s[a],hint:vd(o?.assumed[a])||V2[a]?.hint,placeholder:o&&
-a in o.assumed?"assumed":""})}function q2({draft:e,change:t,wrong:n}){ln.openings!==(e.openings??"")&&Object.assign(
+"lengths"?"text":"decimal",value:t[a]??"",change:c=>n(a,c),wrong:s[a],hint:vd(o?.assumed[a])||G2[a]?.hint,placeholder:o&&
+a in o.assumed?"assumed":""})}function K2({draft:e,change:t,wrong:n}){ln.openings!==(e.openings??"")&&Object.assign(
 ln,{openings:"",vs:"",angles:""});let s=r=>{Object.assign(ln,r),ln.openings=ww(ln.vs,ln.angles),t("openings",ln.
 openings)},o=Object.entries(n).filter(([r])=>r.startsWith("openings")),a=r=>o.filter(([l])=>l.endsWith("angle_\
 deg")===r).flatMap(([,l])=>l);return i`<div class="broad">
@@ -4964,14 +4965,14 @@ deg")===r).flatMap(([,l])=>l);return i`<div class="broad">
 block, with commas between."})}
     </div>
     ${A({name:"angles",label:"Angle of the V’s",unit:"°",keys:"text",value:ln.angles,change:r=>s({angles:r}),
-wrong:a(!0),hint:"One for all, or one for each, with commas between."})}`}function K2(e){let t=Object.entries(
-e?.assumed??{});if(t.length===0)return u;let n=t.map(([s,o])=>`${Z2[s]??s} ${ie(w(o))}`).join(", ");return i`<p data-test="assumed">
+wrong:a(!0),hint:"One for all, or one for each, with commas between."})}`}function Z2(e){let t=Object.entries(
+e?.assumed??{});if(t.length===0)return u;let n=t.map(([s,o])=>`${Y2[s]??s} ${ie(w(o))}`).join(", ");return i`<p data-test="assumed">
     ${k("unknown","Assumed")} ${n}: usual proportions, common practice without a source. Answers that
     depend on them say so; measure and enter them under All sizes.
-  </p>`}var V2,ln,Z2,yw=m(()=>{_();Nt();Md();L();ba();z();G();Ui();V2={height_mm:{hint:"May stay empty."},segments_mm:{
+  </p>`}var G2,ln,Y2,_w=m(()=>{y();Nt();Md();L();ba();z();G();Ui();G2={height_mm:{hint:"May stay empty."},segments_mm:{
 hint:"Lengths with commas between. Empty: one piece as long as needed, assumed."},rating_kn_per_m:{hint:"As en\
-graved. Empty is unknown."}};ln={openings:"",vs:"",angles:""};Z2={height_mm:"height",body_width_mm:"width of t\
-he body",neck_relief_mm:"throat",width_mm:"width",shoulder_radius_mm:"shoulder radius"}});async function vw(e,t){let n=await _o({...t,blank:{poisson:.3},boxes:Y2,toDraft:o=>({code:String(o.code??""),...sh(
+graved. Empty is unknown."}};ln={openings:"",vs:"",angles:""};Y2={height_mm:"height",body_width_mm:"width of t\
+he body",neck_relief_mm:"throat",width_mm:"width",shoulder_radius_mm:"shoulder radius"}});async function vw(e,t){let n=await yo({...t,blank:{poisson:.3},boxes:J2,toDraft:o=>({code:String(o.code??""),...sh(
 o)}),fromDraft:o=>({...oh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
 title("No such metal"),e.render(Te(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(t.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,d={})=>A({name:l,
@@ -4992,8 +4993,8 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
                   >`)}
               </div>`}
         ${o.clash?io(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):u}
-        <form novalidate @submit=${ye(n.save)}>
-          ${yo(oe.metals,i`<section class="panel">
+        <form novalidate @submit=${_e(n.save)}>
+          ${_o(oe.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
                   ${t.isNew?wa(n,t):u} ${r("name","Name")}
@@ -5003,9 +5004,9 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
                 </div>
                 ${Kn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${Jn.map(l=>J2(l,n))}</div>`)}
+              <div class="figure-cards">${Jn.map(l=>X2(l,n))}</div>`)}
           ${Di(n,t,"metal")}
-        </form>`)}s(),e.ready()}function J2({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
+        </form>`)}s(),e.ready()}function X2({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
 .${p}`]??"",l=p=>o.wrong[`${e}.${p}`]??[],c=p=>h=>a(`${e}.${p}`,h),d=!s&&!Od.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${e}">
     <legend>${t}${n?i` <span class="hint">(${n})</span>`:u}</legend>
     ${(o.wrong[e]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
@@ -5018,13 +5019,13 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
       ${X({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Up.map(p=>[p,p]),change:c("sta\
 nding"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Od,Y2,kw=m(()=>{_();Nt();be();Bi();Wl();Fi();lo();G();z();pe();We();Od=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],Y2=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+  </fieldset>`}var Od,J2,kw=m(()=>{y();Nt();be();Bi();Wl();Fi();lo();G();z();pe();We();Od=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],J2=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
 Note"},{name:"gauge_family",label:"Gauge numbers"},...Is,...Jn.flatMap(({name:e,label:t})=>[...Od,["source","s\
-ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...Jn]});var xw={};ae(xw,{show:()=>Q2});async function Q2(e){let t=Ja(e.params.kind);return t?e.params.tool===Sd&&!q(oe[t])?
-(e.title(`New ${bn[t].one}`),e.render(qa(oe[t])),e.ready()):t==="metals"?vw(e,Td(t,e)):eT(e,t):(e.render(Te("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function eT(e,t){let n=bn[t],s=Td(
-t,e),o=q(oe[t]),a=null,r=o&&s.isNew?zi[t]?.[0]:void 0,l=await _o({...s,blank:X2[t],boxes:[{name:"code",label:"\
+ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...Jn]});var xw={};ae(xw,{show:()=>eT});async function eT(e){let t=Ja(e.params.kind);return t?e.params.tool===Sd&&!q(oe[t])?
+(e.title(`New ${bn[t].one}`),e.render(qa(oe[t])),e.ready()):t==="metals"?vw(e,Td(t,e)):tT(e,t):(e.render(Te("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function tT(e,t){let n=bn[t],s=Td(
+t,e),o=q(oe[t]),a=null,r=o&&s.isNew?zi[t]?.[0]:void 0,l=await yo({...s,blank:Q2[t],boxes:[{name:"code",label:"\
 Code"},...Et(t)],toDraft:p=>({code:String(p.code??(r?s.free():"")),...$w(t,p,fr(t,p))}),fromDraft:(p,h)=>bw(t,
 {...gr(t,p,h),code:p.code.trim()},{draft:p,kept:h,shape:r}),preview:o?Wi(n.one,p=>{a=p,l.show()},e.signal):void 0,
 draw:()=>l&&d()},e.signal);if(!l.state.kept&&!s.isNew)return e.title("Not in the crib"),e.render(Te(`No ${n.one}\
@@ -5036,19 +5037,19 @@ title}</a></p>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${p.kept?.name}</span>`}
         </h1>
         ${p.clash?io(p.clash,n.one,{saveMine:l.save,takeTheirs:l.takeTheirs}):u}
-        <form novalidate @submit=${ye(l.save)}>
-          ${yo(oe[t],r&&t!=="holders"?_w({kind:t,shape:r,draft:p.draft,change:h,wrong:p.wrong,preview:a,first:wa(
+        <form novalidate @submit=${_e(l.save)}>
+          ${_o(oe[t],r&&t!=="holders"?yw({kind:t,shape:r,draft:p.draft,change:h,wrong:p.wrong,preview:a,first:wa(
 l,s),pick:c,allSizes:()=>{r=void 0,d()}}):ji({kind:t,draft:p.draft,change:h,wrong:p.wrong,preview:a,reader:l.reader,
 first:s.isNew?wa(l,s):u}))}
           ${Di(l,s,n.one)}
-        </form>`)}d(),e.ready()}var X2,Sw=m(()=>{_();be();Nt();Bi();hw();Md();fd();we();lo();Fi();pe();We();yw();
-Ui();kw();z();X2={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"\
-unknown",up:1},holders:{shape:"block",condition:"unknown"}}});var Ow={};ae(Ow,{show:()=>nT});async function nT(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(oT(n,o)),o=sT(n,s,
+        </form>`)}d(),e.ready()}var Q2,Sw=m(()=>{y();be();Nt();Bi();hw();Md();fd();we();lo();Fi();pe();We();_w();
+Ui();kw();z();Q2={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"\
+unknown",up:1},holders:{shape:"block",condition:"unknown"}}});var Ow={};ae(Ow,{show:()=>sT});async function sT(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(aT(n,o)),o=oT(n,s,
 t),[a,r,l]=await Promise.all([M("GET","/devices",{signal:t}),M("GET","/crew-options",{signal:t}),Bn(t).then(({
 network:d})=>d?M("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,tT);t.addEventListener("abort",()=>clearInterval(
-c))}function sT(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=Ba(r)}t()};
+joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,nT);t.addEventListener("abort",()=>clearInterval(
+c))}function oT(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=Ba(r)}t()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;e.devices=a.body.devices;let r=e.offer&&e.devices.find(l=>!e.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(e,{came:r,offer:null,name:""}):e.offer&&Date.parse(e.offer.expires_at)<=
@@ -5057,19 +5058,19 @@ s",{body:{role:e.role,name:e.name.trim()},signal:n});Object.assign(e,{offer:a,ca
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Remove ${a.name}? It can read nothing any more, and its cards\
  go from it when it next asks.`)&&(await M("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
 async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await M(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function oT(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function aT(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${e.fault?i`<p class="wrong" role="alert" data-test="fault">${e.fault}</p>`:u}
-    ${e.joining?i`<div class="crew-grid">${rT(e,t)}${iT(e.joining)}</div>`:aT()}
+    ${e.joining?i`<div class="crew-grid">${iT(e,t)}${lT(e.joining)}</div>`:rT()}
     <section class="panel" data-test="devices">
       <h2>Devices in the shop</h2>
-      ${lT(e,t)}
+      ${cT(e,t)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${Q({name:"labels-open",label:"A device that is not paired",value:e.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>t.setOpen(n==="open")})}
-    </section>`}function rT(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
+    </section>`}function iT(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
         ${ot[n.role].word}${n.name?i`: <b>${n.name}</b>`:u}. Works once, until
@@ -5098,14 +5099,14 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     <button type="button" class="button next wide" data-test="show-code" @click=${t.offer}>
       Show a pairing code
     </button>
-  </section>`}function iT(e){return i`<section class="panel" data-test="begin">
+  </section>`}function lT(e){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
     <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${Mw(e.qr)} />
     <p>${e.shop}: ${e.https.map(t=>i`<span class="address">${t}</span> `)}</p>
     ${e.http.length?i`<p class="hint">Or type <span class="address">${e.http[0]}/join</span></p>`:u}
     ${e.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${cT(e.fingerprint)}</p>`:u}
-  </section>`}function lT({devices:e},t){return e.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${dT(e.fingerprint)}</p>`:u}
+  </section>`}function cT({devices:e},t){return e.length?i`<ul class="plain-list devices">
     ${e.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:u}
@@ -5121,8 +5122,8 @@ value:n.role,options:Tw,change:s=>t.setRole(n,s)})}
                     Remove…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var tT,Tw,aT,Mw,cT,Aw=m(()=>{_();H();In();
-G();z();Ve();tT=2e3,Tw=Object.entries(ot).map(([e,{word:t}])=>[e,t]);aT=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var nT,Tw,rT,Mw,dT,Aw=m(()=>{y();H();In();
+G();z();Ve();nT=2e3,Tw=Object.entries(ot).map(([e,{word:t}])=>[e,t]);rT=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -5130,16 +5131,16 @@ G();z();Ve();tT=2e3,Tw=Object.entries(ot).map(([e,{word:t}])=>[e,t]);aT=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;Mw=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,cT=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var qi,Ad=m(()=>{_();qi=i`<p class="hint" data-test="kept-how-long">
+  </section>`;Mw=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,dT=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var qi,Ad=m(()=>{y();qi=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop; what still waits to be sent does not, so open Flangebook in the shop’s network first. Some phones ask
   each time before the camera may be used.
-</p>`});var Ew={};ae(Ew,{show:()=>dT});async function dT(e){e.title("Pair this device"),e.render(Pe("Asking the shop…"));
-let t={me:null,code:uT(),name:C().name,fault:"",asking:!1,waits:0},n=()=>e.render(pT(t,n));t.me=await Bn(e.signal).
-catch(()=>null),t.waits=(await Xe().catch(()=>[])).length,n(),e.ready()}function uT(){if(location.pathname!=="\
+</p>`});var Ew={};ae(Ew,{show:()=>uT});async function uT(e){e.title("Pair this device"),e.render(Pe("Asking the shop…"));
+let t={me:null,code:pT(),name:C().name,fault:"",asking:!1,waits:0},n=()=>e.render(hT(t,n));t.me=await Bn(e.signal).
+catch(()=>null),t.waits=(await Xe().catch(()=>[])).length,n(),e.ready()}function pT(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let e=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),e}function pT(e,t){let{me:n}=e;return n?n.role?hT(n):i`<div class="door">
+null,"",location.pathname),e}function hT(e,t){let{me:n}=e;return n?n.role?mT(n):i`<div class="door">
     <h1>Ask for pairing</h1>
     ${Lw[un()??n.why]?i`<p data-test="why">${k("caution","Not paired")} ${Lw[un()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${e.waits?i`<p data-test="waits">
@@ -5151,7 +5152,7 @@ null,"",location.pathname),e}function pT(e,t){let{me:n}=e;return n?n.role?hT(n):
       <li>The owner opens <b>Shop, Crew</b> on the shop's computer or a paired phone, and shows a code.</li>
       <li>Point this phone's camera at it, or type the eight characters here.</li>
     </ol>
-    <form class="panel" novalidate @submit=${ye(()=>fT(e,t))}>
+    <form class="panel" novalidate @submit=${_e(()=>gT(e,t))}>
       ${A({name:"pair-code",label:"Pairing code",value:e.code,placeholder:"ABCD-1234",change:s=>e.code=s,wrong:e.
 fault?[e.fault]:[]})}
       ${A({name:"pair-name",label:"Whose device is this?",value:e.name,placeholder:"Ann's phone",change:s=>e.name=
@@ -5171,7 +5172,7 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function hT(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
+    </div>`}function mT(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
@@ -5181,20 +5182,20 @@ s,hint:"The owner sees this name in the list."})}
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
     ${qi}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${mT}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${fT}>Unpair this device…</button>
     </p>
-  </div>`}async function mT(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await Ru()}async function fT(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Cu(e.
+  </div>`}async function fT(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await Ru()}async function gT(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Cu(e.
 code,e.name.trim()),D(),ce(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-e,{asking:!1,fault:Ba(n)}),t()}}var Lw,Nw=m(()=>{_();In();Ne();Ce();re();_e();G();z();Ad();We();Lw={revoked:"T\
+e,{asking:!1,fault:Ba(n)}),t()}}var Lw,Nw=m(()=>{y();In();Ne();Ce();re();ye();G();z();Ad();We();Lw={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function Pw({show:e,done:t,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>$T)throw new Error(
+async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>bT)throw new Error(
 "The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await ka(`/import?${d}`,
-o,"application/json",n,gT);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=bT(p)}s.busy="",e(),s.told?.imported&&
-t()}}return{state:s,choose:a,take:r}}function bT(e){if(!(e instanceof E))return[J(e)];let t=Object.entries(e.errors).
-slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var gT,$T,Cw=m(()=>{H();gT=3e5,$T=6e7});function Iw({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
+o,"application/json",n,$T);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=wT(p)}s.busy="",e(),s.told?.imported&&
+t()}}return{state:s,choose:a,take:r}}function wT(e){if(!(e instanceof E))return[J(e)];let t=Object.entries(e.errors).
+slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var $T,bT,Cw=m(()=>{H();$T=3e5,bT=6e7});function Iw({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -5214,14 +5215,14 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var gT,$T,C
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:u}
       ${r.length?_T(s,r):u}
-      ${a?a.imported?kT(a):yT(s,a,n):u}
+      ${a?a.imported?xT(a):vT(s,a,n):u}
     </div>
-  </section>`}function yT(e,t,n){return i`<div data-test="import-preview">
+  </section>`}function vT(e,t,n){return i`<div data-test="import-preview">
     <p><b>${e}</b>, exported ${de(t.exported_at)} by ${t.made_by}</p>
     <table>
       ${$t("What","In the file","In the shop now")}
       <tbody>
-        ${wT.map(([s,o])=>i`<tr>
+        ${yT.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
               <td>${Bw(t.holds[s])}</td>
               <td>${Bw(t.here[s])}</td>
@@ -5239,10 +5240,10 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var gT,$T,C
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>vT(t)&&n()}>
+              @click=${()=>kT(t)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var wT,Rw,_T,Bw,vT,kT,Ww=m(()=>{_();G();Ve();ro();wT=[["press","Press"],["tools","Tools"],["metals",
+  </div>`}var yT,Rw,_T,Bw,kT,xT,Ww=m(()=>{y();G();Ve();ro();yT=[["press","Press"],["tools","Tools"],["metals",
 "Metals"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],Rw=8;_T=
 (e,t)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${e}</p>
@@ -5251,22 +5252,22 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var gT,$T,C
     </ul>
     ${t.length>Rw?i`<p>There are more.</p>`:u}
     <p>Nothing in the shop was changed.</p>
-  </div>`;Bw=e=>e===""?"none":e,vT=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
-trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),kT=({holds:e,
+  </div>`;Bw=e=>e===""?"none":e,kT=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
+trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),xT=({holds:e,
 kept_as:t})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${e.cards} cards, ${e.trials} results.</p>
     ${t?i`<p>The shop that was there is kept as ${t}.</p>`:u}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var Dw={};ae(Dw,{show:()=>ST});async function ST(e){e.title("Backups and export");let t=Pw({show:a,done:s,signal:e.
+  </div>`});var Dw={};ae(Dw,{show:()=>TT});async function TT(e){e.title("Backups and export");let t=Pw({show:a,done:s,signal:e.
 signal}),n=await o();async function s(){D(),n=await o(),a()}async function o(){let{body:r}=await M("GET","/bac\
 kups",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Backups and export</h1>
         <div class="settings-grid">
-          ${TT(n)}
-          <div class="stack">${AT()}${Iw(t)}</div>
-        </div>`)}a(),e.ready()}function TT({standing:e,last_good_at:t,trouble:n,folder:s,backups:o}){return i`<section class="panel" data-test="panel-backups">
+          ${MT(n)}
+          <div class="stack">${LT()}${Iw(t)}</div>
+        </div>`)}a(),e.ready()}function MT({standing:e,last_good_at:t,trouble:n,folder:s,backups:o}){return i`<section class="panel" data-test="panel-backups">
     <h2>Backups</h2>
-    <p data-test="standing">${MT(e)}</p>
+    <p data-test="standing">${OT(e)}</p>
     ${t?i`<p class="lead-line" data-test="last-good">Last good backup: ${de(t)}</p>`:u}
     ${n?i`<p class="wrong" data-test="trouble">${de(n.at)}: ${n.words}</p>`:u}
     <p>
@@ -5278,8 +5279,8 @@ kups",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hr
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${de(a.at)}</td>
-                    <td>${xT[a.kind]}</td>
-                    <td>${OT(a.size_bytes)}</td>
+                    <td>${ST[a.kind]}</td>
+                    <td>${AT(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:u}
@@ -5287,9 +5288,9 @@ kups",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hr
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> restores one.
     </p>
-  </section>`}function MT(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
+  </section>`}function OT(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
  backup is over two days old"):e==="trouble"?k("stop","The last backup could not be made"):k("unknown","There \
-is no backup yet")}function AT(){return i`<section class="panel" data-test="panel-export">
+is no backup yet")}function LT(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and results, as open JSON. Bring it in again here, or
@@ -5299,8 +5300,8 @@ is no backup yet")}function AT(){return i`<section class="panel" data-test="pane
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var xT,OT,Fw=m(()=>{_();H();Cw();_e();G();Ww();Ve();ro();xT={night:"automatic","by-hand":"by han\
-d",replaced:"before it was replaced"};OT=e=>`${(e/1e6).toFixed(1)} MB`});var ya,Hw=m(()=>{ya=[{key:"bend",title:"Check a bend",picture:"v-opening",steps:["Pick the metal, type thickne\
+  </section>`}var ST,AT,Fw=m(()=>{y();H();Cw();ye();G();Ww();Ve();ro();ST={night:"automatic","by-hand":"by han\
+d",replaced:"before it was replaced"};AT=e=>`${(e/1e6).toFixed(1)} MB`});var _a,Hw=m(()=>{_a=[{key:"bend",title:"Check a bend",picture:"v-opening",steps:["Pick the metal, type thickne\
 ss and length of the bend. 90 is square.","Read the answer: which die and punch, what to set, the force to all\
 ow for.","Read what is not known: each line says what to measure or enter.","Without a press or tools of your \
 own, plain stand-in tools are counted with, and the answer says so."],to:["/bend","Check a bend"]},{key:"part",
@@ -5324,9 +5325,9 @@ ress, tools and cards; an operator's works by the cards.","What is typed without
 nd is sent later."],to:["/crew","Crew"]},{key:"backups",title:"Backups",picture:"copy",steps:["The shop makes \
 a backup of itself each night. Look now and then whether there is a good one.","Save a copy on another disk: t\
 he one in the same computer is lost with it.","The export is one open file with everything; it can be brought \
-in again."],to:["/backups","Backups and export"]}]});var Ld={};ae(Ld,{show:()=>LT});function LT(e){let{page:t}=e.params;e.title("Guide"),e.render(t?NT(t):ET()),e.ready()}
-function NT(e){let t=ya.findIndex(l=>l.key===e);if(t<0)return Te("No such page of the guide",i`<a href="/guide">Guide</a>`);
-let{title:n,picture:s,steps:o,to:a}=ya[t],r=ya[t+1];return i`<p class="crumb"><a href="/guide">Guide</a></p>
+in again."],to:["/backups","Backups and export"]}]});var Ld={};ae(Ld,{show:()=>ET});function ET(e){let{page:t}=e.params;e.title("Guide"),e.render(t?PT(t):NT()),e.ready()}
+function PT(e){let t=_a.findIndex(l=>l.key===e);if(t<0)return Te("No such page of the guide",i`<a href="/guide">Guide</a>`);
+let{title:n,picture:s,steps:o,to:a}=_a[t],r=_a[t+1];return i`<p class="crumb"><a href="/guide">Guide</a></p>
     <h1>${n}</h1>
     <div class="guide-page" data-test="guide-page">
       <div>${Go(s)}</div>
@@ -5339,15 +5340,15 @@ let{title:n,picture:s,steps:o,to:a}=ya[t],r=ya[t+1];return i`<p class="crumb"><a
           ${r?i`<a class="button" href="/guide/${r.key}">Next: ${r.title}</a>`:u}
         </div>
       </div>
-    </div>`}var ET,Ed=m(()=>{_();Nl();pe();We();Hw();ET=()=>i`<h1>Guide</h1>
+    </div>`}var NT,Ed=m(()=>{y();Nl();pe();We();Hw();NT=()=>i`<h1>Guide</h1>
     <ol class="guide-list" data-test="guide">
-      ${ya.map(({key:e,title:t,picture:n})=>i`<li>
+      ${_a.map(({key:e,title:t,picture:n})=>i`<li>
             <a class="panel" href="/guide/${e}" data-test="guide-${e}"
               >${Go(n)}<b>${t}</b></a
             >
           </li>`)}
     </ol>
-    <p><a class="button" href="/words" data-test="to-words">The trade’s words</a></p>`});var jw={};ae(jw,{show:()=>PT});function PT(e){e.title("The trade’s words"),e.render(i`<p class="crumb"><a href="/guide">Guide</a></p>
+    <p><a class="button" href="/words" data-test="to-words">The trade’s words</a></p>`});var jw={};ae(jw,{show:()=>CT});function CT(e){e.title("The trade’s words"),e.render(i`<p class="crumb"><a href="/guide">Guide</a></p>
       <h1>The trade’s words</h1>
       <div class="word-list" data-test="words">
         ${Object.entries(zo).map(([t,{title:n}])=>i`<section class="panel" id=${t}>
@@ -5355,9 +5356,9 @@ let{title:n,picture:s,steps:o,to:a}=ya[t],r=ya[t+1];return i`<p class="crumb"><a
               ${Pl(t)}
             </section>`)}
       </div>`),e.ready(),location.hash&&document.getElementById(location.hash.slice(1))?.scrollIntoView()}var Uw=m(
-()=>{_();lr()});async function Vw(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=Fo(await _t(l),[]);await xt(c,Va(Ss(e,["archived","se\
-ttings"]),c),{reason:"Restored from a device"}),await Ou(e),await Ra(t)}var Gw=m(()=>{H();Ms();yn();Fe()});function zw(e){return e.length?i`<section class="panel" data-test="lost">
+()=>{y();lr()});async function Vw(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
+{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=Fo(await yt(l),[]);await xt(c,Va(Ss(e,["archived","se\
+ttings"]),c),{reason:"Restored from a device"}),await Ou(e),await Ra(t)}var Gw=m(()=>{H();Ms();_n();Fe()});function zw(e){return e.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was restored from an earlier backup and does not know these cards. This device still has
@@ -5369,56 +5370,56 @@ ttings"]),c),{reason:"Restored from a device"}),await Ou(e),await Ra(t)}var Gw=m
       ${e.map(t=>i`<li data-test="lost-${t.code}">
             <p><b>${t.title}</b> ${I(t.code)}</p>
             <div class="buttons">
-              ${B("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>CT(t)}>
+              ${B("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>RT(t)}>
                   Restore it
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>RT(t)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>BT(t)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:u}async function CT(e){try{await Vw(e),await D()}catch(t){Z(J(t))}}async function RT(e){confirm(
+  </section>`:u}async function RT(e){try{await Vw(e),await D()}catch(t){Z(J(t))}}async function BT(e){confirm(
 `Throw away the card ${I(e.code)}, ${e.title}? This device may have the only copy.`)&&(await Ra(e.code),await mn())}
-var qw=m(()=>{_();H();fe();tt();Gw();Fe();_e();pe()});var Yw={};ae(Yw,{show:()=>BT});async function BT(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
+var qw=m(()=>{y();H();fe();tt();Gw();Fe();ye();pe()});var Yw={};ae(Yw,{show:()=>IT});async function IT(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
 async function n(){let[a,r,l]=await Promise.all([dn().catch(()=>[]),Xe().catch(()=>[]),Ca().catch(()=>[])]);t=
 {...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:e.signal,
 timeout:4e3}).catch(()=>null);t={...t,total:a?.body?.total??null},o()}function o(){e.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${WT(o)}
+            ${DT(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${DT(o)}
+            ${FT(o)}
           </section>
-          ${IT()}
+          ${WT()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${FT(t.entries)}
+            ${HT(t.entries)}
           </section>
           ${zw(t.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${VT(t)} ${qi}
+            ${GT(t)} ${qi}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function IT(){
-let e=_s();return!e||e==="owner"?u:i`<section class="panel" data-test="own-role">
+        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function WT(){
+let e=ys();return!e||e==="owner"?u:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
     <p><b>${ot[e].word}</b>: ${ot[e].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function WT(e){let{units:t,inches:n}=C(),s=o=>{Ze(o),e()};return i`${Q({name:"units",label:"Unit\
+  </section>`}function DT(e){let{units:t,inches:n}=C(),s=o=>{Ze(o),e()};return i`${Q({name:"units",label:"Unit\
 s",value:t,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${t==="inch"?Q({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):u}
   ${Q({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:u}`}function DT(e){let{theme:t,name:n}=C();
+  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:u}`}function FT(e){let{theme:t,name:n}=C();
 return i`${Q({name:"theme",label:"Theme",value:t,options:[["system","As the device"],["day","Day"],["shop","Sh\
 op, dark"]],change:s=>{Ze({theme:s==="shop"||s==="day"?s:"system"}),e()}})}
   ${A({name:"name",label:"Your name",value:n,change:s=>Ze({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function FT(e){return e.length?i`<ul class="waiting-list">
+hat the history says who."})}`}function HT(e){return e.length?i`<ul class="waiting-list">
       ${e.map(t=>i`<li data-test="waits-${t.id}">
             <p>
               <b>${Zw(t)}</b> on <a href="/c/${t.code}">${I(t.code)}</a>,
@@ -5430,14 +5431,14 @@ hat the history says who."})}`}function FT(e){return e.length?i`<ul class="waiti
                       ${t.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>jT(t)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>UT(t)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>UT(t)}>
+                        @click=${()=>VT(t)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
@@ -5451,9 +5452,9 @@ hat the history says who."})}`}function FT(e){return e.length?i`<ul class="waiti
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every result, note and edit typed here is saved in the shop.
     </p>`}function Zw({kind:e,body:t}){if(e==="trial")return`${rn(t)}, step ${t.step}`;if(e==="note")return"No\
-te";if(e==="run")return`Run: ${HT[t.kind??"piece"]}`;let n=Object.keys(t).filter(s=>s in Kw).map(s=>Kw[s]);return n.
-length?`Edit: ${n.join(", ")}`:"Edit: what was resolved"}async function jT(e){await fu(e.id),await D()}async function UT(e){
-confirm(`Throw away ${Zw(e)} on ${I(e.code)}? It cannot be brought back.`)&&(await La(e.id),await mn())}function VT({
+te";if(e==="run")return`Run: ${jT[t.kind??"piece"]}`;let n=Object.keys(t).filter(s=>s in Kw).map(s=>Kw[s]);return n.
+length?`Edit: ${n.join(", ")}`:"Edit: what was resolved"}async function UT(e){await fu(e.id),await D()}async function VT(e){
+confirm(`Throw away ${Zw(e)} on ${I(e.code)}? It cannot be brought back.`)&&(await La(e.id),await mn())}function GT({
 cards:e,total:t}){let{reached:n,at:s}=at(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady===
 "true";return i`<dl class="plate">
       <div>
@@ -5475,11 +5476,11 @@ cards:e,total:t}){let{reached:n,at:s}=at(),o=t!==null&&e>=t,a=document.documentE
 r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:u}
-    <button type="button" class="button" data-test="check-now" @click=${()=>D()}>Look again</button>`}var HT,Kw,
-Jw=m(()=>{_();H();In();fe();Ne();we();re();Fe();_e();G();z();Ad();uo();qw();En();Ve();HT={begun:"begun",setup:"\
+    <button type="button" class="button" data-test="check-now" @click=${()=>D()}>Look again</button>`}var jT,Kw,
+Jw=m(()=>{y();H();In();fe();Ne();we();re();Fe();ye();G();z();Ad();uo();qw();En();Ve();jT={begun:"begun",setup:"\
 set-up finished",piece:"a piece done",scrap:"a piece scrapped",back:"a count taken back",paused:"paused",resumed:"\
 went on",ended:"ended"},Kw={title:"title",note:"note",archived:"in use or archived",settings:"settings"}});In();Sl();Ce();var Xw={home:()=>Promise.resolve().then(()=>(jp(),Hp)),bend:()=>Promise.resolve().then(()=>(Gh(),Vh)),"press-s\
-creen":()=>Promise.resolve().then(()=>(ef(),Qm)),part:()=>Promise.resolve().then(()=>(yg(),_g)),scan:()=>Promise.resolve().then(()=>(jg(),Hg)),
+creen":()=>Promise.resolve().then(()=>(ef(),Qm)),part:()=>Promise.resolve().then(()=>(_g(),yg)),scan:()=>Promise.resolve().then(()=>(jg(),Hg)),
 card:()=>Promise.resolve().then(()=>(o$(),s$)),step:()=>Promise.resolve().then(()=>(m$(),h$)),result:()=>Promise.resolve().then(()=>(O$(),M$)),
 history:()=>Promise.resolve().then(()=>(B$(),R$)),note:()=>Promise.resolve().then(()=>(W$(),I$)),resolve:()=>Promise.resolve().then(()=>(F$(),D$)),
 print:()=>Promise.resolve().then(()=>(V$(),U$)),label:()=>Promise.resolve().then(()=>(q$(),z$)),labels:()=>Promise.resolve().then(()=>(Z$(),K$)),
@@ -5487,7 +5488,7 @@ chart:()=>Promise.resolve().then(()=>(Q$(),X$)),shop:()=>Promise.resolve().then(
 "test-bend":()=>Promise.resolve().then(()=>(rw(),aw)),learned:()=>Promise.resolve().then(()=>(dw(),cw)),tools:()=>Promise.resolve().then(()=>(pw(),uw)),
 tool:()=>Promise.resolve().then(()=>(Sw(),xw)),crew:()=>Promise.resolve().then(()=>(Aw(),Ow)),pair:()=>Promise.resolve().then(()=>(Nw(),Ew)),
 backups:()=>Promise.resolve().then(()=>(Fw(),Dw)),guide:()=>Promise.resolve().then(()=>(Ed(),Ld)),"guide-page":()=>Promise.resolve().then(()=>(Ed(),Ld)),
-words:()=>Promise.resolve().then(()=>(Uw(),jw)),settings:()=>Promise.resolve().then(()=>(Jw(),Yw))};re();_e();tt();async function e_(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
+words:()=>Promise.resolve().then(()=>(Uw(),jw)),settings:()=>Promise.resolve().then(()=>(Jw(),Yw))};re();ye();tt();async function ey(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
 js");e.waiting&&Qw(e.waiting),e.addEventListener("updatefound",()=>{let t=e.installing;t?.addEventListener("st\
 atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&Qw(t)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(e){console.
@@ -5497,7 +5498,7 @@ reload(),{once:!0}),e.postMessage("take over")}})}So();xe(()=>So());document.add
 addEventListener("storage",e=>{fn(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&Zt(),
 D())});document.addEventListener("turned-away",()=>{fn(),document.documentElement.dataset.screen!=="pair"&&Zt()});
 document.addEventListener("rights",()=>{un()===null&&document.documentElement.dataset.screen!=="pair"&&mp()});
-Bu();fp(Xw).finally(()=>{lp(),e_()});
+Bu();fp(Xw).finally(()=>{lp(),ey()});
 /**
  * @license
  * Copyright 2017 Google LLC

@@ -21,7 +21,7 @@ export function cardRun(code, card, signal, draw) {
   const look = async () => {
     const runs = await runsHere(code);
     const now = JSON.stringify(runs);
-    if (signal.aborted || (now === seen && (state.taken || !runs.length))) return;
+    if (signal.aborted || (now === seen && isTold(runs, state.taken ?? []))) return;
     if (now !== seen) {
       state.typed ||= String(runs[0]?.pieces ?? "");
       state.runs = runs;
@@ -57,7 +57,8 @@ export function cardRun(code, card, signal, draw) {
       begin: async () => {
         const pieces = wholePieces(state.typed);
         state.wrong = pieces ? [] : ["How many pieces? Type a whole number, such as 20."];
-        if (!pieces) return draw();
+        if (!pieces || !state.asking) return draw();
+        state.asking = false; // a second tap begins no second run
         await beginRun(card(), pieces);
         go(`/c/${code}/step/1`);
       },
@@ -68,6 +69,19 @@ export function cardRun(code, card, signal, draw) {
     },
   };
 }
+
+/**
+ * Whether the shop's account of the runs has what this device has; what waits here is not in it yet.
+ * @param {Run[]} runs
+ * @param {Api.Run[]} taken
+ */
+const isTold = (runs, taken) =>
+  runs.every(({ id, ...run }) =>
+    taken.some(
+      (one) =>
+        one.id === id && one.done === run.done && one.scrapped === run.scrapped && one.state === run.state,
+    ),
+  );
 
 /**
  * @param {string} typed
