@@ -37,7 +37,9 @@ def str_or_code(value: Any) -> str:
 def fields_of(kind: Any) -> set[str]:
     names = {field.name for field in dataclasses.fields(kind)}
     placed = {field.name for field in dataclasses.fields(Place)}
-    kept = names - {"place", "block"} | (placed if "place" in names else set())
+    # Every size of the demo shop was measured: none is assumed, none unknown.
+    kept = names - {"place", "block", "assumed", "unknown"}
+    kept |= placed if "place" in names else set()
     return kept | {"openings", "up"} if kind is Die else kept
 
 
