@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import uuid
 
-from browsing import by_test, call, show
+from browsing import by_test, call, show, unfold
 from looks import unfit
 from playwright.sync_api import Page, expect
 
@@ -33,7 +33,8 @@ def test_flanges_that_agree_propose_the_zero_until_it_is_set(page: Page, crib_se
     expect(page.locator("h1")).to_have_text("The shop")
     assert call(f"{address}/press")["press"]["gauge_zeroed_at"]
     assert call(f"{address}/press/gauge")["flanges"] == 0
-    page.goto(f"{crib_server.url}/shop/press")
+    show(page, f"{crib_server.url}/shop/press", "press")
+    unfold(page)
     expect(by_test(page, "deflection_mm")).to_be_visible()
     by_test(page, "save").click()
     expect(page.locator("h1")).to_have_text("The shop")

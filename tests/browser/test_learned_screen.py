@@ -8,7 +8,7 @@ from typing import Any
 from urllib.request import urlopen
 
 import pytest
-from browsing import by_test, call, plain_angle, show, sideways, wait_ready
+from browsing import by_test, call, plain_angle, show, sideways, unfold, wait_ready
 from looks import unfit
 from plan_reading import said_in
 from playwright.sync_api import Page, expect
@@ -101,6 +101,7 @@ def test_press_and_metal_stand_apart_and_a_strip_is_named(page: Page, own_server
 @pytest.mark.parametrize("way", ["angle", "depth", "stop"])
 def test_the_press_form_asks_how_it_is_set(page: Page, own_server, way: str):
     show(page, f"{own_server.url}/shop/press", "press")
+    unfold(page)
     by_test(page, "set_by").select_option(way)
     by_test(page, "save").click()
     expect(by_test(page, "notice")).to_be_visible()

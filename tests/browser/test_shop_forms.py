@@ -7,7 +7,7 @@ import urllib.request
 from typing import Any
 
 import pytest
-from browsing import SILENCE, by_test, call, show, sideways, wait_ready
+from browsing import PHONE, SILENCE, by_test, call, show, sideways, unfold, wait_ready
 from playwright.sync_api import Page, expect
 
 LISTS = ("punches", "dies", "holders", "metals")
@@ -215,6 +215,7 @@ def test_an_inch_device_changes_no_length_it_did_not_touch(wide: Page, crib_serv
 def test_the_press_and_its_unknowns(page: Page, crib_server, console):
     console.expect("422")
     show(page, f"{crib_server.url}/shop/press", "press")
+    unfold(page)
     expect(by_test(page, "outline")).to_have_count(2)
     by_test(page, "force_kn").fill("45 short tons")
     by_test(page, "force_per_m_limit_kn_per_m").fill("")
@@ -232,6 +233,39 @@ def test_the_press_and_its_unknowns(page: Page, crib_server, console):
     assert (press["force_per_m_limit_kn_per_m"], press["off_centre_mm"]) == (None, None)
     assert (press["ram_width_mm"], press["gauge_x_max_mm"]) == (75, 500)
     assert press["bed_width_mm"] is None
+
+
+def test_a_kept_press_is_short_on_a_phone_and_whole_where_there_is_room(page: Page, crib_server):
+    """Name, force and bed length first; the rest is a tap away."""
+    show(page, f"{crib_server.url}/shop/press", "press")
+    expect(by_test(page, "bed_length_mm")).to_be_visible()
+    if page.viewport_size != PHONE:
+        expect(by_test(page, "stroke_mm")).to_be_visible()
+        return
+    expect(by_test(page, "stroke_mm")).to_be_hidden()
+    assert page.evaluate("document.documentElement.scrollHeight") <= 2000
+    by_test(page, "more-figures").locator("summary").first.click()
+    by_test(page, "stroke_mm").fill("")
+    expect(by_test(page, "stroke_mm")).to_be_visible()
+
+
+def test_what_is_wrong_with_a_press_is_never_folded_away(phone: Page, crib_server, console):
+    console.expect("422")
+    show(phone, f"{crib_server.url}/shop/press", "press")
+    unfold(phone)
+    by_test(phone, "gauge_x_max_mm").fill("2")
+    by_test(phone, "more-figures").locator("summary").first.click()
+    by_test(phone, "save").click()
+    expect(by_test(phone, "wrong-gauge_x_max_mm")).to_be_visible()
+    by_test(phone, "gauge_x_max_mm").press_sequentially("0")
+    expect(by_test(phone, "gauge_x_max_mm")).to_be_visible()
+
+
+@pytest.mark.parametrize("at", ["zero", "floor_below_die_mm"])
+def test_an_address_with_an_anchor_opens_what_it_points_to(phone: Page, crib_server, at: str):
+    show(phone, f"{crib_server.url}/shop", "shop")
+    show(phone, f"{crib_server.url}/shop/press#{at}", "press")
+    expect(phone.locator(f"#{at}")).to_be_in_viewport()
 
 
 def test_a_shop_without_a_press_says_so(wide: Page, crib_server):

@@ -6,7 +6,7 @@ import json
 from pathlib import Path
 
 import pytest
-from browsing import by_test, call, show, wait_ready
+from browsing import by_test, call, show, unfold, wait_ready
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from playwright.sync_api import Page, expect
@@ -187,6 +187,7 @@ def test_bending_speed_is_in_inch_where_the_device_is(phone: Page, crib_server):
     show(phone, f"{url}/settings", "settings")
     phone.evaluate(INCH)
     show(phone, f"{url}/shop/press", "press")
+    unfold(phone)
     speed = by_test(phone, "bending_speed_mm_s")
     expect(speed).to_have_value("0.3543")
     speed.fill("0.5")

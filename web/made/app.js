@@ -1,7 +1,7 @@
-var ty=Object.defineProperty;var m=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ae=(e,t)=>{for(var n in t)ty(e,n,{get:t[n],enumerable:!0})};function xo(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Cd){let s=ny(
+var ty=Object.defineProperty;var m=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ae=(e,t)=>{for(var n in t)ty(e,n,{get:t[n],enumerable:!0})};function To(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Pd){let s=ny(
 n.path.split("/").filter(Boolean),t);if(s)return{route:n,params:s}}}function ny(e,t){if(e.length!==t.length)return;
 let n={};for(let[s,o]of e.entries()){if(!o.startsWith(":")){if(o!==t[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(
-t[s])}catch{return}}return n}var Cd,Rd,Ki=m(()=>{Cd=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
+t[s])}catch{return}}return n}var Pd,Cd,Zi=m(()=>{Pd=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
 ends.bend"},{name:"press-screen",path:"/press-screen",floor:!0},{name:"press-screen",path:"/bench",floor:!0},{
 name:"part",path:"/part",needs:"parts.plan"},{name:"scan",path:"/scan",floor:!0},{name:"card",path:"/c/:code",
 floor:!0},{name:"step",path:"/c/:code/step/:step",floor:!0},{name:"result",path:"/c/:code/result/:step",floor:!0,
@@ -13,101 +13,101 @@ test-bend",path:"/shop/test-bend",floor:!0,needs:"evidence.keep"},{name:"learned
 needs:"evidence.learned"},{name:"tools",path:"/shop/:kind"},{name:"tool",path:"/shop/:kind/:tool"},{name:"crew",
 path:"/crew",needs:"crew.listed"},{name:"pair",path:"/pair"},{name:"backups",path:"/backups",needs:"backups.li\
 sted"},{name:"settings",path:"/settings"},{name:"guide",path:"/guide"},{name:"guide-page",path:"/guide/:page"},
-{name:"words",path:"/words"}],Rd=e=>Cd.find(t=>t.name===e)});function sy(){try{let e=JSON.parse(localStorage.getItem(Id)??"null");return e?.refused?e:Bd}catch{return Bd}}function Ut(e){
-let t=xo(e.split("?")[0])?.route.needs;return!t||q(t)}function Dd({role:e,refused:t={}}){let n=JSON.stringify(
-{role:e,refused:t});if(n===JSON.stringify(ws))return!1;ws={role:e,refused:t};try{localStorage.setItem(Id,n)}catch{}
-return!0}function Fd(e){e&&e!==ws.role&&document.dispatchEvent(new CustomEvent("other-role"))}var Id,Bd,ws,ys,
-q,Wd,we=m(()=>{Ki();Id="flangebook.rights",Bd={role:"owner",refused:{}},ws=sy();ys=()=>ws.role,q=e=>!Object.hasOwn(
-ws.refused,e);Wd=e=>ws.refused[e]??"owner"});function oy(){try{return{...Hd,...JSON.parse(localStorage.getItem(Yi)??"{}")}}catch{return{...Hd}}}function jd(){
-try{return localStorage.getItem(Yi)!==null}catch{return!1}}function C(){return Nn}function Ze(e){Nn={...Nn,...e};
-try{localStorage.setItem(Yi,JSON.stringify(Nn))}catch{}So();for(let t of Zi)t(Nn)}function xe(e,t){Zi.add(e),t?.
-addEventListener("abort",()=>Zi.delete(e))}function So(){let e=Ud.matches?"shop":"day";document.documentElement.
-dataset.theme=Nn.theme==="system"?e:Nn.theme}var Yi,Hd,Zi,Nn,Ud,re=m(()=>{Yi="flangebook.settings",Hd={units:"\
-mm",inches:"decimal",theme:"system",name:"",paper:"A4"},Zi=new Set,Nn=oy();Ud=matchMedia("(prefers-color-schem\
-e: dark)");Ud.addEventListener("change",So)});function te(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
-return e==null?{text:"–",unit:""}:Ye()?C().inches==="fraction"?{text:ry(e/Se),unit:"in"}:{text:te(e/Se,(t.digits??
+{name:"words",path:"/words"}],Cd=e=>Pd.find(t=>t.name===e)});function sy(){try{let e=JSON.parse(localStorage.getItem(Bd)??"null");return e?.refused?e:Rd}catch{return Rd}}function Ut(e){
+let t=To(e.split("?")[0])?.route.needs;return!t||z(t)}function Wd({role:e,refused:t={}}){let n=JSON.stringify(
+{role:e,refused:t});if(n===JSON.stringify(vs))return!1;vs={role:e,refused:t};try{localStorage.setItem(Bd,n)}catch{}
+return!0}function Dd(e){e&&e!==vs.role&&document.dispatchEvent(new CustomEvent("other-role"))}var Bd,Rd,vs,ks,
+z,Id,we=m(()=>{Zi();Bd="flangebook.rights",Rd={role:"owner",refused:{}},vs=sy();ks=()=>vs.role,z=e=>!Object.hasOwn(
+vs.refused,e);Id=e=>vs.refused[e]??"owner"});function oy(){try{return{...Fd,...JSON.parse(localStorage.getItem(Ji)??"{}")}}catch{return{...Fd}}}function Hd(){
+try{return localStorage.getItem(Ji)!==null}catch{return!1}}function P(){return Pn}function Ze(e){Pn={...Pn,...e};
+try{localStorage.setItem(Ji,JSON.stringify(Pn))}catch{}Mo();for(let t of Yi)t(Pn)}function xe(e,t){Yi.add(e),t?.
+addEventListener("abort",()=>Yi.delete(e))}function Mo(){let e=jd.matches?"shop":"day";document.documentElement.
+dataset.theme=Pn.theme==="system"?e:Pn.theme}var Ji,Fd,Yi,Pn,jd,re=m(()=>{Ji="flangebook.settings",Fd={units:"\
+mm",inches:"decimal",theme:"system",name:"",paper:"A4"},Yi=new Set,Pn=oy();jd=matchMedia("(prefers-color-schem\
+e: dark)");jd.addEventListener("change",Mo)});function te(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
+return e==null?{text:"–",unit:""}:Ye()?P().inches==="fraction"?{text:ry(e/Se),unit:"in"}:{text:te(e/Se,(t.digits??
 1)+2),unit:"in"}:{text:te(e,t.digits??1),unit:"mm"}}function ry(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(t/64),a=e<0&&t>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
  `:""}${n}/${s}`}function me(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=Ye()?e/Vt:e,s=Math.abs(
-n)<10?1:0;return{text:te(t?Vd(n,s):n,s),unit:Ye()?"tons":"kN"}}function Ie(e,{up:t=!1}={}){if(e==null)return{text:"\
-–",unit:""};let n=Ye()?e/Vt*To:e,s=Math.abs(n)<20?1:0;return{text:te(t?Vd(n,s):n,s),unit:Ye()?"tons/ft":"kN/\
-m"}}function Vd(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function x(e,t=1){return e==null?{text:"–",unit:""}:
-{text:te(e,t),unit:"°"}}function Mo(e){if(e==null)return{text:"–",unit:""};let t=Ye()?e/ay:e;return{text:te(
+n)<10?1:0;return{text:te(t?Ud(n,s):n,s),unit:Ye()?"tons":"kN"}}function Ie(e,{up:t=!1}={}){if(e==null)return{text:"\
+–",unit:""};let n=Ye()?e/Vt*Oo:e,s=Math.abs(n)<20?1:0;return{text:te(t?Ud(n,s):n,s),unit:Ye()?"tons/ft":"kN/\
+m"}}function Ud(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function M(e,t=1){return e==null?{text:"–",unit:""}:
+{text:te(e,t),unit:"°"}}function Ao(e){if(e==null)return{text:"–",unit:""};let t=Ye()?e/ay:e;return{text:te(
 t,t<10?2:1),unit:Ye()?"lb":"kg"}}function Gt(e,t){if(/_(low|high)$/.test(e))return Gt(e.replace(/_(low|high)$/,
 ""),t);if(e.endsWith("_kn_per_m"))return Ie(t);if(e.endsWith("_mm_s")){let s=w(t,{digits:0});return{text:s.text,
 unit:`${s.unit}/s`}}if(e.endsWith("_mm"))return w(t,{digits:Math.abs(t)<10?2:1});if(e.endsWith("_kn"))return me(
-t);if(e.endsWith("_deg"))return x(t);if(e.endsWith("_kg"))return Mo(t);if(e.endsWith("_percent"))return{text:te(
+t);if(e.endsWith("_deg"))return M(t);if(e.endsWith("_kg"))return Ao(t);if(e.endsWith("_percent"))return{text:te(
 t,0),unit:"%"};let n=Math.abs(t)<10?100:Math.abs(t)<100?10:1;return{text:String(Math.round(t*n)/n),unit:""}}function $(e){
 return e.unit==="°"?`${e.text}°`:`${e.text} ${e.unit}`.trim()}function ie({text:e,unit:t}){return $({text:t===
 "in"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:t})}function Je(e,t){return e.replace(/\{(\w+)\}/g,
-(n,s)=>s in t?ie(Gt(s,t[s])):n)}function pt(){return Ye()?{unit:"tons",size:Vt}:{unit:"kN",size:1}}function nt(){
-return Ye()?{unit:"tons/ft",size:Vt/To}:{unit:"kN/m",size:1}}function Ji(e,{size:t}){return e==null?"":String(
-t===1?e:Number((e/t).toFixed(4)))}function cn(e,{unit:t}){let n=_s(e);return Gd.test(n)?`${n} ${t}`.replace(" \
+(n,s)=>s in t?ie(Gt(s,t[s])):n)}function ht(){return Ye()?{unit:"tons",size:Vt}:{unit:"kN",size:1}}function ot(){
+return Ye()?{unit:"tons/ft",size:Vt/Oo}:{unit:"kN/m",size:1}}function Xi(e,{size:t}){return e==null?"":String(
+t===1?e:Number((e/t).toFixed(4)))}function cn(e,{unit:t}){let n=xs(e);return Vd.test(n)?`${n} ${t}`.replace(" \
 tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?a.includes("ft"):Ye();
-return`${o}${r?"short tons":"t"}${a}`})}function P(){return Ye()?"in":"mm"}function ne(e,t=P()){let n=_s(e);return Gd.
-test(n)||t==="in"&&qd.test(n)?`${n} ${t}`:n}function _s(e){let t=e.trim().replace("−","-");return zd.test(t)?
-t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,"$1.$2")}function Kd(e,t=P()){let n=e.trim().replace("−","-"),[,s,
-o,a]=zd.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].map(l=>a?`${l} ${a}`:l):t==="mm"&&qd.test(n)?[`${n}\
- in`]:[]}function Zd(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(e??"")??[];return t?Number(t)*(n===
-"in"?Se:1):null}function Y(e){if(e==null)return"";let t=Ye()?e/Se:e;return String(Number(t.toFixed(Ye()?4:3)))}
-var Se,Vt,va,ay,To,Ye,Gd,zd,qd,L=m(()=>{re();Se=25.4,Vt=8.896443230521,va=9.80665,ay=.45359237,To=.3048,Ye=()=>C().
-units==="inch";Gd=/^[+-]?(\d+\.?\d*|\.\d+)$/,zd=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,qd=/^[+-]?(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function M(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return Yd(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function ka(e,t,n,s,o=2e4){
-return Yd("POST",e,t,{type:n,signal:s,timeout:o})}async function Yd(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
+return`${o}${r?"short tons":"t"}${a}`})}function N(){return Ye()?"in":"mm"}function ne(e,t=N()){let n=xs(e);return Vd.
+test(n)||t==="in"&&zd.test(n)?`${n} ${t}`:n}function xs(e){let t=e.trim().replace("−","-");return Gd.test(t)?
+t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,"$1.$2")}function qd(e,t=N()){let n=e.trim().replace("−","-"),[,s,
+o,a]=Gd.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].map(l=>a?`${l} ${a}`:l):t==="mm"&&zd.test(n)?[`${n}\
+ in`]:[]}function Kd(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(e??"")??[];return t?Number(t)*(n===
+"in"?Se:1):null}function Z(e){if(e==null)return"";let t=Ye()?e/Se:e;return String(Number(t.toFixed(Ye()?4:3)))}
+var Se,Vt,ka,ay,Oo,Ye,Vd,Gd,zd,L=m(()=>{re();Se=25.4,Vt=8.896443230521,ka=9.80665,ay=.45359237,Oo=.3048,Ye=()=>P().
+units==="inch";Vd=/^[+-]?(\d+\.?\d*|\.\d+)$/,Gd=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,zd=/^[+-]?(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function O(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
+return Zd(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function xa(e,t,n,s,o=2e4){
+return Zd("POST",e,t,{type:n,signal:s,timeout:o})}async function Zd(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let d=AbortSignal.
 timeout(l),p=performance.now(),h;try{h=await fetch(`/api/v1${t}`,{method:e,headers:c,body:n,signal:r?AbortSignal.
-any([r,d]):d,cache:"no-store"})}catch(g){throw r?.aborted?g:new V}if(Fd(h.headers.get("Flangebook-Role")),!h.ok&&
-h.status!==304)throw await Xi(h,p);let f=iy.includes(h.status)?null:await ly(h,r);return{status:h.status,body:f,
+any([r,d]):d,cache:"no-store"})}catch(g){throw r?.aborted?g:new U}if(Dd(h.headers.get("Flangebook-Role")),!h.ok&&
+h.status!==304)throw await Qi(h,p);let f=iy.includes(h.status)?null:await ly(h,r);return{status:h.status,body:f,
 etag:h.headers.get("ETag"),at:uy(h)}}async function ly(e,t){try{return await e.json()}catch(n){throw t?.aborted?
-n:new V}}async function Xi(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new V;let s=new E(
+n:new U}}async function Qi(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new U;let s=new E(
 n);return cy(s,t),s}function cy({status:e,errors:t},n){e===401&&t.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:t.pairing[0],asked:n}})),e===403&&t.role&&document.dispatchEvent(new CustomEvent("ot\
-her-role"))}async function Jd(e,t,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
+her-role"))}async function Yd(e,t,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${e}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Xi(c);for await(let d of dy(c.body,l)){let p=JSON.
-parse(d);if(p.problem)throw new E(p.problem);if(!p.progress)return p;s(p.progress)}throw new V}catch(c){throw n.
-aborted||c instanceof E?c:new V}finally{clearTimeout(r)}}async function*dy(e,t){let n=e.pipeThrough(new TextDecoderStream).
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await Qi(c);for await(let d of dy(c.body,l)){let p=JSON.
+parse(d);if(p.problem)throw new E(p.problem);if(!p.progress)return p;s(p.progress)}throw new U}catch(c){throw n.
+aborted||c instanceof E?c:new U}finally{clearTimeout(r)}}async function*dy(e,t){let n=e.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;t();let r=(s+a).split(`
-`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function Xd(e,t,n){let s;try{let a=await fetch(`/a\
+`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function Jd(e,t,n){let s;try{let a=await fetch(`/a\
 pi/v1${e}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await Xi(a);s=await a.blob()}catch(a){throw a instanceof E?a:new V}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await Qi(a);s=await a.blob()}catch(a){throw a instanceof E?a:new U}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var E,V,J,iy,uy,H=m(()=>{we();L();E=class extends Error{constructor(t){let n=t.said?Je(t.said.template,
+o.href),1e4)}var E,U,J,iy,uy,H=m(()=>{we();L();E=class extends Error{constructor(t){let n=t.said?Je(t.said.template,
 t.said.numbers):"";if(super(n||t.detail||t.title),this.status=t.status,this.title=t.title,this.errors=t.errors??
-{},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},V=class extends Error{constructor(){
+{},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},U=class extends Error{constructor(){
 super("The shop's server does not answer.")}},J=e=>e instanceof Error?e.message:String(e);iy=[204,304];uy=e=>new Date(
-e.headers.get("Date")??Date.now()).toISOString()});function py(){return Qd||(Qd=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function hy(){return eu||
-(eu=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function my(e){let t=new Promise(
-(n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(Pn(e.result)),
-o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return xa.set(t,e),
-t}function fy(e){if(nl.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
+e.headers.get("Date")??Date.now()).toISOString()});function py(){return Xd||(Xd=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function hy(){return Qd||
+(Qd=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function my(e){let t=new Promise(
+(n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(Cn(e.result)),
+o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return Sa.set(t,e),
+t}function fy(e){if(sl.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
 e.removeEventListener("error",r),e.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(e.error||new DOMException(
 "AbortError","AbortError")),o()};e.addEventListener("complete",a),e.addEventListener("error",r),e.addEventListener(
-"abort",r)});nl.set(e,t)}function ou(e){sl=e(sl)}function gy(e){return hy().includes(e)?function(...t){return e.
-apply(ol(this),t),Pn(this.request)}:function(...t){return Pn(e.apply(ol(this),t))}}function $y(e){return typeof e==
-"function"?gy(e):(e instanceof IDBTransaction&&fy(e),tl(e,py())?new Proxy(e,sl):e)}function Pn(e){if(e instanceof
-IDBRequest)return my(e);if(Qi.has(e))return Qi.get(e);let t=$y(e);return Object.is(t,e)||(Qi.set(e,t),xa.set(t,
-e)),t}function au(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=Pn(r);return s&&
-r.addEventListener("upgradeneeded",c=>{s(Pn(r.result),c.oldVersion,c.newVersion,Pn(r.transaction),c)}),n&&r.addEventListener(
+"abort",r)});sl.set(e,t)}function su(e){ol=e(ol)}function gy(e){return hy().includes(e)?function(...t){return e.
+apply(al(this),t),Cn(this.request)}:function(...t){return Cn(e.apply(al(this),t))}}function $y(e){return typeof e==
+"function"?gy(e):(e instanceof IDBTransaction&&fy(e),nl(e,py())?new Proxy(e,ol):e)}function Cn(e){if(e instanceof
+IDBRequest)return my(e);if(el.has(e))return el.get(e);let t=$y(e);return Object.is(t,e)||(el.set(e,t),Sa.set(t,
+e)),t}function ou(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=Cn(r);return s&&
+r.addEventListener("upgradeneeded",c=>{s(Cn(r.result),c.oldVersion,c.newVersion,Cn(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
-"versionchange",d=>o(d.oldVersion,d.newVersion,d))}).catch(()=>{}),l}function tu(e,t){if(!(e instanceof IDBDatabase&&
-!(t in e)&&typeof t=="string"))return;if(el[t])return el[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=wy.includes(
+"versionchange",d=>o(d.oldVersion,d.newVersion,d))}).catch(()=>{}),l}function eu(e,t){if(!(e instanceof IDBDatabase&&
+!(t in e)&&typeof t=="string"))return;if(tl[t])return tl[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=wy.includes(
 n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||by.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),d=c.store;return s&&(d=d.index(l.shift())),(await Promise.all([d[n](...l),
-o&&c.done]))[0]};return el[t]=a}async function*vy(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
-...e)),!t)return;t=t;let n=new Proxy(t,_y);for(ru.set(n,t),xa.set(n,ol(t));t;)yield n,t=await(al.get(n)||t.continue()),
-al.delete(n)}function su(e,t){return t===Symbol.asyncIterator&&tl(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
-"iterate"&&tl(e,[IDBIndex,IDBObjectStore])}var tl,Qd,eu,nl,Qi,xa,sl,ol,by,wy,el,yy,nu,al,ru,_y,iu=m(()=>{tl=(e,t)=>t.
-some(n=>e instanceof n);nl=new WeakMap,Qi=new WeakMap,xa=new WeakMap;sl={get(e,t,n){if(e instanceof IDBTransaction){
-if(t==="done")return nl.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
-return Pn(e[t])},set(e,t,n){return e[t]=n,!0},has(e,t){return e instanceof IDBTransaction&&(t==="done"||t==="s\
-tore")?!0:t in e}};ol=e=>xa.get(e);by=["get","getKey","getAll","getAllKeys","count"],wy=["put","add","delete",
-"clear"],el={};ou(e=>({...e,get:(t,n,s)=>tu(t,n)||e.get(t,n,s),has:(t,n)=>!!tu(t,n)||e.has(t,n)}));yy=["advanc\
-e","continue","continuePrimaryKey"],nu={},al=new WeakMap,ru=new WeakMap,_y={get(e,t){if(!yy.includes(t))return e[t];
-let n=nu[t];return n||(n=nu[t]=function(...s){al.set(this,ru.get(this)[t](...s))}),n}};ou(e=>({...e,get(t,n,s){
-return su(t,n)?vy:e.get(t,n,s)},has(t,n){return su(t,n)||e.has(t,n)}}))});function rl(){return vs??=au("flangebook",ky,{upgrade:(e,t,n,s)=>Sy(e,t,s),blocking:xy,terminated:il}).catch(e=>{
-throw vs=void 0,e}),vs}function il(){vs=void 0}async function xy(){(await vs)?.close(),vs=void 0}async function Sy(e,t,n){
+o&&c.done]))[0]};return tl[t]=a}async function*vy(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
+...e)),!t)return;t=t;let n=new Proxy(t,_y);for(au.set(n,t),Sa.set(n,al(t));t;)yield n,t=await(rl.get(n)||t.continue()),
+rl.delete(n)}function nu(e,t){return t===Symbol.asyncIterator&&nl(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
+"iterate"&&nl(e,[IDBIndex,IDBObjectStore])}var nl,Xd,Qd,sl,el,Sa,ol,al,by,wy,tl,yy,tu,rl,au,_y,ru=m(()=>{nl=(e,t)=>t.
+some(n=>e instanceof n);sl=new WeakMap,el=new WeakMap,Sa=new WeakMap;ol={get(e,t,n){if(e instanceof IDBTransaction){
+if(t==="done")return sl.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
+return Cn(e[t])},set(e,t,n){return e[t]=n,!0},has(e,t){return e instanceof IDBTransaction&&(t==="done"||t==="s\
+tore")?!0:t in e}};al=e=>Sa.get(e);by=["get","getKey","getAll","getAllKeys","count"],wy=["put","add","delete",
+"clear"],tl={};su(e=>({...e,get:(t,n,s)=>eu(t,n)||e.get(t,n,s),has:(t,n)=>!!eu(t,n)||e.has(t,n)}));yy=["advanc\
+e","continue","continuePrimaryKey"],tu={},rl=new WeakMap,au=new WeakMap,_y={get(e,t){if(!yy.includes(t))return e[t];
+let n=tu[t];return n||(n=tu[t]=function(...s){rl.set(this,au.get(this)[t](...s))}),n}};su(e=>({...e,get(t,n,s){
+return nu(t,n)?vy:e.get(t,n,s)},has(t,n){return nu(t,n)||e.has(t,n)}}))});function il(){return Ss??=ou("flangebook",ky,{upgrade:(e,t,n,s)=>Sy(e,t,s),blocking:xy,terminated:ll}).catch(e=>{
+throw Ss=void 0,e}),Ss}function ll(){Ss=void 0}async function xy(){(await Ss)?.close(),Ss=void 0}async function Sy(e,t,n){
 t<1&&(e.createObjectStore("cards",{keyPath:"code"}),e.createObjectStore("list",{keyPath:"code"}),e.createObjectStore(
 "meta"),e.createObjectStore("outbox",{keyPath:"id"})),t<2&&(e.createObjectStore("sent",{keyPath:"id"}),e.createObjectStore(
 "lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),t===1&&await Ty(n)),t<3&&(e.createObjectStore(
@@ -116,252 +116,265 @@ t<1&&(e.createObjectStore("cards",{keyPath:"code"}),e.createObjectStore("list",{
 queued_at<r.queued_at?-1:1),o=0;for(let{trial:a,...r}of s)t.put({...r,kind:"trial",body:a,number:++o});e.objectStore(
 "meta").put(o,"number"),e.objectStore("meta").delete("cursor")}function My(e){return e instanceof DOMException?
 e.name==="QuotaExceededError"?"This device is full: free some room on it.":"This browser lets nothing be kept \
-here, as private windows do.":e instanceof Error?e.message:String(e)}var ky,vs,Sa,ll=m(()=>{iu();ky=3;Sa=class extends Error{constructor(t){
-super(My(t))}}});async function ks(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var Ta=m(()=>{});function De(e,t){return uu(cu,n=>du(e,"readonly",{},t,n))}function Le(e,t,{patience:n=cu,durability:s="relaxed"}={}){
-return uu(n,o=>ks("writer",n/2,()=>du(e,"readwrite",{durability:s},t,o)))}async function du(e,t,n,s,o){let a=await Ly(
-e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Ma.add(a),a.done.catch(()=>{}).finally(
-()=>Ma.delete(a));try{let r=await s(Ay(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw dl(
-a),a.error??r}}async function Ly(e,t,n){try{return(await rl()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
-s.name==="InvalidStateError"))throw s;return il(),(await rl()).transaction(e,t,n)}}function dl(e){try{e.abort()}catch{}}
-async function uu(e,t){let n={now:!0},s=t(n);s.then(()=>pu(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
-()=>l(new st),Cn?Oy:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof st&&Ey(n),r}finally{
-clearTimeout(o)}}function Ey(e){e.now=!1,e.transaction?.mode==="readwrite"&&dl(e.transaction),pu(!0)}function pu(e){
-e!==Cn&&(Cn=e,document.documentElement.dataset.storage=Cn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:Cn}})))}var cu,Oy,st,Ma,Cn,cl,Oo,Ay,lu,zt=m(()=>{ll();Ta();cu=1e3,Oy=100,st=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Ma=new Set,Cn=!1,cl=!1,Oo=()=>Cn;Ay=e=>({store:lu(e.objectStore(
-e.objectStoreNames[0])),objectStore:t=>lu(e.objectStore(t))}),lu=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
-tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{cl||=Ma.size>
-0;for(let e of Ma)dl(e)});addEventListener("pageshow",e=>{e.persisted&&cl&&document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:Cn}})),cl=!1})});function Ee(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
+here, as private windows do.":e instanceof Error?e.message:String(e)}var ky,Ss,Ta,cl=m(()=>{ru();ky=3;Ta=class extends Error{constructor(t){
+super(My(t))}}});async function Ts(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var Ma=m(()=>{});function De(e,t){return du(lu,n=>cu(e,"readonly",{},t,n))}function Le(e,t,{patience:n=lu,durability:s="relaxed"}={}){
+return du(n,o=>Ts("writer",n/2,()=>cu(e,"readwrite",{durability:s},t,o)))}async function cu(e,t,n,s,o){let a=await Ly(
+e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Oa.add(a),a.done.catch(()=>{}).finally(
+()=>Oa.delete(a));try{let r=await s(Ay(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw ul(
+a),a.error??r}}async function Ly(e,t,n){try{return(await il()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
+s.name==="InvalidStateError"))throw s;return ll(),(await il()).transaction(e,t,n)}}function ul(e){try{e.abort()}catch{}}
+async function du(e,t){let n={now:!0},s=t(n);s.then(()=>uu(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
+()=>l(new at),Rn?Oy:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof at&&Ey(n),r}finally{
+clearTimeout(o)}}function Ey(e){e.now=!1,e.transaction?.mode==="readwrite"&&ul(e.transaction),uu(!0)}function uu(e){
+e!==Rn&&(Rn=e,document.documentElement.dataset.storage=Rn?"silent":"answers",document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:Rn}})))}var lu,Oy,at,Oa,Rn,dl,Lo,Ay,iu,zt=m(()=>{cl();Ma();lu=1e3,Oy=100,at=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Oa=new Set,Rn=!1,dl=!1,Lo=()=>Rn;Ay=e=>({store:iu(e.objectStore(
+e.objectStoreNames[0])),objectStore:t=>iu(e.objectStore(t))}),iu=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
+tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{dl||=Oa.size>
+0;for(let e of Oa)ul(e)});addEventListener("pageshow",e=>{e.persisted&&dl&&document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:Rn}})),dl=!1})});function Ee(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
 return e[6]=e[6]&15|64,e[8]=e[8]&63|128,[...e].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Oa(e){try{return await Le(["outbox","meta"],t=>Cy(t,e),hu)}catch(t){throw new Sa(
+"$1-$2-$3-$4-$5")}async function Aa(e){try{return await Le(["outbox","meta"],t=>Cy(t,e),pu)}catch(t){throw new Ta(
 t)}}async function Cy(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
-ul).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
-return s.put(a,"number"),n.put(r),r}async function mu(){return Le("meta",async({store:e})=>{let t=(await e.get(
+pl).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
+return s.put(a,"number"),n.put(r),r}async function hu(){return Le("meta",async({store:e})=>{let t=(await e.get(
 "number")??0)+1;return e.put(t,"number"),t})}async function Xe(){return(await De("outbox",({store:e})=>e.getAll())).
-sort(ul)}async function qt(e){return(await Xe()).filter(t=>t.code===e)}async function Ao(e){return De("outbox",
-({store:t})=>t.get(e))}async function Aa(e){return De("sent",({store:t})=>t.get(e))}async function Rn(e,t){await Le(
-"outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},hu)}async function La(e){let t=await Ao(
-e);await Le("outbox",({store:n})=>n.delete(e)),t?.after&&await Ea(e,t.after)}async function Ea(e,t,n=()=>!0){for(let s of await Xe())
-s.after===e&&n(s)&&await Rn(s.id,{after:t})}async function Lo(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
+sort(pl)}async function qt(e){return(await Xe()).filter(t=>t.code===e)}async function Eo(e){return De("outbox",
+({store:t})=>t.get(e))}async function La(e){return De("sent",({store:t})=>t.get(e))}async function Bn(e,t){await Le(
+"outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},pu)}async function Ea(e){let t=await Eo(
+e);await Le("outbox",({store:n})=>n.delete(e)),t?.after&&await Na(e,t.after)}async function Na(e,t,n=()=>!0){for(let s of await Xe())
+s.after===e&&n(s)&&await Bn(s.id,{after:t})}async function No(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
 parked:l,...c}=e;try{await Le(["outbox","sent"],d=>{d.objectStore("sent").put({...c,proposed:n,sent_at:e.sent_at??
-t}),d.objectStore("outbox").delete(e.id)})}catch{await Le("outbox",({store:d})=>d.delete(e.id))}}async function gu(e){
+t}),d.objectStore("outbox").delete(e.id)})}catch{await Le("outbox",({store:d})=>d.delete(e.id))}}async function fu(e){
 let t=Date.parse(e)-Ny*Py;await Le("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
-"")<t&&n.delete(s.id)})}async function $u(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
-getAll()).sort(ul),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...d}=r;a.has(
-r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Ny,Py,hu,ul,fu,Ne=m(()=>{ll();zt();Ny=
-90,Py=864e5,hu={durability:"strict"};ul=(e,t)=>e.number-t.number;fu=e=>Rn(e,{refused:void 0})});async function bu(e){let t=(await qt(e)).filter(({kind:r,refused:l})=>r==="run"&&!l),n=await De("runs",({store:r})=>r.
+"")<t&&n.delete(s.id)})}async function gu(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
+getAll()).sort(pl),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...d}=r;a.has(
+r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Ny,Py,pu,pl,mu,Ne=m(()=>{cl();zt();Ny=
+90,Py=864e5,pu={durability:"strict"};pl=(e,t)=>e.number-t.number;mu=e=>Bn(e,{refused:void 0})});async function $u(e){let t=(await qt(e)).filter(({kind:r,refused:l})=>r==="run"&&!l),n=await De("runs",({store:r})=>r.
 index("code").getAll(e)),s=t.map(({body:r})=>r),o=new Set(n.map(({id:r})=>r));return[...n.sort((r,l)=>r.change-
-l.change),...s.filter(({id:r})=>!o.has(r))]}async function wu(e){await Le("runs",({store:t})=>t.put(e))}async function yu(e){
-let[t,n]=[e.objectStore("runs"),e.objectStore("lost_runs")];for(let s of await t.getAll())n.put(s);t.clear()}async function _u(e,t){
+l.change),...s.filter(({id:r})=>!o.has(r))]}async function bu(e){await Le("runs",({store:t})=>t.put(e))}async function wu(e){
+let[t,n]=[e.objectStore("runs"),e.objectStore("lost_runs")];for(let s of await t.getAll())n.put(s);t.clear()}async function yu(e,t){
 let n=e.objectStore("lost_runs");for(let{id:c}of t.run_entries??[])n.delete(c);if(t.more)return;let[s,o]=[e.objectStore(
 "cards"),e.objectStore("outbox")],a=new Set(await s.getAllKeys()),r=new Set(await o.getAllKeys()),l=(await n.getAll()).
 filter(({code:c})=>a.has(c));l.forEach((c,d)=>{r.has(c.id)||o.put(Ry(c,d-l.length)),n.delete(c.id)})}function Ry({
 code:e,received_at:t,change:n,...s},o){let a=s;return{id:s.id,kind:"run",code:e,body:a,number:o,queued_at:t,again:!0}}
-var Na=m(()=>{Ne();zt()});async function ht(e){return De("cards",({store:t})=>t.get(e))}async function dn(){return(await De("list",({store:t})=>t.
+var Pa=m(()=>{Ne();zt()});async function mt(e){return De("cards",({store:t})=>t.get(e))}async function dn(){return(await De("list",({store:t})=>t.
 getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function yt(e){return Le(["cards","list"],async t=>{
-let n=await t.objectStore("cards").get(e.code);return n&&Iy(e,n)?n:(vu(t,e),e)})}function vu(e,t){e.objectStore(
+let n=await t.objectStore("cards").get(e.code);return n&&Iy(e,n)?n:(_u(t,e),e)})}function _u(e,t){e.objectStore(
 "cards").put(t),e.objectStore("list").put(Wy(t))}function Wy(e){let{code:t,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:d,trials_total:p,proposals:h}=e,{metal:f,thickness_mm:g}=d,b=h?.length??0;
 return{code:t,title:n,note:s,metal:f,thickness_mm:g,bends:d.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:b}}async function ku(){return De("list",({store:e})=>e.index("settle").getAll(
-IDBKeyRange.lowerBound(1)))}async function xu(){let e=["cards","list","meta","sent","lost","runs","lost_runs"];
-await Le(e,t=>{for(let n of e)t.objectStore(n).clear()})}async function Pa(){return De("meta",({store:e})=>e.get(
-"shop"))}async function Su(){return De("meta",({store:e})=>e.get("cursor"))}async function Tu(e){let t=e.reset||
+worst:l,trials:p,archived:c,settle:b}}async function vu(){return De("list",({store:e})=>e.index("settle").getAll(
+IDBKeyRange.lowerBound(1)))}async function ku(){let e=["cards","list","meta","sent","lost","runs","lost_runs"];
+await Le(e,t=>{for(let n of e)t.objectStore(n).clear()})}async function Ca(){return De("meta",({store:e})=>e.get(
+"shop"))}async function xu(){return De("meta",({store:e})=>e.get("cursor"))}async function Su(e){let t=e.reset||
 await Dy()?["outbox","sent","lost","lost_runs"]:[];await Le(["cards","list","meta","runs",...t],async n=>{e.reset&&
-(await Fy(n),await yu(n),await $u(n));let s=new Set(t.length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.
-cards)vu(n,a),s.has(a.code)&&await Hy(n,a);for(let a of e.run_entries??[])n.objectStore("runs").put(a);t.length&&
-await _u(n,e);let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,
+(await Fy(n),await wu(n),await gu(n));let s=new Set(t.length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.
+cards)_u(n,a),s.has(a.code)&&await Hy(n,a);for(let a of e.run_entries??[])n.objectStore("runs").put(a);t.length&&
+await yu(n,e);let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,
 "more")},{patience:By})}async function Fy(e){let[t,n]=[e.objectStore("cards"),e.objectStore("lost")];for(let s of await t.
 getAll())n.put(s);t.clear(),e.objectStore("list").clear()}async function Hy(e,t){let n=await e.objectStore("lo\
 st").get(t.code);e.objectStore("lost").delete(t.code);let s=new Set(t.trials.map(r=>r.id)),o=new Set(await e.objectStore(
 "outbox").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>e.objectStore("outbo\
-x").put(Mu(t.code,r,l-a.length)))}function Mu(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{
-id:a.id,kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Ou(e){await Le("outbox",({store:t})=>{
-e.trials.forEach((n,s)=>{t.put({...Mu(e.code,n,s-e.trials.length),missing:!0})})})}async function Ca(){return De(
-["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function Ra(e){
-await Le("lost",({store:t})=>t.delete(e))}var By,Iy,Dy,Fe=m(()=>{Ne();Na();zt();By=2e4;Iy=(e,t)=>e.revision<t.
+x").put(Tu(t.code,r,l-a.length)))}function Tu(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{
+id:a.id,kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Mu(e){await Le("outbox",({store:t})=>{
+e.trials.forEach((n,s)=>{t.put({...Tu(e.code,n,s-e.trials.length),missing:!0})})})}async function Ra(){return De(
+["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function Ba(e){
+await Le("lost",({store:t})=>t.delete(e))}var By,Iy,Dy,Fe=m(()=>{Ne();Pa();zt();By=2e4;Iy=(e,t)=>e.revision<t.
 revision||e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Dy=()=>De(
-["lost","lost_runs"],async e=>await e.objectStore("lost").count()+await e.objectStore("lost_runs").count()>0)});function Nu(e){return Eo!==null&&e!=="pair"&&!(Lu?.labels_open&&jy.includes(e))}async function Bn(e){pl+=1;try{
-let{body:t}=await M("GET","/me",{signal:e,timeout:4e3});return Lu=t,Dd(t)&&document.dispatchEvent(new CustomEvent(
-"rights")),t}finally{pl-=1}}async function Pu(e){Eo!==e&&(Eo=e,await Promise.all([Bn().catch(()=>null),xu().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Cu(e,t){let{body:n}=await M(
-"POST","/pair",{body:{code:e,name:t}});return C().name||Ze({name:n.name}),Eo=null,Eu=performance.now(),await Bn(),
-n}async function Ru(){await M("POST","/leave",{}),await Pu("unknown")}function Bu(){document.addEventListener(
-"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Eu&&Pu(t)}),document.addEventListener("other-role",Au),ys()!=="\
-owner"&&Au()}function Au(){pl||Bn().catch(()=>null)}var ot,jy,Lu,Eo,Eu,pl,un,Ba,In=m(()=>{H();we();Fe();re();ot=
+["lost","lost_runs"],async e=>await e.objectStore("lost").count()+await e.objectStore("lost_runs").count()>0)});function Eu(e){return Po!==null&&e!=="pair"&&!(Au?.labels_open&&jy.includes(e))}async function In(e){hl+=1;try{
+let{body:t}=await O("GET","/me",{signal:e,timeout:4e3});return Au=t,Wd(t)&&document.dispatchEvent(new CustomEvent(
+"rights")),t}finally{hl-=1}}async function Nu(e){Po!==e&&(Po=e,await Promise.all([In().catch(()=>null),ku().catch(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Pu(e,t){let{body:n}=await O(
+"POST","/pair",{body:{code:e,name:t}});return P().name||Ze({name:n.name}),Po=null,Lu=performance.now(),await In(),
+n}async function Cu(){await O("POST","/leave",{}),await Nu("unknown")}function Ru(){document.addEventListener(
+"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Lu&&Nu(t)}),document.addEventListener("other-role",Ou),ks()!=="\
+owner"&&Ou()}function Ou(){hl||In().catch(()=>null)}var rt,jy,Au,Po,Lu,hl,un,Ia,Wn=m(()=>{H();we();Fe();re();rt=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Press\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},jy=["\
-card","step"],Lu=null,Eo=null,Eu=-1/0,pl=0,un=()=>Eo;Ba=e=>J(e)});function zu(e,t){if(!$l(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Wu!==
-void 0?Wu.createHTML(t):t}function Hn(e,t,n=e,s){if(t===_t)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Co(t)?
+card","step"],Au=null,Po=null,Lu=-1/0,hl=0,un=()=>Po;Ia=e=>J(e)});function Gu(e,t){if(!bl(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Iu!==
+void 0?Iu.createHTML(t):t}function jn(e,t,n=e,s){if(t===_t)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Bo(t)?
 void 0:t._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(e),o._$AT(e,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=Hn(e,o._$AS(e,t.values),o,s)),t}var ml,Iu,Ia,Wu,fl,
-Kt,gl,Uy,Fn,Po,Co,$l,Vu,hl,No,Du,Fu,Wn,Hu,ju,Gu,bl,i,_,xM,_t,u,Uu,Dn,qu,Ro,Wa,xs,jn,Da,Fa,Ha,ja,Ku,Vy,vt,y=m(()=>{
-ml=globalThis,Iu=e=>e,Ia=ml.trustedTypes,Wu=Ia?Ia.createPolicy("lit-html",{createHTML:e=>e}):void 0,fl="$lit$",
-Kt=`lit$${Math.random().toFixed(9).slice(2)}$`,gl="?"+Kt,Uy=`<${gl}>`,Fn=document,Po=()=>Fn.createComment(""),
-Co=e=>e===null||typeof e!="object"&&typeof e!="function",$l=Array.isArray,Vu=e=>$l(e)||typeof e?.[Symbol.iterator]==
-"function",hl=`[ 	
-\f\r]`,No=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Du=/-->/g,Fu=/>/g,Wn=RegExp(`>|${hl}(?:([^\\s"'\
->=/]+)(${hl}*=${hl}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),Hu=/'/g,ju=/"/g,Gu=/^(?:script|style|textarea|title)$/i,bl=e=>(t,...n)=>({_$litType$:e,
-strings:t,values:n}),i=bl(1),_=bl(2),xM=bl(3),_t=Symbol.for("lit-noChange"),u=Symbol.for("lit-nothing"),Uu=new WeakMap,
-Dn=Fn.createTreeWalker(Fn,129);qu=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=No;for(let l=0;l<
-n;l++){let c=e[l],d,p,h=-1,f=0;for(;f<c.length&&(r.lastIndex=f,p=r.exec(c),p!==null);)f=r.lastIndex,r===No?p[1]===
-"!--"?r=Du:p[1]!==void 0?r=Fu:p[2]!==void 0?(Gu.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=Wn):p[3]!==void 0&&(r=
-Wn):r===Wn?p[0]===">"?(r=o??No,h=-1):p[1]===void 0?h=-2:(h=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?Wn:p[3]===
-'"'?ju:Hu):r===ju||r===Hu?r=Wn:r===Du||r===Fu?r=No:(r=Wn,o=void 0);let g=r===Wn&&e[l+1].startsWith("/>")?" ":"";
-a+=r===No?c+Uy:h>=0?(s.push(d),c.slice(0,h)+fl+c.slice(h)+Kt+g):c+Kt+(h===-2?l:g)}return[zu(e,a+(e[n]||"<?>")+
-(t===2?"</svg>":t===3?"</math>":"")),s]},Ro=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=qu(t,n);if(this.el=e.createElement(d,s),Dn.currentNode=this.el.content,
-n===2||n===3){let h=this.el.content.firstChild;h.replaceWith(...h.childNodes)}for(;(o=Dn.nextNode())!==null&&c.
-length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let h of o.getAttributeNames())if(h.endsWith(fl)){let f=p[r++],
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=jn(e,o._$AS(e,t.values),o,s)),t}var fl,Bu,Wa,Iu,gl,
+Kt,$l,Uy,Hn,Ro,Bo,bl,Uu,ml,Co,Wu,Du,Dn,Fu,Hu,Vu,wl,i,_,SM,_t,u,ju,Fn,zu,Io,Da,Ms,Un,Fa,Ha,ja,Ua,qu,Vy,vt,y=m(()=>{
+fl=globalThis,Bu=e=>e,Wa=fl.trustedTypes,Iu=Wa?Wa.createPolicy("lit-html",{createHTML:e=>e}):void 0,gl="$lit$",
+Kt=`lit$${Math.random().toFixed(9).slice(2)}$`,$l="?"+Kt,Uy=`<${$l}>`,Hn=document,Ro=()=>Hn.createComment(""),
+Bo=e=>e===null||typeof e!="object"&&typeof e!="function",bl=Array.isArray,Uu=e=>bl(e)||typeof e?.[Symbol.iterator]==
+"function",ml=`[ 	
+\f\r]`,Co=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Wu=/-->/g,Du=/>/g,Dn=RegExp(`>|${ml}(?:([^\\s"'\
+>=/]+)(${ml}*=${ml}*(?:[^ 	
+\f\r"'\`<>=]|("|')|))|$)`,"g"),Fu=/'/g,Hu=/"/g,Vu=/^(?:script|style|textarea|title)$/i,wl=e=>(t,...n)=>({_$litType$:e,
+strings:t,values:n}),i=wl(1),_=wl(2),SM=wl(3),_t=Symbol.for("lit-noChange"),u=Symbol.for("lit-nothing"),ju=new WeakMap,
+Fn=Hn.createTreeWalker(Hn,129);zu=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=Co;for(let l=0;l<
+n;l++){let c=e[l],d,p,h=-1,f=0;for(;f<c.length&&(r.lastIndex=f,p=r.exec(c),p!==null);)f=r.lastIndex,r===Co?p[1]===
+"!--"?r=Wu:p[1]!==void 0?r=Du:p[2]!==void 0?(Vu.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=Dn):p[3]!==void 0&&(r=
+Dn):r===Dn?p[0]===">"?(r=o??Co,h=-1):p[1]===void 0?h=-2:(h=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?Dn:p[3]===
+'"'?Hu:Fu):r===Hu||r===Fu?r=Dn:r===Wu||r===Du?r=Co:(r=Dn,o=void 0);let g=r===Dn&&e[l+1].startsWith("/>")?" ":"";
+a+=r===Co?c+Uy:h>=0?(s.push(d),c.slice(0,h)+gl+c.slice(h)+Kt+g):c+Kt+(h===-2?l:g)}return[Gu(e,a+(e[n]||"<?>")+
+(t===2?"</svg>":t===3?"</math>":"")),s]},Io=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
+let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=zu(t,n);if(this.el=e.createElement(d,s),Fn.currentNode=this.el.content,
+n===2||n===3){let h=this.el.content.firstChild;h.replaceWith(...h.childNodes)}for(;(o=Fn.nextNode())!==null&&c.
+length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let h of o.getAttributeNames())if(h.endsWith(gl)){let f=p[r++],
 g=o.getAttribute(h).split(Kt),b=/([.?@])?(.*)/.exec(f);c.push({type:1,index:a,name:b[2],strings:g,ctor:b[1]===
-"."?Da:b[1]==="?"?Fa:b[1]==="@"?Ha:jn}),o.removeAttribute(h)}else h.startsWith(Kt)&&(c.push({type:6,index:a}),
-o.removeAttribute(h));if(Gu.test(o.tagName)){let h=o.textContent.split(Kt),f=h.length-1;if(f>0){o.textContent=
-Ia?Ia.emptyScript:"";for(let g=0;g<f;g++)o.append(h[g],Po()),Dn.nextNode(),c.push({type:2,index:++a});o.append(
-h[f],Po())}}}else if(o.nodeType===8)if(o.data===gl)c.push({type:2,index:a});else{let h=-1;for(;(h=o.data.indexOf(
-Kt,h+1))!==-1;)c.push({type:7,index:a}),h+=Kt.length-1}a++}}static createElement(t,n){let s=Fn.createElement("\
-template");return s.innerHTML=t,s}};Wa=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
+"."?Fa:b[1]==="?"?Ha:b[1]==="@"?ja:Un}),o.removeAttribute(h)}else h.startsWith(Kt)&&(c.push({type:6,index:a}),
+o.removeAttribute(h));if(Vu.test(o.tagName)){let h=o.textContent.split(Kt),f=h.length-1;if(f>0){o.textContent=
+Wa?Wa.emptyScript:"";for(let g=0;g<f;g++)o.append(h[g],Ro()),Fn.nextNode(),c.push({type:2,index:++a});o.append(
+h[f],Ro())}}}else if(o.nodeType===8)if(o.data===$l)c.push({type:2,index:a});else{let h=-1;for(;(h=o.data.indexOf(
+Kt,h+1))!==-1;)c.push({type:7,index:a}),h+=Kt.length-1}a++}}static createElement(t,n){let s=Hn.createElement("\
+template");return s.innerHTML=t,s}};Da=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(t){let{el:{content:n},parts:s}=this.
-_$AD,o=(t?.creationScope??Fn).importNode(n,!0);Dn.currentNode=o;let a=Dn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
-if(r===c.index){let d;c.type===2?d=new xs(a,a.nextSibling,this,t):c.type===1?d=new c.ctor(a,c.name,c.strings,this,
-t):c.type===6&&(d=new ja(a,this,t)),this._$AV.push(d),c=s[++l]}r!==c?.index&&(a=Dn.nextNode(),r++)}return Dn.currentNode=
-Fn,o}p(t){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(t,s,n),n+=s.strings.length-2):
-s._$AI(t[n])),n++}},xs=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
+_$AD,o=(t?.creationScope??Hn).importNode(n,!0);Fn.currentNode=o;let a=Fn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
+if(r===c.index){let d;c.type===2?d=new Ms(a,a.nextSibling,this,t):c.type===1?d=new c.ctor(a,c.name,c.strings,this,
+t):c.type===6&&(d=new Ua(a,this,t)),this._$AV.push(d),c=s[++l]}r!==c?.index&&(a=Fn.nextNode(),r++)}return Fn.currentNode=
+Hn,o}p(t){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(t,s,n),n+=s.strings.length-2):
+s._$AI(t[n])),n++}},Ms=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
 _$AH=u,this._$AN=void 0,this._$AA=t,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let t=this._$AA.parentNode,n=this._$AM;return n!==void 0&&t?.nodeType===11&&(t=n.parentNode),t}get startNode(){
-return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=Hn(this,t,n),Co(t)?t===u||t==null||t===""?(this.
+return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=jn(this,t,n),Bo(t)?t===u||t==null||t===""?(this.
 _$AH!==u&&this._$AR(),this._$AH=u):t!==this._$AH&&t!==_t&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
-void 0?this.T(t):Vu(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
-_$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==u&&Co(this._$AH)?this._$AA.nextSibling.data=t:this.
-T(Fn.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
-void 0&&(s.el=Ro.createElement(zu(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Wa(
-o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=Uu.get(t.strings);return n===void 0&&Uu.
-set(t.strings,n=new Ro(t)),n}k(t){$l(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
-o===n.length?n.push(s=new e(this.O(Po()),this.O(Po()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
+void 0?this.T(t):Uu(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
+_$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==u&&Bo(this._$AH)?this._$AA.nextSibling.data=t:this.
+T(Hn.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
+void 0&&(s.el=Io.createElement(Gu(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Da(
+o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=ju.get(t.strings);return n===void 0&&ju.
+set(t.strings,n=new Io(t)),n}k(t){bl(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
+o===n.length?n.push(s=new e(this.O(Ro()),this.O(Ro()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(t=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);t!==this._$AB;){
-let s=Iu(t).nextSibling;Iu(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
-jn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
+let s=Bu(t).nextSibling;Bu(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
+Un=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
 type=1,this._$AH=u,this._$AN=void 0,this.element=t,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=u}_$AI(t,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)t=Hn(this,t,n,0),r=!Co(t)||t!==this._$AH&&t!==_t,r&&(this._$AH=t);else{let l=t,c,d;
-for(t=a[0],c=0;c<a.length-1;c++)d=Hn(this,l[s+c],n,c),d===_t&&(d=this._$AH[c]),r||=!Co(d)||d!==this._$AH[c],d===
+strings,r=!1;if(a===void 0)t=jn(this,t,n,0),r=!Bo(t)||t!==this._$AH&&t!==_t,r&&(this._$AH=t);else{let l=t,c,d;
+for(t=a[0],c=0;c<a.length-1;c++)d=jn(this,l[s+c],n,c),d===_t&&(d=this._$AH[c]),r||=!Bo(d)||d!==this._$AH[c],d===
 u?t=u:t!==u&&(t+=(d??"")+a[c+1]),this._$AH[c]=d}r&&!o&&this.j(t)}j(t){t===u?this.element.removeAttribute(this.
-name):this.element.setAttribute(this.name,t??"")}},Da=class extends jn{constructor(){super(...arguments),this.
-type=3}j(t){this.element[this.name]=t===u?void 0:t}},Fa=class extends jn{constructor(){super(...arguments),this.
-type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==u)}},Ha=class extends jn{constructor(t,n,s,o,a){super(
-t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=Hn(this,t,n,0)??u)===_t)return;let s=this._$AH,o=t===u&&s!==u||t.capture!==
+name):this.element.setAttribute(this.name,t??"")}},Fa=class extends Un{constructor(){super(...arguments),this.
+type=3}j(t){this.element[this.name]=t===u?void 0:t}},Ha=class extends Un{constructor(){super(...arguments),this.
+type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==u)}},ja=class extends Un{constructor(t,n,s,o,a){super(
+t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=jn(this,t,n,0)??u)===_t)return;let s=this._$AH,o=t===u&&s!==u||t.capture!==
 s.capture||t.once!==s.once||t.passive!==s.passive,a=t!==u&&(s===u||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,t),this._$AH=t}handleEvent(t){typeof this._$AH=="\
-function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},ja=class{constructor(t,n,s){
+function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},Ua=class{constructor(t,n,s){
 this.element=t,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(t){
-Hn(this,t)}},Ku={M:fl,P:Kt,A:gl,C:1,L:qu,R:Wa,D:Vu,V:Hn,I:xs,H:jn,N:Fa,U:Ha,B:Da,F:ja},Vy=ml.litHtmlPolyfillSupport;
-Vy?.(Ro,xs),(ml.litHtmlVersions??=[]).push("3.3.3");vt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
-void 0){let a=n?.renderBefore??null;s._$litPart$=o=new xs(t.insertBefore(Po(),a),a,void 0,n??{})}return o._$AI(
-e),o}});function Ss(e,t=Ju){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function Zu(e){return Array.
+jn(this,t)}},qu={M:gl,P:Kt,A:$l,C:1,L:zu,R:Da,D:Uu,V:jn,I:Ms,H:Un,N:Ha,U:ja,B:Fa,F:Ua},Vy=fl.litHtmlPolyfillSupport;
+Vy?.(Io,Ms),(fl.litHtmlVersions??=[]).push("3.3.3");vt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
+void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Ms(t.insertBefore(Ro(),a),a,void 0,n??{})}return o._$AI(
+e),o}});function Os(e,t=Yu){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function Ku(e){return Array.
 isArray(e)?[...e].sort((t,n)=>t.step-n.step).map(({step:t,set_angle_deg:n,punch_depth_mm:s})=>[t,n??null,s??null]):
-e??null}function Ts(e,t,n){let s=[];for(let[l,c]of Gy){let[d,p]=[e[l],t[l]];d!==void 0&&!Ua(d,n[l])&&s.push({name:l,
+e??null}function As(e,t,n){let s=[];for(let[l,c]of Gy){let[d,p]=[e[l],t[l]];d!==void 0&&!Va(d,n[l])&&s.push({name:l,
 label:c,shop:n[l],yours:d,before:p})}if(!e.settings)return s;let[o,a,r]=[e.settings,t.settings??[],n.settings].
-map(Xu);for(let l of new Set([...o.keys(),...a.keys()])){let[c,d,p]=[o.get(l),a.get(l),r.get(l)];Yu(c,d)||Yu(c,
-p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:d})}return s}function Qu(e,t,n){
+map(Ju);for(let l of new Set([...o.keys(),...a.keys()])){let[c,d,p]=[o.get(l),a.get(l),r.get(l)];Zu(c,d)||Zu(c,
+p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:d})}return s}function Xu(e,t,n){
 let s={},o=e.filter(l=>t[l.name]==="yours");for(let l of o)l.name.startsWith("settings ")||(s[l.name]=l.yours);
-let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=Xu(n.settings);for(let l of a){let c=Number(
-l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var Ju,Ua,Va,
-wl,Gy,Xu,Yu,Ms=m(()=>{Ju=["title","note","archived","settings"];Ua=(e,t)=>JSON.stringify(Zu(e))===JSON.stringify(
-Zu(t));Va=(e,t)=>Ss(e,Ju.filter(n=>n in e&&!Ua(e[n],t[n]))),wl=({before:e={}},t)=>Object.keys(e).every(n=>Ua(e[n],
-t[n])),Gy=[["title","Title"],["note","Note"],["archived","In use"]];Xu=e=>new Map(e.map(t=>[t.step,t])),Yu=(e,t)=>Ua(
-e?[e]:[],t?[t]:[])});async function Os(e){yl.add(e.id);try{return await ep(e)}finally{yl.delete(e.id)}}async function ep(e){let t;try{
-t=await Oa(e)}catch(n){let s=await Zy(e);return s||(await Ky(n),ep(e))}try{return await np(t,4e3)??{where:"her\
-e",answer:null}}catch(n){let s=n instanceof V||n instanceof st;if(!s&&vl(n))throw await La(t.id),n;return{where:"\
-here",answer:null,late:s?"":await rp(t,n)}}}async function Ky(e){_l.add(e),document.dispatchEvent(new CustomEvent(
-"held")),await new Promise(t=>{setTimeout(t,zy),document.addEventListener("storage",t,{once:!0})}),_l.delete(e),
-document.dispatchEvent(new CustomEvent("held"))}async function Zy(e){try{let{body:t}=await op({...e,number:0,queued_at:""},
-8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof V||!vl(t))return null;throw t}}async function tp(){
-return ks("outbox",qy,Yy)}async function Yy(){let e=0;for(let{id:t}of await Xe()){if(yl.has(t))continue;let n=await Ao(
-t);if(!(!n||!await Jy(n)))try{await np(n,8e3)&&(e+=1)}catch(s){if(s instanceof V)break;vl(s)?await Rn(n.id,{refused:s.
-message,missing:s.status===404}):await rp(n,s)}}return{sent:e,left:(await Xe()).length}}async function np(e,t){
-if(!await Xy(e))return null;let n=await Ao(e.id)??e;try{let s=await(n.parked?ap(n,t):op(n,t));return await sp(
+let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=Ju(n.settings);for(let l of a){let c=Number(
+l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var Yu,Va,Ga,
+yl,Gy,Ju,Zu,Ls=m(()=>{Yu=["title","note","archived","settings"];Va=(e,t)=>JSON.stringify(Ku(e))===JSON.stringify(
+Ku(t));Ga=(e,t)=>Os(e,Yu.filter(n=>n in e&&!Va(e[n],t[n]))),yl=({before:e={}},t)=>Object.keys(e).every(n=>Va(e[n],
+t[n])),Gy=[["title","Title"],["note","Note"],["archived","In use"]];Ju=e=>new Map(e.map(t=>[t.step,t])),Zu=(e,t)=>Va(
+e?[e]:[],t?[t]:[])});async function Es(e){_l.add(e.id);try{return await Qu(e)}finally{_l.delete(e.id)}}async function Qu(e){let t;try{
+t=await Aa(e)}catch(n){let s=await Zy(e);return s||(await Ky(n),Qu(e))}try{return await tp(t,4e3)??{where:"her\
+e",answer:null}}catch(n){let s=n instanceof U||n instanceof at;if(!s&&kl(n))throw await Ea(t.id),n;return{where:"\
+here",answer:null,late:s?"":await ap(t,n)}}}async function Ky(e){vl.add(e),document.dispatchEvent(new CustomEvent(
+"held")),await new Promise(t=>{setTimeout(t,zy),document.addEventListener("storage",t,{once:!0})}),vl.delete(e),
+document.dispatchEvent(new CustomEvent("held"))}async function Zy(e){try{let{body:t}=await sp({...e,number:0,queued_at:""},
+8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof U||!kl(t))return null;throw t}}async function ep(){
+return Ts("outbox",qy,Yy)}async function Yy(){let e=0;for(let{id:t}of await Xe()){if(_l.has(t))continue;let n=await Eo(
+t);if(!(!n||!await Jy(n)))try{await tp(n,8e3)&&(e+=1)}catch(s){if(s instanceof U)break;kl(s)?await Bn(n.id,{refused:s.
+message,missing:s.status===404}):await ap(n,s)}}return{sent:e,left:(await Xe()).length}}async function tp(e,t){
+if(!await Xy(e))return null;let n=await Eo(e.id)??e;try{let s=await(n.parked?op(n,t):sp(n,t));return await np(
 n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof E&&s.status===412)||n.parked)throw s;
-return Qy(n,t)}}async function Xy({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Ao(n))return!1;
-if(!(await Aa(n))?.proposed)return!0;let a=await ht(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await Rn(e,
-wl({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function Qy(e,t){if(e.body.part)throw new E(e_);
-let{body:n,at:s}=await M("GET",`/cards/${e.code}`,{timeout:t});await yt(n);let o=(e.body.settles??[]).some(l=>n.
-proposals.some(c=>c.id===l));if(o||!Ts(e.body,e.before??{},n).length)return await Lo(e,s),await Ea(e.id,n.revision_id,
-l=>wl(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await Rn(e.id,{parked:!0});let r=await ap(
-a,t);return await sp(a,r),{where:"settle",answer:r.body}}async function sp(e,{body:t,at:n}){if(e.kind==="run")
-await wu(t.entry).catch(()=>{});else if(e.kind!=="trial"){let s=t;await yt(s).catch(()=>{}),!e.parked&&e.after&&
-s.revision_id===e.after&&await Ea(e.id,e.after)}await Lo(e,n,!!e.parked),await gu(n)}function op({kind:e,code:t,
-id:n,body:s,after:o,etag:a,missing:r},l){return e==="trial"?M("POST",`/cards/${t}/results`,{body:r?{...s,again:!0}:
-s,timeout:l}):e==="run"?M("POST",`/cards/${t}/runs`,{body:s,timeout:l}):M("PUT",`/cards/${t}`,{body:{...s,id:n,
-...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function ap({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
-let{reason:l,by:c,settles:d,...p}=n,h={...l?{reason:l}:{},...c?{by:c}:{}};return M("POST",`/cards/${t}/proposa\
-ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...h},timeout:r})}async function rp({id:e},t){if(!(t instanceof
+return Qy(n,t)}}async function Xy({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Eo(n))return!1;
+if(!(await La(n))?.proposed)return!0;let a=await mt(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await Bn(e,
+yl({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function Qy(e,t){if(e.body.part)throw new E(e_);
+let{body:n,at:s}=await O("GET",`/cards/${e.code}`,{timeout:t});await yt(n);let o=(e.body.settles??[]).some(l=>n.
+proposals.some(c=>c.id===l));if(o||!As(e.body,e.before??{},n).length)return await No(e,s),await Na(e.id,n.revision_id,
+l=>yl(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await Bn(e.id,{parked:!0});let r=await op(
+a,t);return await np(a,r),{where:"settle",answer:r.body}}async function np(e,{body:t,at:n}){if(e.kind==="run")
+await bu(t.entry).catch(()=>{});else if(e.kind!=="trial"){let s=t;await yt(s).catch(()=>{}),!e.parked&&e.after&&
+s.revision_id===e.after&&await Na(e.id,e.after)}await No(e,n,!!e.parked),await fu(n)}function sp({kind:e,code:t,
+id:n,body:s,after:o,etag:a,missing:r},l){return e==="trial"?O("POST",`/cards/${t}/results`,{body:r?{...s,again:!0}:
+s,timeout:l}):e==="run"?O("POST",`/cards/${t}/runs`,{body:s,timeout:l}):O("PUT",`/cards/${t}`,{body:{...s,id:n,
+...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function op({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
+let{reason:l,by:c,settles:d,...p}=n,h={...l?{reason:l}:{},...c?{by:c}:{}};return O("POST",`/cards/${t}/proposa\
+ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...h},timeout:r})}async function ap({id:e},t){if(!(t instanceof
 E)||t.status<500)return"";let n=t.status===507?"The disk of the shop’s server is full: make room on it":t.title;
-return await Rn(e,{late:n}).catch(()=>{}),n}function vl(e){if(!(e instanceof E))throw e;return e.status<500&&![
-401,408,429].includes(e.status)}var zy,qy,yl,_l,Bo,Jy,e_,Un=m(()=>{H();Ms();Ne();Na();Fe();zt();Ta();zy=3e3,qy=
-15e3;yl=new Set;_l=new Set,Bo=()=>[..._l].at(-1)?.message??"";Jy=async({refused:e,again:t,missing:n,code:s})=>!e||
-!!(t&&n&&await ht(s));e_={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was\
+return await Bn(e,{late:n}).catch(()=>{}),n}function kl(e){if(!(e instanceof E))throw e;return e.status<500&&![
+401,408,429].includes(e.status)}var zy,qy,_l,vl,Wo,Jy,e_,Vn=m(()=>{H();Ls();Ne();Pa();Fe();zt();Ma();zy=3e3,qy=
+15e3;_l=new Set;vl=new Set,Wo=()=>[...vl].at(-1)?.message??"";Jy=async({refused:e,again:t,missing:n,code:s})=>!e||
+!!(t&&n&&await mt(s));e_={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was\
  restored from an earlier backup, and the card was changed again since. Open the card and make the change anew\
-."}});function at(){return pn}async function Ga(e){let t=await Xe().catch(()=>[]),n=await Ca().catch(()=>[]);pn={...pn,
-...e,waiting:t.length,words:xl(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await n_(t).catch(()=>[]),
+."}});function it(){return pn}async function za(e){let t=await Xe().catch(()=>[]),n=await Ra().catch(()=>[]);pn={...pn,
+...e,waiting:t.length,words:Sl(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await n_(t).catch(()=>[]),
 lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(pn.reached),
 document.documentElement.dataset.resolve=String(pn.settle.length),document.documentElement.dataset.waiting=String(
-pn.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:pn}))}function xl(e){let n=[["trial","result"],
+pn.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:pn}))}function Sl(e){let n=[["trial","result"],
 ["note","note"],["edit","edit"],["run","count"]].map(([s,o])=>({word:o,many:e.filter(a=>a.kind===s).length})).
 filter(({many:s})=>s).map(({word:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(
-0,-1).join(", ")} and ${n.at(-1)}`}async function n_(e){let t=(await ku()).flatMap(({code:n,settle:s})=>Array(
+0,-1).join(", ")} and ${n.at(-1)}`}async function n_(e){let t=(await vu()).flatMap(({code:n,settle:s})=>Array(
 s).fill(n));for(let n of e)for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1);return t}
-function hn(e,t){let n=e||!!(t&&!(t instanceof V));n!==pn.reached&&Ga({reached:n})}function mn(){return Ga({})}
-function D(){return Io?(kl=!0,Io):(Io=s_().finally(()=>Io=void 0),Io)}async function s_(){do kl=!1,await o_();while(kl)}
-async function o_(){try{await ip(),(await tp()).sent>0&&await ip(),await Ga({reached:!0,at:new Date().toISOString(),
-unkept:!1})}catch(e){await Ga(e instanceof V?{reached:!1}:e instanceof E?{reached:!0}:{unkept:!0}),!(e instanceof
-V||e instanceof E&&e.status===401)&&!(e instanceof st)&&console.warn("changes feed:",e)}}async function ip(){for(;await ks(
-"feed",t_,a_););}async function a_(){let e=await Su()??"",{body:t}=await M("GET",`/changes?since=${encodeURIComponent(
-e)}`,{timeout:15e3});return await Tu(t),t.more}function lp(){D(),addEventListener("online",()=>D()),addEventListener(
-"offline",()=>D()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&D()),
-setInterval(()=>document.visibilityState==="visible"&&D(),1e4)}var t_,pn,Io,kl,ye=m(()=>{H();Ne();Un();zt();Fe();
-Ta();t_=3e3,pn={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},kl=!1});function fn(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);vt(
+function hn(e,t){let n=e||!!(t&&!(t instanceof U));n!==pn.reached&&za({reached:n})}function mn(){return za({})}
+function W(){return Do?(xl=!0,Do):(Do=s_().finally(()=>Do=void 0),Do)}async function s_(){do xl=!1,await o_();while(xl)}
+async function o_(){try{await rp(),(await ep()).sent>0&&await rp(),await za({reached:!0,at:new Date().toISOString(),
+unkept:!1})}catch(e){await za(e instanceof U?{reached:!1}:e instanceof E?{reached:!0}:{unkept:!0}),!(e instanceof
+U||e instanceof E&&e.status===401)&&!(e instanceof at)&&console.warn("changes feed:",e)}}async function rp(){for(;await Ts(
+"feed",t_,a_););}async function a_(){let e=await xu()??"",{body:t}=await O("GET",`/changes?since=${encodeURIComponent(
+e)}`,{timeout:15e3});return await Su(t),t.more}function ip(){W(),addEventListener("online",()=>W()),addEventListener(
+"offline",()=>W()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&W()),
+setInterval(()=>document.visibilityState==="visible"&&W(),1e4)}var t_,pn,Do,xl,ye=m(()=>{H();Ne();Vn();zt();Fe();
+Ma();t_=3e3,pn={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},xl=!1});function fn(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);vt(
 i`<div class="masthead">
         <a class="name" href="/" aria-label="Flangebook, find a card">${i_}<span>Flangebook</span></a>
         ${un()===null?i`<nav aria-label="Main">
                 ${r_.filter(([n])=>Ut(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
               </nav>`:u}
       </div>
-      ${l_()}${c_()}${un()===null?d_():u}`,document.getElementById("masthead"))}function c_(){return Bo()?i`<p class="standing" data-test="held">
-      ${Bo()}
+      ${l_()}${c_()}${un()===null?d_():u}`,document.getElementById("masthead"))}function c_(){return Wo()?i`<p class="standing" data-test="held">
+      ${Wo()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
         open.</b
       >
       Then it is saved automatically.
-    </p>`:Oo()?i`<p class="standing" data-test="silent-storage">
+    </p>`:Lo()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
-    ${at().reached===!1?u:"Cards come from the shop."}
-  </p>`:u}function d_(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=at(),l=a.filter(f=>Ut(
-`/c/${f}/resolve`)),c=s?` ${s}.`:"",d=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=Oo()?"":"Cards on \
+    ${it().reached===!1?u:"Cards come from the shop."}
+  </p>`:u}function d_(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=it(),l=a.filter(f=>Ut(
+`/c/${f}/resolve`)),c=s?` ${s}.`:"",d=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=Lo()?"":"Cards on \
 this device still open.",h=e===!1?`Not connected to the shop. ${p}`:"";return!h&&!d&&!l.length&&!r?u:i`<p class="standing" data-test="standing">
     ${h} ${d} ${o?i`<a href="/settings">${o} refused: look</a>`:u}
     ${l.length?i`<a href="/c/${l[0]}/resolve" data-test="resolve-count">${l.length} to resolve</a>`:u}
     ${r?i`<a href="/settings" data-test="lost-count"
             >${r===1?"1 card is":`${r} cards are`} not in the shop any more: look</a
           >`:u}
-  </p>`}var r_,i_,l_,Sl=m(()=>{y();In();we();Un();zt();ye();r_=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+  </p>`}var r_,i_,l_,Tl=m(()=>{y();Wn();we();Vn();zt();ye();r_=[["/","Cards"],["/bend","Bend"],["/part","Part"],
 ["/shop","Shop"],["/settings","Settings"]];i_=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
 </svg>`,l_=()=>isSecureContext?u:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});function As(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function I(e){
-return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function $e(e){let t=As(e),n=[...t].filter(s=>!Wo.includes(
+      </p>`});function Ns(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function B(e){
+return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function $e(e){let t=Ns(e),n=[...t].filter(s=>!Fo.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:t,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return t.length>7?{code:t,whole:!1,
-fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:dp(
+fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:cp(
 t.slice(0,-1))!==t.at(-1)?{code:t,whole:!1,fault:"The check character does not fit: one character is wrong, or\
- two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function za(){let e=crypto.getRandomValues(
-new Uint8Array(6)),t=Array.from(e,n=>Wo[n%Wo.length]).join("");return t+dp(t)}function dp(e){let t=0,n=2;for(let s of e)
-t^=cp(n,Wo.indexOf(s)),n=cp(n,2);return Wo[t]}function cp(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var Wo,fe=m(()=>{Wo="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function qa(e){let t=ys()==="bench"?"This device is a press screen":"This device is an operator's",n=Wd(e)==="\
+ two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function qa(){let e=crypto.getRandomValues(
+new Uint8Array(6)),t=Array.from(e,n=>Fo[n%Fo.length]).join("");return t+cp(t)}function cp(e){let t=0,n=2;for(let s of e)
+t^=lp(n,Fo.indexOf(s)),n=lp(n,2);return Fo[t]}function lp(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var Fo,fe=m(()=>{Fo="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function I(e,t){return Object.entries(e).filter(([n])=>Ml(n,t)).flatMap(([,n])=>n)}function dp(e,t){return Object.
+entries(e).filter(([n])=>!t.some(s=>Ml(n,s))).flatMap(([,n])=>n)}function up(e,t,n){let s=Object.entries(e);return s.
+length===0?u:i`<div class="panel error-summary" role="alert" data-test="error-summary">
+    <h2>Not right yet</h2>
+    <ul>
+      ${s.map(([o,a])=>{let r=n.filter(c=>Ml(o,c)).sort((c,d)=>d.length-c.length)[0],l=r?Ol(t(r),a):a.join(" ");
+return i`<li>
+          ${r?i`<button type="button" class="link" @click=${()=>zn(r)}>${l}</button>`:l}
+        </li>`})}
+    </ul>
+  </div>`}function Ol(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function Gn(e){for(let t=e?.
+closest("details");t;t=t.parentElement?.closest("details"))t.open=!0}function zn(e){let t=document.getElementById(
+e);Gn(t),t?.focus({preventScroll:!0}),t?.scrollIntoView({block:"center"})}var Ml,Qe=m(()=>{y();Ml=(e,t)=>e===t||
+e.startsWith(`${t}.`)});function Ka(e){let t=ks()==="bench"?"This device is a press screen":"This device is an operator's",n=Id(e)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -370,177 +383,178 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var B,le,pe=m(()=>{y();we();B=(e,t,n=u)=>q(e)?t:n,le=(e,t,n=u)=>Ut(e)?t:n});function gn(e){if(e instanceof st)return i`<div class="state" data-test="storage-silent">
+  </div>`}var C,le,pe=m(()=>{y();we();C=(e,t,n=u)=>z(e)?t:n,le=(e,t,n=u)=>Ut(e)?t:n});function gn(e){if(e instanceof at)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
-      answers. ${pp}
-    </div>`;if(e instanceof V)return i`<div class="state" data-test="unreachable">
+      answers. ${hp}
+    </div>`;if(e instanceof U)return i`<div class="state" data-test="unreachable">
       <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
     </div>`;let t=e instanceof E?e.message:String(e);return e instanceof E||console.error(e),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${t}
-  </div>`}var Pe,Te,up,pp,We=m(()=>{y();H();zt();Pe=e=>i`<p class="state" data-test="loading">${e}</p>`,Te=(e,t=u)=>i`<div class="state" data-test="empty">
+  </div>`}var Pe,Te,pp,hp,We=m(()=>{y();H();zt();Pe=e=>i`<p class="state" data-test="loading">${e}</p>`,Te=(e,t=u)=>i`<div class="state" data-test="empty">
     <h1>${e}</h1>
     ${t}
-  </div>`,up=()=>i`<div class="state" data-test="still-opening">
+  </div>`,pp=()=>i`<div class="state" data-test="still-opening">
     <h1>Still opening</h1>
-    ${Oo()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
-    The page goes on by itself. ${pp}
-  </div>`,pp=i`<span class="buttons"
+    ${Lo()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
+    The page goes on by itself. ${hp}
+  </div>`,hp=i`<span class="buttons"
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
 >`});function ce(e,{replace:t=!1}={}){p_()&&(history[t?"replaceState":"pushState"](null,"",e),Zt(!0))}function kt(e){
-Do=e}function p_(){let e=Do?.();return!e||confirm(e)}function mp(){Do?.()?fn():Zt()}async function Zt(e=!1){Tl.
-abort(),Tl=new AbortController,Do=null;let{signal:t}=Tl,n=document.documentElement;delete n.dataset.ready;let s=m_(
-xo(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-fn();let o=l=>{clearTimeout(a),t.aborted||vt(l,Ka())};vt(i``,Ka());let a=setTimeout(()=>o(up()),u_);if(!s){o(i`<div class="state">
+Ho=e}function p_(){let e=Ho?.();return!e||confirm(e)}function fp(){Ho?.()?fn():Zt()}async function Zt(e=!1){Al.
+abort(),Al=new AbortController,Ho=null;let{signal:t}=Al,n=document.documentElement;delete n.dataset.ready;let s=f_(
+To(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
+fn();let o=l=>{clearTimeout(a),t.aborted||vt(l,Za())};vt(i``,Za());let a=setTimeout(()=>o(pp()),u_);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
-      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!q(r)){o(qa(r)),n.dataset.ready="no\
-t-yours";return}try{let l=await hp[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:h_(s.
+      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!z(r)){o(Ka(r)),n.dataset.ready="no\
+t-yours";return}try{let l=await mp[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:m_(s.
 params),query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{
 t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o(gn(l)),n.dataset.ready="f\
-ailed"}e&&!t.aborted&&Ka().focus({preventScroll:!0})}function m_(e){return e&&Nu(e.route.name)?{route:Rd("pair"),
-params:{}}:e}function fp(e){return hp=e,addEventListener("popstate",()=>Zt()),addEventListener("beforeunload",
-t=>(Bo()||Do?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest("a");!n||t.
-defaultPrevented||t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||n.target||n.hasAttribute("download")||n.origin!==
-location.origin||!xo(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),ce(n.pathname+n.
-search+n.hash))}),Ka().replaceChildren(),Zt()}var u_,Tl,Do,hp,Ka,h_,Ce=m(()=>{y();Sl();In();fe();we();Ki();Un();
-pe();We();u_=1e3,Tl=new AbortController,Do=null,hp={},Ka=()=>document.getElementById("main");h_=e=>e.code?{...e,
-code:As(e.code)}:e});var Vn,Za,Ls,Ml=m(()=>{Vn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Za=e=>(...t)=>({
-_$litDirective$:e,values:t}),Ls=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
-this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var fO,gp,f_,Ya,Ol=m(()=>{y();({I:fO}=Ku),gp=e=>e.strings===void 0,f_={},Ya=(e,t=f_)=>e._$AH=t});var Oe,$n=m(()=>{y();Ml();Ol();Oe=Za(class extends Ls{constructor(e){if(super(e),e.type!==Vn.PROPERTY&&e.type!==
-Vn.ATTRIBUTE&&e.type!==Vn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
- bindings");if(!gp(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
-t]){if(t===_t||t===u)return t;let n=e.element,s=e.name;if(e.type===Vn.PROPERTY){if(t===n[s])return _t}else if(e.
-type===Vn.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return _t}else if(e.type===Vn.ATTRIBUTE&&n.getAttribute(
-s)===t+"")return _t;return Ya(e),t}})});function Ja(e){return Object.hasOwn(bn,e)?e:void 0}async function he(e,t){try{return await Xa(e,t)}catch(n){let s=n instanceof
-V?await Pa():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function wn(){try{let e=await Pa();
-if(e||!at().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([er(),Xa("metals")]);return{
-press:e,metals:t}}catch{return}}async function Xa(e,t){let{body:n,etag:s}=await M("GET",`/${e}`,{signal:t});return{
-items:n[e],etag:s,kept:!1}}async function $p(e,t,n){await M("PUT",`/${e}`,{body:{[e]:t.map(Gn),by:C().name},etag:n})}
-async function Qa(e){try{return await er(e)}catch(t){let n=t instanceof V?await Pa():void 0;if(!n)throw t;return{
-press:n.press??null,etag:null,kept:!0}}}async function er(e){let{body:t,etag:n}=await M("GET","/press",{signal:e});
-return{press:t.press,etag:n,kept:!1}}async function bp(e,t){let n={press:Gn(e),by:C().name};return(await M("PU\
-T","/press",{body:n,etag:t})).body.press}function Gn({outline_mm:e,outlines_mm:t,...n}){return n}function wp(e,t){
-return JSON.stringify(e&&Gn(e))===JSON.stringify(t&&Gn(t))}function yn({tray:e,slot:t}){return!e&&!t?"place no\
-t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var bn,oe,Es,be=m(
+ailed"}e&&!t.aborted&&Za().focus({preventScroll:!0}),t.aborted||h_()}function h_(){let e=location.hash&&document.
+getElementById(location.hash.slice(1));e&&(Gn(e),e.scrollIntoView())}function f_(e){return e&&Eu(e.route.name)?
+{route:Cd("pair"),params:{}}:e}function gp(e){return mp=e,addEventListener("popstate",()=>Zt()),addEventListener(
+"beforeunload",t=>(Wo()||Ho?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest(
+"a");!n||t.defaultPrevented||t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||n.target||n.hasAttribute("downloa\
+d")||n.origin!==location.origin||!To(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),
+ce(n.pathname+n.search+n.hash))}),Za().replaceChildren(),Zt()}var u_,Al,Ho,mp,Za,m_,Ce=m(()=>{y();Tl();Wn();fe();
+we();Zi();Vn();Qe();pe();We();u_=1e3,Al=new AbortController,Ho=null,mp={},Za=()=>document.getElementById("main");
+m_=e=>e.code?{...e,code:Ns(e.code)}:e});var qn,Ya,Ps,Ll=m(()=>{qn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Ya=e=>(...t)=>({
+_$litDirective$:e,values:t}),Ps=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
+this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var wO,$p,g_,Ja,El=m(()=>{y();({I:wO}=qu),$p=e=>e.strings===void 0,g_={},Ja=(e,t=g_)=>e._$AH=t});var Oe,$n=m(()=>{y();Ll();El();Oe=Ya(class extends Ps{constructor(e){if(super(e),e.type!==qn.PROPERTY&&e.type!==
+qn.ATTRIBUTE&&e.type!==qn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
+ bindings");if(!$p(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
+t]){if(t===_t||t===u)return t;let n=e.element,s=e.name;if(e.type===qn.PROPERTY){if(t===n[s])return _t}else if(e.
+type===qn.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return _t}else if(e.type===qn.ATTRIBUTE&&n.getAttribute(
+s)===t+"")return _t;return Ja(e),t}})});function Xa(e){return Object.hasOwn(bn,e)?e:void 0}async function he(e,t){try{return await Qa(e,t)}catch(n){let s=n instanceof
+U?await Ca():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function wn(){try{let e=await Ca();
+if(e||!it().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([tr(),Qa("metals")]);return{
+press:e,metals:t}}catch{return}}async function Qa(e,t){let{body:n,etag:s}=await O("GET",`/${e}`,{signal:t});return{
+items:n[e],etag:s,kept:!1}}async function bp(e,t,n){await O("PUT",`/${e}`,{body:{[e]:t.map(Kn),by:P().name},etag:n})}
+async function er(e){try{return await tr(e)}catch(t){let n=t instanceof U?await Ca():void 0;if(!n)throw t;return{
+press:n.press??null,etag:null,kept:!0}}}async function tr(e){let{body:t,etag:n}=await O("GET","/press",{signal:e});
+return{press:t.press,etag:n,kept:!1}}async function wp(e,t){let n={press:Kn(e),by:P().name};return(await O("PU\
+T","/press",{body:n,etag:t})).body.press}function Kn({outline_mm:e,outlines_mm:t,...n}){return n}function yp(e,t){
+return JSON.stringify(e&&Kn(e))===JSON.stringify(t&&Kn(t))}function yn({tray:e,slot:t}){return!e&&!t?"place no\
+t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var bn,oe,Cs,be=m(
 ()=>{H();re();Fe();ye();bn={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 oe={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
-metals:"shop.write_metals"};Es=(e,t)=>e?.find(n=>n.code===t)?.name??t});function Fo(e,t){let n=t.filter(g_),o=n.filter(l=>!l.parked&&!l.refused).reduce((l,c)=>({...l,...Ss(c.body)}),
+metals:"shop.write_metals"};Cs=(e,t)=>e?.find(n=>n.code===t)?.name??t});function jo(e,t){let n=t.filter($_),o=n.filter(l=>!l.parked&&!l.refused).reduce((l,c)=>({...l,...Os(c.body)}),
 e),a=new Set(n.flatMap(l=>l.body.settles??[])),r=(e.proposals??[]).filter(l=>!a.has(l.id));return{...o,proposals:r,
-after:n.at(-1)?.id??e.revision_id,here:n}}async function zn(e){return Fo(e,await qt(e.code).catch(()=>[]))}async function Al(e){
-let t=await ht(e);return t&&Fo(t,(await qt(e)).filter(n=>n.body.settles))}async function Ho(e){let t=await ht(
-e);return t&&zn(t)}async function xt(e,t,{reason:n="",settles:s=[]}={}){let o=Va(t,e),a=Object.keys(o);if(!a.length&&
-!s.length)return{where:"same",card:e};let{name:r}=C(),l=await Os({id:Ee(),kind:a.every(p=>p==="note")&&!s.length?
-"note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},...n?{reason:n}:{},...r?{by:r}:{}},before:Ss(e,
-a),after:e.after,etag:e.etag,revision:e.revision}),c=await Ho(e.code).catch(()=>{}),d=l.answer;return{where:l.
-where,card:c??(d?Fo(d,[]):{...e,...o})}}var g_,_n=m(()=>{Ms();Ne();Un();re();Fe();g_=({kind:e})=>e==="edit"||e===
-"note"});function Ll(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(b_);if(!t.length)return null;
-let n=w_(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
+after:n.at(-1)?.id??e.revision_id,here:n}}async function Zn(e){return jo(e,await qt(e.code).catch(()=>[]))}async function Nl(e){
+let t=await mt(e);return t&&jo(t,(await qt(e)).filter(n=>n.body.settles))}async function Uo(e){let t=await mt(
+e);return t&&Zn(t)}async function xt(e,t,{reason:n="",settles:s=[]}={}){let o=Ga(t,e),a=Object.keys(o);if(!a.length&&
+!s.length)return{where:"same",card:e};let{name:r}=P(),l=await Es({id:Ee(),kind:a.every(p=>p==="note")&&!s.length?
+"note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},...n?{reason:n}:{},...r?{by:r}:{}},before:Os(e,
+a),after:e.after,etag:e.etag,revision:e.revision}),c=await Uo(e.code).catch(()=>{}),d=l.answer;return{where:l.
+where,card:c??(d?jo(d,[]):{...e,...o})}}var $_,_n=m(()=>{Ls();Ne();Vn();re();Fe();$_=({kind:e})=>e==="edit"||e===
+"note"});function Pl(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(w_);if(!t.length)return null;
+let n=y_(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function rt(e,t){let n=Ll(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function lt(e,t){let n=Pl(
 e);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=t;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
-o>0&&o<=n.deepest_mm)}function w_({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*$_:0}var yp,$_,b_,vn=m(()=>{yp=["Read \
+o>0&&o<=n.deepest_mm)}function y_({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
+o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*b_:0}var _p,b_,w_,vn=m(()=>{_p=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],$_=180/Math.PI;b_=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function St(e,t,n){let s=null,o=await ht(e).catch(a=>{s=a});if(!o){await t(await zn(await y_(e,n,s)),{where:"\
-shop"});return}await t(await zn(o),{where:"device"}),__(o,t,n)}async function y_(e,t,n){try{return await Tt(e,
-t)}catch(s){throw s instanceof V&&n instanceof st?n:s}}async function _p(){try{let e=await dn();if(e.length||!at().
-unkept)return{list:e,where:"device"}}catch{}try{let{body:e}=await M("GET","/cards?archived=all&limit=200",{timeout:4e3});
+t."],b_=180/Math.PI;w_=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function St(e,t,n){let s=null,o=await mt(e).catch(a=>{s=a});if(!o){await t(await Zn(await __(e,n,s)),{where:"\
+shop"});return}await t(await Zn(o),{where:"device"}),v_(o,t,n)}async function __(e,t,n){try{return await Tt(e,
+t)}catch(s){throw s instanceof U&&n instanceof at?n:s}}async function vp(){try{let e=await dn();if(e.length||!it().
+unkept)return{list:e,where:"device"}}catch{}try{let{body:e}=await O("GET","/cards?archived=all&limit=200",{timeout:4e3});
 return hn(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return hn(!1,e),{list:[],where:"sh\
-op"}}}async function __(e,t,n){try{let s=await Tt(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await zn(s),{
-where:"shop"})}catch{}}async function vp(e,t){if(await ht(e).catch(()=>{}))return"device";try{return await Tt(
-e,t),"shop"}catch(n){if(n instanceof E&&n.status===404)return"nowhere";if(n instanceof V)return"silent";throw n}}
-async function Tt(e,t){try{let{body:n}=await M("GET",`/cards/${e}`,{signal:t,timeout:4e3});return hn(!0),await yt(
-n).catch(()=>n)}catch(n){throw t?.aborted||hn(!1,n),n}}async function tr(e,t){let{body:n}=await M("PUT",`/card\
-s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return yt(n).catch(()=>n)}function mt(e,t){let n=e.
+op"}}}async function v_(e,t,n){try{let s=await Tt(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await Zn(s),{
+where:"shop"})}catch{}}async function kp(e,t){if(await mt(e).catch(()=>{}))return"device";try{return await Tt(
+e,t),"shop"}catch(n){if(n instanceof E&&n.status===404)return"nowhere";if(n instanceof U)return"silent";throw n}}
+async function Tt(e,t){try{let{body:n}=await O("GET",`/cards/${e}`,{signal:t,timeout:4e3});return hn(!0),await yt(
+n).catch(()=>n)}catch(n){throw t?.aborted||hn(!1,n),n}}async function nr(e,t){let{body:n}=await O("PUT",`/card\
+s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return yt(n).catch(()=>n)}function ft(e,t){let n=e.
 settings?.find(a=>a.step===t.number),s={set_angle_deg:n?.set_angle_deg??t.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??
-t.punch_depth_mm},o=rt(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
+t.punch_depth_mm},o=lt(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
 null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var He=m(()=>{H();_n();vn();zt();
-Fe();ye()});function Qe(e,t){return e.length*t*.6+t*.3}function v_(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
-e.y-t.y)*2<e.height+t.height}function kp(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
+Fe();ye()});function et(e,t){return e.length*t*.6+t*.3}function k_(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
+e.y-t.y)*2<e.height+t.height}function xp(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
 2]];for(let[c,d,p]of l){if(d===0){if(Math.abs(c)>p)return!1;continue}let[h,f]=[(-p-c)/d,(p-c)/d];a=Math.max(a,
-Math.min(h,f)),r=Math.min(r,Math.max(h,f))}return a<=r}function k_([e,t],[n,s]){return nr(e,t,n)!==nr(e,t,s)&&
-nr(n,s,e)!==nr(n,s,t)}function nr(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var sr,or=m(()=>{
-sr=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
+Math.min(h,f)),r=Math.min(r,Math.max(h,f))}return a<=r}function x_([e,t],[n,s]){return sr(e,t,n)!==sr(e,t,s)&&
+sr(n,s,e)!==sr(n,s,t)}function sr(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var or,ar=m(()=>{
+or=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:t,
-lines:n=[]}){let s=this.taken.filter(l=>v_(t,l)).length,o=this.edges.filter(l=>kp(t,l)).length,a=n.reduce((l,c)=>l+
-this.edges.filter(d=>k_(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>kp(d,c)).length,0);return s*40+
-Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Re(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function jo(e){return e.length?
-`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function it(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
-s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function xp([e,t,n,s],o){return`${e-
-o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function qn([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
-t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var kn=m(()=>{});function U(e){let{text:t}=w(e,{digits:2});return C().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function Tp({section:e,part:t},{pixels:n=Ns(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=qn(it([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new sr(d.map((T,S)=>[T,d[(S+1)%d.length]])),h=T_(e).map(
-(T,S)=>O_(T.map(c),U(t.flats_mm[S]),p,18)),f=e.bend_points.map((T,S)=>M_(c(T),S+1,t.bends[S],p,18)),[g,b,v,O]=E_(
-[...d,...f.flatMap(T=>Sp(T.box)),...h.flatMap(T=>[...Sp(T.box),...T.lines.flat()])]),[R,N]=[v-g+12,O-b+12];return i`<svg
+lines:n=[]}){let s=this.taken.filter(l=>k_(t,l)).length,o=this.edges.filter(l=>xp(t,l)).length,a=n.reduce((l,c)=>l+
+this.edges.filter(d=>x_(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>xp(d,c)).length,0);return s*40+
+Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Re(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function Vo(e){return e.length?
+`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function ct(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
+s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function Sp([e,t,n,s],o){return`${e-
+o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function Yn([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
+t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var kn=m(()=>{});function j(e){let{text:t}=w(e,{digits:2});return P().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
+/\.$/,"")}function Mp({section:e,part:t},{pixels:n=Rs(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+c=Yn(ct([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new or(d.map((S,T)=>[S,d[(T+1)%d.length]])),h=M_(e).map(
+(S,T)=>A_(S.map(c),j(t.flats_mm[T]),p,18)),f=e.bend_points.map((S,T)=>O_(c(S),T+1,t.bends[T],p,18)),[g,b,v,R]=N_(
+[...d,...f.flatMap(S=>Tp(S.box)),...h.flatMap(S=>[...Tp(S.box),...S.lines.flat()])]),[Y,x]=[v-g+12,R-b+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
-    aria-label=${S_(t)}
-    width=${R}
-    height=${N}
-    viewBox="${g-6} ${b-6} ${R} ${N}">
-    <path class="sheet" d="M${d.map(T=>T.join(" ")).join("L")}Z" />
-    ${h.map(({lines:T,box:S,text:j})=>_`${T.map(([ue,ko])=>_`<path class="dimension" d="M${ue}L${ko}"/>`)}
-      ${A_(T[0])}${L_(S,j,18)}`)}
-    ${f.map(({box:T,text:S,number:j,badge:ue})=>_`<circle class="badge ${j===a?"marked":""}" cx=${ue[0]} cy=${ue[1]}
+    aria-label=${T_(t)}
+    width=${Y}
+    height=${x}
+    viewBox="${g-6} ${b-6} ${Y} ${x}">
+    <path class="sheet" d="M${d.map(S=>S.join(" ")).join("L")}Z" />
+    ${h.map(({lines:S,box:T,text:D})=>_`${S.map(([ue,So])=>_`<path class="dimension" d="M${ue}L${So}"/>`)}
+      ${L_(S[0])}${E_(T,D,18)}`)}
+    ${f.map(({box:S,text:T,number:D,badge:ue})=>_`<circle class="badge ${D===a?"marked":""}" cx=${ue[0]} cy=${ue[1]}
           r=${18*.68}/>
       <text class="badge-number" x=${ue[0]} y=${ue[1]} font-size=${18*.95} text-anchor="middle"
-        dominant-baseline="central">${j}</text>
-      <text x=${ue[0]+18*.95} y=${T.y} font-size=${18}
-        dominant-baseline="central">${S}</text>`)}
-  </svg>`}function Ns(){return Math.min(Math.max(innerWidth-32,300),720)}function S_(e){return`Section. ${e.flats_mm.
-map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Mp(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
-join("; ")}.`}function Mp(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":ie(x(e.included_angle_deg))}
-function T_({dimensions:e,bend_points:t,centre_line:n}){if(e)return e;let s=[n[0],...t,n[n.length-1]];return s.
-slice(1).map((o,a)=>[s[a],o])}function M_(e,t,n,s,o){let a=Mp(n),r=Qe(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>x_.
+        dominant-baseline="central">${D}</text>
+      <text x=${ue[0]+18*.95} y=${S.y} font-size=${18}
+        dominant-baseline="central">${T}</text>`)}
+  </svg>`}function Rs(){return Math.min(Math.max(innerWidth-32,300),720)}function T_(e){return`Section. ${e.flats_mm.
+map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Op(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
+join("; ")}.`}function Op(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":ie(M(e.included_angle_deg))}
+function M_({dimensions:e,bend_points:t,centre_line:n}){if(e)return e;let s=[n[0],...t,n[n.length-1]];return s.
+slice(1).map((o,a)=>[s[a],o])}function O_(e,t,n,s,o){let a=Op(n),r=et(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>S_.
 map(h=>{let f=e[0]+Math.cos(h)*(p*o+r/2-o*.6),g=e[1]+Math.sin(h)*p*o;return{box:{x:f,y:g,width:r,height:o*1.5},
-cost:p*2}})),{box:c}=s.choose(l),d=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:t,badge:d}}function O_([e,t],n,s,o){
-let a=Math.hypot(t[0]-e[0],t[1]-e[1])||1,r=[-(t[1]-e[1])/a,(t[0]-e[0])/a],[l,c]=[Qe(n,o),o*1.3],d=(f,g)=>[f[0]+
-r[0]*g,f[1]+r[1]*g],p=[1.8,3.2,4.8].flatMap(f=>[f,-f].flatMap(g=>[.5,.3,.7].map(b=>{let[v,O]=[d(e,g*o),d(t,g*o)],
-R={x:v[0]+(O[0]-v[0])*b,y:v[1]+(O[1]-v[1])*b,width:l,height:c},N=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(g*r[1])*
-o*.9:0,T=[[v,O],[d(e,Math.sign(g)*o*.5),d(v,Math.sign(g)*4)],[d(t,Math.sign(g)*o*.5),d(O,Math.sign(g)*4)]];return{
-box:{...R,y:R.y+N},cost:Math.abs(g)+(b===.5?0:.5),lines:T}}))),h=s.choose(p);return{box:h.box,lines:h.lines,text:n}}
-function A_(e){return e.map(([t,n])=>_`<path class="dimension tick" d="M${t-4} ${n+4}L${t+4} ${n-4}"/>`)}function L_({
+cost:p*2}})),{box:c}=s.choose(l),d=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:t,badge:d}}function A_([e,t],n,s,o){
+let a=Math.hypot(t[0]-e[0],t[1]-e[1])||1,r=[-(t[1]-e[1])/a,(t[0]-e[0])/a],[l,c]=[et(n,o),o*1.3],d=(f,g)=>[f[0]+
+r[0]*g,f[1]+r[1]*g],p=[1.8,3.2,4.8].flatMap(f=>[f,-f].flatMap(g=>[.5,.3,.7].map(b=>{let[v,R]=[d(e,g*o),d(t,g*o)],
+Y={x:v[0]+(R[0]-v[0])*b,y:v[1]+(R[1]-v[1])*b,width:l,height:c},x=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(g*r[1])*
+o*.9:0,S=[[v,R],[d(e,Math.sign(g)*o*.5),d(v,Math.sign(g)*4)],[d(t,Math.sign(g)*o*.5),d(R,Math.sign(g)*4)]];return{
+box:{...Y,y:Y.y+x},cost:Math.abs(g)+(b===.5?0:.5),lines:S}}))),h=s.choose(p);return{box:h.box,lines:h.lines,text:n}}
+function L_(e){return e.map(([t,n])=>_`<path class="dimension tick" d="M${t-4} ${n+4}L${t+4} ${n-4}"/>`)}function E_({
 x:e,y:t,width:n,height:s},o,a){return _`<rect class="ground" x=${e-n/2} y=${t-s/2} width=${n} height=${s}/>
-    <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Sp({
-x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function E_(e){return it([e])}var x_,lt=m(()=>{
-y();re();L();or();kn();x_=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function P_(e){try{return N_.includes(new Intl.Locale(e).region??"")?"inch":"mm"}catch{return"mm"}}function Op(){
-jd()||Ze({units:P_(navigator.language)})}function Lp(e){if(!e?.punches||!e.dies)return[];let t=!!e.press,n=e.punches.
-length>0&&e.dies.length>0,s=[{step:"units",done:Uo("units")},{step:"press",done:t},{step:"tools",done:n}],o=s.
-slice(1).some(({step:r,done:l})=>!l&&!Uo(r)),a=!t&&!n&&!Uo("units");return o||a?s:[]}var N_,Uo,Ap,El=m(()=>{re();
-N_=["US","LR","MM"];Uo=e=>(C().skipped??[]).includes(e),Ap=e=>Ze({skipped:[...C().skipped??[],e]})});function Np(e,t){return t===P()?[ar.length,ne(e)]:t===`${P()}/s`?[ar.speed,B_(e)?`${e} ${t}`:e]:t===pt().unit?
-[ar.force,cn(e,pt())]:t===nt().unit?[ar.rating,cn(e,nt())]:null}function I_(e,t){let n=Np(e,t);if(!n)return null;
-let[{spellings:s},o]=n,[,a,r="0",l,c,d,p=""]=R_.exec(_s(o))??[],h=s[p.toLowerCase().trim()];if(a===void 0||!h||
-Number(c)===0)return null;let f=l?Number(r)+Number(l)/Number(c):Number(d);return(a==="-"?-f:f)*h}function Pp(e,t){
-let n=I_(e,t);if(n===null)return"";let[{both:s}]=Np(e,t);return s.map(([o,a,r])=>`${W_(n/a,r)} ${o}`).join(" =\
- ")}var C_,Ep,ar,R_,B_,W_,Cp=m(()=>{L();C_={mm:1,cm:10,m:1e3,in:Se,inch:Se,'"':Se,ft:304.8},Ep={"short tons":Vt,
-t:va},ar={length:{spellings:C_,both:[["mm",1,3],["in",Se,4]]},speed:{spellings:{"mm/s":1,"in/s":Se},both:[["mm\
-/s",1,3],["in/s",Se,3]]},force:{spellings:{kn:1,n:.001,...Ep},both:[["kN",1,1],["short tons",Vt,1]]},rating:{spellings:{
-"kn/m":1,"n/mm":1,"short tons/ft":Vt/To,"t/m":Ep.t},both:[["kN/m",1,1],["short tons/ft",Vt/To,1]]}},R_=/^([+-]?)(?:(?:(\d+)[ -])?(\d+)\/(\d+)|(\d+\.?\d*|\.\d+)) *(.*)$/;
-B_=e=>/^[\d.,]+$/.test(e.trim());W_=(e,t)=>te(e,t).replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,"")});function Mt([e,t],[n,s],o,a=[(e+n)/2,(t+s)/2-10]){return _`<path class="dimension strong" d="M${e} ${t}L${n} ${s}"/>
+    <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Tp({
+x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function N_(e){return ct([e])}var S_,dt=m(()=>{
+y();re();L();ar();kn();S_=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function C_(e){try{return P_.includes(new Intl.Locale(e).region??"")?"inch":"mm"}catch{return"mm"}}function Ap(){
+Hd()||Ze({units:C_(navigator.language)})}function Ep(e){if(!e?.punches||!e.dies)return[];let t=!!e.press,n=e.punches.
+length>0&&e.dies.length>0,s=[{step:"units",done:Go("units")},{step:"press",done:t},{step:"tools",done:n}],o=s.
+slice(1).some(({step:r,done:l})=>!l&&!Go(r)),a=!t&&!n&&!Go("units");return o||a?s:[]}var P_,Go,Lp,Cl=m(()=>{re();
+P_=["US","LR","MM"];Go=e=>(P().skipped??[]).includes(e),Lp=e=>Ze({skipped:[...P().skipped??[],e]})});function Pp(e,t){return t===N()?[rr.length,ne(e)]:t===`${N()}/s`?[rr.speed,I_(e)?`${e} ${t}`:e]:t===ht().unit?
+[rr.force,cn(e,ht())]:t===ot().unit?[rr.rating,cn(e,ot())]:null}function W_(e,t){let n=Pp(e,t);if(!n)return null;
+let[{spellings:s},o]=n,[,a,r="0",l,c,d,p=""]=B_.exec(xs(o))??[],h=s[p.toLowerCase().trim()];if(a===void 0||!h||
+Number(c)===0)return null;let f=l?Number(r)+Number(l)/Number(c):Number(d);return(a==="-"?-f:f)*h}function Cp(e,t){
+let n=W_(e,t);if(n===null)return"";let[{both:s}]=Pp(e,t);return s.map(([o,a,r])=>`${D_(n/a,r)} ${o}`).join(" =\
+ ")}var R_,Np,rr,B_,I_,D_,Rp=m(()=>{L();R_={mm:1,cm:10,m:1e3,in:Se,inch:Se,'"':Se,ft:304.8},Np={"short tons":Vt,
+t:ka},rr={length:{spellings:R_,both:[["mm",1,3],["in",Se,4]]},speed:{spellings:{"mm/s":1,"in/s":Se},both:[["mm\
+/s",1,3],["in/s",Se,3]]},force:{spellings:{kn:1,n:.001,...Np},both:[["kN",1,1],["short tons",Vt,1]]},rating:{spellings:{
+"kn/m":1,"n/mm":1,"short tons/ft":Vt/Oo,"t/m":Np.t},both:[["kN/m",1,1],["short tons/ft",Vt/Oo,1]]}},B_=/^([+-]?)(?:(?:(\d+)[ -])?(\d+)\/(\d+)|(\d+\.?\d*|\.\d+)) *(.*)$/;
+I_=e=>/^[\d.,]+$/.test(e.trim());D_=(e,t)=>te(e,t).replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,"")});function Mt([e,t],[n,s],o,a=[(e+n)/2,(t+s)/2-10]){return _`<path class="dimension strong" d="M${e} ${t}L${n} ${s}"/>
     <circle class="dimension-end" cx=${e} cy=${t} r="4"/>
     <circle class="dimension-end" cx=${n} cy=${s} r="4"/>
-    <text x=${a[0]} y=${a[1]} text-anchor="middle" font-size="21">${o}</text>`}function Go(e){let[t,n]=H_[e];return i`<svg class="drawing word-picture" viewBox="0 0 360 260" role="img" aria-label=${t}>
+    <text x=${a[0]} y=${a[1]} text-anchor="middle" font-size="21">${o}</text>`}function qo(e){let[t,n]=j_[e];return i`<svg class="drawing word-picture" viewBox="0 0 360 260" role="img" aria-label=${t}>
     ${n}
-  </svg>`}var Rp,D_,Vo,rr,F_,H_,Nl=m(()=>{y();Rp=_`<path class="tool" d="M180 168L150 138V20H210V138Z"/>
-  <path class="tool" d="M80 150H130L180 200L230 150H280V245H80Z"/>`,D_=_`<path class="sheet-line" d="M88 80L180 178L272 80"/>`,
-Vo=_`${Rp}${D_}`,rr=_`<path class="sheet-line" d="M50 200H230Q250 200 250 180V60"/>`,F_=_`<path class="sheet-line" d="M30 130H330"/><path class="fold" d="M180 100V160"/>`,
-H_={"v-opening":["A die, its V opening marked",_`${Vo}${Mt([130,225],[230,225],"V opening",[180,218])}
-    <path class="dimension" d="M130 150V232M230 150V232"/>`],"tip-radius":["A punch, its tip marked",_`${Rp}${Mt(
+  </svg>`}var Bp,F_,zo,ir,H_,j_,Rl=m(()=>{y();Bp=_`<path class="tool" d="M180 168L150 138V20H210V138Z"/>
+  <path class="tool" d="M80 150H130L180 200L230 150H280V245H80Z"/>`,F_=_`<path class="sheet-line" d="M88 80L180 178L272 80"/>`,
+zo=_`${Bp}${F_}`,ir=_`<path class="sheet-line" d="M50 200H230Q250 200 250 180V60"/>`,H_=_`<path class="sheet-line" d="M30 130H330"/><path class="fold" d="M180 100V160"/>`,
+j_={"v-opening":["A die, its V opening marked",_`${zo}${Mt([130,225],[230,225],"V opening",[180,218])}
+    <path class="dimension" d="M130 150V232M230 150V232"/>`],"tip-radius":["A punch, its tip marked",_`${Bp}${Mt(
 [180,166],[255,60],"tip radius",[290,52])}`],"inside-radius":["A bent sheet, the radius inside the bend marked",
-_`${rr}${Mt([238,186],[150,110],"inside radius",[135,98])}`],flange:["A bent sheet, the flange marked",_`${rr}${Mt(
-[290,205],[290,60],"flange",[325,48])}`],deduction:["A bent sheet with its two outside lengths, A and B",_`${rr}${Mt(
-[45,235],[258,235],"A")}${Mt([290,207],[290,60],"B",[315,138])}`],blank:["A flat sheet with its bend line",_`${F_}${Mt(
+_`${ir}${Mt([238,186],[150,110],"inside radius",[135,98])}`],flange:["A bent sheet, the flange marked",_`${ir}${Mt(
+[290,205],[290,60],"flange",[325,48])}`],deduction:["A bent sheet with its two outside lengths, A and B",_`${ir}${Mt(
+[45,235],[258,235],"A")}${Mt([290,207],[290,60],"B",[315,138])}`],blank:["A flat sheet with its bend line",_`${H_}${Mt(
 [30,190],[330,190],"blank = A + B − deduction")}`],allowance:["A bent sheet, the length of the metal in the \
-bend marked",_`${rr}<path class="dimension strong" d="M222 200Q250 200 250 172"/>
+bend marked",_`${ir}<path class="dimension strong" d="M222 200Q250 200 250 172"/>
       <text x="165" y="160" font-size="21" text-anchor="middle">bend allowance</text>`],"k-factor":["A bent sh\
 eet, the line that keeps its length marked",_`<path class="tool" d="M60 240A180 180 0 0 1 240 60V110A130 130 0 0 0 110 240Z"/>
       <path class="centre strong" d="M88 240A152 152 0 0 1 240 88"/>
@@ -549,18 +563,18 @@ eet, the line that keeps its length marked",_`<path class="tool" d="M60 240A180 
 "A sheet under the punch, and more open after it",_`<path class="sheet-line" d="M90 70L180 190L270 70"/>
       <path class="centre strong" d="M66 90L180 190L294 90"/>
       <text x="180" y="235" font-size="21" text-anchor="middle">dashed: after release</text>`],"set-angle":["A\
- bend in its tools, the angle between its flats marked",_`${Vo}<path class="dimension strong" d="M120 114A90 90 0 0 1 240 114"/>
+ bend in its tools, the angle between its flats marked",_`${zo}<path class="dimension strong" d="M120 114A90 90 0 0 1 240 114"/>
       <text x="305" y="100" font-size="21" text-anchor="middle">set angle</text>`],"punch-depth":["A bend in i\
-ts tools, the way of the punch below the flat sheet marked",_`${Vo}<path class="centre" d="M40 132H320"/>
+ts tools, the way of the punch below the flat sheet marked",_`${zo}<path class="centre" d="M40 132H320"/>
       ${Mt([320,132],[320,168],"depth",[320,195])}`],gauge:["A flat sheet on the die against the back gauge, X\
  and R marked",_`<path class="tool" d="M80 150H130L160 180L190 150H240V240H80Z"/>
       <path class="sheet-line thin" d="M40 143H285V60"/>
       <path class="tool" d="M292 82H340V104H292Z"/>${Mt([160,40],[292,40],"X")}
       ${Mt([318,150],[318,93],"R",[338,130])}
       <path class="centre" d="M160 20V240M240 150H340"/>`],"second-hit":["The same bend, pressed again and a l\
-ittle deeper",_`${Vo}<path class="dimension strong" d="M180 25V75M170 62L180 78L190 62"/>
+ittle deeper",_`${zo}<path class="dimension strong" d="M180 25V75M170 62L180 78L190 62"/>
       <text x="272" y="40" font-size="21" text-anchor="middle">again, deeper</text>`],rating:["A bend in its t\
-ools, the force on the punch marked",_`${Vo}<path class="dimension strong" d="M180 2V60M168 44L180 62L192 44"/>
+ools, the force on the punch marked",_`${zo}<path class="dimension strong" d="M180 2V60M168 44L180 62L192 44"/>
       <text x="250" y="40" font-size="21" text-anchor="middle">force</text>`],label:["A label with its square \
 and its code",_`<path class="tool" d="M40 40H320V220H40Z"/>
       <path class="square" d="M60 60h40v40h-40zM60 160h40v40h-40zM150 60h40v40h-40z
@@ -571,8 +585,8 @@ and its code",_`<path class="tool" d="M40 40H320V220H40Z"/>
       <text x="180" y="155" font-size="24" text-anchor="middle">X 57.9</text>`],devices:["A phone and a comput\
 er of the same shop",_`<path class="tool" d="M40 50H110V190H40ZM170 60H330V170H170ZM150 190H350V205H150Z"/>
       <path class="dimension strong" d="M115 120H165"/>`],copy:["The shop's file and its copy",_`<path class="tool" d="M60 60H140V190H60ZM220 60H300V190H220Z"/>
-      <path class="dimension strong" d="M150 125H210M196 115L212 125L196 135"/>`]}});function ir(e){let t=j_[e];return t?i`<a class="word" href="/words#${t}" data-test="word-${t}" @click=${U_(t)}>${e}</a>`:
-e}var zo,j_,Pl,U_,lr=m(()=>{y();Nl();zo={"v-opening":{title:"V opening",text:"The width of the V in the die, b\
+      <path class="dimension strong" d="M150 125H210M196 115L212 125L196 135"/>`]}});function lr(e){let t=U_[e];return t?i`<a class="word" href="/words#${t}" data-test="word-${t}" @click=${V_(t)}>${e}</a>`:
+e}var Ko,U_,Bl,V_,cr=m(()=>{y();Rl();Ko={"v-opening":{title:"V opening",text:"The width of the V in the die, b\
 etween the sharp corners of its face and flanks. Usual is 8 times the thickness: a wider V takes less force an\
 d gives a larger inside radius and a longer flange."},"tip-radius":{title:"Tip radius",text:"The rounding of t\
 he punch's tip. A tip much sharper than the sheet is thick creases it."},"inside-radius":{title:"Inside radius",
@@ -593,24 +607,24 @@ to the finger's face, R its height above the die's top face."},"second-hit":{tit
 A bend can be closed further, never opened. So the first piece is pressed a little too open, measured, and pre\
 ssed again, deeper."},rating:{title:"Rating and force to allow for",text:"The rating is what a tool bears over\
  its length, as stamped on it. The force to allow for is the high end of what a bend may take; it is compared \
-with each rating. Plate and papers come first."}},j_={"V opening":"v-opening","V openings":"v-opening","Tip ra\
+with each rating. Plate and papers come first."}},U_={"V opening":"v-opening","V openings":"v-opening","Tip ra\
 dius":"tip-radius","Inside radius":"inside-radius","Flange from":"flange",Deduction:"deduction","Bend allowanc\
 e":"allowance","K-factor":"k-factor",Springback:"springback","Set angle":"set-angle","First hit: set angle":"s\
-econd-hit",Depth:"punch-depth","First hit: depth":"punch-depth","Allow for":"rating",Rating:"rating"};Pl=e=>i`${Go(
+econd-hit",Depth:"punch-depth","First hit: depth":"punch-depth","Allow for":"rating",Rating:"rating"};Bl=e=>i`${qo(
 e)}
-    <p>${zo[e].text}</p>`,U_=e=>t=>{if(t.ctrlKey||t.metaKey||t.shiftKey)return;t.preventDefault();let n=document.
+    <p>${Ko[e].text}</p>`,V_=e=>t=>{if(t.ctrlKey||t.metaKey||t.shiftKey)return;t.preventDefault();let n=document.
 querySelector("dialog.word-entry")??document.createElement("dialog");n.className="word-entry",n.setAttribute("\
-aria-label",zo[e].title),n.isConnected||document.body.append(n);let s=n;vt(i`<h2>${zo[e].title}</h2>
-      ${Pl(e)}
+aria-label",Ko[e].title),n.isConnected||document.body.append(n);let s=n;vt(i`<h2>${Ko[e].title}</h2>
+      ${Bl(e)}
       <div class="buttons">
         <button type="button" class="button next" data-test="close-word" @click=${()=>s.close()}>
           Close
         </button>
-      </div>`,s),s.open||s.showModal()}});function A({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],meant:r=Kd(String(n)),keys:l="text",placeholder:c="",
-unit:d="",on:p="input",next:h=!1,list:f="",mark:g=0}){let b=O=>s(O.target.value),v=a.length?"":Pp(String(n),d);
+      </div>`,s),s.open||s.showModal()}});function A({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],meant:r=qd(String(n)),keys:l="text",placeholder:c="",
+unit:d="",on:p="input",next:h=!1,list:f="",mark:g=0}){let b=R=>s(R.target.value),v=a.length?"":Cp(String(n),d);
 return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${e}
-      >${V_(g)}${ir(t)}${d?i` <span class="hint">(${d})</span>`:u}</label
+      >${G_(g)}${lr(t)}${d?i` <span class="hint">(${d})</span>`:u}</label
     >
     <input
       id=${e}
@@ -628,16 +642,16 @@ return i`<div class="field ${a.length?"has-wrong":""}">
       @input=${p==="input"?b:u}
       @change=${p==="change"?b:u} />
     <span id="${e}-more">
-      ${a.map(O=>i`<span class="wrong" data-test="wrong-${e}">${O}</span>`)}
+      ${a.map(R=>i`<span class="wrong" data-test="wrong-${e}">${R}</span>`)}
       ${v?i`<span class="hint" data-test="read-${e}">${v}</span>`:u}
       ${o?i`<span class="hint">${o}</span>`:u}
     </span>
-    ${a.length?G_(e,r,s):u}
-  </div>`}function G_(e,t,n){return i`<div class="may-mean">
+    ${a.length?z_(e,r,s):u}
+  </div>`}function z_(e,t,n){return i`<div class="may-mean">
     ${t.map(s=>i`<button type="button" class="button" data-test="may-mean-${e}" @click=${()=>n(s)}>
           ${s}
         </button>`)}
-  </div>`}function Kn({name:e,label:t,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
+  </div>`}function Jn({name:e,label:t,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
 length?"has-wrong":""}">
     <label for=${e}>${t}${l?i` <span class="hint">(${l})</span>`:u}</label>
     <textarea
@@ -684,8 +698,8 @@ length?"has-wrong":""}">
           </label>`)}
     </div>
   </div>`}function Ot(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var _e,
-V_,z=m(()=>{y();$n();Cp();L();lr();_e=e=>t=>{t.preventDefault(),e()};V_=e=>e?i`<span class="mark-in-label" aria-hidden="true">${e}</span> `:
-u});function Bp(e,t){return i`<p>
+G_,G=m(()=>{y();$n();Rp();L();cr();_e=e=>t=>{t.preventDefault(),e()};G_=e=>e?i`<span class="mark-in-label" aria-hidden="true">${e}</span> `:
+u});function Ip(e,t){return i`<p>
       Check a bend at once: until your press and tools are entered, plain stand-in tools are counted with, and
       the answer says so.
     </p>
@@ -693,83 +707,83 @@ u});function Bp(e,t){return i`<p>
     <section aria-label="Set up the shop">
       <h2>Set up the shop</h2>
       <ol class="first-steps" data-test="first-steps">
-        ${e.map(n=>z_(n,t))}
+        ${e.map(n=>q_(n,t))}
       </ol>
     </section>
     <nav class="home-new" aria-label="Start something">
       <a class="button" href="/part" data-test="new-part">New part</a>
       <a class="button" href="/scan">Scan a label</a>
-    </nav>`}function z_({step:e,done:t},n){let{title:s,words:o,body:a}=q_[e](n),r=!t&&!Uo(e),l=()=>{Ap(e),n()};
+    </nav>`}function q_({step:e,done:t},n){let{title:s,words:o,body:a}=K_[e](n),r=!t&&!Go(e),l=()=>{Lp(e),n()};
 return i`<li class="panel" data-test="step-${e}" data-open=${String(r)}>
     <h3>${s} ${t?i`<span class="soft">done</span>`:u}</h3>
     ${r?i`<p>${o}</p>`:u} ${a}
     ${r?i`<button type="button" class="button" data-test="later-${e}" @click=${l}>
             ${e==="units"?"That is right":"Later"}
           </button>`:u}
-  </li>`}var q_,Ip=m(()=>{y();El();re();z();q_={units:e=>({title:"Units",words:"Guessed from the language of t\
-his browser. Settings change them at any time.",body:Q({name:"units",label:"Units",value:C().units,options:[["\
+  </li>`}var K_,Wp=m(()=>{y();Cl();re();G();K_={units:e=>({title:"Units",words:"Guessed from the language of t\
+his browser. Settings change them at any time.",body:Q({name:"units",label:"Units",value:P().units,options:[["\
 mm","mm and kN"],["inch","inch and tons"]],change:t=>{Ze({units:t==="inch"?"inch":"mm"}),e()}})}),press:()=>({
 title:"Press",words:"Its name, force and bed length are enough.",body:i`<a class="button" href="/shop/press" data-test="to-press">The press</a>`}),
 tools:()=>({title:"Tools",words:"Pick a shape by its picture, type the sizes that are engraved on it.",body:i`<a class="button" href="/shop/dies/+" data-test="to-dies">Add a die</a>
-      <a class="button" href="/shop/punches/+" data-test="to-punches">Add a punch</a>`})}});var Ps,se,ct=m(()=>{y();Ps=()=>matchMedia("(min-width: 1000px)").matches,se=(e,t,{test:n="",open:s=Ps()}={})=>i`<details class="fold" data-test=${n||
+      <a class="button" href="/shop/punches/+" data-test="to-punches">Add a punch</a>`})}});var xn,se,tt=m(()=>{y();xn=()=>matchMedia("(min-width: 1000px)").matches,se=(e,t,{test:n="",open:s=xn()}={})=>i`<details class="fold" data-test=${n||
 u} ?open=${s}>
     <summary><h2>${e}</h2></summary>
     ${t}
-  </details>`});function k(e,t=K_[e]){return i`<span class="flag ${e}"
-    ><svg viewBox="0 0 24 24" aria-hidden="true">${Z_[e]}</svg>${t}</span
-  >`}function Cl({step:e,steps:t=[]}){return t.length>1?i`<b>Steps ${t.join(", ")}.</b> `:e?i`<b>Step ${e}.</b> `:
-u}function Ue(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>Cs.indexOf(Ae(s))-Cs.indexOf(
+  </details>`});function k(e,t=Z_[e]){return i`<span class="flag ${e}"
+    ><svg viewBox="0 0 24 24" aria-hidden="true">${Y_[e]}</svg>${t}</span
+  >`}function Il({step:e,steps:t=[]}){return t.length>1?i`<b>Steps ${t.join(", ")}.</b> `:e?i`<b>Step ${e}.</b> `:
+u}function Ue(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>Bs.indexOf(Ae(s))-Bs.indexOf(
 Ae(o)));return n.length===0?u:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
           ${k(Ae(s))}
           <div class="say">
-            ${Cl(s)}${Je(s.template,s.numbers)}
-            ${s.do?i`<div class="do">${Je(Zn(s),s.numbers)}</div>`:u}
+            ${Il(s)}${Je(s.template,s.numbers)}
+            ${s.do?i`<div class="do">${Je(Xn(s),s.numbers)}</div>`:u}
           </div>
         </li>`)}
-  </ul>`}function Rs(e){let t=new Map;for(let s of e){let o=`${Ae(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
-let n=[...t.values()].sort(([s],[o])=>Cs.indexOf(Ae(s))-Cs.indexOf(Ae(o)));return i`<ul class="checks lines" data-test="checks">
+  </ul>`}function Is(e){let t=new Map;for(let s of e){let o=`${Ae(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
+let n=[...t.values()].sort(([s],[o])=>Bs.indexOf(Ae(s))-Bs.indexOf(Ae(o)));return i`<ul class="checks lines" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s[0].level} data-code=${s[0].code}>
-          ${Y_(s)}
+          ${J_(s)}
         </li>`)}
-  </ul>`}function Y_([e,...t]){let n=i`${k(Ae(e))}
-    <div class="say">${Cl(e)}${Je(e.template,e.numbers)} ${J_(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
+  </ul>`}function J_([e,...t]){let n=i`${k(Ae(e))}
+    <div class="say">${Il(e)}${Je(e.template,e.numbers)} ${X_(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
 level==="stop"}>
     <summary>${n}</summary>
-    ${t.map(s=>i`<p class="say">${Cl(s)}${Je(s.template,s.numbers)}</p>`)}
-    ${e.do?i`<p class="do">${Je(Zn(e),e.numbers)}</p>`:u}
-  </details>`}function J_(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?u:t.
-length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var K_,Cs,
-Z_,Ae,Me,Zn,je,qo,G=m(()=>{y();L();K_={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},Cs=
-["stop","caution","unknown","note","ok"],Z_={stop:_`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+    ${t.map(s=>i`<p class="say">${Il(s)}${Je(s.template,s.numbers)}</p>`)}
+    ${e.do?i`<p class="do">${Je(Xn(e),e.numbers)}</p>`:u}
+  </details>`}function X_(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?u:t.
+length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var Z_,Bs,
+Y_,Ae,Me,Xn,je,Zo,V=m(()=>{y();L();Z_={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},Bs=
+["stop","caution","unknown","note","ok"],Y_={stop:_`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:_`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
     <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:_`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:_`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:_`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Ae=({level:e,sign:t,do:n,
-step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),Me=({template:e,numbers:t})=>Je(e,t),Zn=({do:e,do_template:t})=>t??
-e,je=({template:e,numbers:t={},words:n=""})=>e?Je(e,t):n,qo=e=>e.map(Me).join(" ")});function Yn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
-c",month:"short",year:"numeric"})}function de(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${Yn(e)}\
-, ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function Bs({made_at:e,received_at:t}){return t?
-!e||Math.abs(Date.parse(e)-Date.parse(t))<X_?de(t):`in the shop ${de(t)}, made ${de(e)} by the device’s clock`:
-de(e??"")}function Yt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var X_,Ve=m(()=>{X_=5*6e4});function Rl(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),Me=({template:e,numbers:t})=>Je(e,t),Xn=({do:e,do_template:t})=>t??
+e,je=({template:e,numbers:t={},words:n=""})=>e?Je(e,t):n,Zo=e=>e.map(Me).join(" ")});function Qn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
+c",month:"short",year:"numeric"})}function de(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${Qn(e)}\
+, ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function Ws({made_at:e,received_at:t}){return t?
+!e||Math.abs(Date.parse(e)-Date.parse(t))<Q_?de(t):`in the shop ${de(t)}, made ${de(e)} by the device’s clock`:
+de(e??"")}function Yt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var Q_,Ve=m(()=>{Q_=5*6e4});function Wl(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${e.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
-            <span class="code">${I(s.code)}</span>
+            <span class="code">${B(s.code)}</span>
             <span class="more">
-              ${t(s.metal)}, ${U(s.thickness_mm)} ${P()},
+              ${t(s.metal)}, ${j(s.thickness_mm)} ${N()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
-              ${Yn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · archived":""}
-              ${Q_(n.get(s.code)??"")}
+              ${Qn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · archived":""}
+              ${ev(n.get(s.code)??"")}
               ${s.settle?i`<span data-test="resolve">${k("caution",`${s.settle} to resolve`)}</span>`:u}
               ${s.worst==="stop"?k("stop"):u}
             </span>
           </a>
         </li>`)}
-  </ul>`}var Q_,Wp=m(()=>{y();fe();lt();L();G();Ve();Q_=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
-u});function dr(e,t,n,s){let o=$e(e.code),a=o.fault||(e.asked&&!o.whole?tv(o.code):"");return i`<form class="code-form" @submit=${l=>{
+  </ul>`}var ev,Dp=m(()=>{y();fe();dt();L();V();Ve();ev=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
+u});function ur(e,t,n,s){let o=$e(e.code),a=o.fault||(e.asked&&!o.whole?nv(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),e.asked=!0,o.whole?ce(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
@@ -789,38 +803,38 @@ l.preventDefault(),e.asked=!0,o.whole?ce(`/c/${o.code}`):n()}}>
       <button class="button ${o.whole?"next":""}" data-test="open">Open</button>
     </div>
     <p id="code-more" class="code-more" role="status">
-      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:ev(o,t,s)}
+      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:tv(o,t,s)}
     </p>
-  </form>`}function ev(e,t,n){if(!e.whole)return n;let s=t.find(o=>o.code===e.code);return s?i`<span data-test="code-found"
-        >${I(e.code)} is <b>${s.title||"untitled"}</b>.</span
+  </form>`}function tv(e,t,n){if(!e.whole)return n;let s=t.find(o=>o.code===e.code);return s?i`<span data-test="code-found"
+        >${B(e.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A valid code, but not on this device yet. Open asks the shop.</span
-      >`}var cr,tv,Bl=m(()=>{y();$n();fe();Ce();cr=()=>({code:"",asked:!1});tv=e=>e?`A card code has seven cha\
-racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Hp={};ae(Hp,{show:()=>ov});async function ov(e){e.title("Find a card");let t={typed:cr(),search:"",shown:Il},
-n=await Fp(),s=!1,o=()=>{let r=q(oe.press)?Lp(n.shop):[];r.length&&Op(),e.render(r.length&&n.list.length===0?i`<div class="home">
+      >`}var dr,nv,Dl=m(()=>{y();$n();fe();Ce();dr=()=>({code:"",asked:!1});nv=e=>e?`A card code has seven cha\
+racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var jp={};ae(jp,{show:()=>av});async function av(e){e.title("Find a card");let t={typed:dr(),search:"",shown:Fl},
+n=await Hp(),s=!1,o=()=>{let r=z(oe.press)?Ep(n.shop):[];r.length&&Ap(),e.render(r.length&&n.list.length===0?i`<div class="home">
             <h1>A new shop</h1>
-            ${Bp(r,o)} ${Dp}
+            ${Ip(r,o)} ${Fp}
           </div>`:i`<div class="home">
             <h1>Find a card</h1>
             <div class="home-scan">
-              <a class="button next wide" href="/scan" data-test="scan">${nv} Scan a label</a>
+              <a class="button next wide" href="/scan" data-test="scan">${sv} Scan a label</a>
             </div>
             <div class="home-ways">
-              ${dr(t.typed,n.list,o,"Seven characters, capitals or not.")}
+              ${ur(t.typed,n.list,o,"Seven characters, capitals or not.")}
               <nav class="home-new" aria-label="Start something">
-                ${le("/bend",sv)}
+                ${le("/bend",ov)}
                 ${le("/part",i`<a class="button" href="/part" data-test="new-part"
-                    >${B("cards.create","New part","Plan a part")}</a
+                    >${C("cards.create","New part","Plan a part")}</a
                   >`)}
               </nav>
             </div>
-            ${av(t,n,s,o)} ${Dp}
-          </div>`)};o();let a=async()=>{s||=at().reached!==null,n=await Fp(),o(),(s||n.list.length)&&e.ready()};
-document.addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await D().then(a)}async function Fp(){
-let[{list:e,where:t},n,s]=await Promise.all([_p(),wn(),Xe().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(
-r,xl(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>Es(n?.metals,r),shop:n}}function av(e,t,n,s){
-if(t.list.length===0)return n?cv():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
-let o=iv(t,e.search);return i`<section class="home-list" aria-label="Cards">
+            ${rv(t,n,s,o)} ${Fp}
+          </div>`)};o();let a=async()=>{s||=it().reached!==null,n=await Hp(),o(),(s||n.list.length)&&e.ready()};
+document.addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await W().then(a)}async function Hp(){
+let[{list:e,where:t},n,s]=await Promise.all([vp(),wn(),Xe().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(
+r,Sl(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>Cs(n?.metals,r),shop:n}}function rv(e,t,n,s){
+if(t.list.length===0)return n?dv():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
+let o=lv(t,e.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
       <label for="search">Look for a title, code, metal, thickness or note</label>
       <input
@@ -829,87 +843,87 @@ let o=iv(t,e.search);return i`<section class="home-list" aria-label="Cards">
         type="search"
         autocomplete="off"
         .value=${Oe(e.search)}
-        @input=${a=>{e.search=a.target.value,e.shown=Il,s()}} />
+        @input=${a=>{e.search=a.target.value,e.shown=Fl,s()}} />
     </div>
-    <p class="count" role="status" data-test="count">${lv(o.length,t,e.search)}</p>
-    ${Rl(o.slice(0,e.shown),t)}
+    <p class="count" role="status" data-test="count">${cv(o.length,t,e.search)}</p>
+    ${Wl(o.slice(0,e.shown),t)}
     ${o.length>e.shown?i`<div class="buttons">
             <button
               class="button"
               data-test="more"
-              @click=${()=>{e.shown+=Il,s()}}>
+              @click=${()=>{e.shown+=Fl,s()}}>
               Show more
             </button>
           </div>`:u}
-    ${e.search.trim()?u:rv(t)}
-  </section>`}function rv(e){let t=e.list.filter(n=>n.archived);return t.length?se(`Archived: ${t.length}`,Rl(
-t,e),{test:"archived",open:!1}):u}function iv({list:e,metalName:t},n){let s=n.toLowerCase().split(/\s+/).filter(
+    ${e.search.trim()?u:iv(t)}
+  </section>`}function iv(e){let t=e.list.filter(n=>n.archived);return t.length?se(`Archived: ${t.length}`,Wl(
+t,e),{test:"archived",open:!1}):u}function lv({list:e,metalName:t},n){let s=n.toLowerCase().split(/\s+/).filter(
 Boolean);return s.length===0?e.filter(o=>!o.archived):e.filter(o=>{let{code:a,title:r,note:l,metal:c,thickness_mm:d}=o,
-p=`${c} ${t(c)} ${U(d)} ${P()}`,h=`${a} ${I(a)} ${r} ${l} ${p}`.toLowerCase();return s.every(f=>h.includes(f))})}
-function lv(e,{list:t,where:n},s){let o=n==="device"?"on this device":"of the shop";return s.trim()===""?e===1?
-`1 card ${o}`:`${e} cards ${o}`:e===0?`None of the ${t.length} cards matches.`:`${e} of ${t.length} cards`}function cv(){
-return at().reached===!1?i`<div class="state" data-test="empty">
+p=`${c} ${t(c)} ${j(d)} ${N()}`,h=`${a} ${B(a)} ${r} ${l} ${p}`.toLowerCase();return s.every(f=>h.includes(f))})}
+function cv(e,{list:t,where:n},s){let o=n==="device"?"on this device":"of the shop";return s.trim()===""?e===1?
+`1 card ${o}`:`${e} cards ${o}`:e===0?`None of the ${t.length} cards matches.`:`${e} of ${t.length} cards`}function dv(){
+return it().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
-        <strong>The shop has no cards yet</strong>${B("cards.create","Describe a part, and keep its plan as th\
+        <strong>The shop has no cards yet</strong>${C("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Il,nv,Dp,sv,jp=m(()=>{y();$n();fe();be();Ne();He();ye();L();lt();El();we();Ip();ct();pe();Wp();
-Bl();Il=40,nv=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Fl,sv,Fp,ov,Up=m(()=>{y();$n();fe();be();Ne();He();ye();L();dt();Cl();we();Wp();tt();pe();Dp();
+Dl();Fl=40,sv=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`,Dp=i`<p><a href="/guide" data-test="to-guide">Guide</a></p>`,sv=i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`});var Jn,Up,Vp,Is,Wl=m(()=>{Jn=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`,Fp=i`<p><a href="/guide" data-test="to-guide">Guide</a></p>`,ov=i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`});var es,Vp,Gp,Ds,Hl=m(()=>{es=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
 °, V = 8 t",unit:"°",needed:!0},{name:"min_radius_over_t_across",label:"Smallest radius over t, across the g\
 rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius over t, with the grain",unit:"",
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
-ing n",unit:"",needed:!1}],Up=["guaranteed minimum","typical","measured","common practice","from memory"],Vp=[
+ing n",unit:"",needed:!1}],Vp=["guaranteed minimum","typical","measured","common practice","from memory"],Gp=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
-ss","stainless steel"],["aluminium","aluminium"]],Is=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
+ss","stainless steel"],["aluminium","aluminium"]],Ds=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function At(e=""){let n=e.split(`
-`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(Gp.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...zp}]}function Zp(e){let t=At(e),{angle:n,face:s}=t[t.length-1];return Xn(
-[...t,{...zp,angle:n,face:s}])}var Gp,zp,qp,Xn,Kp,Yp,Ko,ur=m(()=>{Gp=["v","angle","radius","face","centre","co\
-de","rating"],zp={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},qp=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];Xn=e=>e.map(t=>Gp.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
+`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(zp.map((a,r)=>[a,
+o[r]??""]))});return n.length?n:[{...qp}]}function Yp(e){let t=At(e),{angle:n,face:s}=t[t.length-1];return ts(
+[...t,{...qp,angle:n,face:s}])}var zp,qp,Kp,ts,Zp,Jp,Yo,pr=m(()=>{zp=["v","angle","radius","face","centre","co\
+de","rating"],qp={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},Kp=[["top","top"],["back","b\
+ack"],["bottom","bottom"],["front","front"]];ts=e=>e.map(t=>zp.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
 `
-`),Kp=(e,t,n)=>Xn(At(e).map((s,o)=>o===t?{...s,...n}:s));Yp=(e,t)=>Xn(At(e).filter((n,s)=>s!==t)),Ko={v_opening_mm:"\
+`),Zp=(e,t,n)=>ts(At(e).map((s,o)=>o===t?{...s,...n}:s));Jp=(e,t)=>ts(At(e).filter((n,s)=>s!==t)),Yo={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var Qp,eh,dv,uv,pv,pr,Jt,Ws,Dl,Jp,Xp,Fl,Hl,jl,Ds,Ul=m(()=>{Qp="Empty is unknown: checks with it then say so.",
-eh={name:"rating_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},
-dv={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
-ice twice."},uv=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],pv=[{name:"con\
+ating"}});var eh,th,uv,pv,hv,hr,Jt,Fs,jl,Xp,Qp,Ul,Vl,Gl,Hs,zl=m(()=>{eh="Empty is unknown: checks with it then say so.",
+th={name:"rating_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},
+uv={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
+ice twice."},pv=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],hv=[{name:"con\
 dition",label:"Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown",
-"unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],pr={name:"name",label:"Name",type:"\
-text",broad:!0},Jt=e=>t=>t.shape===e,Ws=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
-hint:`One point a line: x, y. x towards the back gauge, y up. ${t}`,when:Jt("points")}),Dl=(...e)=>({name:"sha\
-pe",label:"Shape",type:"pick",broad:!0,options:[...e,["points","by points or DXF"]]}),Jp={name:"turned",label:"\
-Sits in the press",type:"yes",options:[["no","as drawn"],["yes","reversed"]]},Xp={title:"Rating and pieces",part:"\
-rest",fields:[eh,dv]},Fl={title:"Place and condition",part:"rest",fields:[...uv,...pv]},Hl=e=>e.shape!=="multi\
-_v",jl=({die_holder_height_mm:e})=>!!e&&!/^0+([.,]0*)?( mm| in)?$/.test(String(e)),Ds={punches:[{title:"What i\
-t is",part:"what",fields:[pr,{name:"angle_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_m\
-m",label:"Tip radius",type:"length"}]},{title:"Outline",part:"outline",fields:[Dl(["straight","straight"],["go\
+"unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],hr={name:"name",label:"Name",type:"\
+text",broad:!0},Jt=e=>t=>t.shape===e,Fs=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
+hint:`One point a line: x, y. x towards the back gauge, y up. ${t}`,when:Jt("points")}),jl=(...e)=>({name:"sha\
+pe",label:"Shape",type:"pick",broad:!0,options:[...e,["points","by points or DXF"]]}),Xp={name:"turned",label:"\
+Sits in the press",type:"yes",options:[["no","as drawn"],["yes","reversed"]]},Qp={title:"Rating and pieces",part:"\
+rest",fields:[th,uv]},Ul={title:"Place and condition",part:"rest",fields:[...pv,...hv]},Vl=e=>e.shape!=="multi\
+_v",Gl=({die_holder_height_mm:e})=>!!e&&!/^0+([.,]0*)?( mm| in)?$/.test(String(e)),Hs={punches:[{title:"What i\
+t is",part:"what",fields:[hr,{name:"angle_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_m\
+m",label:"Tip radius",type:"length"}]},{title:"Outline",part:"outline",fields:[jl(["straight","straight"],["go\
 oseneck","gooseneck"]),{name:"height_mm",label:"Height, tip to seat",type:"length"},{name:"body_width_mm",label:"\
 Width of the body",type:"length"},{name:"neck_relief_mm",label:"Throat behind the tip",type:"length",when:Jt("\
 gooseneck")},{name:"neck_width_mm",label:"Thickness of the neck",type:"length",when:Jt("gooseneck"),blank:"as \
 the body"},{name:"throat_top_mm",label:"Throat begins to close",type:"length",when:Jt("gooseneck"),blank:"as h\
-igh as it can",hint:"Above the tip."},Ws("punch","The tip is at 0, 0."),Jp]},Xp,Fl],dies:[{title:"What it is",
-part:"what",fields:[pr,{name:"v_opening_mm",label:"V opening",type:"length",hint:"Between the sharp corners of\
- face and flanks.",when:Hl},{name:"angle_deg",label:"Angle of the V",type:"number",unit:"°",when:Hl},{name:"s\
-houlder_radius_mm",label:"Shoulder radius",type:"length",when:Hl}]},{title:"Outline",part:"outline",fields:[Dl(
+igh as it can",hint:"Above the tip."},Fs("punch","The tip is at 0, 0."),Xp]},Qp,Ul],dies:[{title:"What it is",
+part:"what",fields:[hr,{name:"v_opening_mm",label:"V opening",type:"length",hint:"Between the sharp corners of\
+ face and flanks.",when:Vl},{name:"angle_deg",label:"Angle of the V",type:"number",unit:"°",when:Vl},{name:"s\
+houlder_radius_mm",label:"Shoulder radius",type:"length",when:Vl}]},{title:"Outline",part:"outline",fields:[jl(
 ["single_v","single V"],["multi_v","block with several V's"]),{name:"height_mm",label:"Height",type:"length"},
-{name:"width_mm",label:"Width",type:"length"},Jp,{name:"openings",label:"The V's of the block",type:"openings",
-when:Jt("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:Jt("multi_v")},Ws("die","The \
-top face is at y 0, the V's middle at x 0.")]},Xp,Fl],holders:[{title:"What it is",part:"what",fields:[pr,eh]},
-{title:"Outline",part:"outline",fields:[Dl(["block","plain block"],["clamps","clamps that stick out"]),{name:"\
+{name:"width_mm",label:"Width",type:"length"},Xp,{name:"openings",label:"The V's of the block",type:"openings",
+when:Jt("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:Jt("multi_v")},Fs("die","The \
+top face is at y 0, the V's middle at x 0.")]},Qp,Ul],holders:[{title:"What it is",part:"what",fields:[hr,th]},
+{title:"Outline",part:"outline",fields:[jl(["block","plain block"],["clamps","clamps that stick out"]),{name:"\
 height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the front",
 type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to the ba\
 ck",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:Jt("clamps")},{name:"\
 body_front_mm",label:"Body above, to the front",type:"length",when:Jt("clamps")},{name:"body_back_mm",label:"B\
-ody above, to the back",type:"length",when:Jt("clamps")},Ws("holder","The punch's seat is at 0, 0.")]},Fl],press:[
-{title:"The press",part:"what",fields:[pr,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_\
+ody above, to the back",type:"length",when:Jt("clamps")},Fs("holder","The punch's seat is at 0, 0.")]},Ul],press:[
+{title:"The press",part:"what",fields:[hr,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_\
 mm",label:"Bed length",type:"length"}]},{title:"Room for the sheet and the tools",part:"rest",fields:[{name:"b\
 etween_frames_mm",label:"Between the frames",type:"length",blank:"unknown"},{name:"open_height_mm",label:"Open\
  height",type:"length",blank:"unknown"},{name:"stroke_mm",label:"Stroke",type:"length",blank:"unknown"},{name:"\
@@ -918,15 +932,15 @@ ram_width_mm",label:"Ram width",type:"length",blank:"unknown"},{name:"ram_height
 length",blank:"unknown"},{name:"bed_width_mm",label:"Bed width",type:"length",blank:"unknown"},{name:"bed_heig\
 ht_mm",label:"Bed height",type:"length",blank:"unknown"},{name:"floor_below_die_mm",label:"Floor below the die",
 type:"length",broad:!0,blank:"not looked at",hint:"From the face that the die stands on, down to the floor: lo\
-ng parts hang that far."},{...Ws("ram","From the face that carries the holder. Empty: a plain beam."),name:"ra\
-m_points_mm",label:"Ram by points",when:void 0,folded:!0},{...Ws("bed","From the face that carries the die or \
+ng parts hang that far."},{...Fs("ram","From the face that carries the holder. Empty: a plain beam."),name:"ra\
+m_points_mm",label:"Ram by points",when:void 0,folded:!0},{...Fs("bed","From the face that carries the die or \
 its holder. Empty: a plain beam."),name:"bed_points_mm",label:"Bed by points",when:void 0,folded:!0}]},{title:"\
 Riser or die holder on the bed",part:"rest",fields:[{name:"die_holder_height_mm",label:"Height under the die",
 type:"length",blank:"none",broad:!0,hint:"0 or empty: the die stands on the bed."},{name:"die_holder_width_mm",
-label:"Width",type:"length",when:jl,blank:"by points"},{name:"die_holder_rating_kn_per_m",label:"Rating of the\
- die holder",type:"rating",hint:"As stamped on it or in its papers.",when:jl},{...Ws("die_holder","The die's s\
+label:"Width",type:"length",when:Gl,blank:"by points"},{name:"die_holder_rating_kn_per_m",label:"Rating of the\
+ die holder",type:"rating",hint:"As stamped on it or in its papers.",when:Gl},{...Fs("die_holder","The die's s\
 eat is at y 0, the bed's at minus the height. Empty: a plain block."),name:"die_holder_points_mm",label:"Die h\
-older by points",when:jl,folded:!0}]},{title:"Ratings",part:"rest",fields:[{name:"force_per_m_limit_kn_per_m",
+older by points",when:Gl,folded:!0}]},{title:"Ratings",part:"rest",fields:[{name:"force_per_m_limit_kn_per_m",
 label:"Most force per length of bed",type:"rating",hint:"What bed and ram bear over a short length."},{name:"o\
 ff_centre_mm",label:"Full force off the middle, up to",type:"length",blank:"unknown"},{name:"deflection_mm",label:"\
 Gives way in the middle",type:"length",broad:!0,blank:"unknown",hint:"Bed and ram together, middle against end\
@@ -942,47 +956,47 @@ R to",type:"length",blank:"unknown"},{name:"finger_height_mm",label:"Finger heig
 wn"},{name:"finger_depth_mm",label:"Finger depth",type:"length",blank:"unknown"},{name:"gauge_repeatability_mm",
 label:"Repeats within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"\
 Holder in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"\
-none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function Lt(e=""){let t=_s(e);return t===""?null:hv.test(t)?Number(t):t}function gv(e){let{show:t}=Xt.number;return{
-v:Y(e.v_opening_mm),angle:t(e.angle_deg),radius:Y(e.shoulder_radius_mm),face:e.face,centre:Y(e.centre_mm),code:e.
-code??"",rating:Xt.rating.show(e.rating_kn_per_m)}}function $v({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
-let l={v_opening_mm:hr(e),angle_deg:Lt(t),shoulder_radius_mm:hr(n),centre_mm:hr(o)};return{...Object.fromEntries(
-Object.entries(l).filter(([,d])=>d!==null)),face:s||"top",code:a||null,rating_kn_per_m:th(r)}}function fr(e,t){
-return Object.fromEntries(Et(e).map(({name:n,type:s})=>[n,Xt[s].show(t[n])]))}function gr(e,t,n={}){let s=({name:r,
+none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function Lt(e=""){let t=xs(e);return t===""?null:mv.test(t)?Number(t):t}function $v(e){let{show:t}=Xt.number;return{
+v:Z(e.v_opening_mm),angle:t(e.angle_deg),radius:Z(e.shoulder_radius_mm),face:e.face,centre:Z(e.centre_mm),code:e.
+code??"",rating:Xt.rating.show(e.rating_kn_per_m)}}function bv({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
+let l={v_opening_mm:mr(e),angle_deg:Lt(t),shoulder_radius_mm:mr(n),centre_mm:mr(o)};return{...Object.fromEntries(
+Object.entries(l).filter(([,d])=>d!==null)),face:s||"top",code:a||null,rating_kn_per_m:nh(r)}}function gr(e,t){
+return Object.fromEntries(Et(e).map(({name:n,type:s})=>[n,Xt[s].show(t[n])]))}function $r(e,t,n={}){let s=({name:r,
 type:l})=>r in n&&Xt[l].show(n[r])===t[r]?n[r]:Xt[l].take(t[r]),a=Et(e).filter(({when:r})=>!r||r(t)).map(r=>({
-spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||bv(r)).map(({spec:r,value:l})=>[
-r.name,l]))}function sh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Xt.text.show(e[n]);for(let{
-name:n}of Is)t[n]=Xt.number.show(e[n]);for(let{name:n}of Jn){let s=e[n];for(let o of wv)t[`${n}.${o}`]=Xt.number.
-show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function oh(e){let t={name:e.name.trim(),note:e.note.trim(),
-gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of Is)(e[n]?.trim()||!s)&&(t[n]=Lt(e[n]));for(let{name:n,
-needed:s}of Jn){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?yv(e,n):null}
-return t}function yv(e,t){let n=["low","nominal","high"].map(s=>[s,Lt(e[`${t}.${s}`])]);return{...Object.fromEntries(
-n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function ah(e,t){
+spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||wv(r)).map(({spec:r,value:l})=>[
+r.name,l]))}function oh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Xt.text.show(e[n]);for(let{
+name:n}of Ds)t[n]=Xt.number.show(e[n]);for(let{name:n}of es){let s=e[n];for(let o of yv)t[`${n}.${o}`]=Xt.number.
+show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function ah(e){let t={name:e.name.trim(),note:e.note.trim(),
+gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of Ds)(e[n]?.trim()||!s)&&(t[n]=Lt(e[n]));for(let{name:n,
+needed:s}of es){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?_v(e,n):null}
+return t}function _v(e,t){let n=["low","nominal","high"].map(s=>[s,Lt(e[`${t}.${s}`])]);return{...Object.fromEntries(
+n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function rh(e,t){
 let n={},s=[];for(let[o,a]of Object.entries(e)){let r=`.${o}.`,c=(r.includes(".openings.")?t.filter(p=>p==="op\
 enings"):t).filter(p=>r.includes(`.${p}.`)).sort((p,h)=>h.length-p.length)[0],d=/\.(\d+)$/.exec(o)?.[1];c==="o\
 penings"?(n[o.slice(o.indexOf(c))]??=[]).push(...a):c?(n[c]??=[]).push(...d&&r.endsWith(`.${c}.${d}.`)?a.map(p=>`\
-Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var hv,mr,hr,mv,th,
-fv,Xt,nh,Et,bv,wv,Nt=m(()=>{Wl();ur();Ul();L();hv=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;mr=e=>(t="")=>t.trim()===
-""?null:e(t),hr=mr(e=>ne(e)),mv=mr(e=>cn(e,pt())),th=mr(e=>cn(e,nt())),fv=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
+Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var mv,fr,mr,fv,nh,
+gv,Xt,sh,Et,wv,yv,Nt=m(()=>{Hl();pr();zl();L();mv=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;fr=e=>(t="")=>t.trim()===
+""?null:e(t),mr=fr(e=>ne(e)),fv=fr(e=>cn(e,ht())),nh=fr(e=>cn(e,ot())),gv=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
 filter(Boolean),Xt={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
-show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:Y,take:hr},number:{show:e=>e==
-null?"":String(e),take:Lt},force:{show:e=>Ji(e,pt()),take:mv},rating:{show:e=>Ji(e,nt()),take:th},speed:{show:Y,
-take:mr(e=>ne(e).replace(/ (mm|in)$/," $1/s"))},lengths:{show:e=>(e??[]).map(Y).join(", "),take:(e="")=>e.split(
-/[,;\n]/).filter(t=>t.trim()).map(t=>ne(t))},points:{show:e=>(e??[]).map(([t,n])=>`${Y(t)}, ${Y(n)}`).join(`
-`),take:e=>fv(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>ne(n)))},openings:{show:e=>Xn((e??[]).map(gv)),
-take:e=>At(e).map($v)},figure:{show:String,take:String}};nh=e=>Xt.points.show(e),Et=e=>Ds[e].flatMap(t=>t.fields);
-bv=({type:e,blank:t})=>e==="rating"||t!==void 0,wv=["low","nominal","high","source","standing"]});function $r(e){let t={..._v};for(let n of Gl){let s=e.get(Vl[n])?.slice(0,60);if(s==null)continue;let o=` ${P()}`;
-t[n]=zl(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function br(e){let t=new URLSearchParams;for(let n of Gl){
-let s=e[n].trim();s!==""&&t.set(Vl[n],zl(n)?ne(s):s)}return t.toString()}function Zo(e){return vv.filter(t=>e[t].
-trim()==="")}function Qn(e){let t={};for(let n of Gl){let s=e[n].trim();s!==""&&(t[n]=zl(n)?ne(s):n==="include\
-d_angle_deg"?Lt(s):s)}return t}var _v,Vl,Gl,vv,zl,wr=m(()=>{Nt();L();_v={metal:"",thickness_mm:"",bend_length_mm:"",
-included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},Vl={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
-length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Gl=Object.keys(Vl),vv=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],zl=e=>e.endsWith("_mm")});function Qt(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
+show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:Z,take:mr},number:{show:e=>e==
+null?"":String(e),take:Lt},force:{show:e=>Xi(e,ht()),take:fv},rating:{show:e=>Xi(e,ot()),take:nh},speed:{show:Z,
+take:fr(e=>ne(e).replace(/ (mm|in)$/," $1/s"))},lengths:{show:e=>(e??[]).map(Z).join(", "),take:(e="")=>e.split(
+/[,;\n]/).filter(t=>t.trim()).map(t=>ne(t))},points:{show:e=>(e??[]).map(([t,n])=>`${Z(t)}, ${Z(n)}`).join(`
+`),take:e=>gv(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>ne(n)))},openings:{show:e=>ts((e??[]).map($v)),
+take:e=>At(e).map(bv)},figure:{show:String,take:String}};sh=e=>Xt.points.show(e),Et=e=>Hs[e].flatMap(t=>t.fields);
+wv=({type:e,blank:t})=>e==="rating"||t!==void 0,yv=["low","nominal","high","source","standing"]});function br(e){let t={...vv};for(let n of Kl){let s=e.get(ql[n])?.slice(0,60);if(s==null)continue;let o=` ${N()}`;
+t[n]=Zl(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function wr(e){let t=new URLSearchParams;for(let n of Kl){
+let s=e[n].trim();s!==""&&t.set(ql[n],Zl(n)?ne(s):s)}return t.toString()}function Jo(e){return kv.filter(t=>e[t].
+trim()==="")}function ns(e){let t={};for(let n of Kl){let s=e[n].trim();s!==""&&(t[n]=Zl(n)?ne(s):n==="include\
+d_angle_deg"?Lt(s):s)}return t}var vv,ql,Kl,kv,Zl,yr=m(()=>{Nt();L();vv={metal:"",thickness_mm:"",bend_length_mm:"",
+included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},ql={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
+length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},Kl=Object.keys(ql),kv=["meta\
+l","thickness_mm","bend_length_mm","included_angle_deg"],Zl=e=>e.endsWith("_mm")});function Qt(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:d}=a;try{let p=await e(c,d);d.aborted||t({question:c,answer:p})}catch(p){d.aborted||
-t({question:c,error:p})}}return{stop:r,ask(c,{now:d=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),d?0:s))}}}var Yo=m(
+t({question:c,error:p})}}return{stop:r,ask(c,{now:d=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),d?0:s))}}}var Xo=m(
 ()=>{});function Pt(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 u}>
-    <span class="what">${ir(e)}</span>
+    <span class="what">${lr(e)}</span>
     <span class="value"
       >${t.text}${t.unit==="°"?"°":i`<span class="unit">${t.unit}</span>`}</span
     >
@@ -991,70 +1005,70 @@ u}>
 u}</span
           >`:u}
     ${s&&s!==u?i`<span class="band">${s}</span>`:u}
-  </div>`}var yr=m(()=>{y();lr()});function _r(e){return e.force_kn===null||e.force_kn===void 0?u:i`<b>${$(Ge(e))}</b>
-    <small class="expected">expected ${$(xn(e))}</small>`}function Jo(e,t,n="force_kn",{note:s=u,origin:o=""}={}){
-return Pt(e,Ge(t,n),{note:i`expected ${$(xn(t,n))}${s}`,origin:o,test:n})}var Ge,xn,rh,ft=m(()=>{y();L();yr();
-Ge=(e,t="force_kn")=>rh(t)(e[`${t}_high`],{up:!0}),xn=(e,t="force_kn")=>rh(t)(e[t]),rh=e=>e==="force_kn"?me:Ie});var ql,ih=m(()=>{ql=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
+  </div>`}var _r=m(()=>{y();cr()});function vr(e){return e.force_kn===null||e.force_kn===void 0?u:i`<b>${$(Ge(e))}</b>
+    <small class="expected">expected ${$(Sn(e))}</small>`}function Qo(e,t,n="force_kn",{note:s=u,origin:o=""}={}){
+return Pt(e,Ge(t,n),{note:i`expected ${$(Sn(t,n))}${s}`,origin:o,test:n})}var Ge,Sn,ih,gt=m(()=>{y();L();_r();
+Ge=(e,t="force_kn")=>ih(t)(e[`${t}_high`],{up:!0}),Sn=(e,t="force_kn")=>ih(t)(e[t]),ih=e=>e==="force_kn"?me:Ie});var Yl,lh=m(()=>{Yl=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#e.observe(this),this.#t.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#e.disconnect(),this.#t.disconnect()}measure(){let t=this.
 querySelector("svg"),{width:n,height:s}=t?.viewBox.baseVal??{width:0,height:0};if(!t||!n||!t.clientWidth||!t.clientHeight)
 return;let o=Math.max(n/t.clientWidth,s/t.clientHeight);t.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",ql)});function Kl({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function lh(e,{
-left:t,right:n,bottom:s,top:o}){let[a,r]=es(e),[[l,c],[d,p]]=[e.on_sheet,e.on_tool],h=a-t>n-a?-1:1,f=r-s>.7*(o-
-s)?1:-1,[g,b]=Kl(e);return _`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
+define("drawing-frame",Yl)});function Jl({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function ch(e,{
+left:t,right:n,bottom:s,top:o}){let[a,r]=ss(e),[[l,c],[d,p]]=[e.on_sheet,e.on_tool],h=a-t>n-a?-1:1,f=r-s>.7*(o-
+s)?1:-1,[g,b]=Jl(e);return _`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
     <path class="near-line" d="M${l} ${-c}L${d} ${-p}" />
-    ${vr(e,n-t)?u:[e.on_sheet,e.on_tool].map(kv)}
+    ${kr(e,n-t)?u:[e.on_sheet,e.on_tool].map(xv)}
     <g transform="translate(${a} ${-r})">
-      ${vr(e,n-t)?_`<circle class="px near-ring" r="17" />`:u}
+      ${kr(e,n-t)?_`<circle class="px near-ring" r="17" />`:u}
       <path class="px near-leader" d="M${h*12} ${f*12}L${h*34} ${f*30}H${h*44}" />
       <text class="px label near-label" x=${h*50} y=${f*30-2}
         text-anchor=${h>0?"start":"end"}>${g}<tspan x=${h*50}
           dy="1.1em">${b}</tspan></text>
     </g>
-  </g>`}var es,vr,kv,Zl=m(()=>{y();L();es=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];vr=(e,t)=>Math.abs(
-e.distance_mm)<.1*t,kv=([e,t])=>_`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function Ct(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:d=!1,room:p=null}){
-let h=s??(e.bounds[2]-e.bounds[0])/6,f=n?Sv(h,d?c:null):Tv(e,h,c),g=p&&!n?Mv(f,p,h):f,{left:b,bottom:v,right:O,
-top:R}=g,N=l??xv(e,t==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
+  </g>`}var ss,kr,xv,Xl=m(()=>{y();L();ss=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];kr=(e,t)=>Math.abs(
+e.distance_mm)<.1*t,xv=([e,t])=>_`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function Ct(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:d=!1,room:p=null}){
+let h=s??(e.bounds[2]-e.bounds[0])/6,f=n?Tv(h,d?c:null):Mv(e,h,c),g=p&&!n?Ov(f,p,h):f,{left:b,bottom:v,right:R,
+top:Y}=g,x=l??Sv(e,t==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
       role="img"
       aria-label=${r}
       data-test="pose"
       data-pose=${t}
-      viewBox="${b} ${-R} ${O-b} ${R-v}"
+      viewBox="${b} ${-Y} ${R-b} ${Y-v}"
       preserveAspectRatio="xMidYMid meet">
-      ${[e.bed,e.die].map(Re).map(ch)}
-      <g transform="translate(0 ${N.down})">${N.tools.map(ch)}</g>
-      ${e.die.length?_`<path class="axis" d="M0 ${-R-999}V999" />`:u}
-      <path class="gauge" transform="translate(${N.back} 0)" d=${N.gauge} />
-      <path class="sheet" data-test="sheet" d=${N.sheet} />
-      ${t==="before"&&e.gauge_point?Ov(e.gauge_point,o,g):u}
-      ${t==="after"&&a?Av(e.after.sheet,a,h,g):u}
-      ${d&&c?lh(c,g):u}
+      ${[e.bed,e.die].map(Re).map(dh)}
+      <g transform="translate(0 ${x.down})">${x.tools.map(dh)}</g>
+      ${e.die.length?_`<path class="axis" d="M0 ${-Y-999}V999" />`:u}
+      <path class="gauge" transform="translate(${x.back} 0)" d=${x.gauge} />
+      <path class="sheet" data-test="sheet" d=${x.sheet} />
+      ${t==="before"&&e.gauge_point?Av(e.gauge_point,o,g):u}
+      ${t==="after"&&a?Lv(e.after.sheet,a,h,g):u}
+      ${d&&c?ch(c,g):u}
     </svg>
-  </drawing-frame>`}function xv(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Re(n),tools:[
-s,o,a].map(Re),down:0,gauge:Re(r),back:0}}function Sv(e,t){let[n,s]=t?es(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
-e,right:n+1.5*e,top:s+e}}function Tv(e,t,n){let[s,o,a,r]=it([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
+  </drawing-frame>`}function Sv(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Re(n),tools:[
+s,o,a].map(Re),down:0,gauge:Re(r),back:0}}function Tv(e,t){let[n,s]=t?ss(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
+e,right:n+1.5*e,top:s+e}}function Mv(e,t,n){let[s,o,a,r]=ct([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
 e.gauge_point[0]+1.5*t:0,d={left:Math.max(Math.min(s-.4*t,-1.4*t),-l),right:Math.min(Math.max(a+.4*t,c,1.4*t),
 Math.max(l,c))},p=d.right-d.left,h={...d,bottom:Math.max(Math.min(o-.3*t,-1.1*t,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*t,1.6*t),8*t)},f=n?Yl(h,es(n),Math.max(t,.1*p)):h;return{...f,bottom:Math.min(f.bottom,f.top*-.33)}}function Mv(e,{
-bounds:t,share:n},s){let o=Yl(Yl(e,[t[0],t[1]],s),[t[2],t[3]],s),a=r=>e[r]+(o[r]-e[r])*n;return{left:a("left"),
-right:a("right"),bottom:a("bottom"),top:a("top")}}function Ov([e,t],n,{bottom:s}){let o=s*.45;return _`<g class="dimension-line" data-test="gauge-dimension">
+max(r+.3*t,1.6*t),8*t)},f=n?Ql(h,ss(n),Math.max(t,.1*p)):h;return{...f,bottom:Math.min(f.bottom,f.top*-.33)}}function Ov(e,{
+bounds:t,share:n},s){let o=Ql(Ql(e,[t[0],t[1]],s),[t[2],t[3]],s),a=r=>e[r]+(o[r]-e[r])*n;return{left:a("left"),
+right:a("right"),bottom:a("bottom"),top:a("top")}}function Av([e,t],n,{bottom:s}){let o=s*.45;return _`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${e} ${-t}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${e}" />
-    ${dh(0,o,180)}${dh(e,o,0)}
+    ${uh(0,o,180)}${uh(e,o,0)}
     <g transform="translate(${e} ${-t})"><circle class="px touch" r="5" /></g>
-    ${uh(e/2,o,n,17)}
-  </g>`}function Av(e,t,n,{left:s,right:o}){let a=Math.min(...e.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
+    ${ph(e/2,o,n,17)}
+  </g>`}function Lv(e,t,n,{left:s,right:o}){let a=Math.min(...e.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=t/2*(Math.PI/180),[c,d]=[r*Math.sin(l),a+r*Math.cos(l)];return _`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-d}A${r} ${r} 0 0 1 ${c} ${-d}" />
-    ${uh(0,a+r,$(x(t)))}
-  </g>`}var ch,Yl,dh,uh,Xo=m(()=>{y();L();ih();Zl();kn();ch=e=>e?_`<path class="tool" d=${e} />`:u;Yl=({left:e,
+    ${ph(0,a+r,$(M(t)))}
+  </g>`}var dh,Ql,uh,ph,ea=m(()=>{y();L();lh();Xl();kn();dh=e=>e?_`<path class="tool" d=${e} />`:u;Ql=({left:e,
 right:t,bottom:n,top:s},[o,a],r)=>({left:Math.min(e,o-r),right:Math.max(t,o+r),bottom:Math.min(n,a-r),top:Math.
-max(s,a+r)});dh=(e,t,n)=>_`<g transform="translate(${e} ${-t})">
-    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,uh=(e,t,n,s=0)=>_`<g transform="translate(${e} ${-t})">
+max(s,a+r)});uh=(e,t,n)=>_`<g transform="translate(${e} ${-t})">
+    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,ph=(e,t,n,s=0)=>_`<g transform="translate(${e} ${-t})">
     <text class="px label" y=${s} text-anchor="middle"
-      dominant-baseline="central">${n}</text></g>`});function ph(e,t){let n=[...e].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
+      dominant-baseline="central">${n}</text></g>`});function hh(e,t){let n=[...e].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
     ${n.map(s=>i`<li class="row option" data-die=${s.die} data-level=${s.level}>
           <button
             type="button"
@@ -1065,62 +1079,49 @@ max(s,a+r)});dh=(e,t,n)=>_`<g transform="translate(${e} ${-t})">
               <small>V ${te(s.v_over_t,1)} × thickness</small></span
             >
             ${s.level==="ok"?u:k(s.level)}
-            <span class="facts"> ${Lv(s).map(o=>Ev(...o))} </span>
+            <span class="facts"> ${Ev(s).map(o=>Nv(...o))} </span>
             <span class="more">${Me(s.reason_said)} ${yn(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var Lv,Ev,hh=m(()=>{y();be();L();ft();G();Lv=e=>[["allow for",$(Ge(e,"force_kn_per_m")),`expected ${xn(
+  </ol>`}var Ev,Nv,mh=m(()=>{y();be();L();gt();V();Ev=e=>[["allow for",$(Ge(e,"force_kn_per_m")),`expected ${Sn(
 e,"force_kn_per_m").text}`],["radius",$(w(e.inside_radius_mm))],["flange from",$(w(e.min_flange_mm))],["set",$(
-x(e.set_angle_deg))]],Ev=(e,t,n)=>i`<span class="fact"
+M(e.set_angle_deg))]],Nv=(e,t,n)=>i`<span class="fact"
     ><small>${e}</small>
     <span class="amount">${t}</span
     >${n?i` <small class="beside">${n}</small>`:u}</span
-  >`});function Fs(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${Jl(e)}. If it is too open, make a second hit.
+  >`});function js(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
+    <b>First hit:</b> ${ec(e)}. If it is too open, make a second hit.
     <span class="drawn">${t}</span>
-  </p>`:u}var kr,Jl,mh,xr,ts=m(()=>{y();L();kr=e=>x(e).text.replace(/\.0$/,""),Jl=e=>`comes out ${kr(e.comes_out_deg_low)}\
- to ${kr(e.comes_out_deg_high)}°`,mh=e=>`${kr(e.comes_out_deg_low)}–${kr(e.comes_out_deg_high)}°`,xr=(e,{set_angle_deg:t,
-firstHit:n})=>n?e.expected_set_angle_deg:t});function Sr(e){return Xl(e,t=>t.level==="stop"||t.level==="caution")}function Xl(e,t){let n=e.filter(o=>!fh(o)&&
+  </p>`:u}var xr,ec,fh,Sr,os=m(()=>{y();L();xr=e=>M(e).text.replace(/\.0$/,""),ec=e=>`comes out ${xr(e.comes_out_deg_low)}\
+ to ${xr(e.comes_out_deg_high)}°`,fh=e=>`${xr(e.comes_out_deg_low)}–${xr(e.comes_out_deg_high)}°`,Sr=(e,{set_angle_deg:t,
+firstHit:n})=>n?e.expected_set_angle_deg:t});function Tr(e){return tc(e,t=>t.level==="stop"||t.level==="caution")}function tc(e,t){let n=e.filter(o=>!gh(o)&&
 t(o));if(n.length===0)return u;let s=n.some(o=>o.level==="stop");return i`<section
     class="panel urgent ${s?"has-stop":""}"
     aria-label="Findings"
     data-test="urgent">
-    ${Rs(n)}
-  </section>`}function Hs(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>Ae(o)==="note"),s=e.filter(o=>Ae(
+    ${Is(n)}
+  </section>`}function Us(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>Ae(o)==="note"),s=e.filter(o=>Ae(
 o)==="ok");return i`${t.length?i`<section>
           <h2>Not known</h2>
-          ${Rs(t)}
+          ${Is(t)}
         </section>`:u}
   ${n.length?i`<section data-test="notes">
-          ${se("How to do it",Rs(n),{test:"notes-fold"})}
+          ${se("How to do it",Is(n),{test:"notes-fold"})}
         </section>`:u}
-  ${s.length?se(`Passed checks: ${s.length}`,Ue(s),{test:"fine",open:!1}):u}`}function Sn(e){let t=e.filter(fh);
+  ${s.length?se(`Passed checks: ${s.length}`,Ue(s),{test:"fine",open:!1}):u}`}function Tn(e){let t=e.filter(gh);
 if(t.length===0)return u;let n=i`<ul>
     ${t.map(s=>i`<li>
           <b>${Je(s.template,s.numbers)}</b>
-          ${Je(Zn(s),s.numbers)}
+          ${Je(Xn(s),s.numbers)}
         </li>`)}
   </ul>`;return i`<section class="every-time">
     ${se(i`${k("caution")} At the press, every time`,n,{test:"every-time"})}
-  </section>`}var fh,gh,$h,Qo=m(()=>{y();L();G();ct();fh=e=>e.code.startsWith("general-");gh=e=>Xl(e,t=>t.level===
-"stop"),$h=e=>Xl(e,t=>t.level==="caution")});function Tr(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function Ql(e){
-let t=Tr(e);return Object.keys(t).length?{tools:t}:{}}function en(e){let{die:t,punch:n}=Tr(e);return[t&&`die ${t}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var ea,ns=m(()=>{ea=e=>({die:e?.die??"",punch:e?.punch??""})});function W(e,t){return Object.entries(e).filter(([n])=>ec(n,t)).flatMap(([,n])=>n)}function bh(e,t){return Object.
-entries(e).filter(([n])=>!t.some(s=>ec(n,s))).flatMap(([,n])=>n)}function wh(e,t,n){let s=Object.entries(e);return s.
-length===0?u:i`<div class="panel error-summary" role="alert" data-test="error-summary">
-    <h2>Not right yet</h2>
-    <ul>
-      ${s.map(([o,a])=>{let r=n.filter(c=>ec(o,c)).sort((c,d)=>d.length-c.length)[0],l=r?tc(t(r),a):a.join(" ");
-return i`<li>
-          ${r?i`<button type="button" class="link" @click=${()=>ta(r)}>${l}</button>`:l}
-        </li>`})}
-    </ul>
-  </div>`}function tc(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function nc(e){for(let t=e?.
-closest("details");t;t=t.parentElement?.closest("details"))t.open=!0}function ta(e){let t=document.getElementById(
-e);nc(t),t?.focus({preventScroll:!0}),t?.scrollIntoView({block:"center"})}var ec,gt=m(()=>{y();ec=(e,t)=>e===t||
-e.startsWith(`${t}.`)});function oc(e,t,n,s){let o=(a,r)=>A({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
-list:a==="die"?"codes-of-dies":"codes-of-punches",value:t[a]??"",wrong:W(n,`${e}.${a}`),change:l=>s({[a]:l})});
-return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function _h(e,{dies:t,punches:n},s,o){
+  </section>`}var gh,$h,bh,ta=m(()=>{y();L();V();tt();gh=e=>e.code.startsWith("general-");$h=e=>tc(e,t=>t.level===
+"stop"),bh=e=>tc(e,t=>t.level==="caution")});function Mr(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function nc(e){
+let t=Mr(e);return Object.keys(t).length?{tools:t}:{}}function en(e){let{die:t,punch:n}=Mr(e);return[t&&`die ${t}`,
+n&&`punch ${n}`].filter(Boolean).join(", ")}var na,as=m(()=>{na=e=>({die:e?.die??"",punch:e?.punch??""})});function oc(e,t,n,s){let o=(a,r)=>A({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+list:a==="die"?"codes-of-dies":"codes-of-punches",value:t[a]??"",wrong:I(n,`${e}.${a}`),change:l=>s({[a]:l})});
+return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function yh(e,{dies:t,punches:n},s,o){
 let a=t.flatMap(ac).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
         <span>Tools: <b>${en(e.tools)||"chosen by the planner"}</b></span>
@@ -1128,163 +1129,163 @@ let a=t.flatMap(ac).map(({code:r})=>r);return i`<details class="wishes" data-tes
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
       ${oc("tools",e.tools??{},s,r=>o({...e,tools:{die:"",punch:"",...e.tools,...r}}))}
     </details>
-    ${yh("codes-of-dies",a)}
-    ${yh("codes-of-punches",n.map(({code:r})=>r))}`}function js({tools_reason:e,tools_reason_said:t}){let n=je(
-{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:u}var sc,ac,yh,ss=m(()=>{
-y();ns();G();z();gt();sc=["tools.die","tools.punch"];ac=e=>e.shape==="multi_v"?e.openings:[e];yh=(e,t)=>i`<datalist id=${e}>${t.
-map(n=>i`<option value=${n}></option>`)}</datalist>`});function Mr(e){let t=(e??"").split(":")[0].trim();return Nv.includes(t)?t:""}function na(e){if(!e)return"";let t=new Map;
-for(let[n,s]of Pv){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
-slice(1)}: ${s.join(", ")}.`).join(" ")}var Nv,Pv,Or=m(()=>{Nv=["model","handbook","your test bends"];Pv=[["fo\
+    ${wh("codes-of-dies",a)}
+    ${wh("codes-of-punches",n.map(({code:r})=>r))}`}function Vs({tools_reason:e,tools_reason_said:t}){let n=je(
+{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:u}var sc,ac,wh,rs=m(()=>{
+y();as();V();G();Qe();sc=["tools.die","tools.punch"];ac=e=>e.shape==="multi_v"?e.openings:[e];wh=(e,t)=>i`<datalist id=${e}>${t.
+map(n=>i`<option value=${n}></option>`)}</datalist>`});function Or(e){let t=(e??"").split(":")[0].trim();return Pv.includes(t)?t:""}function sa(e){if(!e)return"";let t=new Map;
+for(let[n,s]of Cv){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
+slice(1)}: ${s.join(", ")}.`).join(" ")}var Pv,Cv,Ar=m(()=>{Pv=["model","handbook","your test bends"];Cv=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
-nd_allowance_mm","allowance"]]});function kh(e){return i`<ul class="ratings" data-test="ratings">
-    ${e.map(Cv)}
-  </ul>`}function Cv(e){let{what:t,share_percent:n,level:s}=e;return i`<li class="rating" data-level=${s} data-what=${t}>
-    <span class="rating-of"><b>${Sh[t]??t}</b>${xh(e)}</span>
+nd_allowance_mm","allowance"]]});function vh(e){return i`<ul class="ratings" data-test="ratings">
+    ${e.map(Rv)}
+  </ul>`}function Rv(e){let{what:t,share_percent:n,level:s}=e;return i`<li class="rating" data-level=${s} data-what=${t}>
+    <span class="rating-of"><b>${xh[t]??t}</b>${kh(e)}</span>
     ${k(s,n===null?"Unknown":`${te(n,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${n===null?"open":""}" d="M0 9H250" />
-      ${n===null?u:Bv(n)}
+      ${n===null?u:Iv(n)}
     </svg>
-    <span class="rating-words">${Rv(e)}</span>
-  </li>`}function Rv({load_kn:e,load_kn_per_m:t,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=t===void 0?
+    <span class="rating-words">${Bv(e)}</span>
+  </li>`}function Bv({load_kn:e,load_kn_per_m:t,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=t===void 0?
 $(me(e)):$(Ie(t));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=t===void 0?
-$(me(n)):$(Ie(s));return`${a} of ${r}`}function Bv(e){let t=Math.min(e/100*vh,250);return _`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${vh} 0V18" />`}
-var vh,xh,rc,Sh,Th=m(()=>{y();L();G();vh=200;xh=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,rc=e=>`${Sh[e.
-what]??e.what}${xh(e)}`,Sh={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
-holder:"Holder","die holder":"Die holder"}});function Us(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(v=>l/v<=a)??Iv(l,a))*o,d=Math.
-floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,h=v=>Wv(n+(v-d)/(p-d)*(s-n)),f=Math.round((p-d)/c),g=Math.max(0,-Math.
-floor(Math.log10(c/o)+1e-9)),b=Array.from({length:f+1},(v,O)=>d+O*c).map(v=>({at:h(v),text:(v/o).toFixed(g).replace(
-/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:h,marks:b}}function Iv(e,t){let n=(e>0?e:1)/t,s=10**Math.floor(
-Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Ar(e){return e.length?`M${e.
-map(([t,n])=>`${t} ${n}`).join("L")}`:""}var Wv,ic=m(()=>{Wv=e=>Math.round(e*100)/100});function Mh({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(g=>g.force_kn_high)),a=s.filter(g=>g.limit_kn!==
+$(me(n)):$(Ie(s));return`${a} of ${r}`}function Iv(e){let t=Math.min(e/100*_h,250);return _`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${_h} 0V18" />`}
+var _h,kh,rc,xh,Sh=m(()=>{y();L();V();_h=200;kh=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,rc=e=>`${xh[e.
+what]??e.what}${kh(e)}`,xh={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
+holder:"Holder","die holder":"Die holder"}});function Gs(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(v=>l/v<=a)??Wv(l,a))*o,d=Math.
+floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,h=v=>Dv(n+(v-d)/(p-d)*(s-n)),f=Math.round((p-d)/c),g=Math.max(0,-Math.
+floor(Math.log10(c/o)+1e-9)),b=Array.from({length:f+1},(v,R)=>d+R*c).map(v=>({at:h(v),text:(v/o).toFixed(g).replace(
+/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:h,marks:b}}function Wv(e,t){let n=(e>0?e:1)/t,s=10**Math.floor(
+Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Lr(e){return e.length?`M${e.
+map(([t,n])=>`${t} ${n}`).join("L")}`:""}var Dv,ic=m(()=>{Dv=e=>Math.round(e*100)/100});function Th({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(g=>g.force_kn_high)),a=s.filter(g=>g.limit_kn!==
 null).sort((g,b)=>Number(b.limit_kn)-Number(g.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:g})=>Number(
-g)<=(g===r?Fv:Dv)*o),c=Lh(e),d=Us(0,Math.max(o,...l.map(g=>Number(g.limit_kn))),{from:ze.bottom,to:ze.top+28,size:pt().
+g)<=(g===r?Hv:Fv)*o),c=Ah(e),d=Gs(0,Math.max(o,...l.map(g=>Number(g.limit_kn))),{from:ze.bottom,to:ze.top+28,size:ht().
 size}),p=(g,b)=>[c.at(g.punch_depth_mm),d.at(g[b])],h=[...e.map(g=>p(g,"force_kn_high")),...e.map(g=>p(g,"forc\
 e_kn_low")).reverse()],f=n?`Force over punch depth. The peak is expected at ${$(me(n.force_kn))}, at a depth o\
-f ${$(Ah(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
+f ${$(Oh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Lr} ${Er}"
+    viewBox="0 0 ${Er} ${Nr}"
     role="img"
     aria-label=${f}
     data-test="stroke-force">
-    ${Eh(c,d,pt().unit)}
-    <path class="band" d="${Ar(h)}Z" />
-    ${t.punch_depth_mm===null?u:Nh(c.at(t.punch_depth_mm))} ${Hv(l,d)}
-    ${Uv(a.filter(g=>!l.includes(g)))}
-    <path class="curve" d=${Ar(e.map(g=>p(g,"force_kn")))} data-test="force-curve" />
-    ${n?Gv(c.at(n.punch_depth_mm),d.at(n.force_kn)):u}
-  </svg>`}function Oh({curve:e,set:t,trials:n}){let s=n.filter(h=>h.punch_depth_mm!==null),o=Lh(e,s.map(h=>Number(
-h.punch_depth_mm))),a=[...e.map(h=>h.loaded_angle_deg),...s.map(h=>h.measured_deg)],r=Us(Math.min(...a),180,{from:ze.
-bottom,to:ze.top,steps:[5,10,15,30,45]}),l=h=>Ar(e.map(f=>[o.at(f.punch_depth_mm),r.at(f[h])])),c=t.set_angle_deg===
-null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle over punch depth. ${c?`${$(x(t.set_angle_deg))}\
- under load at a depth of ${$(Ah(Number(t.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} results drawn.`;return i`<svg
+    ${Lh(c,d,ht().unit)}
+    <path class="band" d="${Lr(h)}Z" />
+    ${t.punch_depth_mm===null?u:Eh(c.at(t.punch_depth_mm))} ${jv(l,d)}
+    ${Vv(a.filter(g=>!l.includes(g)))}
+    <path class="curve" d=${Lr(e.map(g=>p(g,"force_kn")))} data-test="force-curve" />
+    ${n?zv(c.at(n.punch_depth_mm),d.at(n.force_kn)):u}
+  </svg>`}function Mh({curve:e,set:t,trials:n}){let s=n.filter(h=>h.punch_depth_mm!==null),o=Ah(e,s.map(h=>Number(
+h.punch_depth_mm))),a=[...e.map(h=>h.loaded_angle_deg),...s.map(h=>h.measured_deg)],r=Gs(Math.min(...a),180,{from:ze.
+bottom,to:ze.top,steps:[5,10,15,30,45]}),l=h=>Lr(e.map(f=>[o.at(f.punch_depth_mm),r.at(f[h])])),c=t.set_angle_deg===
+null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle over punch depth. ${c?`${$(M(t.set_angle_deg))}\
+ under load at a depth of ${$(Oh(Number(t.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} results drawn.`;return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Lr} ${Er}"
+    viewBox="0 0 ${Er} ${Nr}"
     role="img"
     aria-label=${p}
     data-test="stroke-angle">
-    ${Eh(o,r,"°")} ${c?Nh(c.x):u}
+    ${Lh(o,r,"°")} ${c?Eh(c.x):u}
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?_`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:u}
-    ${s.map(h=>Vv(o.at(Number(h.punch_depth_mm)),r.at(h.measured_deg),h))}
-  </svg>`}function Lh(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return Us(0,n,{from:ze.left,to:ze.
-right,size:P()==="in"?Se:1,most:6})}function Eh(e,t,n){let{left:s,right:o,top:a,bottom:r}=ze,l=n==="°",c=t.marks.
+    ${s.map(h=>Gv(o.at(Number(h.punch_depth_mm)),r.at(h.measured_deg),h))}
+  </svg>`}function Ah(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return Gs(0,n,{from:ze.left,to:ze.
+right,size:N()==="in"?Se:1,most:6})}function Lh(e,t,n){let{left:s,right:o,top:a,bottom:r}=ze,l=n==="°",c=t.marks.
 map(({at:h,text:f})=>_`<path class="faint" d="M${s} ${h}H${o}"/>
       <text x=${s-6} y=${h+6} text-anchor="end"
         font-size=${tn}>${f}${l?"°":""}</text>`),d=e.marks.map(({at:h,text:f})=>_`<path class="faint" d="M${h} ${r}v6"/>
-      <text x=${Math.min(h,Lr-f.length*tn*.3)} y=${r+24} text-anchor="middle"
+      <text x=${Math.min(h,Er-f.length*tn*.3)} y=${r+24} text-anchor="middle"
         font-size=${tn}>${f}</text>`),p=_`<text class="quiet" x=${s-6} y="18" text-anchor="end"
     font-size=${tn}>${n}</text>`;return _`
     ${c}
     ${d}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
-    <text class="quiet" x=${o} y=${Er-8} text-anchor="end"
-      font-size=${tn}>punch depth, ${P()}</text>
-    ${l?u:p}`}function Hv(e,t){let n=-1/0;return jv(e).map(({limit_kn:s,names:o})=>{let a=t.at(s);return n=Math.
+    <text class="quiet" x=${o} y=${Nr-8} text-anchor="end"
+      font-size=${tn}>punch depth, ${N()}</text>
+    ${l?u:p}`}function jv(e,t){let n=-1/0;return Uv(e).map(({limit_kn:s,names:o})=>{let a=t.at(s);return n=Math.
 max(a-6,n+tn+2),_`<path class="limit" d="M${ze.left} ${a}H${ze.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${ze.left+6} y=${n}
-        font-size=${tn}>${o.join(", ")} ${$(me(s))}</text>`})}function jv(e){let t=new Map;for(let n of e)t.set(
-Number(n.limit_kn),[...t.get(Number(n.limit_kn))??[],Nr(n)]);return[...t].map(([n,s])=>({limit_kn:n,names:s}))}
-function Uv(e){if(!e.length)return u;let t=e.length>1?`, ${e.length-1} more`:"";return _`<text class="limit-word" x=${ze.
+        font-size=${tn}>${o.join(", ")} ${$(me(s))}</text>`})}function Uv(e){let t=new Map;for(let n of e)t.set(
+Number(n.limit_kn),[...t.get(Number(n.limit_kn))??[],Pr(n)]);return[...t].map(([n,s])=>({limit_kn:n,names:s}))}
+function Vv(e){if(!e.length)return u;let t=e.length>1?`, ${e.length-1} more`:"";return _`<text class="limit-word" x=${ze.
 right} y="18" text-anchor="end" font-size=${tn}
-      data-test="limit-far">↑ ${lc(e[e.length-1])}${t}</text>`}function Nr({what:e,name:t}){return e==="pres\
+      data-test="limit-far">↑ ${lc(e[e.length-1])}${t}</text>`}function Pr({what:e,name:t}){return e==="pres\
 s per metre"?"Bed and ram":e==="press"||!t?e[0].toUpperCase()+e.slice(1):`${e[0].toUpperCase()}${e.slice(1)} ${t}`}
-function Vv(e,t,{id:n,outlier:s}){return s?_`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
+function Gv(e,t,{id:n,outlier:s}){return s?_`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
         data-test="result-point" data-id=${n} data-odd="true"/>`:_`<circle class="result-point" cx=${e} cy=${t} r="6" data-test="result-point" data-id=${n}/>`}
-var Lr,Er,ze,tn,Dv,Fv,Ah,Nh,lc,Gv,Ph=m(()=>{y();L();ic();Lr=400,Er=320,ze={left:58,right:Lr-14,top:20,bottom:Er-
-54},tn=18,Dv=3,Fv=5;Ah=e=>w(e,{digits:2});Nh=e=>_`<path class="set-line" d="M${e} ${ze.top}V${ze.bottom}"/>
+var Er,Nr,ze,tn,Fv,Hv,Oh,Eh,lc,zv,Nh=m(()=>{y();L();ic();Er=400,Nr=320,ze={left:58,right:Er-14,top:20,bottom:Nr-
+54},tn=18,Fv=3,Hv=5;Oh=e=>w(e,{digits:2});Eh=e=>_`<path class="set-line" d="M${e} ${ze.top}V${ze.bottom}"/>
   <text class="set-word" x=${e-5} y=${ze.bottom-6} text-anchor="end" font-size=${tn}>set</text>`;lc=({what:e,name:t,
-limit_kn:n})=>`${Nr({what:e,name:t})} ${$(me(n))}`;Gv=(e,t)=>_`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Bh({stroke:e,error:t,open:n,toggled:s}){return i`<details
+limit_kn:n})=>`${Pr({what:e,name:t})} ${$(me(n))}`;zv=(e,t)=>_`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Rh({stroke:e,error:t,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
     @toggle=${o=>s(o.target.open)}>
     <summary>The stroke in pictures</summary>
-    ${n?zv(e,t):u}
-  </details>`}function zv(e,t){return t?i`<p class="hint" data-test="stroke-missing">
+    ${n?qv(e,t):u}
+  </details>`}function qv(e,t){return t?i`<p class="hint" data-test="stroke-missing">
       ${t instanceof E?t.message:"The stroke could not be fetched."}
     </p>`:e?e.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
-      ${Mh(e)}
+      ${Th(e)}
       <div class="stroke-words">
-        <p data-test="stroke-peak">${qv(e)}</p>
-        ${Kv(e)}
+        <p data-test="stroke-peak">${Kv(e)}</p>
+        ${Zv(e)}
       </div>
     </figure>
     <figure>
       <figcaption>Angle over depth</figcaption>
-      ${Oh(e)}
+      ${Mh(e)}
       <div class="stroke-words">
         <ul class="keys" aria-label="What the lines are">
-          <li>${Ch("curve")} under load</li>
-          <li>${Ch("curve let-go")} released</li>
-          ${e.trials.length?i`<li>${Jv} trials, released</li>`:u}
+          <li>${Ph("curve")} under load</li>
+          <li>${Ph("curve let-go")} released</li>
+          ${e.trials.length?i`<li>${Xv} trials, released</li>`:u}
         </ul>
-        <p data-test="stroke-set">${Zv(e)}</p>
-        ${Yv(e)}
+        <p data-test="stroke-set">${Yv(e)}</p>
+        ${Jv(e)}
       </div>
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
-function qv({peak:e,work_j:t}){if(!e)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${$(
+function Kv({peak:e,work_j:t}){if(!e)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${$(
 Ge(e))}.</b> The peak is expected at
-    ${$(me(e.force_kn))}, ${Rh(e.punch_depth_mm)} deep, ${$(x(e.loaded_angle_deg))}
-    under load.`;return t?i`${n} Work in the stroke ${te(t,0)} J.`:n}function Kv({limits:e}){let t=e.filter(s=>s.
+    ${$(me(e.force_kn))}, ${Ch(e.punch_depth_mm)} deep, ${$(M(e.loaded_angle_deg))}
+    under load.`;return t?i`${n} Work in the stroke ${te(t,0)} J.`:n}function Zv({limits:e}){let t=e.filter(s=>s.
 limit_kn!==null),n=e.filter(s=>s.limit_kn===null);return i`${t.length?i`<p class="hint" data-test="stroke-limits">
           Limits: ${t.map(lc).join(", ")}. The shaded band is what the force may be.
         </p>`:u}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
-          <b>Rating unknown:</b> ${n.map(Nr).join(", ")}. Read it off the plate.
-        </p>`:u}`}function Zv({set:e}){return e.set_angle_deg===null?"Tools and press end before the bend is s\
-harp enough: there is nothing to set.":`Set ${$(x(e.set_angle_deg))} under load at a depth of ${Rh(e.punch_depth_mm)}\
-.`}function Yv({trials:e}){let t=e.filter(n=>n.punch_depth_mm===null).length;return t?i`<p class="hint">
+          <b>Rating unknown:</b> ${n.map(Pr).join(", ")}. Read it off the plate.
+        </p>`:u}`}function Yv({set:e}){return e.set_angle_deg===null?"Tools and press end before the bend is s\
+harp enough: there is nothing to set.":`Set ${$(M(e.set_angle_deg))} under load at a depth of ${Ch(e.punch_depth_mm)}\
+.`}function Jv({trials:e}){let t=e.filter(n=>n.punch_depth_mm===null).length;return t?i`<p class="hint">
         ${t===1?"One result has":`${t} results have`} no depth written down and can't be drawn.
-      </p>`:u}var Rh,Ch,Jv,Ih=m(()=>{y();Ph();H();L();ft();Rh=e=>$(w(e,{digits:2}));Ch=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:u}var Ch,Ph,Xv,Bh=m(()=>{y();Nh();H();L();gt();Ch=e=>$(w(e,{digits:2}));Ph=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${e} d="M2 8H38" />
-  </svg>`,Jv=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+  </svg>`,Xv=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="result-point" cx="20" cy="8" r="6" />
-</svg>`});function nn(e,t,n,s,o=Dh(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return Pt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Mr(e.sources?.[t]),test:t})}function Dh({
-handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Mr(t?.[s])==="handbook")return u;let r=o(a);
+</svg>`});function nn(e,t,n,s,o=Wh(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return Pt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Or(e.sources?.[t]),test:t})}function Wh({
+handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Or(t?.[s])==="handbook")return u;let r=o(a);
 if(r.text===o(n[s]).text)return u;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],d=a<l||a>c;return i`<span class=${d?
 "handbook differs":"handbook"} data-test="handbook-${s}"
     >handbook says ${$(r)}</span
-  >`}function Fh(e,t,n){return i`${gh(e.checks)}
+  >`}function Dh(e,t,n){return i`${$h(e.checks)}
     <section class="bend-first" aria-label="What to set" data-test="first">
-      ${Xv(e,t)} ${Qv(e)}
+      ${Qv(e,t)} ${ek(e)}
     </section>
-    ${$h(e.checks)} ${Hs(e.checks)}
+    ${bh(e.checks)} ${Us(e.checks)}
     <div class="columns bend-columns">
-      <div>${sk(e)} ${ak(e)}</div>
-      <div>${rk(e,n)} ${Bh(n.stroke)} ${ik(e,n)}</div>
+      <div>${ok(e)} ${rk(e)}</div>
+      <div>${ik(e,n)} ${Rh(n.stroke)} ${lk(e,n)}</div>
     </div>
-    ${lk(e)} ${Sn(e.checks)}`}function Xv(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
+    ${ck(e)} ${Tn(e.checks)}`}function Qv(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
 code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-tools">
       Counted with plain stand-in tools: a V of ${$(w(e.v_opening_mm))} and a punch with a tip
       of ${$(w(e.punch_radius_mm))}.
-      ${t.length&&n.length?u:B(oe.punches,i`<a href="/shop/${n.length?"punches":"dies"}/+" data-test="to-first-tools"
+      ${t.length&&n.length?u:C(oe.punches,i`<a href="/shop/${n.length?"punches":"dies"}/+" data-test="to-first-tools"
                 >Enter your own tools</a
               >`)}
     </p>`:i`<ul class="tools" data-test="chosen">
@@ -1300,48 +1301,48 @@ code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-t
                   >`:u}
           </li>`)}
     </ul>
-    ${js(e)}`}function Qv(e){return i`<div class="figures">${e.first_hit?nk(e):tk(e)}</div>
+    ${Vs(e)}`}function ek(e){return i`<div class="figures">${e.first_hit?sk(e):nk(e)}</div>
     <div class="figures three">
-      ${Jo("Allow for",e,"force_kn")}
+      ${Qo("Allow for",e,"force_kn")}
       ${Pt("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
-      ${nn(e,"bend_deduction_mm","Deduction",os)}
+      ${nn(e,"bend_deduction_mm","Deduction",is)}
     </div>
-    ${ek(e)} ${Fs(e.first_hit)}`}function ek({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
+    ${tk(e)} ${js(e.first_hit)}`}function tk({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
 reduce((s,o)=>(o.share_percent??0)>(s?.share_percent??0)?o:s,null);return i`<p class="weakest" data-test="weakest">
     ${t?i`<b>${rc(t)}: rating unknown.</b>`:u}
     ${n?i`${rc(n)}: ${te(n.share_percent??0,0)} % of the rating.`:u}
-  </p>`}function sk(e){return se("Force against the ratings",i`<div class="figures">
-        ${Jo("Per length, allow for",e,"force_kn_per_m")}
-        ${Pt("Expected",me(e.force_kn),{note:ok(e),origin:Mr(e.sources?.force_kn),test:"force_expected"})}
+  </p>`}function ok(e){return se("Force against the ratings",i`<div class="figures">
+        ${Qo("Per length, allow for",e,"force_kn_per_m")}
+        ${Pt("Expected",me(e.force_kn),{note:ak(e),origin:Or(e.sources?.force_kn),test:"force_expected"})}
       </div>
       ${e.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
-              ${kh(e.ratings)}`:u}`)}function ok(e){let t=e.force_kn_low,n=Dh(e,"force_kn",me);return i`${typeof t==
-"number"?`at least ${$(me(t))}`:u}${n===u?u:i` <br />${n}`}`}function ak(e){return se("What comes out",i`<div class="figures">
-      ${nn(e,"inside_radius_mm","Inside radius",os)}
-      ${nn(e,"springback_deg","Springback",x)}
-      ${nn(e,"bend_allowance_mm","Bend allowance",os)}
-      ${nn(e,"k_factor","K-factor",Hh)}
-    </div>`)}function rk(e,{pose:t,show:n}){if(!e.drawing)return u;let s=$(x(e.set_angle_deg)),o=t==="before"?
+              ${vh(e.ratings)}`:u}`)}function ak(e){let t=e.force_kn_low,n=Wh(e,"force_kn",me);return i`${typeof t==
+"number"?`at least ${$(me(t))}`:u}${n===u?u:i` <br />${n}`}`}function rk(e){return se("What comes out",i`<div class="figures">
+      ${nn(e,"inside_radius_mm","Inside radius",is)}
+      ${nn(e,"springback_deg","Springback",M)}
+      ${nn(e,"bend_allowance_mm","Bend allowance",is)}
+      ${nn(e,"k_factor","K-factor",Fh)}
+    </div>`)}function ik(e,{pose:t,show:n}){if(!e.drawing)return u;let s=$(M(e.set_angle_deg)),o=t==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return se("Drawn to scale",i`<section class="bend-drawing" aria-label="The bend in its tools">
       ${Q({name:"pose-shown",label:"Shown",value:t,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
       ${Ct(e.drawing,{pose:t,close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,words:`The sheet i\
 n die and punch, ${o}`})}
-    </section>`,{test:"drawing"})}function ik(e,{use:t}){return e.options?.length?se(`Dies of the crib: ${e.options.
+    </section>`,{test:"drawing"})}function lk(e,{use:t}){return e.options?.length?se(`Dies of the crib: ${e.options.
 length}`,i`<p class="hint">Tap one to use it. Each with the reason for its rank.</p>
-      ${ph(e.options,t)}`,{test:"dies"}):u}function lk({opinions:e,sources:t}){return e?se("Second opinions",i`<div class="opinions">
-      ${e.force?.length?Wh("Force by published relations",e.force,[["force_kn","Force",me],["force_kn_per_m","\
+      ${hh(e.options,t)}`,{test:"dies"}):u}function ck({opinions:e,sources:t}){return e?se("Second opinions",i`<div class="opinions">
+      ${e.force?.length?Ih("Force by published relations",e.force,[["force_kn","Force",me],["force_kn_per_m","\
 Per length",Ie]]):u}
-      ${e.allowance?.length?Wh("Bend allowance by published relations",e.allowance,[["bend_allowance_mm","Allo\
-wance",os],["k_factor","K",Hh]]):u}
+      ${e.allowance?.length?Ih("Bend allowance by published relations",e.allowance,[["bend_allowance_mm","Allo\
+wance",is],["k_factor","K",Fh]]):u}
       ${t?i`<details>
               <summary>Where each figure comes from</summary>
               <dl class="sources">
-                ${Object.entries(t).map(([n,s])=>i`<dt>${ck[n]??n}</dt>
+                ${Object.entries(t).map(([n,s])=>i`<dt>${dk[n]??n}</dt>
                       <dd>${s}</dd>`)}
               </dl>
             </details>`:u}
-    </div>`,{open:!1}):u}function Wh(e,t,n){return i`<div class="table">
+    </div>`,{open:!1}):u}function Ih(e,t,n){return i`<div class="table">
     <table>
       <caption>
         ${e}
@@ -1359,25 +1360,25 @@ wance",os],["k_factor","K",Hh]]):u}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var os,tk,nk,Hh,ck,jh=m(()=>{y();Xo();be();L();ft();hh();yr();ts();Qo();ct();pe();z();ss();Or();Th();
-Ih();os=e=>w(e,{digits:2});tk=e=>i`
-  ${nn(e,"set_angle_deg","Set angle",x)}
-  ${nn(e,"punch_depth_mm","Depth",os)}
-`,nk=e=>i`
-  ${nn(e,"set_angle_deg","First hit: set angle",x,`then about ${$(x(e.expected_set_angle_deg))}`)}
-  ${nn(e,"punch_depth_mm","First hit: depth",os,`then about ${$(os(e.expected_punch_depth_mm))}`)}
-`;Hh=e=>({text:e==null?"–":te(e,2),unit:""});ck={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+  </div>`}var is,nk,sk,Fh,dk,Hh=m(()=>{y();ea();be();L();gt();mh();_r();os();ta();tt();pe();G();rs();Ar();Sh();
+Bh();is=e=>w(e,{digits:2});nk=e=>i`
+  ${nn(e,"set_angle_deg","Set angle",M)}
+  ${nn(e,"punch_depth_mm","Depth",is)}
+`,sk=e=>i`
+  ${nn(e,"set_angle_deg","First hit: set angle",M,`then about ${$(M(e.expected_set_angle_deg))}`)}
+  ${nn(e,"punch_depth_mm","First hit: depth",is,`then about ${$(is(e.expected_punch_depth_mm))}`)}
+`;Fh=e=>({text:e==null?"–":te(e,2),unit:""});dk={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Vh={};ae(Vh,{show:()=>pk});async function pk(e){e.title("Check a bend"),e.render(Pe("Looking into the crib\
-…"));let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async N=>(await he(N,e.signal)).items)),o={
-dies:n,punches:s},a=$r(e.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=t[0]?.code??"";let l={answer:null,
-error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:Ps()},d=Qt(async(N,T)=>(await M("POST","/bend",
-{body:N,signal:T})).body,({answer:N=null,error:T=null})=>{Object.assign(l,{answer:N,error:T,busy:!1}),Object.assign(
-c,{stroke:null,error:null}),h(),b()},e.signal),p=Qt(async(N,T)=>(await M("POST","/stroke",{body:N,signal:T})).
-body,({answer:N=null,error:T=null})=>{Object.assign(c,{stroke:N,error:T}),b()},e.signal);function h(){p.stop(),
-c.open&&l.answer&&!c.stroke&&p.ask(Qn(a),{now:!0})}function f(N){history.replaceState(null,"",`/bend?${br(a)}`),
-l.busy=Zo(a).length===0,l.busy?d.ask(Qn(a),N):(d.stop(),Object.assign(l,{answer:null,error:null})),b()}function g(N,T){
-Object.assign(a,N),f(T)}function b(){let N=l.error instanceof E?l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Uh={};ae(Uh,{show:()=>hk});async function hk(e){e.title("Check a bend"),e.render(Pe("Looking into the crib\
+…"));let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async x=>(await he(x,e.signal)).items)),o={
+dies:n,punches:s},a=br(e.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=t[0]?.code??"";let l={answer:null,
+error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:xn()},d=Qt(async(x,S)=>(await O("POST","/bend",
+{body:x,signal:S})).body,({answer:x=null,error:S=null})=>{Object.assign(l,{answer:x,error:S,busy:!1}),Object.assign(
+c,{stroke:null,error:null}),h(),b()},e.signal),p=Qt(async(x,S)=>(await O("POST","/stroke",{body:x,signal:S})).
+body,({answer:x=null,error:S=null})=>{Object.assign(c,{stroke:x,error:S}),b()},e.signal);function h(){p.stop(),
+c.open&&l.answer&&!c.stroke&&p.ask(ns(a),{now:!0})}function f(x){history.replaceState(null,"",`/bend?${wr(a)}`),
+l.busy=Jo(a).length===0,l.busy?d.ask(ns(a),x):(d.stop(),Object.assign(l,{answer:null,error:null})),b()}function g(x,S){
+Object.assign(a,x),f(S)}function b(){let x=l.error instanceof E?l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
         <div
           class="desk"
           aria-busy=${l.busy?"true":"false"}
@@ -1386,38 +1387,38 @@ Object.assign(a,N),f(T)}function b(){let N=l.error instanceof E?l.error.errors:{
           <form
             class="panel desk-form"
             aria-label="The bend"
-            @submit=${T=>T.preventDefault()}>
-            ${hk(a,{metals:t,...o,openTools:r,answer:l.answer},N,g)}
+            @submit=${S=>S.preventDefault()}>
+            ${mk(a,{metals:t,...o,openTools:r,answer:l.answer},x,g)}
           </form>
           <p class="unseen" role="status">${v()}</p>
-          <div class="desk-answer" data-test="answer">${O(N)}</div>
-        </div>`),l.busy||e.ready()}function v(){let{answer:N}=l;if(!N||l.busy)return"";let T=N.worst==="ok"?"":
-`${N.worst}. `,S=N.set_angle_deg===null?"nothing to set":`set ${$(x(N.set_angle_deg))}`;return`${T}Die ${N.die??
-"none"}, allow for ${$(Ge(N))}, ${S}.`}function O(N){let T=Zo(a);return T.length?Te("One bend, all its figures",
-i`Still to type: ${T.map(S=>uk[S]).join(", ")}.`):l.error?R(N):l.answer?Fh(l.answer,o,{pose:l.pose,show:S=>{l.
-pose=S,b()},use:S=>g({die:a.die===S?"":S},{now:!0}),stroke:{...c,toggled:S=>{c.open!==S&&(c.open=S,h(),b())}}}):
-Pe("Working it out…")}function R(N){if(!(l.error instanceof E)||l.error.status>=500)return i`${gn(l.error)}
+          <div class="desk-answer" data-test="answer">${R(x)}</div>
+        </div>`),l.busy||e.ready()}function v(){let{answer:x}=l;if(!x||l.busy)return"";let S=x.worst==="ok"?"":
+`${x.worst}. `,T=x.set_angle_deg===null?"nothing to set":`set ${$(M(x.set_angle_deg))}`;return`${S}Die ${x.die??
+"none"}, allow for ${$(Ge(x))}, ${T}.`}function R(x){let S=Jo(a);return S.length?Te("One bend, all its figures",
+i`Still to type: ${S.map(T=>pk[T]).join(", ")}.`):l.error?Y(x):l.answer?Dh(l.answer,o,{pose:l.pose,show:T=>{l.
+pose=T,b()},use:T=>g({die:a.die===T?"":T},{now:!0}),stroke:{...c,toggled:T=>{c.open!==T&&(c.open=T,h(),b())}}}):
+Pe("Working it out…")}function Y(x){if(!(l.error instanceof E)||l.error.status>=500)return i`${gn(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>f({now:!0})}>
             Try again
           </button>
-        </div>`;let T=bh(N,dk),S=Object.keys(N).length>T.length?["The words are beside the field."]:[l.error.message];
+        </div>`;let S=dp(x,uk),T=Object.keys(x).length>S.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
-      <strong>That can't be worked out yet</strong>${[...S,...T].map(j=>i`<p>${j}</p>`)}
-    </div>`}f({now:!0})}function hk(e,{metals:t,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(h,f,g={})=>A(
-{name:h,label:f,value:e[h],wrong:W(r,h),change:b=>l({[h]:b}),...g}),d=(h,f,g)=>X({name:h,label:f,value:e[h],options:g,
-wrong:W(r,h),change:b=>l({[h]:b},{now:!0})}),p=e.metal&&!t.some(({code:h})=>h===e.metal);return i`${d("metal",
-"Metal",[...p?[[e.metal,`${e.metal} (not in the shop)`]]:[],...fk(t)])}
+      <strong>That can't be worked out yet</strong>${[...T,...S].map(D=>i`<p>${D}</p>`)}
+    </div>`}f({now:!0})}function mk(e,{metals:t,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(h,f,g={})=>A(
+{name:h,label:f,value:e[h],wrong:I(r,h),change:b=>l({[h]:b}),...g}),d=(h,f,g)=>X({name:h,label:f,value:e[h],options:g,
+wrong:I(r,h),change:b=>l({[h]:b},{now:!0})}),p=e.metal&&!t.some(({code:h})=>h===e.metal);return i`${d("metal",
+"Metal",[...p?[[e.metal,`${e.metal} (not in the shop)`]]:[],...gk(t)])}
     <div class="fields three">
-      ${c("thickness_mm","Thickness",{unit:P(),hint:a?mk(a,e.thickness_mm):"3, 1/8 in, 16 ga"})}
-      ${c("bend_length_mm","Length",{unit:P()})}
+      ${c("thickness_mm","Thickness",{unit:N(),hint:a?fk(a,e.thickness_mm):"3, 1/8 in, 16 ga"})}
+      ${c("bend_length_mm","Length",{unit:N()})}
       ${c("included_angle_deg","Angle",{unit:"°",keys:"decimal",hint:a?"":"90 is square"})}
     </div>
     <details class="choose-tools" ?open=${o}>
       <summary>Choose tools yourself</summary>
-      ${d("die","Die",[["","Best of the crib"],...Uh(e.die,n)])}
-      ${d("punch","Punch",[["","Best of the crib"],...Uh(e.punch,s)])}
-      ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:P()})}
+      ${d("die","Die",[["","Best of the crib"],...jh(e.die,n)])}
+      ${d("punch","Punch",[["","Best of the crib"],...jh(e.punch,s)])}
+      ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:N()})}
     </details>
     ${e.die||e.punch||e.punch_radius_mm?i`<button
             type="button"
@@ -1425,230 +1426,230 @@ wrong:W(r,h),change:b=>l({[h]:b},{now:!0})}),p=e.metal&&!t.some(({code:h})=>h===
             data-test="choose-for-me"
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
-          </button>`:u}`}function mk({thickness_mm:e,thickness_gauge:t},n){return[/ga/i.test(n)?$(w(e,{digits:2})):
-"",t??""].filter(Boolean).join(", ")}function Uh(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);return e&&
-!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var dk,uk,fk,Gh=m(()=>{y();H();wr();be();Yo();L();
-ft();jh();z();ct();We();gt();dk=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch","p\
-unch_radius_mm"],uk={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angle"};
-fk=e=>e.map(({code:t,name:n})=>[t,n])});function zh(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
+          </button>`:u}`}function fk({thickness_mm:e,thickness_gauge:t},n){return[/ga/i.test(n)?$(w(e,{digits:2})):
+"",t??""].filter(Boolean).join(", ")}function jh(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);return e&&
+!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var uk,pk,gk,Vh=m(()=>{y();H();yr();be();Xo();L();
+gt();Hh();G();tt();We();Qe();uk=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch","p\
+unch_radius_mm"],pk={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angle"};
+gk=e=>e.map(({code:t,name:n})=>[t,n])});function Gh(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
 request("screen").catch(()=>{}),e.aborted&&t?.release())};document.addEventListener("visibilitychange",n,{signal:e}),
 e.addEventListener("abort",()=>t?.release()),n()}var cc,dc=m(()=>{y();cc=()=>"wakeLock"in navigator?u:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
-      </p>`});async function sn(e){let{body:t}=await M("GET","/press-screens",{signal:e,timeout:3e3});return t.press_screens}
-async function Zh(e){let{body:t}=await M("PUT",`/press-screens/${encodeURIComponent(e)}`,{body:{code:null,step:0}});
-return t}async function Yh(e){await M("DELETE",`/press-screens/${encodeURIComponent(e)}`)}function uc(){let e=Qh(
-qh);return typeof e?.name=="string"?{code:null,step:0,etag:null,...e}:null}function Qh(e){try{return JSON.parse(
-localStorage.getItem(e)??"null")}catch{return null}}function em(e,t){try{t===null?localStorage.removeItem(e):localStorage.
-setItem(e,JSON.stringify(t))}catch{}}var qh,Kh,as,dt,pc,Jh,Xh,Rt=m(()=>{H();qh="flangebook.bench.here",Kh="fla\
-ngebook.bench.last";as=e=>/^\d/.test(e)?`press screen ${e}`:e,dt=e=>/^\d/.test(e)?`Press screen ${e}`:e;pc=e=>em(
-qh,e),Jh=()=>String(Qh(Kh)??""),Xh=e=>em(Kh,e)});function Pr(e,t,n,s){let o=`/press-screens/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,
-refused:""},r=null,l=t,c=0,d=!1,p;function h(T){let S={...a,waits:r!==null,...T},j=Object.keys(S).every(ue=>S[ue]===
-a[ue]);a=S,!j&&!s.aborted&&n.changed(a)}async function f(){if(clearTimeout(p),d||s.aborted)return;d=!0;try{await(r&&
-!g()?b():v()),O()}catch(S){s.aborted||R(S)}d=!1;let T=r!==null&&c===0;s.aborted||(p=setTimeout(f,T?0:Math.min(
-$k,gk*1.5**c)))}function g(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,h({late:!0}),!0)}async function b(){
-let T=r;if(!T)return;let S=C().name?{by:C().name}:{};try{l=(await M("PUT",o,{body:{...T.place,...S},etag:T.whatever?
-null:l,signal:s,timeout:tm})).etag,r===T&&(r=null),n.sent?.(T.place,l??"",r!==null),h({refused:"",late:!1})}catch(j){
-if(!(j instanceof E)||j.status>=500)throw j;r=null,l=null,h({refused:j.status===412?"":j.message}),await v()}}
-async function v(){let T=r,{status:S,body:j,etag:ue}=await M("GET",o,{seen:l,signal:s,timeout:tm});s.aborted||
-r!==T||S===304||(l=ue,h({late:!1}),n.heard(j,ue??""))}function O(){let T=a.answers===!1;c=0,h({answers:!0,gone:!1}),
-hn(!0),T&&D()}function R(T){c+=1,T instanceof E&&T.status===404?h({answers:!0,gone:!0}):T instanceof E&&T.status<
-500?h({answers:!0,refused:T.message}):h({answers:!1}),T instanceof V?hn(!1,T):T instanceof E||console.error(T)}
-let N=()=>document.visibilityState==="visible"&&f();return document.addEventListener("visibilitychange",N,{signal:s}),
-addEventListener("online",N,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),f(),{move(T,{whatever:S=!1}={}){
-r={place:T,at:Date.now(),whatever:S},h({late:!1,refused:""}),c===0&&f()},standing:()=>a}}var gk,$k,tm,hc=m(()=>{
-H();re();ye();gk=1e3,$k=4e3,tm=3e3});function nm(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=bk.
-has(o.key)?e.next:wk.has(o.key)?e.back:null;!a||_k(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<yk)&&(n=o.
-timeStamp,a()))};addEventListener("keydown",s,{signal:t}),addEventListener("click",o=>o.detail>0&&vk(),{signal:t})}
-function _k({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
-e===" ")&&s.matches("button, a, summary")}function vk(){let e=document.activeElement;e?.matches("button, summa\
-ry, input[type=range]")&&e.blur()}var bk,wk,yk,sm=m(()=>{bk=new Set(["ArrowRight","PageDown"," ","Enter"]),wk=
-new Set(["ArrowLeft","PageUp","Backspace"]),yk=300});function Cr(e,{pixels:t=Ns(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=K*2.4,r=qn(e.bounds,t-2*a,n-1.6*
-a),[,l,c]=e.bounds,[d,p]=r([c,l]),h=f=>f.map(([g,b,v,O])=>`M${r([g,b])}L${r([v,O])}`).join("");return i`<svg
+      </p>`});async function sn(e){let{body:t}=await O("GET","/press-screens",{signal:e,timeout:3e3});return t.press_screens}
+async function Kh(e){let{body:t}=await O("PUT",`/press-screens/${encodeURIComponent(e)}`,{body:{code:null,step:0}});
+return t}async function Zh(e){await O("DELETE",`/press-screens/${encodeURIComponent(e)}`)}function uc(){let e=Xh(
+zh);return typeof e?.name=="string"?{code:null,step:0,etag:null,...e}:null}function Xh(e){try{return JSON.parse(
+localStorage.getItem(e)??"null")}catch{return null}}function Qh(e,t){try{t===null?localStorage.removeItem(e):localStorage.
+setItem(e,JSON.stringify(t))}catch{}}var zh,qh,ls,ut,pc,Yh,Jh,Rt=m(()=>{H();zh="flangebook.bench.here",qh="fla\
+ngebook.bench.last";ls=e=>/^\d/.test(e)?`press screen ${e}`:e,ut=e=>/^\d/.test(e)?`Press screen ${e}`:e;pc=e=>Qh(
+zh,e),Yh=()=>String(Xh(qh)??""),Jh=e=>Qh(qh,e)});function Cr(e,t,n,s){let o=`/press-screens/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,
+refused:""},r=null,l=t,c=0,d=!1,p;function h(S){let T={...a,waits:r!==null,...S},D=Object.keys(T).every(ue=>T[ue]===
+a[ue]);a=T,!D&&!s.aborted&&n.changed(a)}async function f(){if(clearTimeout(p),d||s.aborted)return;d=!0;try{await(r&&
+!g()?b():v()),R()}catch(T){s.aborted||Y(T)}d=!1;let S=r!==null&&c===0;s.aborted||(p=setTimeout(f,S?0:Math.min(
+bk,$k*1.5**c)))}function g(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,h({late:!0}),!0)}async function b(){
+let S=r;if(!S)return;let T=P().name?{by:P().name}:{};try{l=(await O("PUT",o,{body:{...S.place,...T},etag:S.whatever?
+null:l,signal:s,timeout:em})).etag,r===S&&(r=null),n.sent?.(S.place,l??"",r!==null),h({refused:"",late:!1})}catch(D){
+if(!(D instanceof E)||D.status>=500)throw D;r=null,l=null,h({refused:D.status===412?"":D.message}),await v()}}
+async function v(){let S=r,{status:T,body:D,etag:ue}=await O("GET",o,{seen:l,signal:s,timeout:em});s.aborted||
+r!==S||T===304||(l=ue,h({late:!1}),n.heard(D,ue??""))}function R(){let S=a.answers===!1;c=0,h({answers:!0,gone:!1}),
+hn(!0),S&&W()}function Y(S){c+=1,S instanceof E&&S.status===404?h({answers:!0,gone:!0}):S instanceof E&&S.status<
+500?h({answers:!0,refused:S.message}):h({answers:!1}),S instanceof U?hn(!1,S):S instanceof E||console.error(S)}
+let x=()=>document.visibilityState==="visible"&&f();return document.addEventListener("visibilitychange",x,{signal:s}),
+addEventListener("online",x,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),f(),{move(S,{whatever:T=!1}={}){
+r={place:S,at:Date.now(),whatever:T},h({late:!1,refused:""}),c===0&&f()},standing:()=>a}}var $k,bk,em,hc=m(()=>{
+H();re();ye();$k=1e3,bk=4e3,em=3e3});function tm(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=wk.
+has(o.key)?e.next:yk.has(o.key)?e.back:null;!a||vk(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<_k)&&(n=o.
+timeStamp,a()))};addEventListener("keydown",s,{signal:t}),addEventListener("click",o=>o.detail>0&&kk(),{signal:t})}
+function vk({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
+e===" ")&&s.matches("button, a, summary")}function kk(){let e=document.activeElement;e?.matches("button, summa\
+ry, input[type=range]")&&e.blur()}var wk,yk,_k,nm=m(()=>{wk=new Set(["ArrowRight","PageDown"," ","Enter"]),yk=
+new Set(["ArrowLeft","PageUp","Backspace"]),_k=300});function Rr(e,{pixels:t=Rs(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=q*2.4,r=Yn(e.bounds,t-2*a,n-1.6*
+a),[,l,c]=e.bounds,[d,p]=r([c,l]),h=f=>f.map(([g,b,v,R])=>`M${r([g,b])}L${r([v,R])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
     role="img"
-    aria-label=${Sk(e)}
+    aria-label=${Tk(e)}
     width=${d+2*a}
     height=${p+1.6*a}
-    viewBox="${-a} ${-K*.7} ${d+2*a} ${p+1.6*a}">
+    viewBox="${-a} ${-q*.7} ${d+2*a} ${p+1.6*a}">
     ${e.faces.filter(({side:f})=>o&&f===o).map(({outline:f})=>_`<path class="marked-face" d="M${f.map(g=>r(g).
 join(" ")).join("L")}Z"/>`)}
     <path class="hidden-line" d=${h(e.lines.hidden)} />
     <path class="bend-edge" d=${h(e.lines.bend)} />
     <path class="edge" d=${h(e.lines.edge)} />
-    ${e.dimensions.map(({name:f,from:g,to:b,mm:v})=>kk(r(g),r(b),f,U(v)))}
-    ${e.faces.filter(({flat:f})=>f===1).map(({side:f,outline:g})=>xk(f,g.map(r),f===o))}
-  </svg>`}function kk(e,t,n,s){let o=n==="length"?[-K*.5,K*.95]:n==="width"?[K*.5,K*.95]:[K*.9,0],[a,r]=[e,t].
-map(([p,h])=>[p+o[0],h+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],d=Qe(s,K);return _`<path class="dimension" d="M${a}L${r}"/>
+    ${e.dimensions.map(({name:f,from:g,to:b,mm:v})=>xk(r(g),r(b),f,j(v)))}
+    ${e.faces.filter(({flat:f})=>f===1).map(({side:f,outline:g})=>Sk(f,g.map(r),f===o))}
+  </svg>`}function xk(e,t,n,s){let o=n==="length"?[-q*.5,q*.95]:n==="width"?[q*.5,q*.95]:[q*.9,0],[a,r]=[e,t].
+map(([p,h])=>[p+o[0],h+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],d=et(s,q);return _`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
-    <rect class="ground" x=${l-d/2} y=${c-K*.65} width=${d} height=${K*1.3}/>
-    <text x=${l} y=${c} font-size=${K} text-anchor="middle" dominant-baseline="central">${s}</text>`}function xk(e,t,n){
-let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=Qe(e,K);return _`<rect class="ground ${n?
-"marked-word":""}" x=${s-a/2} y=${o-K*.65}
-      width=${a} height=${K*1.3}/>
-    <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${K}
-      text-anchor="middle" dominant-baseline="central">${e}</text>`}function Sk({length_mm:e,width_mm:t,height_mm:n,
-faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${rs({length_mm:e,width_mm:t,height_mm:n})}\
-, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function rs({length_mm:e,width_mm:t,height_mm:n}){
-return $({text:[e,t,n].map(U).join(" × "),unit:w(0).unit})}function om(e,{pixels:t=Ns(),tallest:n=t*.9,test:s="\
-blank"}={}){let[o,a]=[U(e.length_mm),U(e.width_mm)],r=Qe(a,K)+K*1.8,l=qn([0,0,e.length_mm,e.width_mm],t-r-12,n-
-K*3),[c,d]=l([e.length_mm,0]);return i`<svg
+    <rect class="ground" x=${l-d/2} y=${c-q*.65} width=${d} height=${q*1.3}/>
+    <text x=${l} y=${c} font-size=${q} text-anchor="middle" dominant-baseline="central">${s}</text>`}function Sk(e,t,n){
+let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=et(e,q);return _`<rect class="ground ${n?
+"marked-word":""}" x=${s-a/2} y=${o-q*.65}
+      width=${a} height=${q*1.3}/>
+    <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${q}
+      text-anchor="middle" dominant-baseline="central">${e}</text>`}function Tk({length_mm:e,width_mm:t,height_mm:n,
+faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${cs({length_mm:e,width_mm:t,height_mm:n})}\
+, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function cs({length_mm:e,width_mm:t,height_mm:n}){
+return $({text:[e,t,n].map(j).join(" × "),unit:w(0).unit})}function sm(e,{pixels:t=Rs(),tallest:n=t*.9,test:s="\
+blank"}={}){let[o,a]=[j(e.length_mm),j(e.width_mm)],r=et(a,q)+q*1.8,l=Yn([0,0,e.length_mm,e.width_mm],t-r-12,n-
+q*3),[c,d]=l([e.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
     role="img"
-    aria-label=${Ok(e)}
+    aria-label=${Ak(e)}
     width=${c+r+12}
-    height=${d+K*3}
-    viewBox="-6 -6 ${c+r+12} ${d+K*3}">
+    height=${d+q*3}
+    viewBox="-6 -6 ${c+r+12} ${d+q*3}">
     <path class="sheet" d="M${e.outline.map(p=>l(p).join(" ")).join("L")}Z" />
-    ${e.lines.map(p=>Mk(p,l))}
+    ${e.lines.map(p=>Ok(p,l))}
     <path
       class="dimension"
-      d="M0 ${d+K*1.3}H${c}M-4 ${d+K*1.3+4}l8 -8M${c-4} ${d+K*1.3+4}l8 -8" />
-    ${Tk(c/2,d+K*1.3,o)}
+      d="M0 ${d+q*1.3}H${c}M-4 ${d+q*1.3+4}l8 -8M${c-4} ${d+q*1.3+4}l8 -8" />
+    ${Mk(c/2,d+q*1.3,o)}
     <path
       class="dimension"
-      d="M${c+K} 0V${d}M${c+K-4} 4l8 -8M${c+K-4} ${d+4}l8 -8" />
-    <text x=${c+K*1.6} y=${d/2} font-size=${K} dominant-baseline="central">
+      d="M${c+q} 0V${d}M${c+q-4} 4l8 -8M${c+q-4} ${d+4}l8 -8" />
+    <text x=${c+q*1.6} y=${d/2} font-size=${q} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function Tk(e,t,n){let s=Qe(n,K);return _`<rect class="ground" x=${e-s/2} y=${t-K*.7} width=${s} height=${K*
+  </svg>`}function Mk(e,t,n){let s=et(n,q);return _`<rect class="ground" x=${e-s/2} y=${t-q*.7} width=${s} height=${q*
 1.4}/>
-    <text x=${e} y=${t} font-size=${K} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Mk({
+    <text x=${e} y=${t} font-size=${q} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Ok({
 bend:e,place:t,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,d]=[l([n,s]),l([o,a])],p=.5+(t%2?-1:1)*.12*
 Math.ceil((t-1)/1),[h,f]=[c[0]+(d[0]-c[0])*p,c[1]+(d[1]-c[1])*p];return _`<path class="fold ${r}" d="M${c}L${d}"/>
-    <circle class="badge" cx=${h} cy=${f} r=${K*.68}/>
-    <text class="badge-number" x=${h} y=${f} font-size=${K*.95} text-anchor="middle"
-      dominant-baseline="central">${e}</text>`}function Ok(e){let t=e.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
-direction}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}, inside of the box up. ${t.join("; ")}.`}var K,
-qe,Vs=m(()=>{y();L();or();kn();lt();K=18;qe=e=>!!e?.folded});function Rr(e,t){return!qe(e)||!t.side?u:i`<section class="box-step" data-test="box-step" aria-label="Which side">
-    ${Cr(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
+    <circle class="badge" cx=${h} cy=${f} r=${q*.68}/>
+    <text class="badge-number" x=${h} y=${f} font-size=${q*.95} text-anchor="middle"
+      dominant-baseline="central">${e}</text>`}function Ak(e){let t=e.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
+direction}`);return`Blank ${j(e.length_mm)} by ${j(e.width_mm)}, inside of the box up. ${t.join("; ")}.`}var q,
+qe,zs=m(()=>{y();L();ar();kn();dt();q=18;qe=e=>!!e?.folded});function Br(e,t){return!qe(e)||!t.side?u:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+    ${Rr(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${ie(w(t.bend_length_mm))}</b> long.</li>
-      ${am("Punch",t.segments_mm?.punch)} ${am("Die",t.segments_mm?.die)}
+      ${om("Punch",t.segments_mm?.punch)} ${om("Die",t.segments_mm?.die)}
       ${t.clear_between_mm===null||t.clear_between_mm===void 0?u:i`<li data-test="clear-between">
               Clear between the finished sides: <b>${ie(w(t.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
-      ${Ak(t.sides_near??[])}
+      ${Lk(t.sides_near??[])}
     </ul>
-  </section>`}function am(e,t){if(!t?.length)return u;let n=t.reduce((o,a)=>o+a,0),s=t.length>1?`${t.map(U).join(
-" + ")} = `:"";return i`<li class="pieces">${e}: <b>${s}${U(n)} ${w(0).unit}</b></li>`}function Ak(e){if(!e.length)
-return u;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=$(x(t.included_angle_deg)),s=ie(w(Math.abs(t.
+  </section>`}function om(e,t){if(!t?.length)return u;let n=t.reduce((o,a)=>o+a,0),s=t.length>1?`${t.map(j).join(
+" + ")} = `:"";return i`<li class="pieces">${e}: <b>${s}${j(n)} ${w(0).unit}</b></li>`}function Lk(e){if(!e.length)
+return u;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=$(M(t.included_angle_deg)),s=ie(w(Math.abs(t.
 distance_mm)));return i`<li data-test="sides-near">
     ${t.distance_mm<0?i`<b>The finished ${t.side} side runs ${s} into the ${t.tool}</b>, at ${n}.`:i`The finished ${t.
 side} side stays <b>${s}</b> from the ${t.tool}, nearest at ${n}.`}
-  </li>`}var mc=m(()=>{y();Vs();lt();L()});function lm(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
-turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Gs(e){let t=lm(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${dm}${um[t]}</svg
-    ><b>${cm[t]}.</b>`}function Br(e,t){let n=lm(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
-    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${dm}${um[n]}</svg>
+  </li>`}var mc=m(()=>{y();zs();dt();L()});function im(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
+turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function qs(e){let t=im(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${cm}${dm[t]}</svg
+    ><b>${lm[t]}.</b>`}function Ir(e,t){let n=im(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${cm}${dm[n]}</svg>
     <p>
-      <b data-test="move">${cm[n]}.</b>
+      <b data-test="move">${lm[n]}.</b>
       <span data-test="face">${e.inside_face==="up"?"Top":"Bottom"} face up.</span>
-      ${Nk(e,t)}
+      ${Pk(e,t)}
     </p>
-  </div>`}function sa({gauged_end:e,gauged_side:t},n){return t?`${t} side`:`${e} end${n?` (flat ${e==="left"?1:
-n})`:""}`}function Nk(e,t){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=e;if(a==="hem flatten")
+  </div>`}function oa({gauged_end:e,gauged_side:t},n){return t?`${t} side`:`${e} end${n?` (flat ${e==="left"?1:
+n})`:""}`}function Pk(e,t){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=e;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
-return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=sa(e,t);return i`<span data-test="end"
+return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=oa(e,t);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var cm,dm,fc,rm,Lk,im,Ek,um,zs=m(()=>{y();cm={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var lm,cm,fc,am,Ek,rm,Nk,dm,Ks=m(()=>{y();lm={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},dm=_`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,fc=_`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-rm=_`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,Lk=_`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-im=_`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Ek=_`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-um={first:[Lk],same:[Ek],over:[fc],end:[rm],both:[fc,rm],quarter:[im],"quarter-over":[fc,im]}});function oa({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
+ver and a quarter"},cm=_`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,fc=_`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+am=_`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,Ek=_`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+rm=_`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Nk=_`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+dm={first:[Ek],same:[Nk],over:[fc],end:[am],both:[fc,am],quarter:[rm],"quarter-over":[fc,rm]}});function aa({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
 s,o]=[e[n-1],e[n]];return gc(s,o,(t-s.share)/(o.share-s.share))}function gc(e,t,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(e.share,t.share),phase:t.phase,included_angle_deg:s(e.included_angle_deg,
 t.included_angle_deg),punch_y_mm:s(e.punch_y_mm,t.punch_y_mm),left:o(e.left,t.left),right:o(e.right,t.right),inside_radius_mm:s(
 e.inside_radius_mm,t.inside_radius_mm),half_arc_mm:s(e.half_arc_mm,t.half_arc_mm),gauge_x_mm:e.gauge_x_mm===null||
-t.gauge_x_mm===null?null:s(e.gauge_x_mm,t.gauge_x_mm)}}function pm({frames:e}){let t=e.find(o=>o.punch_y_mm<=0)??
+t.gauge_x_mm===null?null:s(e.gauge_x_mm,t.gauge_x_mm)}}function um({frames:e}){let t=e.find(o=>o.punch_y_mm<=0)??
 e[0],n=Math.min(...e.map(o=>o.punch_y_mm)),s=[...e].reverse().find(o=>o.phase==="bend")??e[e.length-1];return{
-before:t.share,after:n<0?s.share:e[e.length-1].share}}function hm(e,t){let n=-t.punch_travel_mm,s=t.phase==="b\
+before:t.share,after:n<0?s.share:e[e.length-1].share}}function pm(e,t){let n=-t.punch_travel_mm,s=t.phase==="b\
 end",o=c=>s?c.included_angle_deg:t.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?t.included_angle_deg:t.phase===
-"approach"?n:-n,r=Pk(e.frames,t.phase);return{...Ck(r,o,a),punch_y_mm:n}}function Pk(e,t){let n=t==="withdrawa\
+"approach"?n:-n,r=Ck(e.frames,t.phase);return{...Rk(r,o,a),punch_y_mm:n}}function Ck(e,t){let n=t==="withdrawa\
 l"?["release","withdrawal"]:[t],s=e.findIndex(a=>n.includes(a.phase)),o=e.filter((a,r)=>n.includes(a.phase)||r===
-s-1);return o.length?o:e}function Ck(e,t,n){for(let a=1;a<e.length;a+=1){let[r,l]=[t(e[a-1]),t(e[a])];if(n<=r&&
+s-1);return o.length?o:e}function Rk(e,t,n){for(let a=1;a<e.length;a+=1){let[r,l]=[t(e[a-1]),t(e[a])];if(n<=r&&
 n>=l&&r>l)return gc(e[a-1],e[a],(r-n)/(r-l))}if(n>t(e[0]))return e[0];let[s,o]=e.slice(-2);return o.phase==="b\
-end"?gc(s,o,(t(s)-n)/(t(s)-t(o))):o}function Rk({thickness_mm:e,left:t,right:n},{left:s,right:o,half_arc_mm:a,
-inside_radius_mm:r}){let[l,c]=qs([[-a,-e/2],[-a,e/2]],s),[d,p]=qs([[a,-e/2],[a,e/2]],o),h=([g,b])=>`${g} ${-b}`,
-f=g=>g.map(b=>`L${h(b)}`).join("");return`M${h(l)}A${r+e} ${r+e} 0 0 0 ${h(d)}${f(qs(n,o))}L${h(p)}A${r} ${r} \
-0 0 1 ${h(c)}${f(qs(t,s))}Z`}function mm(e,{phase:t,punch_y_mm:n}){let s=t==="putting in"||t==="approach",o=e.
+end"?gc(s,o,(t(s)-n)/(t(s)-t(o))):o}function Bk({thickness_mm:e,left:t,right:n},{left:s,right:o,half_arc_mm:a,
+inside_radius_mm:r}){let[l,c]=Zs([[-a,-e/2],[-a,e/2]],s),[d,p]=Zs([[a,-e/2],[a,e/2]],o),h=([g,b])=>`${g} ${-b}`,
+f=g=>g.map(b=>`L${h(b)}`).join("");return`M${h(l)}A${r+e} ${r+e} 0 0 0 ${h(d)}${f(Zs(n,o))}L${h(p)}A${r} ${r} \
+0 0 1 ${h(c)}${f(Zs(t,s))}Z`}function hm(e,{phase:t,punch_y_mm:n}){let s=t==="putting in"||t==="approach",o=e.
 frames.filter(h=>h.phase===(s?"putting in":"taking out"));if(!o.length||t==="bend"||t==="release")return null;
-let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:h,right:f})=>[...qs(e.left,h),
-...qs(e.right,f)]),[c,d]=[l.map(([h])=>h),l.map(([,h])=>h)];return{bounds:[Math.min(...c),Math.min(...d),Math.
-max(...c),Math.max(...d,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function qs(e,[t,n,s]){let[o,a]=[Math.cos(
-s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function Ir(e,t,n){let s=-n.
-punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Rk(t,n),tools:[
+let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:h,right:f})=>[...Zs(e.left,h),
+...Zs(e.right,f)]),[c,d]=[l.map(([h])=>h),l.map(([,h])=>h)];return{bounds:[Math.min(...c),Math.min(...d),Math.
+max(...c),Math.max(...d,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function Zs(e,[t,n,s]){let[o,a]=[Math.cos(
+s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function Wr(e,t,n){let s=-n.
+punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:Bk(t,n),tools:[
 e.before.ram,e.before.holder,e.before.punch].map(Re).filter(Boolean),down:s,gauge:Re(e.before.gauge),back:a}}var $c=m(
-()=>{kn()});function Wr({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=_m?t:null}function is(e){
-let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Wr(e),{before:o,after:a}=pm(n),r=s?hm(n,
-s):oa(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Ir(t,n,r),
-near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function Ks(e){let{clearance:t}=e;
-if(!t)return"Clearance was not checked at this step.";let n=Wr(e);if(!n)return`Nothing comes within ${ie(w(_m,
+()=>{kn()});function Dr({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=ym?t:null}function ds(e){
+let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Dr(e),{before:o,after:a}=um(n),r=s?pm(n,
+s):aa(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Wr(t,n,r),
+near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function Ys(e){let{clearance:t}=e;
+if(!t)return"Clearance was not checked at this step.";let n=Dr(e);if(!n)return`Nothing comes within ${ie(w(ym,
 {digits:0}))} of the part.`;let s=ie(w(Math.abs(n.distance_mm))),o=typeof t.needed_mm=="number"?`, ${ie(w(t.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
-e part";return n.distance_mm<=0?`${a} runs ${s} into the ${fm(n.tool)}, ${gm(n)}.`:`Closest: ${a.toLowerCase()}\
- is ${s} from the ${fm(n.tool)}, ${gm(n)}${t.hits?.length?o:""}.`}function gm({phase:e,included_angle_deg:t,punch_travel_mm:n}){
+e part";return n.distance_mm<=0?`${a} runs ${s} into the ${mm(n.tool)}, ${fm(n)}.`:`Closest: ${a.toLowerCase()}\
+ is ${s} from the ${mm(n.tool)}, ${fm(n)}${t.hits?.length?o:""}.`}function fm({phase:e,included_angle_deg:t,punch_travel_mm:n}){
 let s=$(w(Math.max(0,-n),{digits:0}));return e==="approach"?`as the punch comes down, ${s} above the sheet`:e===
-"withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${$(x(t))}`}
-function bc({motion:e},t){let n=$(x(t.included_angle_deg));if(t.phase==="bend")return e.frames[0].phase==="ben\
+"withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${$(M(t))}`}
+function bc({motion:e},t){let n=$(M(t.included_angle_deg));if(t.phase==="bend")return e.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(t.phase==="release")return`Releasing, ${n}`;if(t.phase==="taking out")
-return`Taking it out${$m(e,t)}`;if(t.phase==="putting in")return`Putting it in${$m(e,t)}`;let s=$(w(Math.max(0,
+return`Taking it out${gm(e,t)}`;if(t.phase==="putting in")return`Putting it in${gm(e,t)}`;let s=$(w(Math.max(0,
 t.punch_y_mm),{digits:0}));return t.phase==="withdrawal"?`Punch rising, ${s} up`:t.punch_y_mm>0?`Punch coming \
-down, ${s} up`:"First touch, sheet flat"}function $m({frames:e},{phase:t,right:n}){let s=t==="putting in"?e.find(
+down, ${s} up`:"First touch, sheet flat"}function gm({frames:e},{phase:t,right:n}){let s=t==="putting in"?e.find(
 a=>a.phase==="approach"):[...e].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??e[0]).
-right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Bk({clearance:e}){let{way_in:t,way_out:n,rides_up:s,
+right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Ik({clearance:e}){let{way_in:t,way_out:n,rides_up:s,
 clear:o}=e??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(t==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
-."};let[a,r]=[wm(t,n,"slide"),wm(t,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
-Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${bm}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
+."};let[a,r]=[bm(t,n,"slide"),bm(t,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
+Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${$m}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${t==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${bm}`}:null}function Bt(e,{short:t=!1}={}){let n=Bk(e);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${$m}`}:null}function Bt(e,{short:t=!1}={}){let n=Ik(e);return n?
 t?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${ym(n.kind)}<b>${n.what}.</b></span
+      >${wm(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${ym(n.kind)}
+    ${wm(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:u}var _m,fm,bm,wm,ym,Ik,Wk,on=m(()=>{y();$c();L();_m=100;fm=e=>({gauge:"gauge finger",sheet:"part it\
-self"})[e]??e;bm="Punch still, at its top. Fingers never between.";wm=(e,t,n)=>[e===n&&"in",t===n&&"out"].filter(
-Boolean).join(" and ");ym=e=>e==="swing"?Ik:Wk(e!=="slide"),Ik=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  </div>`:u}var ym,mm,$m,bm,wm,Wk,Dk,on=m(()=>{y();$c();L();ym=100;mm=e=>({gauge:"gauge finger",sheet:"part it\
+self"})[e]??e;$m="Punch still, at its top. Fingers never between.";bm=(e,t,n)=>[e===n&&"in",t===n&&"out"].filter(
+Boolean).join(" and ");wm=e=>e==="swing"?Wk:Dk(e!=="slide"),Wk=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
-</svg>`,Wk=e=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+</svg>`,Dk=e=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
     <path class="sign-sheet" d="M4 22H40V36H4Z" />
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${e?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
-  </svg>`});function yc({segments_mm:e,segments_total_mm:t}){if(!e?.length)return"";let n=e.map(o=>U(o)).join(" + "),s=w(0).
-unit;return e.length>1?`${n} = ${U(t??0)} ${s}`:`${n} ${s}`}function Zs(e,t=0,n=[]){return e?.length?i`<ul class="tools" data-test="tools">
+  </svg>`});function yc({segments_mm:e,segments_total_mm:t}){if(!e?.length)return"";let n=e.map(o=>j(o)).join(" + "),s=w(0).
+unit;return e.length>1?`${n} = ${j(t??0)} ${s}`:`${n} ${s}`}function Js(e,t=0,n=[]){return e?.length?i`<ul class="tools" data-test="tools">
     ${e.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
           <span class="where">${wc(s)}</span>
           <span class="more"
-            >${[yc(s),km(s.steps,t),_c(s,n),Dk(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[yc(s),vm(s.steps,t),_c(s,n),Fk(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
-  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function km(e,t){return!e?.
+  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function vm(e,t){return!e?.
 length||e.length===t?"":`step${e.length>1?"s":""} ${e.join(", ")}`}function _c({kind:e,code:t},n){let s=n.filter(
-a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${km(
-o.map(({number:a})=>a),0)}`:""}`:""}function Dk(e){return e==="good"||!e?"":e==="unknown"?"condition unknown":
-e}function Dr(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures blank">
+a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${vm(
+o.map(({number:a})=>a),0)}`:""}`:""}function Fk(e){return e==="good"||!e?"":e==="unknown"?"condition unknown":
+e}function Fr(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures blank">
       ${Pt("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
 w(e.length_mm_high,{digits:2})]})}
       ${Pt("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
 e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm_high,{digits:2})]})}
-      ${Pt("Mass",Mo(e.mass_kg),{test:"blank-mass"})}
+      ${Pt("Mass",Ao(e.mass_kg),{test:"blank-mass"})}
     </div>
     ${e.rests_on?i`<p data-test="blank-rests-on">Blank by ${e.rests_on}.</p>`:u}
     ${e.lines?i`<p data-test="relief">${vc(e)}</p>`:u}`}function vc({relief:e,lines:t=[]}){let n=new Set(t.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!e?"":e.shape===
 "none"?"Corners without relief.":`Corner reliefs ${e.shape}, ${$(w(e.size_mm,{digits:1}))} ${e.shape==="round"?
-"across.":"a side."}`}function xm(e){let t=s=>w(s,{digits:2}).text,n=[["At",s=>t(s.at_mm)],["Angle",s=>$(x(s.included_angle_deg))],
+"across.":"a side."}`}function km(e){let t=s=>w(s,{digits:2}).text,n=[["At",s=>t(s.at_mm)],["Angle",s=>$(M(s.included_angle_deg))],
 ["Inside radius",s=>t(s.inside_radius_mm)],["Allowance",s=>t(s.bend_allowance_mm)],["Deduction",s=>t(s.bend_deduction_mm)],
 ["K-factor",s=>typeof s.k_factor=="number"?s.k_factor.toFixed(2):"–"]];return i`<div class="lines-frame">
     <table class="blank-table stacks" role="table" data-test="bend-lines">
@@ -1664,7 +1665,7 @@ e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm
       </thead>
       <tbody role="rowgroup">
         ${e.bend_lines.map(s=>i`<tr role="row" data-bend=${s.bend}>
-              <th role="rowheader" scope="row">${s.bend} ${Fk(e,s)}${s.direction}</th>
+              <th role="rowheader" scope="row">${s.bend} ${Hk(e,s)}${s.direction}</th>
               ${n.map(([o,a],r)=>i`<td
                     role="cell"
                     class="number"
@@ -1675,28 +1676,28 @@ e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm
             </tr>`)}
       </tbody>
     </table>
-  </div>`}function Fk({lines:e},{bend:t}){let n=e?.find(s=>s.bend===t)?.side;return n?`${n} `:""}function kc(e,t=0){
+  </div>`}function Hk({lines:e},{bend:t}){let n=e?.find(s=>s.bend===t)?.side;return n?`${n} `:""}function kc(e,t=0){
 let n=e.turn_over||e.turn_end||e.turn_quarter,s=e.gauged_against&&e.gauged_against!=="flat edge"?`, against th\
-e ${e.gauged_against}`:"",o=e.gauged_end?`${Hk(sa(e,t))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${e.gauged_against}`:"",o=e.gauged_end?`${jk(oa(e,t))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
             data-quarter=${String(!!e.turn_quarter)}
             data-over=${String(e.turn_over)}
             data-end=${String(e.turn_end)}
-            >${Gs(e)}</span
+            >${qs(e)}</span
           > `:u}
     ${Bt(e,{short:!0})} ${o}${e.inside_face==="up"?"top":"bottom"} face
-    up.${jk(e)}
-  </span>`}function jk({hits:e}){if(!e)return u;let t=e.gauge_x_mm.map(n=>U(n)).join(", ");return i` <span data-test="hits"
+    up.${Uk(e)}
+  </span>`}function Uk({hits:e}){if(!e)return u;let t=e.gauge_x_mm.map(n=>j(n)).join(", ");return i` <span data-test="hits"
     >${e.count} bumps, ${$(w(e.pitch_mm,{digits:2}))} apart, gauge X ${t}.</span
   >`}function It(e){let t=e.operation&&e.operation!=="bend"?e.operation:"bend",n=e.side?`Bend ${e.bend}, ${e.side}`:
-`Bend ${e.bend}`;return t==="bend"?n:`${n}, ${t}`}function Uk(e,t,n){let s=e[`${t}_low`],o=e[`${t}_high`],a=s==
-null||s===o?u:i`<small class="band">${n(s).text} to ${$(n(o))}</small>`;return i`${$(n(e[t]))}${a}`}function vm(e,t,n){
-return rt(e,e)?e.first_hit?Vk(e,t,n):e.limits?Uk(e,t,n):$(n(e[t])):$(n(null))}function Vk(e,t,n){let s=t==="se\
-t_angle_deg"?`first hit, ${Jl(e.first_hit)}; then about `:"then about ";return i`${$(n(e[t]))}<small class="band"
+`Bend ${e.bend}`;return t==="bend"?n:`${n}, ${t}`}function Vk(e,t,n){let s=e[`${t}_low`],o=e[`${t}_high`],a=s==
+null||s===o?u:i`<small class="band">${n(s).text} to ${$(n(o))}</small>`;return i`${$(n(e[t]))}${a}`}function _m(e,t,n){
+return lt(e,e)?e.first_hit?Gk(e,t,n):e.limits?Vk(e,t,n):$(n(e[t])):$(n(null))}function Gk(e,t,n){let s=t==="se\
+t_angle_deg"?`first hit, ${ec(e.first_hit)}; then about `:"then about ";return i`${$(n(e[t]))}<small class="band"
       >${s}${$(n(e[`expected_${t}`]))}</small
-    >`}function Fr(e,{link:t}={}){let n=o=>w(o,{digits:2}),s=e.part?.flats_mm?.length??0;return i`<div class="steps-frame">
+    >`}function Hr(e,{link:t}={}){let n=o=>w(o,{digits:2}),s=e.part?.flats_mm?.length??0;return i`<div class="steps-frame">
     <table class="steps stacks" role="table" data-test="steps">
       <thead role="rowgroup">
         <tr role="row">
@@ -1707,16 +1708,16 @@ t_angle_deg"?`first hit, ${Jl(e.first_hit)}; then about `:"then about ";return i
         ${e.steps.map(o=>i`<tr role="row" data-step=${o.number}>
               <th role="rowheader" scope="row">
                 ${t?i`<a href=${t(o.number)}>${o.number}. ${It(o)}</a>`:i`${o.number}. ${It(o)}`}
-                <small>${$(x(o.included_angle_deg))} ${o.direction}</small>
+                <small>${$(M(o.included_angle_deg))} ${o.direction}</small>
               </th>
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${$(n(o.gauge_x_mm))}</td>
               <td role="cell" data-head="Gauge R" data-test="gauge-r">${$(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${vm(o,"set_angle_deg",x)}
+                ${_m(o,"set_angle_deg",M)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${vm(o,"punch_depth_mm",n)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${_m(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${$(Ge(o))}<small class="band">expected ${$(xn(o))}</small>
+                ${$(Ge(o))}<small class="band">expected ${$(Sn(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch reversed</span>`:
@@ -1726,25 +1727,25 @@ u}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var wc,Hk,Tn=m(()=>{y();be();vn();L();ft();lt();yr();ts();zs();on();wc=yn;Hk=e=>e[0].toUpperCase()+e.
-slice(1)});function Hr(e,t){return i`<header class="step-top">
+  </div>`}var wc,jk,Mn=m(()=>{y();be();vn();L();gt();dt();_r();os();Ks();on();wc=yn;jk=e=>e[0].toUpperCase()+e.
+slice(1)});function jr(e,t){return i`<header class="step-top">
     <a class="step-card" href="/c/${e.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${e.title||e.display_code}</span></a
     >
     ${xc(e,t)}
-  </header>`}function et(e,t,n){return i`<div class="set-figure" data-test=${n}>
+  </header>`}function nt(e,t,n){return i`<div class="set-figure" data-test=${n}>
     <span class="what"
       >${e}${t.unit&&t.unit!=="°"?i` <span class="unit">${t.unit}</span>`:u}</span
     >
     <span class="value" data-test="${n}-value">${t.text}${t.unit==="°"?"°":u}</span>
-  </div>`}var xc,Mn=m(()=>{y();Tn();xc=(e,t)=>i`<h1>
+  </div>`}var xc,On=m(()=>{y();Mn();xc=(e,t)=>i`<h1>
     <span data-test="step-number">Step ${t.number} of ${e.plan.steps.length}</span>
     <small
       >${It(t)}
       ${t.direction}${t.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch reversed</b>`:
 u}</small
     >
-  </h1>`});function Sm(e,t,n,s,o){let a=is(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?oa(e.motion,l):null,
+  </h1>`});function xm(e,t,n,s,o){let a=ds(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?aa(e.motion,l):null,
 d=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),h=(f,g,b,v)=>i`<button
       type="button"
       class="button"
@@ -1753,10 +1754,10 @@ d=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),h=(f,g,b,v)=>i`<button
       @click=${()=>{Object.assign(n,g,{playing:!1}),s()}}>
       ${f}
     </button>`;return i`${Ct(e.drawing,{pose:r==="between"?"during":r,close:n.close,opening:e.v_opening_mm,gauge:p,
-angle:t,moment:d??(c&&Ir(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&mm(e.motion,c),words:`${It(
-e)}, ${zk(e,r)}. Gauge at ${p}.`})}
+angle:t,moment:d??(c&&Wr(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&hm(e.motion,c),words:`${It(
+e)}, ${qk(e,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
-            ${qk(e,r,c)}
+            ${Kk(e,r,c)}
           </p>`:u}
     <div class="toggles">
       ${h("Before",{at:"before"},r==="before","before")}
@@ -1764,9 +1765,9 @@ e)}, ${zk(e,r)}. Gauge at ${p}.`})}
       ${h("After",{at:"after"},r==="after","after")}
       ${h(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
-    ${a?Kk(e,l,n,s,o):u}`}function zk(e,t){return t==="before"?"the sheet on the die before the bend":t==="aft\
-er"?"at the bottom of the stroke":t==="during"?Ks(e):"on its way"}function qk(e,t,n){return n?bc(e,n):Ks(e)}function Kk(e,t,n,s,o){
-let a=()=>{n.playing=!n.playing,n.playing&&Zk(t>=1?0:t,n,s,o),s()};return i`<div class="motion">
+    ${a?Zk(e,l,n,s,o):u}`}function qk(e,t){return t==="before"?"the sheet on the die before the bend":t==="aft\
+er"?"at the bottom of the stroke":t==="during"?Ys(e):"on its way"}function Kk(e,t,n){return n?bc(e,n):Ys(e)}function Zk(e,t,n,s,o){
+let a=()=>{n.playing=!n.playing,n.playing&&Yk(t>=1?0:t,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
       class="button play"
@@ -1784,63 +1785,63 @@ let a=()=>{n.playing=!n.playing,n.playing&&Zk(t>=1?0:t,n,s,o),s()};return i`<div
       step="any"
       .value=${String(t)}
       aria-label="The bend from first to last"
-      aria-valuetext=${bc(e,oa(e.motion,t))}
+      aria-valuetext=${bc(e,aa(e.motion,t))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
-  </div>`}function Zk(e,t,n,s){let o=performance.now(),a=r=>{!t.playing||s.aborted||(t.share=Math.min(1,e+Math.
-max(0,r-o)/Gk),t.playing=t.share<1,n(),t.playing&&requestAnimationFrame(a))};Object.assign(t,{at:"between",share:e}),
-requestAnimationFrame(a)}var Gk,aa,jr=m(()=>{y();$c();Xo();L();Tn();on();Gk=7e3,aa=()=>({at:"before",share:0,close:!1,
-playing:!1})});function Tm(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length){let o=je({...n?.said,words:n?.words});return i`<p data-test="no-setting">${o||
-"No new setting comes from this one."}</p>`}let s=je({...n?.said,words:n?.what})||`${Yk(e)} Something else is \
+  </div>`}function Yk(e,t,n,s){let o=performance.now(),a=r=>{!t.playing||s.aborted||(t.share=Math.min(1,e+Math.
+max(0,r-o)/zk),t.playing=t.share<1,n(),t.playing&&requestAnimationFrame(a))};Object.assign(t,{at:"between",share:e}),
+requestAnimationFrame(a)}var zk,ra,Ur=m(()=>{y();$c();ea();L();Mn();on();zk=7e3,ra=()=>({at:"before",share:0,close:!1,
+playing:!1})});function Sm(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length){let o=je({...n?.said,words:n?.words});return i`<p data-test="no-setting">${o||
+"No new setting comes from this one."}</p>`}let s=je({...n?.said,words:n?.what})||`${Jk(e)} Something else is \
 wrong.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${k("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(n?.to_check??yp).map(o=>i`<li>${o}</li>`)}
+      ${(n?.to_check??_p).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function Yk(e){let t=Ll(e),n="That is further off than the card’s table of corrections goes.";return t?
-`${n} Tools and press end at ${$(x(t.sharpest_deg))} under load.`:n}function Mm(e,t){return e.die?i`<p class="why-not-set" data-test="why-not-set">
+  </div>`}function Jk(e){let t=Pl(e),n="That is further off than the card’s table of corrections goes.";return t?
+`${n} Tools and press end at ${$(M(t.sharpest_deg))} under load.`:n}function Tm(e,t){return e.die?i`<p class="why-not-set" data-test="why-not-set">
     ${k("stop")} <b>No angle and depth.</b>
     ${t?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:u}var Sc=m(()=>{y();vn();L();G()});function Om({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?u:i`<h3>Where the tools stand</h3>
+  </p>`:u}var Sc=m(()=>{y();vn();L();V()});function Mm({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?u:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${e.map(t=>i`<li>
             <b>Station ${t.number}</b> ${t.punch}${t.turned?", reversed,":u} over ${t.die}:
-            ${Am(t.centre_mm)}; step${t.steps.length>1?"s":""} ${t.steps.join(", ")}.
+            ${Om(t.centre_mm)}; step${t.steps.length>1?"s":""} ${t.steps.join(", ")}.
             ${t.off_centre_level==="ok"?u:i`${k(t.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
-    </ul>`}function Ur({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
-`Station ${n.number}, ${Am(n.centre_mm)}`:""}function Am(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
-w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var Vr=m(()=>{y();L();G()});function Gr(e,t){let n=t.checks.filter(l=>Ae(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
+    </ul>`}function Vr({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
+`Station ${n.number}, ${Om(n.centre_mm)}`:""}function Om(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
+w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var Gr=m(()=>{y();L();V()});function zr(e,t){let n=t.checks.filter(l=>Ae(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+Me(l),{...l,sign:Ae(
-l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function zr(e,t,n,s,o){
+l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function qr(e,t,n,s,o){
 if(!t.drawing)return i`<p class="state" data-test="no-drawing">
       ${t.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=mt(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return Sm(r,xr(t,a),n,s,o)}function qr(e,t){let n=mt(
+    </p>`;let a=ft(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return xm(r,Sr(t,a),n,s,o)}function Kr(e,t){let n=ft(
 e,t);return n.set_angle_deg===null&&t.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
-      ${et("Gauge X",w(n.gauge_x_mm),"gauge-x")}
-      ${et("Gauge R",w(t.gauge_r_mm),"gauge-r")}
-      ${et("Angle to set",x(n.set_angle_deg),"set-angle")}
-      ${et("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
+      ${nt("Gauge X",w(n.gauge_x_mm),"gauge-x")}
+      ${nt("Gauge R",w(t.gauge_r_mm),"gauge-r")}
+      ${nt("Angle to set",M(n.set_angle_deg),"set-angle")}
+      ${nt("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
-    ${Fs(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
-    ${n.set_angle_deg===null?Mm(t,n.fromTrial):u} ${Jk(t)}
+    ${js(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
+    ${n.set_angle_deg===null?Tm(t,n.fromTrial):u} ${Xk(t)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-result" data-test="from-result">
-            <b>Angle and depth from a first piece.</b> The plan said ${$(x(t.set_angle_deg))} and
+            <b>Angle and depth from a first piece.</b> The plan said ${$(M(t.set_angle_deg))} and
             ${$(w(t.punch_depth_mm,{digits:2}))}.
           </p>`:u}
     ${t.gauge_draw_back_mm?i`<p class="retract" data-test="retract">
             <b>Retract the gauge ${$(w(t.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would run into it.
           </p>`:u}
-    ${Xk(t)}`}function Jk(e){let t=_r(e);return t===u?u:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
-function Xk({hits:e}){return e?i`<div class="hits" data-test="hits">
-    <b>${e.count} bumps</b>, ${$(x(e.angle_each_deg))} each. Move the gauge
+    ${Qk(t)}`}function Xk(e){let t=vr(e);return t===u?u:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
+function Qk({hits:e}){return e?i`<div class="hits" data-test="hits">
+    <b>${e.count} bumps</b>, ${$(M(e.angle_each_deg))} each. Move the gauge
     ${$(w(e.pitch_mm,{digits:2}))} each time:
     ${e.gauge_x_mm.map(t=>w(t).text).join(" · ")}
-  </div>`:u}function Lm(e,t){if(!t.die)return u;let n=Ur(e,t);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:u}function Am(e,t){if(!t.die)return u;let n=Vr(e,t);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1862,19 +1863,19 @@ function Xk({hits:e}){return e?i`<div class="hits" data-test="hits">
             </div>`:u}
       <div>
         <dt>Wanted</dt>
-        <dd><b>${$(x(t.included_angle_deg))}</b> ${t.direction}</dd>
+        <dd><b>${$(M(t.included_angle_deg))}</b> ${t.direction}</dd>
       </div>
     </dl>
-    ${js(t)}`}var Kr=m(()=>{y();He();L();ft();G();ts();jr();ss();Sc();Mn();Vr()});function Em(e){let t=new Map;for(let n of e)t.set(n.run_id,[...t.get(n.run_id)??[],n]);return[...t.values()].map(
-Qk).reverse()}function Qk(e){let t=new Set(e.map(({undoes:r})=>r)),n=e.filter(({id:r,kind:l})=>l!=="back"&&!t.
+    ${Vs(t)}`}var Zr=m(()=>{y();He();L();gt();V();os();Ur();rs();Sc();On();Gr()});function Lm(e){let t=new Map;for(let n of e)t.set(n.run_id,[...t.get(n.run_id)??[],n]);return[...t.values()].map(
+e0).reverse()}function e0(e){let t=new Set(e.map(({undoes:r})=>r)),n=e.filter(({id:r,kind:l})=>l!=="back"&&!t.
 has(r)),s=r=>n.filter(l=>l.kind===r).length,o=n.find(({kind:r})=>r==="begun"),a=n.filter(({kind:r})=>r==="piec\
-e"||r==="scrap");return{id:e[0].run_id,revision:(o??e[0]).revision,pieces:o?.pieces??null,state:e0(n),done:s("\
-piece"),scrapped:s("scrap"),settingUp:!a.length&&!s("setup"),last:a.at(-1)??null}}function e0(e){let t=e.filter(
+e"||r==="scrap");return{id:e[0].run_id,revision:(o??e[0]).revision,pieces:o?.pieces??null,state:t0(n),done:s("\
+piece"),scrapped:s("scrap"),settingUp:!a.length&&!s("setup"),last:a.at(-1)??null}}function t0(e){let t=e.filter(
 ({kind:n})=>["paused","resumed","ended"].includes(n));return t.some(({kind:n})=>n==="ended")?"ended":t.at(-1)?.
-kind==="paused"?"paused":"open"}var Nm,ls,Zr,Ys=m(()=>{Nm=e=>e.find(({state:t})=>t!=="ended")??null,ls=({done:e,
-pieces:t},n=0)=>`Piece ${e+1+n}${t===null?"":` of ${t}`}`,Zr=({done:e,pieces:t})=>t!==null&&e+1>=t});function Pm(e,{scrap:t,pause:n,resume:s,ready:o}){let a=e.state==="paused";return i`<section class="run-bar" aria-label="Run" data-test="run-bar" data-done=${e.
+kind==="paused"?"paused":"open"}var Em,us,Yr,Xs=m(()=>{Em=e=>e.find(({state:t})=>t!=="ended")??null,us=({done:e,
+pieces:t},n=0)=>`Piece ${e+1+n}${t===null?"":` of ${t}`}`,Yr=({done:e,pieces:t})=>t!==null&&e+1>=t});function Nm(e,{scrap:t,pause:n,resume:s,ready:o}){let a=e.state==="paused";return i`<section class="run-bar" aria-label="Run" data-test="run-bar" data-done=${e.
 done}>
-    ${Js(e)}
+    ${Qs(e)}
     ${a?i`<button type="button" class="button next" data-test="run-resume" @click=${s}>
             Go on with the run
           </button>`:i`<button type="button" class="button" data-test="run-scrap" @click=${t}>Scrap</button>
@@ -1882,100 +1883,100 @@ done}>
     ${e.settingUp&&!a?i`<button type="button" class="button run-ready" data-test="run-ready" @click=${o}>
             Set-up finished
           </button>`:u}
-  </section>`}var Js,Tc=m(()=>{y();Ys();Js=e=>i`<p class="run-piece" data-test="run-piece">
-    <b>${ls(e)}</b>
+  </section>`}var Qs,Tc=m(()=>{y();Xs();Qs=e=>i`<p class="run-piece" data-test="run-piece">
+    <b>${us(e)}</b>
     ${e.state==="paused"?i`<span data-test="run-paused">paused</span>`:u}
     ${e.scrapped?i`<span data-test="run-scrapped">${e.scrapped} scrapped</span>`:u}
-  </p>`});function Rm(e,t,n,s){let o=t.runs.filter(r=>r.state!=="ended"),a=t.asking&&Bm(e,t,n);return!a&&!t.runs.length&&
+  </p>`});function Cm(e,t,n,s){let o=t.runs.filter(r=>r.state!=="ended"),a=t.asking&&Rm(e,t,n);return!a&&!t.runs.length&&
 !t.taken?.length?u:i`<section class="panel card-run" data-test="run-panel">
     <h2>Run</h2>
-    ${o.map(r=>s0(e,r,s))}
-    ${o.length?o0(e,t.screens):u}
-    ${a?n0(t,s):u}
-    ${t.runs.length>o.length||t.taken?.length?a0(e,t):u}
-  </section>`}function n0({typed:e,wrong:t},{type:n,begin:s}){return i`<form class="run-begin" data-test="run-begin" novalidate @submit=${a=>{
+    ${o.map(r=>o0(e,r,s))}
+    ${o.length?a0(e,t.screens):u}
+    ${a?s0(t,s):u}
+    ${t.runs.length>o.length||t.taken?.length?r0(e,t):u}
+  </section>`}function s0({typed:e,wrong:t},{type:n,begin:s}){return i`<form class="run-begin" data-test="run-begin" novalidate @submit=${a=>{
 a.preventDefault(),s()}}>
     ${A({name:"run_pieces",label:"Pieces",value:e,change:n,wrong:t,keys:"numeric"})}
     <button class="button" data-test="begin-run">Begin a run</button>
-  </form>`}function s0(e,t,{pause:n,resume:s,back:o,end:a}){let r=t.pieces!==null&&t.done>=t.pieces;return i`<div class="run-going" data-test="run-going" data-state=${t.
+  </form>`}function o0(e,t,{pause:n,resume:s,back:o,end:a}){let r=t.pieces!==null&&t.done>=t.pieces;return i`<div class="run-going" data-test="run-going" data-state=${t.
 state}>
     <p class="run-piece">
-      <b data-test="run-stands">${r?"All pieces done":ls(t)}</b>
+      <b data-test="run-stands">${r?"All pieces done":us(t)}</b>
       ${t.state==="paused"?i`<span>paused</span>`:u}
     </p>
     <p data-test="run-counts">
       ${t.done} done, ${t.scrapped}
       scrapped.${t.revision===e.revision?u:i` <b>Begun with revision ${t.revision}; this is revision ${e.revision}.</b>`}
     </p>
-    ${q("runs.keep")?i`<div class="buttons">
-            ${t.state==="paused"?Yr("run-resume","Go on with the run",()=>s(t)):Yr("run-pause","Pause",()=>n(t))}
-            ${t.last?Yr("run-back","Back one",()=>o(t)):u}
-            ${Yr("run-end","End the run",()=>a(t),r)}
+    ${z("runs.keep")?i`<div class="buttons">
+            ${t.state==="paused"?Jr("run-resume","Go on with the run",()=>s(t)):Jr("run-pause","Pause",()=>n(t))}
+            ${t.last?Jr("run-back","Back one",()=>o(t)):u}
+            ${Jr("run-end","End the run",()=>a(t),r)}
           </div>`:u}
-  </div>`}function o0({plan:e},t){if(!t.length)return u;let n=t.map(({name:s,step:o})=>o>e.steps.length?`${dt(
-s)}: all steps done`:`${dt(s)}: step ${o}`);return i`<p data-test="run-where">${n.join(". ")}.</p>`}function a0({
+  </div>`}function a0({plan:e},t){if(!t.length)return u;let n=t.map(({name:s,step:o})=>o>e.steps.length?`${ut(
+s)}: all steps done`:`${ut(s)}: step ${o}`);return i`<p data-test="run-where">${n.join(". ")}.</p>`}function r0({
 code:e},{taken:t}){if(!t)return i`<p class="hint" data-test="no-times">
       What the runs took is worked out in the shop, which does not answer.
     </p>`;let n=i`<ul class="rows" data-test="runs">
-      ${t.slice(0,t0).map(s=>i`<li class="row run-row" data-test="run" data-id=${s.id}>
-            <span class="lead">${r0(s)}</span>
-            <span class="more">${de(s.begun_at)} · ${i0(s)}</span>
+      ${t.slice(0,n0).map(s=>i`<li class="row run-row" data-test="run" data-id=${s.id}>
+            <span class="lead">${i0(s)}</span>
+            <span class="more">${de(s.begun_at)} · ${l0(s)}</span>
           </li>`)}
     </ul>
     <a class="button" href="/api/v1/cards/${e}/runs.csv" download data-test="runs-csv"
       >All runs as a table (CSV)</a
-    >`;return se("What the runs took",n,{test:"runs-fold"})}function r0({pieces:e,done:t,scrapped:n,scrap:s,state:o}){
+    >`;return se("What the runs took",n,{test:"runs-fold"})}function i0({pieces:e,done:t,scrapped:n,scrap:s,state:o}){
 let a=s.map(({step:r,pieces:l})=>`${l} at step ${r}`).join(", ");return[`${t}${e===null?"":` of ${e}`} done`,n?
 `${n} scrapped (${a})`:"none scrapped",o==="ended"?"":o==="paused"?"paused":"goes on"].filter(Boolean).join(",\
- ")}function i0({setup_s:e,setup_until:t,seconds_per_piece:n}){let s=e===null?"set-up goes on":`set-up${t==="s\
-aid"?"":" and first piece"} ${Cm(e)}`;return n===null?s:`${s}, ${Cm(n)} a piece`}function Cm(e){let t=Math.round(
+ ")}function l0({setup_s:e,setup_until:t,seconds_per_piece:n}){let s=e===null?"set-up goes on":`set-up${t==="s\
+aid"?"":" and first piece"} ${Pm(e)}`;return n===null?s:`${s}, ${Pm(n)} a piece`}function Pm(e){let t=Math.round(
 e);if(t<60)return`${t} s`;let n=Math.floor(t/60),s=t%60?` ${String(t%60).padStart(2,"0")} s`:"";return n<60?`${n}\
- min${s}`:`${Math.floor(n/60)} h ${String(n%60).padStart(2,"0")} min`}var t0,Bm,Im,Yr,Jr,Xr=m(()=>{y();Ys();Rt();
-we();z();Ve();ct();t0=5;Bm=({plan:e},{runs:t},n)=>q("runs.keep")&&!n&&e.steps.length>0&&t.every(s=>s.state==="\
-ended"),Im=(e,t,n,{ask:s})=>Bm(e,t,n)?i`<button
+ min${s}`:`${Math.floor(n/60)} h ${String(n%60).padStart(2,"0")} min`}var n0,Rm,Bm,Jr,Xr,Qr=m(()=>{y();Xs();Rt();
+we();G();Ve();tt();n0=5;Rm=({plan:e},{runs:t},n)=>z("runs.keep")&&!n&&e.steps.length>0&&t.every(s=>s.state==="\
+ended"),Bm=(e,t,n,{ask:s})=>Rm(e,t,n)?i`<button
         type="button"
         class="button"
         data-test="run-open"
         aria-expanded=${t.asking?"true":"false"}
         @click=${s}>
         Run
-      </button>`:u;Yr=(e,t,n,s=!1)=>i`<button type="button" class="button ${s?"next":""}" data-test=${e} @click=${n}>
+      </button>`:u;Jr=(e,t,n,s=!1)=>i`<button type="button" class="button ${s?"next":""}" data-test=${e} @click=${n}>
     ${t}
-  </button>`;Jr=e=>Zr(e)?{label:"Piece done",more:e.pieces===null?"":`${e.done+1} of ${e.pieces}`}:{label:"Nex\
-t piece",more:ls(e,1).toLowerCase()}});function Wm(e,t,{name:n,lines:s,acts:o},a,r=null){let{stops:l,watch:c}=Gr(e,t),d=c.filter(g=>Ae(g)!=="note"),p=c.
-length>l0,h=p?d:c,f=t.number===e.plan.steps.length;return i`<article
+  </button>`;Xr=e=>Yr(e)?{label:"Piece done",more:e.pieces===null?"":`${e.done+1} of ${e.pieces}`}:{label:"Nex\
+t piece",more:us(e,1).toLowerCase()}});function Im(e,t,{name:n,lines:s,acts:o},a,r=null){let{stops:l,watch:c}=zr(e,t),d=c.filter(g=>Ae(g)!=="note"),p=c.
+length>c0,h=p?d:c,f=t.number===e.plan.steps.length;return i`<article
     class="step press-screen-step"
     data-test="press-screen-step"
     data-code=${e.code}
     data-step=${t.number}
     data-revision=${e.revision}>
     <header class="step-top">
-      ${Qr(n,o)}
+      ${ei(n,o)}
       <p class="press-screen-card" data-test="press-screen-card">${e.title||e.display_code}</p>
-      ${r?Js(r):u} ${xc(e,t)}
+      ${r?Qs(r):u} ${xc(e,t)}
     </header>
     ${s} ${l.length?i`<div class="step-stop">${Ue(l)}</div>`:u}
     <div class="step-body">
-      <div class="step-way">${Br(t,e.part.flats_mm.length)}${Bt(t)}</div>
-      <section class="step-set" aria-label="What to set">${qr(e,t)}</section>
+      <div class="step-way">${Ir(t,e.part.flats_mm.length)}${Bt(t)}</div>
+      <section class="step-set" aria-label="What to set">${Kr(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${p?"many":""}" aria-label="What to watch">
-        ${h.length?Ue(h):u}${Rr(e.plan,t)}
+        ${h.length?Ue(h):u}${Br(e.plan,t)}
       </section>
-      <section class="step-with" aria-label="Tools">${Zs(c0(e,t),0)}</section>
+      <section class="step-with" aria-label="Tools">${Js(d0(e,t),0)}</section>
     </div>
-    ${Hm({back:t.number>1,...Dm(t.number,f,r)},o)}
-  </article>`}function Dm(e,t,n,s=!1){return t?n?.state==="open"&&q("runs.keep")?Jr(n):s?{label:"Next piece",more:"\
-step 1"}:{label:"Done",more:""}:{label:"Next",more:`step ${e+1}`}}function Fm(e,{name:t,lines:n,acts:s},o=null){
-let a=e.plan.steps.length,r=o?.state==="open"&&!q("runs.keep");return i`<article
+    ${Fm({back:t.number>1,...Wm(t.number,f,r)},o)}
+  </article>`}function Wm(e,t,n,s=!1){return t?n?.state==="open"&&z("runs.keep")?Xr(n):s?{label:"Next piece",more:"\
+step 1"}:{label:"Done",more:""}:{label:"Next",more:`step ${e+1}`}}function Dm(e,{name:t,lines:n,acts:s},o=null){
+let a=e.plan.steps.length,r=o?.state==="open"&&!z("runs.keep");return i`<article
     class="step press-screen-step"
     data-test="press-screen-done"
     data-code=${e.code}
     data-step=${a+1}>
     <header class="step-top">
-      ${Qr(t,s)}
+      ${ei(t,s)}
       <p class="press-screen-card" data-test="press-screen-card">${e.title||e.display_code}</p>
-      ${o?Js(o):u}
+      ${o?Qs(o):u}
     </header>
     ${n}
     <div class="press-screen-says">
@@ -1989,21 +1990,21 @@ let a=e.plan.steps.length,r=o?.state==="open"&&!q("runs.keep");return i`<article
         Take this card off
       </button>
     </div>
-    ${Hm({back:!0,...r?{}:Dm(a,!0,o,!0)},s)}
-  </article>`}function Hm({back:e,label:t,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
+    ${Fm({back:!0,...r?{}:Wm(a,!0,o,!0)},s)}
+  </article>`}function Fm({back:e,label:t,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!e} @click=${s.back}>Back</button>
     ${t?i`<button type="button" class="button next" data-test="next" @click=${s.next}>
             ${t}${n?i` <small>${n}</small>`:u}
           </button>`:u}
-  </nav>`}var l0,c0,Qr,Mc=m(()=>{y();Rt();mc();G();zs();Tn();Mn();on();Kr();we();Tc();Xr();l0=3;c0=(e,t)=>e.plan.
-tools.filter(n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));Qr=(e,t)=>i`<button
+  </nav>`}var c0,d0,ei,Mc=m(()=>{y();Rt();mc();V();Ks();Mn();On();on();Zr();we();Tc();Qr();c0=3;d0=(e,t)=>e.plan.
+tools.filter(n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));ei=(e,t)=>i`<button
     type="button"
     class="button press-screen-name"
     data-test="press-screen-name"
-    aria-label="${dt(e)}, this display. Choose another"
+    aria-label="${ut(e)}, this display. Choose another"
     @click=${t.choose}>
-    ${dt(e)}
-  </button>`});function jm({names:e,silent:t,typed:n,wrong:s,here:o},a){return i`<div class="press-screen-choose" data-test="press-screen-choose">
+    ${ut(e)}
+  </button>`});function Hm({names:e,silent:t,typed:n,wrong:s,here:o},a){return i`<div class="press-screen-choose" data-test="press-screen-choose">
     <h1>Which press screen is this display?</h1>
     ${t?i`<p class="press-screen-line" data-test="silent">
             The shop does not answer. It is asked again automatically.
@@ -2014,7 +2015,7 @@ tools.filter(n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));Qr=(e,t)=>
                   class="button next"
                   data-test="take-press-screen"
                   @click=${()=>a.take(r)}>
-                  ${dt(r)}
+                  ${ut(r)}
                 </button>`)}
           </div>`:u}
     ${e?i`<form class="press-screen-new" novalidate @submit=${_e(a.make)}>
@@ -2023,10 +2024,10 @@ type,hint:"Like 1, or Big press. It is kept on this display."})}
             <button class="button" data-test="make-press-screen">Add it</button>
           </form>`:u}
     ${o?i`<button type="button" class="button" data-test="stay" @click=${()=>a.take(o)}>
-            Stay at ${as(o)}
+            Stay at ${ls(o)}
           </button>`:u}
     ${cc()}
-  </div>`}function zm({answers:e,refused:t},n,s,o){return i`${e===!1?i`<p class="press-screen-line" role="status" data-test="alone">
+  </div>`}function Gm({answers:e,refused:t},n,s,o){return i`${e===!1?i`<p class="press-screen-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again automatically.`}
         </p>`:u}
   ${t?i`<p class="press-screen-line" role="status" data-test="refused">
@@ -2035,171 +2036,171 @@ type,hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="press-screen-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:u}`}var Um,Vm,Gm,Oc,qm=m(()=>{y();H();dc();Rt();fe();Mc();z();Um=e=>Oc(e,"press-screen-idle",dt(
+        </p>`:u}`}var jm,Um,Vm,Oc,zm=m(()=>{y();H();dc();Rt();fe();Mc();G();jm=e=>Oc(e,"press-screen-idle",ut(
 e.name),i`<p>Open a card on a phone and choose this press screen.</p>
-      ${cc()}`),Vm=(e,t,n)=>Oc(n,"press-screen-no-card",I(e),t instanceof E?i`<p>${t.message}</p>`:i`<p>
+      ${cc()}`),Um=(e,t,n)=>Oc(n,"press-screen-no-card",B(e),t instanceof E?i`<p>${t.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes when the shop is back.
-        </p>`),Gm=(e,t,n)=>Oc(n,"press-screen-no-step",`There is no step ${t}`,i`<p>
+        </p>`),Vm=(e,t,n)=>Oc(n,"press-screen-no-step",`There is no step ${t}`,i`<p>
       ${e.title||e.display_code} has ${e.plan.steps.length} now. Choose the step on the phone.
     </p>`),Oc=({name:e,lines:t,acts:n},s,o,a)=>i`<article class="step press-screen-step" data-test=${s}>
-    <header class="step-top">${Qr(e,n)}</header>
+    <header class="step-top">${ei(e,n)}</header>
     ${t}
     <div class="press-screen-says">
       <h1>${o}</h1>
       ${a}
     </div>
-  </article>`});async function Ac(e){let t=await bu(e).catch(()=>[]),n=new Set(t.map(({id:o})=>o)),s=ei.filter(o=>o.code===e&&
-!n.has(o.body.id));return Em([...t,...s.map(({body:o})=>o)])}async function Ke(e,t,n){let s={id:Ee(),run_id:t,
-revision:e.revision,made_at:new Date().toISOString(),...n},o={id:s.id,kind:"run",code:e.code,body:s};try{await Oa(
-o),mn(),D()}catch{ei.push({code:e.code,body:s}),Os(o).catch(()=>ei.splice(ei.findIndex(a=>a.body.id===s.id),1))}
-return document.dispatchEvent(new CustomEvent("run")),s}function Xs(e,t){document.addEventListener("run",e,{signal:t}),
-document.addEventListener("sync",e,{signal:t})}var ei,ti,Km,ra=m(()=>{Ys();Na();Ne();Un();ye();ei=[];ti=async e=>Nm(
-await Ac(e)),Km=(e,t)=>Ke(e,Ee(),{kind:"begun",pieces:t})});function Zm(e,t,n){let s=null,o="",a=async()=>{let l=e()?.code??"",c=l?await ti(l):null;t.aborted||l!==(e()?.code??
-"")||l===o&&JSON.stringify(c)===JSON.stringify(s)||([o,s]=[l,c],n())};Xs(a,t);let r=()=>e()?.code===o?s:null;return{
-look:a,now:r,moved:()=>{D(),setTimeout(()=>!t.aborted&&D(),d0)},count:()=>{let[l,c]=[r(),e()];return l?.state!==
-"open"||!c||!q("runs.keep")?!1:(Ke(c,l.id,{kind:"piece"}),!0)}}}var d0,Ym=m(()=>{ra();we();ye();d0=1500});var Qm={};ae(Qm,{show:()=>p0});function p0(e){zh(e.signal);let t=uc();t?Xm(e,t):Jm(e,"")}function Jm(e,t){e.title(
+  </article>`});async function Ac(e){let t=await $u(e).catch(()=>[]),n=new Set(t.map(({id:o})=>o)),s=ti.filter(o=>o.code===e&&
+!n.has(o.body.id));return Lm([...t,...s.map(({body:o})=>o)])}async function Ke(e,t,n){let s={id:Ee(),run_id:t,
+revision:e.revision,made_at:new Date().toISOString(),...n},o={id:s.id,kind:"run",code:e.code,body:s};try{await Aa(
+o),mn(),W()}catch{ti.push({code:e.code,body:s}),Es(o).catch(()=>ti.splice(ti.findIndex(a=>a.body.id===s.id),1))}
+return document.dispatchEvent(new CustomEvent("run")),s}function eo(e,t){document.addEventListener("run",e,{signal:t}),
+document.addEventListener("sync",e,{signal:t})}var ti,ni,qm,ia=m(()=>{Xs();Pa();Ne();Vn();ye();ti=[];ni=async e=>Em(
+await Ac(e)),qm=(e,t)=>Ke(e,Ee(),{kind:"begun",pieces:t})});function Km(e,t,n){let s=null,o="",a=async()=>{let l=e()?.code??"",c=l?await ni(l):null;t.aborted||l!==(e()?.code??
+"")||l===o&&JSON.stringify(c)===JSON.stringify(s)||([o,s]=[l,c],n())};eo(a,t);let r=()=>e()?.code===o?s:null;return{
+look:a,now:r,moved:()=>{W(),setTimeout(()=>!t.aborted&&W(),u0)},count:()=>{let[l,c]=[r(),e()];return l?.state!==
+"open"||!c||!z("runs.keep")?!1:(Ke(c,l.id,{kind:"piece"}),!0)}}}var u0,Zm=m(()=>{ia();we();ye();u0=1500});var Xm={};ae(Xm,{show:()=>h0});function h0(e){Gh(e.signal);let t=uc();t?Jm(e,t):Ym(e,"")}function Ym(e,t){e.title(
 "Press screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:t},o;e.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&e.render(jm(s,c)),r=p=>{n.abort();let h=uc();Xm(e,h?.name===p?h:{name:p,code:null,step:0,etag:null})},
-c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await Zh(p||" ")).name)}catch(h){
+aborted&&e.render(Hm(s,c)),r=p=>{n.abort();let h=uc();Jm(e,h?.name===p?h:{name:p,code:null,step:0,etag:null})},
+c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await Kh(p||" ")).name)}catch(h){
 s.wrong=h instanceof E?h.errors.name?.[0]??h.message:String(h.message),a()}},type:p=>Object.assign(s,{typed:p})},
 d=async()=>{try{Object.assign(s,{names:(await sn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),e.ready(),o=setTimeout(d,u0))};a(),d()}function Xm(e,t){let{name:n}=t,s=new AbortController,
+signal.aborted||(a(),e.ready(),o=setTimeout(d,p0))};a(),d()}function Jm(e,t){let{name:n}=t,s=new AbortController,
 {signal:o}=s;e.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:t.code,
-step:t.step},l=null,c=null,d=0,p=aa(),h=Zm(()=>l,o,()=>N()),f=Pr(n,t.etag,{keepMs:1/0,heard:(S,j)=>{t={...t,etag:j},
-v({code:S.code,step:S.step},!1)},sent:(S,j,ue)=>g({etag:j,unsent:ue}),changed:S=>S.gone?b(""):N()},o);function g(S){
-t={...t,...r,...S},pc(t)}function b(S){s.abort(),S||pc(null),Jm(e,S)}function v(S,j){let ue=S.code!==r.code||S.
-step!==r.step;S.code!==r.code&&(l=null),ue&&(p=aa()),ue&&(S.step===1||h.now())&&h.moved(),r=S,g({unsent:j}),j&&
-f.move(S),ue||!l&&S.code?O():N()}async function O(){a.abort(),a=new AbortController;let S=a.signal;if(d=0,c=null,
-N(),!!r.code)try{await St(r.code,j=>{S.aborted||(l=j,d=0,N(),h.look())},S)}catch(j){if(S.aborted||o.aborted)return;
-c=j,N()}}let R={next:()=>{if(!l)return;let S=l.plan.steps.length;if(r.step>=S&&h.count())return v({code:l.code,
-step:1},!0);r.step>S&&h.now()?.state==="open"||v({code:l.code,step:r.step>S?1:r.step+1},!0)},back:()=>l&&r.step>
-1&&v({code:l.code,step:r.step-1},!0),clear:()=>v({code:null,step:0},!0),choose:()=>b(n),newer:()=>O()};function N(){
-if(o.aborted)return;let S=zm(f.standing(),!!l,d,R.newer);e.title(l?`${l.title||l.code}, ${n}`:n),e.render(T({name:n,
-lines:S,acts:R})),(l||c||!r.code)&&e.ready()}function T(S){if(!r.code)return Um(S);if(!l)return c?Vm(r.code,c,
-S):Pe(`Opening ${I(r.code)}…`);let j=l.plan.steps,ue=j[r.step-1],ko=ue&&zr(l,ue,p,N,a.signal);return ue?Wm(l,
-ue,S,ko,h.now()):r.step===j.length+1?Fm(l,S,h.now()):Gm(l,r.step,S)}nm(R,o),xe(N,o),document.addEventListener(
-"sync",async S=>{if(!l)return c&&S.detail.reached?O():void 0;let j=await ht(l.code).catch(()=>{});!j||j.code!==
-l?.code||j.revision===l.revision||d===j.revision||(d=j.revision,N())},{signal:o}),o.addEventListener("abort",()=>a.
-abort()),g({}),t.unsent&&f.move(r),O()}var u0,ef=m(()=>{H();dc();Rt();hc();He();fe();sm();re();Fe();qm();Mc();
-jr();We();Kr();Ym();u0=3e3});function Z(e,t){let n=document.getElementById("notices"),s=()=>vt(i``,n);vt(i`<div class="notice" data-test="notice">
+step:t.step},l=null,c=null,d=0,p=ra(),h=Km(()=>l,o,()=>x()),f=Cr(n,t.etag,{keepMs:1/0,heard:(T,D)=>{t={...t,etag:D},
+v({code:T.code,step:T.step},!1)},sent:(T,D,ue)=>g({etag:D,unsent:ue}),changed:T=>T.gone?b(""):x()},o);function g(T){
+t={...t,...r,...T},pc(t)}function b(T){s.abort(),T||pc(null),Ym(e,T)}function v(T,D){let ue=T.code!==r.code||T.
+step!==r.step;T.code!==r.code&&(l=null),ue&&(p=ra()),ue&&(T.step===1||h.now())&&h.moved(),r=T,g({unsent:D}),D&&
+f.move(T),ue||!l&&T.code?R():x()}async function R(){a.abort(),a=new AbortController;let T=a.signal;if(d=0,c=null,
+x(),!!r.code)try{await St(r.code,D=>{T.aborted||(l=D,d=0,x(),h.look())},T)}catch(D){if(T.aborted||o.aborted)return;
+c=D,x()}}let Y={next:()=>{if(!l)return;let T=l.plan.steps.length;if(r.step>=T&&h.count())return v({code:l.code,
+step:1},!0);r.step>T&&h.now()?.state==="open"||v({code:l.code,step:r.step>T?1:r.step+1},!0)},back:()=>l&&r.step>
+1&&v({code:l.code,step:r.step-1},!0),clear:()=>v({code:null,step:0},!0),choose:()=>b(n),newer:()=>R()};function x(){
+if(o.aborted)return;let T=Gm(f.standing(),!!l,d,Y.newer);e.title(l?`${l.title||l.code}, ${n}`:n),e.render(S({name:n,
+lines:T,acts:Y})),(l||c||!r.code)&&e.ready()}function S(T){if(!r.code)return jm(T);if(!l)return c?Um(r.code,c,
+T):Pe(`Opening ${B(r.code)}…`);let D=l.plan.steps,ue=D[r.step-1],So=ue&&qr(l,ue,p,x,a.signal);return ue?Im(l,
+ue,T,So,h.now()):r.step===D.length+1?Dm(l,T,h.now()):Vm(l,r.step,T)}tm(Y,o),xe(x,o),document.addEventListener(
+"sync",async T=>{if(!l)return c&&T.detail.reached?R():void 0;let D=await mt(l.code).catch(()=>{});!D||D.code!==
+l?.code||D.revision===l.revision||d===D.revision||(d=D.revision,x())},{signal:o}),o.addEventListener("abort",()=>a.
+abort()),g({}),t.unsent&&f.move(r),R()}var p0,Qm=m(()=>{H();dc();Rt();hc();He();fe();nm();re();Fe();zm();Mc();
+Ur();We();Zr();Zm();p0=3e3});function K(e,t){let n=document.getElementById("notices"),s=()=>vt(i``,n);vt(i`<div class="notice" data-test="notice">
       <span>${e}</span>
       <button type="button" @click=${()=>{s(),t?.act()}}>${t?.label??"Close"}</button>
-    </div>`,n),clearTimeout(tf),(!t||t.goes)&&(tf=setTimeout(s,8e3))}var tf,tt=m(()=>{y()});function Ec(e){try{let t=JSON.parse(localStorage.getItem(Lc(e))??"null");return t&&Array.isArray(t.form?.flats)&&
-Array.isArray(t.form?.bends)?t:null}catch{return null}}function ni(e,t){try{return localStorage.setItem(Lc(e),
+    </div>`,n),clearTimeout(ef),(!t||t.goes)&&(ef=setTimeout(s,8e3))}var ef,st=m(()=>{y()});function Ec(e){try{let t=JSON.parse(localStorage.getItem(Lc(e))??"null");return t&&Array.isArray(t.form?.flats)&&
+Array.isArray(t.form?.bends)?t:null}catch{return null}}function si(e,t){try{return localStorage.setItem(Lc(e),
 JSON.stringify({...t,kept_at:new Date().toISOString()})),!0}catch{return!1}}function Nc(e){try{localStorage.removeItem(
-Lc(e))}catch{}}var Lc,nf=m(()=>{Lc=e=>`flangebook.part.${e||"new"}`});var si,Wt,oi,ai,ia=m(()=>{Nt();ns();L();si=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
-Wt=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),oi=e=>({angle:String(e.included_angle_deg),direction:e.
-direction,radius:Y(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?Y(e.hem_gap_mm):"",...ea(e)}),
-ai=(e,t)=>({included_angle_deg:e.kind==="bend"?Lt(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
-e.kind==="bend"?{inside_radius_mm:ne(e.radius,t)}:{},...e.kind==="open_hem"?{hem_gap_mm:ne(e.gap,t)}:{},...Tr(
-e)})});function ri(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[Wt(),Wt()]}:e==="lips-out"?{flats:["",""],
+Lc(e))}catch{}}var Lc,tf=m(()=>{Lc=e=>`flangebook.part.${e||"new"}`});var oi,Wt,ai,ri,la=m(()=>{Nt();as();L();oi=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+Wt=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),ai=e=>({angle:String(e.included_angle_deg),direction:e.
+direction,radius:Z(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?Z(e.hem_gap_mm):"",...na(e)}),
+ri=(e,t)=>({included_angle_deg:e.kind==="bend"?Lt(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
+e.kind==="bend"?{inside_radius_mm:ne(e.radius,t)}:{},...e.kind==="open_hem"?{hem_gap_mm:ne(e.gap,t)}:{},...Mr(
+e)})});function ii(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[Wt(),Wt()]}:e==="lips-out"?{flats:["",""],
 bends:[Wt(),{...Wt(),direction:"down"}]}:{flats:[""],bends:[Wt()]};return{length:"",width:"",there:e==="channe\
-l"?["left","right"]:[...cs],alike:!0,sides:{left:t(),right:t(),front:t(),back:t()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function of(e,t){let n=ri(t);for(let s of cs){let o=e.sides[e.alike?
+l"?["left","right"]:[...ps],alike:!0,sides:{left:t(),right:t(),front:t(),back:t()},relief:"round",reliefSize:"",
+corner:"closed",gap:"",firstPair:"left-right"}}function sf(e,t){let n=ii(t);for(let s of ps){let o=e.sides[e.alike?
 e.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...e,there:n.there,sides:n.
-sides}}function af({there:e,sides:t,alike:n}){let s=(n?e.slice(0,1):e).map(r=>t[r]),o=({bends:r})=>r.length===
+sides}}function of({there:e,sides:t,alike:n}){let s=(n?e.slice(0,1):e).map(r=>t[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return e.length===2&&e.includes("left")&&e.includes("right")&&s.every(o)?"channel":e.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function rf(e){let t=cs.
-filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=ri().sides;for(let o of cs){let a=e.sides[o]??e.
-sides[t[0]];s[o]={flats:a.flats_mm.map(Y),bends:a.bends.map(oi)}}return{length:Y(e.length_mm),width:Y(e.width_mm),
-there:t,alike:n.every(o=>o===n[0]),sides:s,relief:e.relief,reliefSize:Y(e.relief_mm),corner:e.corner,gap:Y(e.gap_mm),
-firstPair:e.first_pair??"left-right"}}function uf(e,t){let n=s=>e.there.includes(s)?cf(e,s).flats.map((o,a)=>`${s}\
- ${to(a)}`):[];return Pc.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
-o),...n(o)])}function pf(e,t){let n=o=>ne(o,t),s=e.there.map(o=>{let a=cf(e,o);return[o,{flats_mm:a.flats.map(
-n),bends:a.bends.map(r=>ai(r,t))}]});return{length_mm:n(e.length),width_mm:n(e.width),sides:Object.fromEntries(
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function af(e){let t=ps.
+filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=ii().sides;for(let o of ps){let a=e.sides[o]??e.
+sides[t[0]];s[o]={flats:a.flats_mm.map(Z),bends:a.bends.map(ai)}}return{length:Z(e.length_mm),width:Z(e.width_mm),
+there:t,alike:n.every(o=>o===n[0]),sides:s,relief:e.relief,reliefSize:Z(e.relief_mm),corner:e.corner,gap:Z(e.gap_mm),
+firstPair:e.first_pair??"left-right"}}function df(e,t){let n=s=>e.there.includes(s)?lf(e,s).flats.map((o,a)=>`${s}\
+ ${so(a)}`):[];return Pc.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
+o),...n(o)])}function uf(e,t){let n=o=>ne(o,t),s=e.there.map(o=>{let a=lf(e,o);return[o,{flats_mm:a.flats.map(
+n),bends:a.bends.map(r=>ri(r,t))}]});return{length_mm:n(e.length),width_mm:n(e.width),sides:Object.fromEntries(
 s),relief:e.relief,corner:e.corner,...e.firstPair==="front-back"?{first_pair:e.firstPair}:{},...e.reliefSize.trim()&&
-e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="closed"?{gap_mm:n(e.gap)}:{}}}function Qs(e){
+e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="closed"?{gap_mm:n(e.gap)}:{}}}function to(e){
 return[["box.length_mm","length of the base",e.length],["box.width_mm","width of the base",e.width],...Cc(e).flatMap(
-t=>h0(e,t))]}function h0({sides:e,alike:t},n){let s=t?"":`${n} `;return e[n].flats.flatMap((o,a)=>{let{kind:r,
-angle:l,gap:c}=e[n].bends[a],d=`${s}${to(a)}`;return[[eo(n,a),d,o],...r==="bend"?[[ii(n,a),`angle of the ${d}`,
-l]]:[],...r==="open_hem"?[[`${On(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function hf(e,t){if(!e.alike)return t;
+t=>m0(e,t))]}function m0({sides:e,alike:t},n){let s=t?"":`${n} `;return e[n].flats.flatMap((o,a)=>{let{kind:r,
+angle:l,gap:c}=e[n].bends[a],d=`${s}${so(a)}`;return[[no(n,a),d,o],...r==="bend"?[[li(n,a),`angle of the ${d}`,
+l]]:[],...r==="open_hem"?[[`${An(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function pf(e,t){if(!e.alike)return t;
 let n=e.there[0];return Object.fromEntries(Object.entries(t).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
-`box.sides.${n}.`),o]))}function mf(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
+`box.sides.${n}.`),o]))}function hf(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[t]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${to(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function ff(e,t,n,s){
-let o=e.sides[t];return li(e,t,{...o,flats:o.flats.with(n,s)})}function no(e,t,n,s){let o=e.sides[t];return li(
-e,t,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function gf(e,t){let{flats:n,bends:s}=e.sides[t],o=s.map(
-a=>({...a,kind:"bend"}));return li(e,t,{flats:[...n,""],bends:[...o,Wt()]})}function $f(e,t){let{flats:n,bends:s}=e.
-sides[t];return li(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function bf(e,t){let n=cs.filter(o=>o===t!==
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${so(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function mf(e,t,n,s){
+let o=e.sides[t];return ci(e,t,{...o,flats:o.flats.with(n,s)})}function oo(e,t,n,s){let o=e.sides[t];return ci(
+e,t,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function ff(e,t){let{flats:n,bends:s}=e.sides[t],o=s.map(
+a=>({...a,kind:"bend"}));return ci(e,t,{flats:[...n,""],bends:[...o,Wt()]})}function gf(e,t){let{flats:n,bends:s}=e.
+sides[t];return ci(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function $f(e,t){let n=ps.filter(o=>o===t!==
 e.there.includes(o));if(!n.length)return e;let s=e.sides[e.there[0]];return{...e,there:n,sides:e.alike?{...e.sides,
-[n[0]]:s}:e.sides}}function wf(e,t){let n=e.sides[e.there[0]];return{...e,alike:t,sides:t?e.sides:{left:n,right:n,
-front:n,back:n}}}var Pc,cs,sf,lf,cf,ds,df,Cc,eo,On,ii,to,li,us=m(()=>{ia();L();Pc=[["left","right"],["front","\
-back"]],cs=Pc.flat(),sf=6;lf=({there:e})=>Pc.every(t=>t.some(n=>e.includes(n))),cf=(e,t)=>e.sides[e.alike?e.there[0]:
-t],ds=e=>uf(e,()=>[]),df=e=>uf(e,(t,n)=>[`base, ${t} to ${n}`]);Cc=({there:e,alike:t})=>t?e.slice(0,1):e;eo=(e,t)=>`\
-box.sides.${e}.flats_mm.${t}`,On=(e,t)=>`box.sides.${e}.bends.${t}`,ii=(e,t)=>`${On(e,t)}.included_angle_deg`,
-to=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;li=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function Bc(e){if(!e)return la();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
+[n[0]]:s}:e.sides}}function bf(e,t){let n=e.sides[e.there[0]];return{...e,alike:t,sides:t?e.sides:{left:n,right:n,
+front:n,back:n}}}var Pc,ps,nf,rf,lf,hs,cf,Cc,no,An,li,so,ci,ms=m(()=>{la();L();Pc=[["left","right"],["front","\
+back"]],ps=Pc.flat(),nf=6;rf=({there:e})=>Pc.every(t=>t.some(n=>e.includes(n))),lf=(e,t)=>e.sides[e.alike?e.there[0]:
+t],hs=e=>df(e,()=>[]),cf=e=>df(e,(t,n)=>[`base, ${t} to ${n}`]);Cc=({there:e,alike:t})=>t?e.slice(0,1):e;no=(e,t)=>`\
+box.sides.${e}.flats_mm.${t}`,An=(e,t)=>`box.sides.${e}.bends.${t}`,li=(e,t)=>`${An(e,t)}.included_angle_deg`,
+so=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;ci=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function Bc(e){if(!e)return ca();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
 "",no_turn_over:!!e.no_turn_over,no_turn_end:!!e.no_turn_end,one_set_up:!!e.one_set_up,critical_flats:[...e.critical_flats??
-[]],margin:s===void 0||s===Rc?"":Y(s)}}function Ic(e,t){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
-critical_flats:l,margin:c}=e??la(),d={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
+[]],margin:s===void 0||s===Rc?"":Z(s)}}function Ic(e,t){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
+critical_flats:l,margin:c}=e??ca(),d={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:ne(
 c,t)}:{}};return Object.keys(d).length?{wishes:d}:{}}function Wc(e,t){if(!e)return{};let n=t?-1:1,s=a=>!a||Number(
 a)===t?"":Number(a)>t?String(Number(a)+n):a,o=e.critical_flats.filter(a=>!t||a!==t+1).map(a=>a>t?a+n:a);return{
-wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function so(e){let{first:t,last:n,no_turn_over:s,
-no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??la();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
+wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function ao(e){let{first:t,last:n,no_turn_over:s,
+no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??ca();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Rc,la,yf,ca=m(()=>{L();Rc=2,la=()=>({
-first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});yf=e=>({...e,first:"",
-last:"",critical_flats:[]})});function Fc(e){return{unit:P(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[Wt()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function ci({aside:e,...t},n){let s=_f({...t,box:n?t.box??e??ri():
-null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function vf(e,t){return e.box&&t&&String(ds(e.box))===String(
-ds(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:_f({...e,box:t})}function oo(e,t){return e.box?{...Fc(e.metal),
-title:e.title??"",note:t,thickness:Y(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:Bc(
-e.wishes),tools:ea(e.tools),box:rf(e.box)}:{unit:P(),title:e.title??"",note:t,metal:e.metal,thickness:Y(e.thickness_mm),
-length:Y(e.bend_length_mm),flats:e.flats_mm.map(Y),bends:e.bends.map(oi),dimension:e.dimension??"din6935",grain:e.
-grain??"",order:e.order??null,wishes:Bc(e.wishes),tools:ea(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
-flat),position:Y(n.position_mm),diameter:Y(n.diameter_mm)}))}}function ao(e){let t=n=>ne(n,e.unit);return e.box?
-{title:e.title.trim(),metal:e.metal,thickness_mm:t(e.thickness),dimension:e.dimension,box:pf(e.box,e.unit),...e.
-order?{order:e.order}:{},...Ic(e.wishes,e.unit),...Ql(e.tools)}:{title:e.title.trim(),metal:e.metal,thickness_mm:t(
-e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>ai(n,e.unit)),dimension:e.
-dimension,...e.grain?{grain:e.grain}:{},...e.order?{order:e.order}:{},...Ic(e.wishes,e.unit),...Ql(e.tools),...e.
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Rc,ca,wf,da=m(()=>{L();Rc=2,ca=()=>({
+first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});wf=e=>({...e,first:"",
+last:"",critical_flats:[]})});function Fc(e){return{unit:N(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[Wt()],dimension:"\
+din6935",grain:"",holes:[],order:null,box:null}}function di({aside:e,...t},n){let s=yf({...t,box:n?t.box??e??ii():
+null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function _f(e,t){return e.box&&t&&String(hs(e.box))===String(
+hs(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:yf({...e,box:t})}function ro(e,t){return e.box?{...Fc(e.metal),
+title:e.title??"",note:t,thickness:Z(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:Bc(
+e.wishes),tools:na(e.tools),box:af(e.box)}:{unit:N(),title:e.title??"",note:t,metal:e.metal,thickness:Z(e.thickness_mm),
+length:Z(e.bend_length_mm),flats:e.flats_mm.map(Z),bends:e.bends.map(ai),dimension:e.dimension??"din6935",grain:e.
+grain??"",order:e.order??null,wishes:Bc(e.wishes),tools:na(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
+flat),position:Z(n.position_mm),diameter:Z(n.diameter_mm)}))}}function io(e){let t=n=>ne(n,e.unit);return e.box?
+{title:e.title.trim(),metal:e.metal,thickness_mm:t(e.thickness),dimension:e.dimension,box:uf(e.box,e.unit),...e.
+order?{order:e.order}:{},...Ic(e.wishes,e.unit),...nc(e.tools)}:{title:e.title.trim(),metal:e.metal,thickness_mm:t(
+e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>ri(n,e.unit)),dimension:e.
+dimension,...e.grain?{grain:e.grain}:{},...e.order?{order:e.order}:{},...Ic(e.wishes,e.unit),...nc(e.tools),...e.
 holes.length?{holes:e.holes.map(n=>({flat:Lt(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
-function di(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...Qs(
+function ui(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...to(
 e.box)]:[...t,["bend_length_mm","length",e.length],...e.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...e.
-bends.flatMap((s,o)=>m0(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
+bends.flatMap((s,o)=>f0(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
-filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function m0({kind:e,angle:t,gap:n},s){return e==="bend"?[[`\
+filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function f0({kind:e,angle:t,gap:n},s){return e==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,t]]:e==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function kf(e,t,n){return{...e,flats:e.flats.with(t,n)}}function ps(e,t,n){return{...e,bends:e.
+ ${s+1}`,n]]:[]}function vf(e,t,n){return{...e,flats:e.flats.with(t,n)}}function fs(e,t,n){return{...e,bends:e.
 bends.with(t,{...e.bends[t],...n})}}function jc(e,t){let n=e.bends.at(t==="left"?0:-1),s={...Wt(),direction:n?.
 direction??"up"},o=t==="left"?e.bends:e.bends.map((r,l)=>l>0&&l===e.bends.length-1?{...r,kind:"bend"}:r);if(t===
-"right")return{...e,bends:[...o,s],flats:[...e.flats,""],order:null};let a=e.holes.map(r=>({...r,flat:Sf(r.flat,
-1,1)}));return{...e,bends:[s,...o],flats:["",...e.flats],order:null,holes:a,...Wc(e.wishes,0)}}function xf(e,t){
-let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Sf(o.flat,n,-1)}));return{...e,bends:e.
-bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...Wc(e.wishes,t+1)}}function Sf(e,t,n){
-let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function ui(e){let t=e.split(/[^\d]+/).filter(Boolean).
-map(Number);return t.length?t:null}function Tf(e,t){return t===0||t===e.bends.length-1}var Dc,_f,Hc,An=m(()=>{
-ia();us();Nt();ns();L();ca();Dc=40;_f=e=>({...e,order:null,...e.wishes?{wishes:yf(e.wishes)}:{}});Hc=e=>JSON.stringify(
-{...ao(e),title:""})});async function Uc(e,t){try{let{body:n}=await M("POST","/cards",{body:{...Of(e),code:t},timeout:Mf});return{saved:await Ef(
-n)}}catch(n){if(n instanceof E&&n.status===409)return{taken:t};throw Lf(n)}}async function Af(e,t){let n={...Of(
-e),reason:e.reason??""},s=f0(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await M("PUT",`/cards/${t.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Mf});return await mu().then(c=>Lo({...s,number:c},l)).catch(
-()=>{}),{saved:await Ef(r)}}catch(o){if(o instanceof E&&o.status===412)return{stale:await Tt(t.code)};throw Lf(
-o)}}function f0(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ee(),wanted:n});let{code:s,etag:o,
+"right")return{...e,bends:[...o,s],flats:[...e.flats,""],order:null};let a=e.holes.map(r=>({...r,flat:xf(r.flat,
+1,1)}));return{...e,bends:[s,...o],flats:["",...e.flats],order:null,holes:a,...Wc(e.wishes,0)}}function kf(e,t){
+let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:xf(o.flat,n,-1)}));return{...e,bends:e.
+bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...Wc(e.wishes,t+1)}}function xf(e,t,n){
+let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function pi(e){let t=e.split(/[^\d]+/).filter(Boolean).
+map(Number);return t.length?t:null}function Sf(e,t){return t===0||t===e.bends.length-1}var Dc,yf,Hc,Ln=m(()=>{
+la();ms();Nt();as();L();da();Dc=40;yf=e=>({...e,order:null,...e.wishes?{wishes:wf(e.wishes)}:{}});Hc=e=>JSON.stringify(
+{...io(e),title:""})});async function Uc(e,t){try{let{body:n}=await O("POST","/cards",{body:{...Mf(e),code:t},timeout:Tf});return{saved:await Lf(
+n)}}catch(n){if(n instanceof E&&n.status===409)return{taken:t};throw Af(n)}}async function Of(e,t){let n={...Mf(
+e),reason:e.reason??""},s=g0(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await O("PUT",`/cards/${t.code}`,{body:{
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Tf});return await hu().then(c=>No({...s,number:c},l)).catch(
+()=>{}),{saved:await Lf(r)}}catch(o){if(o instanceof E&&o.status===412)return{stale:await Tt(t.code)};throw Af(
+o)}}function g0(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ee(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=e;return{id:e.saving.id,number:0,kind:"edit",code:s,body:t,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function Lf(e){return e instanceof E&&(e.errors=Object.fromEntries(Object.entries(e.
-errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function Ef(e){return yt(e).catch(()=>e)}var Mf,Of,
-Nf=m(()=>{H();He();Ne();An();re();Fe();Mf=6e4,Of=e=>({part:ao(e),note:e.note,...C().name?{by:C().name}:{}})});function Rf(e,{pixels:t=Ns(),tallest:n=t*.45,test:s="blank"}={}){let o=U(e.width_mm),a=t-Qe(o,ee)-ee*2,r=a/e.length_mm,
-l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=Pf(e.bend_lines.map(b=>[b.at_mm*r,ee*1.8+Qe(Vc(b),ee)]),a),p=Pf(
-e.bend_lines.map(b=>[b.at_mm*r,Qe(U(b.at_mm),ee)]),a),h=Cf(d)*da+ee*.4,f=Cf(p)*da+ee*.4,g=h+c;return i`<svg
+after:r,etag:o,revision:a}}function Af(e){return e instanceof E&&(e.errors=Object.fromEntries(Object.entries(e.
+errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function Lf(e){return yt(e).catch(()=>e)}var Tf,Mf,
+Ef=m(()=>{H();He();Ne();Ln();re();Fe();Tf=6e4,Mf=e=>({part:io(e),note:e.note,...P().name?{by:P().name}:{}})});function Cf(e,{pixels:t=Rs(),tallest:n=t*.45,test:s="blank"}={}){let o=j(e.width_mm),a=t-et(o,ee)-ee*2,r=a/e.length_mm,
+l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=Nf(e.bend_lines.map(b=>[b.at_mm*r,ee*1.8+et(Vc(b),ee)]),a),p=Nf(
+e.bend_lines.map(b=>[b.at_mm*r,et(j(b.at_mm),ee)]),a),h=Pf(d)*ua+ee*.4,f=Pf(p)*ua+ee*.4,g=h+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
-      aria-label=${g0(e)}
-      viewBox="-8 -4 ${t+8} ${g+f+da*1.4}">
-      ${l?b0(a,h,g):_`<rect class="sheet" x="0" y=${h} width=${a} height=${c}/>`}
-      ${e.bend_lines.map((b,v)=>$0(b,b.at_mm*r,d[v],p[v],h,g))}
-      ${w0(a,g+f+ee*.7,U(e.length_mm))}
-      ${y0(a+ee,h,g,o)}
+      aria-label=${$0(e)}
+      viewBox="-8 -4 ${t+8} ${g+f+ua*1.4}">
+      ${l?w0(a,h,g):_`<rect class="sheet" x="0" y=${h} width=${a} height=${c}/>`}
+      ${e.bend_lines.map((b,v)=>b0(b,b.at_mm*r,d[v],p[v],h,g))}
+      ${y0(a,g+f+ee*.7,j(e.length_mm))}
+      ${_0(a+ee,h,g,o)}
     </svg>
     ${l?i`<p class="hint">Width ${$({text:o,unit:""})} is drawn short at the break.</p>`:u}`}function Vc(e){let t=e.
-included_angle_deg?ie(x(e.included_angle_deg)):"hem";return`${e.direction} ${t}`}function g0(e){let t=e.bend_lines.
-map(n=>`bend ${n.bend} ${Vc(n)} at ${U(n.at_mm)}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}. ${t.join(
-"; ")}.`}function Pf(e,t){let n=[];return e.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),Math.max(t-o/2,o/2)),
-r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function $0(e,t,n,s,o,a){
-let r=o-ee*.4-da*(n.row+.5),l=a+ee*.4+da*(s.row+.5),c=n.at-n.width/2;return _`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
+included_angle_deg?ie(M(e.included_angle_deg)):"hem";return`${e.direction} ${t}`}function $0(e){let t=e.bend_lines.
+map(n=>`bend ${n.bend} ${Vc(n)} at ${j(n.at_mm)}`);return`Blank ${j(e.length_mm)} by ${j(e.width_mm)}. ${t.join(
+"; ")}.`}function Nf(e,t){let n=[];return e.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),Math.max(t-o/2,o/2)),
+r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function b0(e,t,n,s,o,a){
+let r=o-ee*.4-ua*(n.row+.5),l=a+ee*.4+ua*(s.row+.5),c=n.at-n.width/2;return _`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
     <path class="leader" d="M${t} ${o}V${r+ee*.8}M${t} ${a}V${l-ee*.8}"/>
     <rect class="ground" x=${c} y=${r-ee*.75} width=${n.width} height=${ee*1.5}/>
     <circle class="badge" cx=${c+ee*.75} cy=${r} r=${ee*.68}/>
@@ -2209,25 +2210,25 @@ let r=o-ee*.4-da*(n.row+.5),l=a+ee*.4+da*(s.row+.5),c=n.at-n.width/2;return _`<p
     <rect class="ground" x=${s.at-s.width/2} y=${l-ee*.7} width=${s.width}
       height=${ee*1.4}/>
     <text x=${s.at} y=${l} font-size=${ee} text-anchor="middle"
-      dominant-baseline="central">${U(e.at_mm)}</text>`}function b0(e,t,n){let s=(t+n)/2,o=`L${e*.52} ${s+3}L${e*
+      dominant-baseline="central">${j(e.at_mm)}</text>`}function w0(e,t,n){let s=(t+n)/2,o=`L${e*.52} ${s+3}L${e*
 .54} ${s-14}L${e*.58} ${s+8}L${e*.6} ${s-9}`,a=`L${e*.6} ${s-1}L${e*.58} ${s+16}L${e*.54} ${s-6}L${e*.52} ${s+
 11}`;return _`<path class="sheet" d="M0 ${t}V${s+3}${o}L${e} ${s-9}V${t}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${e*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${e} ${s-1}V${n}Z"/>`}function w0(e,t,n){let s=Qe(n,ee);return _`<path class="dimension"
+"")}L${e} ${s-1}V${n}Z"/>`}function y0(e,t,n){let s=et(n,ee);return _`<path class="dimension"
       d="M0 ${t}H${e}M-4 ${t+4}L4 ${t-4}M${e-4} ${t+4}L${e+4} ${t-4}"/>
     <rect class="ground" x=${e/2-s/2} y=${t-ee*.7} width=${s} height=${ee*1.4}/>
     <text x=${e/2} y=${t} font-size=${ee} text-anchor="middle"
-      dominant-baseline="central">${n}</text>`}function y0(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return _`<path class="dimension" d="M${e} ${t}V${n}${o(
+      dominant-baseline="central">${n}</text>`}function _0(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return _`<path class="dimension" d="M${e} ${t}V${n}${o(
 t)}${o(n)}"/>
     <text x=${e+ee*.6} y=${(t+n)/2} font-size=${ee}
-      dominant-baseline="central">${s}</text>`}var ee,da,Cf,Bf=m(()=>{y();L();or();lt();ee=18,da=ee*1.5;Cf=e=>Math.
-max(0,...e.map(t=>t.row+1))});function ut(e,{mark:t=0,...n}={}){if(!qe(e))return Tp(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
-side??"";return Cr(e.folded,{...n,mark:s})}function hs(e,t={}){return e.outline?om(e,t):Rf(e,t)}var Ln=m(()=>{
-Vs();Bf();lt()});var $t,ro=m(()=>{y();$t=(...e)=>i`<thead>
+      dominant-baseline="central">${s}</text>`}var ee,ua,Pf,Rf=m(()=>{y();L();ar();dt();ee=18,ua=ee*1.5;Pf=e=>Math.
+max(0,...e.map(t=>t.row+1))});function pt(e,{mark:t=0,...n}={}){if(!qe(e))return Mp(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
+side??"";return Rr(e.folded,{...n,mark:s})}function gs(e,t={}){return e.outline?sm(e,t):Cf(e,t)}var En=m(()=>{
+zs();Rf();dt()});var $t,lo=m(()=>{y();$t=(...e)=>i`<thead>
     <tr>
       ${e.map(t=>i`<th scope="col">${t}</th>`)}
     </tr>
-  </thead>`});function io({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+  </thead>`});function co({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
     <h2>${k("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${e==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:u}
@@ -2243,8 +2244,8 @@ Vs();Bf();lt()});var $t,ro=m(()=>{y();$t=(...e)=>i`<thead>
               Take what is saved
             </button>`}
     </div>
-  </section>`}function pi(e,t,n){return n.filter(({name:s})=>(e[s]??"")!==(t[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:t[s]??"",mine:e[s]??""}))}var Gc,lo=m(()=>{y();G();ro();Gc=e=>i`<div class="table">
+  </section>`}function hi(e,t,n){return n.filter(({name:s})=>(e[s]??"")!==(t[s]??"")).map(({name:s,label:o})=>({
+label:o,theirs:t[s]??"",mine:e[s]??""}))}var Gc,uo=m(()=>{y();V();lo();Gc=e=>i`<div class="table">
     <table>
       ${$t("Where","Saved now","You typed")}
       <tbody>
@@ -2255,8 +2256,8 @@ label:o,theirs:t[s]??"",mine:e[s]??""}))}var Gc,lo=m(()=>{y();G();ro();Gc=e=>i`<
             </tr>`)}
       </tbody>
     </table>
-  </div>`});function Wf(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=oo(e.part,e.note),r=[...new Set([...zc(t),...zc(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=pi(If(t),If(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+  </div>`});function If(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=ro(e.part,e.note),r=[...new Set([...zc(t),...zc(a)].
+map(c=>c.label))].map(c=>({name:c,label:c})),l=hi(Bf(t),Bf(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${e.updated_by?`${e.updated_by} saved`:"Somebody saved"} revision ${e.revision}. What
@@ -2269,7 +2270,7 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=pi(If(t),If(a),r);return i`<secti
             </p>`}
       <figure class="theirs">
         <figcaption>As saved now</figcaption>
-        ${ut(e.plan,{pixels:330,tallest:260,test:"theirs-section"})}
+        ${pt(e.plan,{pixels:330,tallest:260,test:"theirs-section"})}
       </figure>
     </div>
     <div class="buttons">
@@ -2286,26 +2287,26 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=pi(If(t),If(a),r);return i`<secti
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
   </section>`}function zc(e){return[{label:"Title",value:e.title},{label:"Note",value:e.note},{label:"Metal",value:e.
 metal},{label:"Thickness",value:e.thickness},{label:"Length",value:e.length},{label:"Measured",value:e.dimension},
-{label:"Grain",value:e.grain},{label:"Order",value:e.order?.join(", ")??""},{label:"Limits on the order",value:so(
-e.wishes)},{label:"Tools",value:en(e.tools)},...e.box?[...Qs(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
+{label:"Grain",value:e.grain},{label:"Order",value:e.order?.join(", ")??""},{label:"Limits on the order",value:ao(
+e.wishes)},{label:"Tools",value:en(e.tools)},...e.box?[...to(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
 slice(1)}`,value:n})),{label:"Corners",value:`${e.box.corner}, relief ${e.box.relief} ${e.box.reliefSize} ${e.
 box.gap}`.trim()},{label:"Sides",value:e.box.there.join(", ")}]:[],...(e.box?[]:e.flats).map((t,n)=>({label:`F\
 lat ${n+1}`,value:t})),...(e.box?[]:e.bends).map((t,n)=>({label:`Bend ${n+1}`,value:[t.kind==="bend"?`${t.angle}\
 °`:t.kind.replace("_"," "),t.direction,t.radius&&`radius ${t.radius}`,t.gap&&`gap ${t.gap}`,en(t)].filter(Boolean).
 join(", ")})),...e.holes.map((t,n)=>({label:`Hole ${n+1}`,value:`flat ${t.flat}, at ${t.position}, size ${t.diameter}`}))]}
-var If,Df=m(()=>{y();Ln();us();An();ns();ca();G();lo();If=e=>Object.fromEntries(zc(e).map(({label:t,value:n})=>[
-t,n]))});function Hf(e,t,n){let{box:s,unit:o}=e,a=hf(s,t),r=(l,c)=>n(vf(e,l),c);return i`${M0(s,r)}
+var Bf,Wf=m(()=>{y();En();ms();Ln();as();da();V();uo();Bf=e=>Object.fromEntries(zc(e).map(({label:t,value:n})=>[
+t,n]))});function Ff(e,t,n){let{box:s,unit:o}=e,a=pf(s,t),r=(l,c)=>n(_f(e,l),c);return i`${O0(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
-      ${O0(s,r)}
+      ${A0(s,r)}
       <div class="fields">
-        ${A({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:W(a,"box.length_m\
+        ${A({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:I(a,"box.length_m\
 m"),change:l=>r({...s,length:l})})}
-        ${A({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:W(a,"box.width_mm"),
+        ${A({next:!0,name:"box.width_mm",label:"Width, front to back",value:s.width,wrong:I(a,"box.width_mm"),
 change:l=>r({...s,width:l})})}
       </div>
     </div>
-    ${W(a,"box.sides").map(l=>i`<p class="wrong" data-test="wrong-box.sides">${l}</p>`)}
+    ${I(a,"box.sides").map(l=>i`<p class="wrong" data-test="wrong-box.sides">${l}</p>`)}
     <h2>Sides, from the base outwards <small>${o}</small></h2>
     <label class="tick"
       ><input
@@ -2313,77 +2314,77 @@ change:l=>r({...s,width:l})})}
         name="box.alike"
         data-test="box.alike"
         .checked=${s.alike}
-        @change=${l=>r(wf(s,l.target.checked))} /><span>All sides alike</span></label
+        @change=${l=>r(bf(s,l.target.checked))} /><span>All sides alike</span></label
     >
-    ${Cc(s).map(l=>A0(s,l,a,r))}
-    ${se(i`Corners <span class="fold-now">${S0(s)}</span>`,i`${P0(e,a,r)}${T0(s,r)}`,{test:"corners-fold"})}`}
-function S0({corner:e,relief:t,reliefSize:n}){let s=t==="none"?"no relief":`${t} relief`;return`${e}, ${s}${t!==
-"none"&&n?` ${n}`:""}`}function M0(e,t){let n=af(e);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
-    ${_0.map(([s,o,a])=>i`<button
+    ${Cc(s).map(l=>L0(s,l,a,r))}
+    ${se(i`Corners <span class="fold-now">${T0(s)}</span>`,i`${C0(e,a,r)}${M0(s,r)}`,{test:"corners-fold"})}`}
+function T0({corner:e,relief:t,reliefSize:n}){let s=t==="none"?"no relief":`${t} relief`;return`${e}, ${s}${t!==
+"none"&&n?` ${n}`:""}`}function O0(e,t){let n=of(e);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+    ${v0.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
           data-test="kind-${s}"
-          @click=${()=>t(of(e,s))}>
+          @click=${()=>t(sf(e,s))}>
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
-  </div>`}function O0(e,t){let n=s=>{let o=e.there.includes(s),a=o&&e.there.length===1;return i`<button
+  </div>`}function A0(e,t){let n=s=>{let o=e.there.includes(s),a=o&&e.there.length===1;return i`<button
       type="button"
       class="base-side ${s}"
       aria-pressed=${String(o)}
       ?disabled=${a}
       data-test="side-${s}"
-      @click=${()=>t(bf(e,s))}>
+      @click=${()=>t($f(e,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
-    ${cs.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
-  </div>`}function A0(e,t,n,s){let{flats:o,bends:a}=e.sides[t],r=e.alike?"Each side":`${t[0].toUpperCase()}${t.
+    ${ps.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
+  </div>`}function L0(e,t,n,s){let{flats:o,bends:a}=e.sides[t],r=e.alike?"Each side":`${t[0].toUpperCase()}${t.
 slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${t}">
     <legend>${r}</legend>
-    ${N0(a)}
+    ${P0(a)}
     <ol class="box-chain">
-      ${o.map((l,c)=>i`<li>${L0(e,t,c,n,s)}</li>`)}
+      ${o.map((l,c)=>i`<li>${E0(e,t,c,n,s)}</li>`)}
     </ol>
     <div class="buttons">
       <button
         type="button"
         class="button"
         data-test="add-flat-${t}"
-        ?disabled=${o.length>=sf}
-        @click=${()=>s(gf(e,t),{focus:eo(t,o.length)})}>
+        ?disabled=${o.length>=nf}
+        @click=${()=>s(ff(e,t),{focus:no(t,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${t}"
-              @click=${()=>s($f(e,t),{focus:eo(t,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(gf(e,t),{focus:no(t,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:u}
     </div>
-  </fieldset>`}function L0(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],jf(to(n))],d=`${On(t,n)}.hem\
+  </fieldset>`}function E0(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],Hf(so(n))],d=`${An(t,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${A({next:!0,name:eo(t,n),label:c,value:a[n],wrong:[...W(s,eo(t,n)),...W(s,On(t,n))],change:p=>o(ff(e,t,
+      ${A({next:!0,name:no(t,n),label:c,value:a[n],wrong:[...I(s,no(t,n)),...I(s,An(t,n))],change:p=>o(mf(e,t,
 n,p))})}
-      ${l.kind==="bend"?A({next:!0,name:ii(t,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:W(s,
-ii(t,n)),change:p=>o(no(e,t,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+      ${l.kind==="bend"?A({next:!0,name:li(t,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
+li(t,n)),change:p=>o(oo(e,t,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
-    ${l.kind==="open_hem"?A({next:!0,name:d,label:"Clear gap inside",value:l.gap,wrong:W(s,d),change:p=>o(no(e,
+    ${l.kind==="open_hem"?A({next:!0,name:d,label:"Clear gap inside",value:l.gap,wrong:I(s,d),change:p=>o(oo(e,
 t,n,{gap:p}))}):u}
-    ${Q({name:`${On(t,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:x0,change:p=>o(no(e,t,n,{direction:p==="down"?"down":"up"}))})}
-    ${E0(e,t,n,s,o)}`}function E0(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],l=`${On(t,n)}.inside_radius_mm`,c=n===
+    ${Q({name:`${An(t,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
+n","↓ down"]]:S0,change:p=>o(oo(e,t,n,{direction:p==="down"?"down":"up"}))})}
+    ${N0(e,t,n,s,o)}`}function N0(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],l=`${An(t,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?u:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${jf(to(n))}: </span
+      <span class="unseen">${Hf(so(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":u}
     </summary>
     ${r[n].kind==="bend"?A({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
-radius,wrong:W(s,l),change:d=>o(no(e,t,n,{radius:d}))}):u}
-    ${c?X({name:`${On(t,n)}.kind`,label:"Kind",value:r[n].kind,options:si,change:d=>o(no(e,t,n,{kind:d}))}):u}
-  </details>`}function N0(e){let t=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of e.
+radius,wrong:I(s,l),change:d=>o(oo(e,t,n,{radius:d}))}):u}
+    ${c?X({name:`${An(t,n)}.kind`,label:"Kind",value:r[n].kind,options:oi,change:d=>o(oo(e,t,n,{kind:d}))}):u}
+  </details>`}function P0(e){let t=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of e.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[d,p]=n[n.length-1];n.push(
 [d+t[o]*Math.cos(s),p-t[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${n.map(o=>o.join(" ")).join("L")}" />
@@ -2391,38 +2392,38 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
     ${n.slice(2).map(([o,a],r)=>_`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
-  </svg>`}function P0({box:e,unit:t},n,s){return i`<div class="corner-grid">
-      ${R0(e)}
+  </svg>`}function C0({box:e,unit:t},n,s){return i`<div class="corner-grid">
+      ${B0(e)}
       <div>
-        ${Q({name:"box.corner",label:"Walls at the corner",value:e.corner,options:k0,change:o=>s({...e,corner:o===
+        ${Q({name:"box.corner",label:"Walls at the corner",value:e.corner,options:x0,change:o=>s({...e,corner:o===
 "open"?"open":"closed"})})}
-        ${Q({name:"box.relief",label:"Relief",value:e.relief,options:v0,change:o=>s({...e,relief:o})})}
+        ${Q({name:"box.relief",label:"Relief",value:e.relief,options:k0,change:o=>s({...e,relief:o})})}
       </div>
     </div>
     <div class="fields">
       ${e.relief==="none"?u:A({next:!0,name:"box.relief_mm",label:e.relief==="round"?"Relief, diameter":"Relie\
-f, side",unit:t,hint:"Empty: by radius and thickness.",value:e.reliefSize,wrong:W(n,"box.relief_mm"),change:o=>s(
+f, side",unit:t,hint:"Empty: by radius and thickness.",value:e.reliefSize,wrong:I(n,"box.relief_mm"),change:o=>s(
 {...e,reliefSize:o})})}
       ${e.corner==="open"?u:A({next:!0,name:"box.gap_mm",label:"Gap between the walls",unit:t,hint:"Empty: by \
-thickness.",value:e.gap,wrong:W(n,"box.gap_mm"),change:o=>s({...e,gap:o})})}
-    </div>`}function R0({corner:e,relief:t}){let[n,s]=e==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
+thickness.",value:e.gap,wrong:I(n,"box.gap_mm"),change:o=>s({...e,gap:o})})}
+    </div>`}function B0({corner:e,relief:t}){let[n,s]=e==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
     <path
       class="flat-sheet"
-      d="M110 4L${50-s} 4L${50-s} 20L50 20${C0[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
+      d="M110 4L${50-s} 4L${50-s} 20L50 20${R0[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var _0,v0,k0,Ff,x0,T0,jf,C0,Uf=m(()=>{y();ia();us();An();z();ct();gt();_0=[["tray","Tray","M10 14V44\
+  </svg>`}var v0,k0,x0,Df,S0,M0,Hf,R0,jf=m(()=>{y();la();ms();Ln();G();tt();Qe();v0=[["tray","Tray","M10 14V44\
 H86V14"],["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channe\
-l","Two sides","M10 14V44H86V14M18 36H30M66 36H78"]],v0=[["round","Round"],["square","Square"],["none","None"]],
-k0=[["closed","Closed"],["open","Open"]],Ff=[["left-right","Left and right"],["front-back","Front and back"]],
-x0=[["up","↑ in"],["down","↓ out"]];T0=(e,t)=>lf(e)?Q({name:"box.first_pair",label:"Bent first; the others\
- go between them",value:e.firstPair??Ff[0][0],options:Ff,change:n=>t({...e,firstPair:n==="front-back"?n:"left-\
-right"})}):u;jf=e=>e[0].toUpperCase()+e.slice(1);C0={none:"L50 40L30 40",square:"L58 20L58 48L30 48",round:"L5\
-0 31A9 9 0 1 1 41 40L30 40"}});function Gf(e,t){return i`<details class="convention" data-test="convention">
+l","Two sides","M10 14V44H86V14M18 36H30M66 36H78"]],k0=[["round","Round"],["square","Square"],["none","None"]],
+x0=[["closed","Closed"],["open","Open"]],Df=[["left-right","Left and right"],["front-back","Front and back"]],
+S0=[["up","↑ in"],["down","↓ out"]];M0=(e,t)=>rf(e)?Q({name:"box.first_pair",label:"Bent first; the others\
+ go between them",value:e.firstPair??Df[0][0],options:Df,change:n=>t({...e,firstPair:n==="front-back"?n:"left-\
+right"})}):u;Hf=e=>e[0].toUpperCase()+e.slice(1);R0={none:"L50 40L30 40",square:"L58 20L58 48L30 48",round:"L5\
+0 31A9 9 0 1 1 41 40L30 40"}});function Vf(e,t){return i`<details class="convention" data-test="convention">
     <summary>
-      <span>Flats are measured: <b>${Vf[e.dimension].title.toLowerCase()}</b></span>
+      <span>Flats are measured: <b>${Uf[e.dimension].title.toLowerCase()}</b></span>
     </summary>
     <div role="radiogroup" aria-label="How flats are measured">
-      ${Object.entries(Vf).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
+      ${Object.entries(Uf).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
             <input
               type="radio"
               name="dimension"
@@ -2432,25 +2433,25 @@ right"})}):u;jf=e=>e[0].toUpperCase()+e.slice(1);C0={none:"L50 40L30 40",square:
               @change=${()=>t({...e,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
-                ${n==="inside"?_`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:B0(n)}
+                ${n==="inside"?_`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:I0(n)}
               </g>
               <g class="measure-line">${a}</g>
             </svg>
             <span><b>${s}</b> ${o}</span>
           </label>`)}
     </div>
-  </details>`}function B0(e){return e==="din6935"?_`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:_`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
-function zf(e,t,n){let s=(o,a)=>n({...e,holes:e.holes.with(o,{...e.holes[o],...a})});return i`<details class="holes">
+  </details>`}function I0(e){return e==="din6935"?_`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:_`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
+function Gf(e,t,n){let s=(o,a)=>n({...e,holes:e.holes.with(o,{...e.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${e.holes.length?`: ${e.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${e.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
         <legend>Hole ${a+1}</legend>
         <div class="fields">
-          ${A({next:!0,name:`${r}.flat`,label:"On flat",keys:"numeric",value:o.flat,wrong:W(t,`${r}.flat`),change:l=>s(
+          ${A({next:!0,name:`${r}.flat`,label:"On flat",keys:"numeric",value:o.flat,wrong:I(t,`${r}.flat`),change:l=>s(
 a,{flat:l})})}
-          ${A({next:!0,name:`${r}.position_mm`,label:"Middle from its left end",unit:e.unit,value:o.position,wrong:W(
+          ${A({next:!0,name:`${r}.position_mm`,label:"Middle from its left end",unit:e.unit,value:o.position,wrong:I(
 t,`${r}.position_mm`),change:l=>s(a,{position:l})})}
-          ${A({next:!0,name:`${r}.diameter_mm`,label:"Size across",unit:e.unit,value:o.diameter,wrong:W(t,`${r}\
+          ${A({next:!0,name:`${r}.diameter_mm`,label:"Size across",unit:e.unit,value:o.diameter,wrong:I(t,`${r}\
 .diameter_mm`),change:l=>s(a,{diameter:l})})}
         </div>
         <button
@@ -2469,7 +2470,7 @@ t,`${r}.position_mm`),change:l=>s(a,{position:l})})}
 .flat`})}>
       + Hole
     </button>
-  </details>`}function qf(e,t,n,s){let o=e.box?ds(e.box):[],a=e.order??t??e.bends.map((l,c)=>c+1),r=(l,c)=>s({
+  </details>`}function zf(e,t,n,s){let o=e.box?hs(e.box):[],a=e.order??t??e.bends.map((l,c)=>c+1),r=(l,c)=>s({
 ...e,order:a.toSpliced(l,1).toSpliced(c,0,a[l])},{focus:`order-${a[l]}-${c<l?"earlier":"later"}`});return i`<details class="order">
     <summary>
       <span
@@ -2478,7 +2479,7 @@ t,`${r}.position_mm`),change:l=>s(a,{position:l})})}
       >
     </summary>
     ${A({next:!0,name:"order",label:"Bend numbers, first to last",hint:"Empty: the planner chooses.",value:e.order?.
-join(", ")??"",wrong:W(n,"order"),on:"change",change:l=>s({...e,order:ui(l)})})}
+join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...e,order:pi(l)})})}
     <ol class="order-rows">
       ${a.map((l,c)=>i`<li>
             <span>Bend ${l}${o[l-1]?`: ${o[l-1]}`:""}</span>
@@ -2509,14 +2510,14 @@ join(", ")??"",wrong:W(n,"order"),on:"change",change:l=>s({...e,order:ui(l)})})}
             @click=${()=>s({...e,order:null})}>
             Let the planner choose
           </button>`:u}
-  </details>`}function Kf(e,t,n){return X({name:"grain",label:"Rolling direction against the bend lines",value:e.
-grain,wrong:W(t,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...e,grain:s})})}var Vf,Zf=m(()=>{y();$n();us();An();z();gt();Vf={din6935:{title:"\
+  </details>`}function qf(e,t,n){return X({name:"grain",label:"Rolling direction against the bend lines",value:e.
+grain,wrong:I(t,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
+s along the grain"]],change:s=>n({...e,grain:s})})}var Uf,Kf=m(()=>{y();$n();ms();Ln();G();Qe();Uf={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:_`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:_`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:_`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Yf,Jf=m(()=>{y();Ml();Ol();Yf=Za(class extends Ls{constructor(){super(...arguments),this.key=u}render(e,t){
-return this.key=e,t}update(e,[t,n]){return t!==this.key&&(Ya(e),this.key=t),n}})});function Xf(e,t,n){let s=e.bends.length>=Dc;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:_`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var Zf,Yf=m(()=>{y();Ll();El();Zf=Ya(class extends Ps{constructor(){super(...arguments),this.key=u}render(e,t){
+return this.key=e,t}update(e,[t,n]){return t!==this.key&&(Ja(e),this.key=t),n}})});function Jf(e,t,n){let s=e.bends.length>=Dc;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
@@ -2527,7 +2528,7 @@ return this.key=e,t}update(e,[t,n]){return t!==this.key&&(Ya(e),this.key=t),n}})
       </button>
     </div>
     <ol class="section-rows" data-test="section-rows">
-      ${e.flats.map((o,a)=>i`${W0(e,a,t,n)}${a<e.bends.length?D0(e,a,t,n):u}`)}
+      ${e.flats.map((o,a)=>i`${D0(e,a,t,n)}${a<e.bends.length?F0(e,a,t,n):u}`)}
     </ol>
     <div class="add-bend">
       <button
@@ -2539,24 +2540,24 @@ return this.key=e,t}update(e,[t,n]){return t!==this.key&&(Ya(e),this.key=t),n}})
         + Bend at the right end
       </button>
     </div>
-    ${s?i`<p class="hint">A part has at most ${Dc} bends.</p>`:u}`}function W0(e,t,n,s){let o=`flats_mm.${t}`;
+    ${s?i`<p class="hint">A part has at most ${Dc} bends.</p>`:u}`}function D0(e,t,n,s){let o=`flats_mm.${t}`;
 return i`<li class="flat-row">
-    ${A({next:!0,name:o,label:`Flat ${t+1}`,value:e.flats[t],wrong:W(n,o),change:a=>s(kf(e,t,a))})}
-  </li>`}function D0(e,t,n,s){let o=e.bends[t],a=`bends.${t}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
+    ${A({next:!0,name:o,label:`Flat ${t+1}`,value:e.flats[t],wrong:I(n,o),change:a=>s(vf(e,t,a))})}
+  </li>`}function F0(e,t,n,s){let o=e.bends[t],a=`bends.${t}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([d])=>d===a||d===`${a}.kind`||d===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${t+1}>
     <span class="badge-mark" aria-hidden="true">${t+1}</span>
     <div class="bend-main">
       ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:A({next:!0,name:l,label:`\
-Bend ${t+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:W(n,l),change:d=>s(ps(e,t,{angle:d}))})}
-      ${Q({name:`${a}.direction`,label:`Bend ${t+1} turns`,value:o.direction,options:I0,change:d=>s(ps(e,t,{direction:d===
+Bend ${t+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:I(n,l),change:d=>s(fs(e,t,{angle:d}))})}
+      ${Q({name:`${a}.direction`,label:`Bend ${t+1} turns`,value:o.direction,options:W0,change:d=>s(fs(e,t,{direction:d===
 "down"?"down":"up"}))})}
     </div>
     ${Object.values(c).flat().map(d=>i`<p class="wrong" data-test="wrong-${a}">${d}</p>`)}
-    ${o.kind==="open_hem"?F0(e,t,n,s):u}
-    ${Yf(t,H0(e,t,n,s))}
-  </li>`}function F0(e,t,n,s){let o=`bends.${t}.hem_gap_mm`;return A({next:!0,name:o,label:"Clear gap inside",
-unit:e.unit,value:e.bends[t].gap,wrong:W(n,o),change:a=>s(ps(e,t,{gap:a}))})}function H0(e,t,n,s){let o=e.bends[t],
+    ${o.kind==="open_hem"?H0(e,t,n,s):u}
+    ${Zf(t,j0(e,t,n,s))}
+  </li>`}function H0(e,t,n,s){let o=`bends.${t}.hem_gap_mm`;return A({next:!0,name:o,label:"Clear gap inside",
+unit:e.unit,value:e.bends[t].gap,wrong:I(n,o),change:a=>s(fs(e,t,{gap:a}))})}function j0(e,t,n,s){let o=e.bends[t],
 a=`bends.${t}.inside_radius_mm`,r=[o.radius&&`Radius ${o.radius}`,en(o)].filter(Boolean).join(", ");return i`${r?
 i`<p class="hint bend-wanted">${r}</p>`:u}
     <details class="bend-more">
@@ -2565,45 +2566,45 @@ i`<p class="hint bend-wanted">${r}</p>`:u}
         ><span class="bend-more-words">Radius, tools, kind, remove</span>
       </summary>
       ${o.kind==="bend"?A({next:!0,name:a,label:"Inside radius wanted",unit:e.unit,hint:"Empty: what the tools\
- give.",value:o.radius,wrong:W(n,a),change:l=>s(ps(e,t,{radius:l}))}):u}
-      ${oc(`bends.${t}`,o,n,l=>s(ps(e,t,l)))}
-      ${Tf(e,t)||o.kind!=="bend"?X({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:si,change:l=>s(ps(
+ give.",value:o.radius,wrong:I(n,a),change:l=>s(fs(e,t,{radius:l}))}):u}
+      ${oc(`bends.${t}`,o,n,l=>s(fs(e,t,l)))}
+      ${Sf(e,t)||o.kind!=="bend"?X({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:oi,change:l=>s(fs(
 e,t,{kind:l}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
       <button
         type="button"
         class="button wide"
         data-test="remove-bend-${t+1}"
         ?disabled=${e.bends.length<2}
-        @click=${()=>s(xf(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
+        @click=${()=>s(kf(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
         Remove bend ${t+1} and flat ${t+2}
       </button>
-    </details>`}var I0,Qf=m(()=>{y();Jf();ia();An();z();ns();ss();gt();I0=[["up","↑ up"],["down","↓ down"]]});function tg(e,t,n){let s=e.wishes??la(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?ds(e.box).map((c,d)=>[String(
-d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?df(e.box).map(c=>c[0].toUpperCase()+
-c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=so(s);return i`<details class="order-limits" data-test="order-limits">
+    </details>`}var W0,Xf=m(()=>{y();Yf();la();Ln();G();as();rs();Qe();W0=[["up","↑ up"],["down","↓ down"]]});function eg(e,t,n){let s=e.wishes??ca(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?hs(e.box).map((c,d)=>[String(
+d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?cf(e.box).map(c=>c[0].toUpperCase()+
+c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=ao(s);return i`<details class="order-limits" data-test="order-limits">
     <summary>
       <span>Limits on the order: <b>${l||"none"}</b></span>
     </summary>
     <div class="fields">
-      ${X({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:W(t,"wishes.fi\
+      ${X({name:"wishes.first",label:"Bend first",value:s.first,options:[["","Any"],...a],wrong:I(t,"wishes.fi\
 rst"),change:c=>o({first:c})})}
-      ${X({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:W(t,"wishes.last"),
+      ${X({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:I(t,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
-    ${hi("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
-    ${hi("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
-    ${hi("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
+    ${mi("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
+    ${mi("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
+    ${mi("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
     <fieldset class="tick-flats" id="wishes.critical_flats" tabindex="-1">
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,d)=>hi(`wishes.flat-${d+1}`,c,s.critical_flats.includes(d+1),p=>o({critical_flats:j0(s.critical_flats,
+        ${r.map((c,d)=>mi(`wishes.flat-${d+1}`,c,s.critical_flats.includes(d+1),p=>o({critical_flats:U0(s.critical_flats,
 d+1,p)})))}
       </div>
-      ${W(t,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
+      ${I(t,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${A({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:e.unit,hint:"Emp\
-ty: the usual.",placeholder:Y(Rc),value:s.margin,wrong:W(t,"wishes.margin_mm"),change:c=>o({margin:c})})}
-  </details>`}function hi(e,t,n,s){return i`<label class="tick"
+ty: the usual.",placeholder:Z(Rc),value:s.margin,wrong:I(t,"wishes.margin_mm"),change:c=>o({margin:c})})}
+  </details>`}function mi(e,t,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
       name=${e}
@@ -2612,30 +2613,30 @@ ty: the usual.",placeholder:Y(Rc),value:s.margin,wrong:W(t,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${t}</span
     ></label
-  >`}var qc,eg,j0,ng=m(()=>{y();$n();us();L();ca();z();gt();qc=["wishes.first","wishes.last","wishes.critical_\
-flats","wishes.margin_mm"],eg={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};j0=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function og(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
+  >`}var qc,Qf,U0,tg=m(()=>{y();$n();ms();L();da();G();Qe();qc=["wishes.first","wishes.last","wishes.critical_\
+flats","wishes.margin_mm"],Qf={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
+Clearance wanted"};U0=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function sg(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
 []:[[e.metal,e.metal?`${e.metal} (not in the shop)`:"Choose"]],...t.map(({code:p,name:h})=>[p,h])],{box:d}=e;return i`${Q(
 {name:"shape",label:"What it is",value:d?"box":"section",options:[["section","Section"],["box","Box or tray"]],
-change:p=>r(ci(e,p==="box"))})}
-    ${A({next:!0,name:"title",label:"Name of the part",value:e.title,wrong:W(a,"title"),change:p=>r({...e,title:p})})}
-    ${X({name:"metal",label:"Metal",value:e.metal,options:c,wrong:W(a,"metal"),change:p=>r({...e,metal:p})})}
+change:p=>r(di(e,p==="box"))})}
+    ${A({next:!0,name:"title",label:"Name of the part",value:e.title,wrong:I(a,"title"),change:p=>r({...e,title:p})})}
+    ${X({name:"metal",label:"Metal",value:e.metal,options:c,wrong:I(a,"metal"),change:p=>r({...e,metal:p})})}
     <div class="fields">
-      ${A({next:!0,name:"thickness_mm",label:"Thickness",unit:e.unit,placeholder:"3 or 16 ga",hint:s?G0(s,e.thickness):
-"",value:e.thickness,wrong:W(a,"thickness_mm"),change:p=>r({...e,thickness:p})})}
-      ${d?u:A({next:!0,name:"bend_length_mm",label:"Bend length",unit:e.unit,value:e.length,wrong:W(a,"bend_le\
+      ${A({next:!0,name:"thickness_mm",label:"Thickness",unit:e.unit,placeholder:"3 or 16 ga",hint:s?z0(s,e.thickness):
+"",value:e.thickness,wrong:I(a,"thickness_mm"),change:p=>r({...e,thickness:p})})}
+      ${d?u:A({next:!0,name:"bend_length_mm",label:"Bend length",unit:e.unit,value:e.length,wrong:I(a,"bend_le\
 ngth_mm"),change:p=>r({...e,length:p})})}
     </div>
-    ${d?i`${Hf({...e,box:d},a,r)} `:i`<h2>Section, left to right <small>${e.unit}, °</small></h2>
-            ${Xf(e,a,r)}`}
-    ${se(i`More, if it matters <span class="fold-now">${U0(e)}</span>`,V0(e,{crib:n,plan:s,errors:a,change:r}),
+    ${d?i`${Ff({...e,box:d},a,r)} `:i`<h2>Section, left to right <small>${e.unit}, °</small></h2>
+            ${Jf(e,a,r)}`}
+    ${se(i`More, if it matters <span class="fold-now">${V0(e)}</span>`,G0(e,{crib:n,plan:s,errors:a,change:r}),
 {test:"more-fold"})}
-    ${o?A({next:!0,name:"reason",label:"Why this change, for the history",value:e.reason??"",wrong:W(a,"reason"),
-change:p=>r({...e,reason:p})}):u}`}function V0(e,{crib:t,plan:n,errors:s,change:o}){let a=n?.order?.sequence;return i`${Gf(
+    ${o?A({next:!0,name:"reason",label:"Why this change, for the history",value:e.reason??"",wrong:I(a,"reason"),
+change:p=>r({...e,reason:p})}):u}`}function G0(e,{crib:t,plan:n,errors:s,change:o}){let a=n?.order?.sequence;return i`${Vf(
 e,o)}
-    ${e.box?u:i`${Kf(e,s,o)} ${zf(e,s,o)}`}
-    ${e.box&&!n&&!e.order?u:qf(e,a,s,o)}
-    ${tg(e,s,o)} ${_h(e,t,s,o)}
+    ${e.box?u:i`${qf(e,s,o)} ${Gf(e,s,o)}`}
+    ${e.box&&!n&&!e.order?u:zf(e,a,s,o)}
+    ${eg(e,s,o)} ${yh(e,t,s,o)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -2645,63 +2646,63 @@ e,o)}
         rows="2"
         .value=${Oe(e.note)}
         @input=${r=>o({...e,note:r.target.value})}></textarea>
-    </div>`}function G0({part:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(w(e.thickness_mm,{digits:2})),
-t??""].filter(Boolean).join(", ")}function Kc(e){return e.box?["title","metal","thickness_mm",...Qs(e.box).map(
+    </div>`}function z0({part:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(w(e.thickness_mm,{digits:2})),
+t??""].filter(Boolean).join(", ")}function Kc(e){return e.box?["title","metal","thickness_mm",...to(e.box).map(
 ([t])=>t),"box.relief_mm","box.gap_mm","order",...qc,...sc,"note","reason"]:["title","metal","thickness_mm","b\
 end_length_mm",...e.flats.map((t,n)=>`flats_mm.${n}`),...e.bends.flatMap((t,n)=>[`bends.${n}.included_angle_de\
 g`,`bends.${n}.inside_radius_mm`,...t.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:[],`bends.${n}.die`,`bends.${n}\
 .punch`]),...e.holes.flatMap((t,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,`holes.${n}.diameter_mm`]),"gr\
-ain","order",...qc,...sc,"note","reason"]}function mi(e){if(e.startsWith("box"))return mf(e);let[t,n,s]=e.split(
-".");return t==="tools"?n==="die"?"Die":"Punch":t==="wishes"?eg[n]??"Limits on the order":n===void 0?sg[t]??t:
-`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[t]??t} ${Number(n)+1}${s?`, ${sg[s]??s}`:""}`}function ag(e){let t=e.
+ain","order",...qc,...sc,"note","reason"]}function fi(e){if(e.startsWith("box"))return hf(e);let[t,n,s]=e.split(
+".");return t==="tools"?n==="die"?"Die":"Punch":t==="wishes"?Qf[n]??"Limits on the order":n===void 0?ng[t]??t:
+`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[t]??t} ${Number(n)+1}${s?`, ${ng[s]??s}`:""}`}function og(e){let t=e.
 target;if(e.key!=="Enter"||!(t instanceof HTMLInputElement))return;e.preventDefault();let n=[...t.form.querySelectorAll(
 "input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(t)+1).find(o=>o.checkVisibility());s instanceof
-HTMLElement&&s.focus()}var U0,sg,Zc=m(()=>{y();$n();L();An();us();Uf();z();ct();Zf();ss();Qf();ca();ns();ng();
-gt();U0=e=>[e.dimension!=="din6935"&&"how flats are measured",e.grain&&"rolling direction",e.holes.length>0&&"\
-holes",e.order&&"order",so(e.wishes)&&"limits",en(e.tools)&&"tools",e.note&&"note"].filter(Boolean).join(", ");
-sg={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
+HTMLElement&&s.focus()}var V0,ng,Zc=m(()=>{y();$n();L();Ln();ms();jf();G();tt();Kf();rs();Xf();da();as();tg();
+Qe();V0=e=>[e.dimension!=="din6935"&&"how flats are measured",e.grain&&"rolling direction",e.holes.length>0&&"\
+holes",e.order&&"order",ao(e.wishes)&&"limits",en(e.tools)&&"tools",e.note&&"note"].filter(Boolean).join(", ");
+ng={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
-place",diameter_mm:"size",die:"die",punch:"punch"}});function rg({dimensions:e=[]}){let t=e.filter(({error_mm:a})=>a!==null);if(!t.length)return u;let{basis:n,basis_said:s}=t[0],
+place",diameter_mm:"size",die:"die",punch:"punch"}});function ag({dimensions:e=[]}){let t=e.filter(({error_mm:a})=>a!==null);if(!t.length)return u;let{basis:n,basis_said:s}=t[0],
 o=je({...s,words:n});return i`<h3>Expected tolerance of each flange</h3>
     <ul class="order-list sizes" data-test="sizes">
-      ${t.map(q0)}
+      ${t.map(K0)}
     </ul>
-    ${o?i`<p class="hint" data-test="sizes-basis">${o}</p>`:u}`}function q0({flat:e,flat_name:t=`flat ${e}`,wanted_mm:n,
+    ${o?i`<p class="hint" data-test="sizes-basis">${o}</p>`:u}`}function K0({flat:e,flat_name:t=`flat ${e}`,wanted_mm:n,
 error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${e}>
     <b>${t[0].toUpperCase()}${t.slice(1)}</b> ${$(w(n))}
-    <b>± ${$(z0(Number(s)))}</b>, from step
+    <b>± ${$(q0(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:u}.
-  </li>`}var z0,ig=m(()=>{y();L();G();z0=e=>P()==="in"?{text:te(e/Se,3),unit:"in"}:w(e,{digits:2})});function fi(e,t){if(!ms(e))return u;let{order:n}=e,[s,o]=K0(e),a=!!e.part?.order?.length,r=a?t.free():u,l=n.sequence.
+  </li>`}var q0,rg=m(()=>{y();L();V();q0=e=>N()==="in"?{text:te(e/Se,3),unit:"in"}:w(e,{digits:2})});function gi(e,t){if(!$s(e))return u;let{order:n}=e,[s,o]=Z0(e),a=!!e.part?.order?.length,r=a?t.free():u,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
     </p>
     ${l>1?i`<p class="order-run">
-            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${lg(n.sequence)}
+            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${ig(n.sequence)}
           </p>`:u}
-    ${Z0(n.blocked??[])} ${Y0(n.remedies??[])} ${J0(n.wishes)}
+    ${Y0(n.blocked??[])} ${J0(n.remedies??[])} ${X0(n.wishes)}
     ${r===u?u:i`<div class="buttons">${r}</div>`}
-    ${X0(n.alternatives,t)}
-    ${se("Where the tools stand, and flange tolerances",i`${Om(e)} ${rg(e)}`,{test:"stations-fold"})}
-  </div>`}function K0({order:e,checks:t}){let n=s=>t.some(o=>o.code===s);return e.proven?["ok","Clear on paper"]:
+    ${Q0(n.alternatives,t)}
+    ${se("Where the tools stand, and flange tolerances",i`${Mm(e)} ${ag(e)}`,{test:"stations-fold"})}
+  </div>`}function Z0({order:e,checks:t}){let n=s=>t.some(o=>o.code===s);return e.proven?["ok","Clear on paper"]:
 n("clearance-assumed")&&!n("no-order")?["unknown","Sizes assumed"]:n("no-order")?["stop","No order"]:t.some(({
 level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the way"]:n("order-not-found")?["caution","Non\
-e found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution","Not fully checked"]}function lg(e){
+e found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution","Not fully checked"]}function ig(e){
 return i`<span class="run" role="img" aria-label="bends ${e.join(", ")}"
     >${e.map(t=>i`<span class="badge-mark" aria-hidden="true">${t}</span>`)}</span
-  >`}function Z0(e){return e.length?i`<h3>What is in the way</h3>
+  >`}function Y0(e){return e.length?i`<h3>What is in the way</h3>
     <ul class="order-list" data-test="blocked">
       ${e.map(({bend:t,words:n})=>i`<li><b>Bend ${t}</b> ${n}</li>`)}
-    </ul>`:u}function Y0(e){return e.length?i`<h3>What would help</h3>
+    </ul>`:u}function J0(e){return e.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
       ${e.map(t=>i`<li>${Me(t)}</li>`)}
-    </ul>`:u}function J0(e){return e.length?i`<h3>What each limit costs</h3>
+    </ul>`:u}function X0(e){return e.length?i`<h3>What each limit costs</h3>
     <ul class="order-list" data-test="limit-costs">
       ${e.map(t=>i`<li data-limit=${t.wish}>${je(t)}</li>`)}
-    </ul>`:u}function X0(e,{use:t}){return e.length?se("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
-      ${e.map(({sequence:n,words:s})=>i`<li>${lg(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
-    </ul>`,{test:"others-fold"}):u}var ms,cg,dg,gi=m(()=>{y();G();ct();pe();ig();Vr();ms=({order:e})=>Array.isArray(
-e?.wishes)&&Array.isArray(e?.alternatives);cg=e=>({use:t=>i`<button
+    </ul>`:u}function Q0(e,{use:t}){return e.length?se("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
+      ${e.map(({sequence:n,words:s})=>i`<li>${ig(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
+    </ul>`,{test:"others-fold"}):u}var $s,lg,cg,$i=m(()=>{y();V();tt();pe();rg();Gr();$s=({order:e})=>Array.isArray(
+e?.wishes)&&Array.isArray(e?.alternatives);lg=e=>({use:t=>i`<button
       type="button"
       class="button use-order"
       data-test="use-order"
@@ -2711,40 +2712,40 @@ e?.wishes)&&Array.isArray(e?.alternatives);cg=e=>({use:t=>i`<button
     </button>`,free:()=>i`<button type="button" class="button use-order" data-test="let-it-choose" @click=${()=>e(
 null)}>
       Let it choose
-    </button>`}),dg=e=>({use:t=>B("cards.revise",i`<a
+    </button>`}),cg=e=>({use:t=>C("cards.revise",i`<a
         class="button use-order"
         data-test="use-order"
         aria-label="Use this order: ${t.join(", ")}"
         href="/part?from=${e}&order=${t.join("-")}"
         >Use this order</a
-      >`),free:()=>B("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${e}&order=free"
+      >`),free:()=>C("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${e}&order=free"
         >Let it choose</a
-      >`)})});function ug(e,{save:t,order:n}){return i`${Sr(e.checks)}
+      >`)})});function dg(e,{save:t,order:n}){return i`${Tr(e.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
-        <div>${Dr(e.blank)}${Ps()?hs(e.blank,{pixels:560}):u}</div>
+        <div>${Fr(e.blank)}${xn()?gs(e.blank,{pixels:560}):u}</div>
         <div>
-          ${se("Bend lines and drawings",Q0(e.blank,t),{test:"bend-lines-fold"})}
+          ${se("Bend lines and drawings",ex(e.blank,t),{test:"bend-lines-fold"})}
         </div>
       </div>
     </section>
-    ${ms(e)?i`<section>
+    ${$s(e)?i`<section>
             <h2>Order</h2>
-            ${fi(e,n)}
+            ${gi(e,n)}
           </section>`:u}
     <section>
       <h2>Fetch</h2>
-      ${Zs(e.tools,e.steps.length,e.steps)}
+      ${Js(e.tools,e.steps.length,e.steps)}
     </section>
     <section>
       <h2>Steps</h2>
-      ${e.order&&!ms(e)?i`<p data-test="order-words">${e.order.words}</p>`:u}
-      <div class="step-drawings">${e.steps.map(s=>ex(s,e.part.thickness_mm))}</div>
-      ${se("All settings in a table",Fr(e),{test:"steps-fold"})}
+      ${e.order&&!$s(e)?i`<p data-test="order-words">${e.order.words}</p>`:u}
+      <div class="step-drawings">${e.steps.map(s=>tx(s,e.part.thickness_mm))}</div>
+      ${se("All settings in a table",Hr(e),{test:"steps-fold"})}
     </section>
-    ${Hs(e.checks)} ${Sn(e.checks)}`}function Q0(e,t){return i`${Ps()?u:hs(e,{pixels:innerWidth-24})} ${xm(e)}
-    ${tx(e.bend_lines)}
+    ${Us(e.checks)} ${Tn(e.checks)}`}function ex(e,t){return i`${xn()?u:gs(e,{pixels:innerWidth-24})} ${km(e)}
+    ${nx(e.bend_lines)}
     <div class="buttons">
       <button type="button" class="button" data-test="blank-svg" @click=${()=>t("svg")}>
         Drawing as SVG
@@ -2752,9 +2753,9 @@ null)}>
       <button type="button" class="button" data-test="blank-dxf" @click=${()=>t("dxf")}>
         Drawing as DXF
       </button>
-    </div>`}function ex(e,t){let n=rt(e,e)?e.set_angle_deg:null,s=[$(x(n)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],
-o=i`${e.number}. ${It(e)} <span class="step-set">${s.join(", ")}</span>`;return se(o,nx(e,t),{test:"step-fold"})}
-function tx(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?u:i`<details data-test="other-allowances">
+    </div>`}function tx(e,t){let n=lt(e,e)?e.set_angle_deg:null,s=[$(M(n)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],
+o=i`${e.number}. ${It(e)} <span class="step-set">${s.join(", ")}</span>`;return se(o,sx(e,t),{test:"step-fold"})}
+function nx(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?u:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
       ${t.length===1?`bend ${t[0].bend}`:`${t.length} bends`}
@@ -2763,44 +2764,44 @@ function tx(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?u:i`<de
           <b>Bend ${n.bend}:</b>
           ${n.opinions.map(s=>`${s.name} ${$(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
         </p>`)}
-  </details>`}function nx(e,t){if(!e.drawing)return u;let n=w(e.gauge_x_mm,{digits:2}),s=xr(e,{set_angle_deg:e.
-set_angle_deg,firstHit:e.first_hit??null}),o=$(x(s)),a={close:!1,opening:e.v_opening_mm??8*t,gauge:n.text,angle:s,
-near:is(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.number}>
+  </details>`}function sx(e,t){if(!e.drawing)return u;let n=w(e.gauge_x_mm,{digits:2}),s=Sr(e,{set_angle_deg:e.
+set_angle_deg,firstHit:e.first_hit??null}),o=$(M(s)),a={close:!1,opening:e.v_opening_mm??8*t,gauge:n.text,angle:s,
+near:ds(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.number}>
     <figcaption>
-      ${kc(e)} ${js(e)}
-      <small data-test="origins">${na(e.origin)}</small>
+      ${kc(e)} ${Vs(e)}
+      <small data-test="origins">${sa(e.origin)}</small>
       ${e.motion?i`<span class="near-words ${e.clearance?.hits?.length?"hit":""}" data-test="near-words"
-              >${Ks(e)}</span
+              >${Ys(e)}</span
             >`:u}
     </figcaption>
     <div class="poses">
       ${Ct(e.drawing,{...a,pose:"before",words:`Step ${e.number} before the bend: the sheet on the die, gauge \
 at ${$(n)}.`})}
-      ${sx(e,a)}
+      ${ox(e,a)}
       ${Ct(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function sx(e,t){let n=is(e);return n?Ct(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${e.number}. ${Ks(e)}`}):u}var pg=m(()=>{y();Ln();Xo();vn();L();ts();Qo();ct();gi();ss();Or();on();Tn()});function hg({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function ox(e,t){let n=ds(e);return n?Ct(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${e.number}. ${Ys(e)}`}):u}var ug=m(()=>{y();En();ea();vn();L();os();ta();tt();$i();rs();Ar();on();Mn()});function pg({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${e&&o?"stale":""} ${a===u?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
-    ${e?.section?ut(e,r?{pixels:innerWidth-56,tallest:200}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
+    ${e?.section?pt(e,r?{pixels:innerWidth-56,tallest:200}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 u}
     ${a===u?i`<p class="picture-words" role="status" data-test="picture-words">
-            ${ax(e,t,n,s)}
+            ${rx(e,t,n,s)}
           </p>`:r?a:u}
-  </div>`}function ox(e){let[t]=Object.entries(e.errors);return t?tc(mi(t[0]),t[1]):e.message}function ax(e,t,n,s){
+  </div>`}function ax(e){let[t]=Object.entries(e.errors);return t?Ol(fi(t[0]),t[1]):e.message}function rx(e,t,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,l])=>l).join(", ")}${s.length>4?` and ${s.length-4} mo\
-re`:""}.`;if(t instanceof V)return"The shop's server does not answer. What you type stays on this device.";if(t instanceof
-E)return`Not right yet. ${ox(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
+re`:""}.`;if(t instanceof U)return"The shop's server does not answer. What you type stays on this device.";if(t instanceof
+E)return`Not right yet. ${ax(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
 `Blank ${w(e.blank.length_mm,{digits:2}).text} × ${$(w(e.blank.width_mm,{digits:2}))}`:`Blank ${$(w(e.blank.length_mm,
-{digits:2}))}`,[a]=e.checks.filter(({level:r})=>r==="stop");return i`<span>${[o,...ix(e)].join(" · ")}</span>
+{digits:2}))}`,[a]=e.checks.filter(({level:r})=>r==="stop");return i`<span>${[o,...lx(e)].join(" · ")}</span>
     ${e.worst==="ok"?u:k(e.worst)}
-    ${a?i`<span class="picture-stop">${Me(a)}</span>`:u}`}function ix({steps:e,order:t}){if(!e.length)return[];
+    ${a?i`<span class="picture-stop">${Me(a)}</span>`:u}`}function lx({steps:e,order:t}){if(!e.length)return[];
 let n=["punch","die"].map(a=>[...new Set(e.map(r=>r[a]).filter(Boolean))]),s=e.reduce((a,r)=>(r.force_kn_high??
 0)>(a.force_kn_high??0)?r:a),o=t?.sequence??[];return[n.every(a=>a.length)?n.map(a=>a.join(", ")).join(" on "):
-"",s.force_kn_high?$(Ge(s)):"",o.length>1&&o.length<=rx?`order ${o.join(" ")}`:""].filter(Boolean)}var rx,mg=m(
-()=>{y();Ln();H();L();G();ft();Zc();gt();rx=8});function cx({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+"",s.force_kn_high?$(Ge(s)):"",o.length>1&&o.length<=ix?`order ${o.join(" ")}`:""].filter(Boolean)}var ix,hg=m(
+()=>{y();En();H();L();V();gt();Zc();Qe();ix=8});function dx({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${t} value=${Math.min(e,t)} aria-label="Time used">
       ${Math.round(e)} s
@@ -2819,13 +2820,13 @@ let n=["punch","die"].map(a=>[...new Set(e.map(r=>r[a]).filter(Boolean))]),s=e.r
       </div>
       <div class="best">
         <dt>Best so far</dt>
-        <dd data-test="looking-best">${s?i`<b>${ux(s)}</b>`:"none yet"}</dd>
+        <dd data-test="looking-best">${s?i`<b>${px(s)}</b>`:"none yet"}</dd>
       </div>
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
-  </section>`}function ux(e){return dx.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
-"no turning"}function gg({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?cx(t,s):n?px({again:o,
-back:e?a:null}):u}function px({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
+  </section>`}function px(e){return ux.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
+"no turning"}function fg({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?dx(t,s):n?hx({again:o,
+back:e?a:null}):u}function hx({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
       ${t?"Below stands the plan from before your last change.":u}
@@ -2836,68 +2837,68 @@ back:e?a:null}):u}function px({again:e,back:t}){return i`<section class="looking
               Back to the part before
             </button>`:u}
     </div>
-  </section>`}var lx,fg,dx,hx,mx,$g,bg=m(()=>{y();lx=.6,fg=({seconds:e})=>e>=lx;dx=[["turn_overs","turn-over",
+  </section>`}var cx,mg,ux,mx,fx,gg,$g=m(()=>{y();cx=.6,mg=({seconds:e})=>e>=cx;ux=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];hx="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];mx="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",mx="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",fx="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
- and right are bent first, then front and back between them.",$g=e=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${e?mx:hx}
-  </div>`});var yg={};ae(yg,{show:()=>fx});async function fx(e){let t=As(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
-vise":"cards.create";e.title(t?`Edit ${I(t)}`:"New part"),e.render(Pe(t?"Fetching the card…":"Looking into t\
+ and right are bent first, then front and back between them.",gg=e=>i`<div class="state how-to" data-test="how-to">
+    <strong>The plan comes here</strong> ${e?fx:mx}
+  </div>`});var wg={};ae(wg,{show:()=>gx});async function gx(e){let t=Ns(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
+vise":"cards.create";e.title(t?`Edit ${B(t)}`:"New part"),e.render(Pe(t?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([he("metals",e.signal),he("dies",e.signal),
-he("punches",e.signal)]),r=t?"":As(e.query.get("copy")??"").slice(0,7),l=r?Ec(""):null,c=r?await $x(r,e.signal):
-await gx(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(c.form=ci(c.form,!0));let d={...c,plan:null,planned:null,
-progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,kept:!0},p=Qt(async(F,ge)=>(await Jd(
-"/plan",ao(F),{signal:ge,tell:h})).plan,({question:F,answer:ge,error:bt=null})=>{ge&&Object.assign(d,{plan:ge,
+he("punches",e.signal)]),r=t?"":Ns(e.query.get("copy")??"").slice(0,7),l=r?Ec(""):null,c=r?await bx(r,e.signal):
+await $x(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(c.form=di(c.form,!0));let d={...c,plan:null,planned:null,
+progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,kept:!0},p=Qt(async(F,ge)=>(await Yd(
+"/plan",io(F),{signal:ge,tell:h})).plan,({question:F,answer:ge,error:bt=null})=>{ge&&Object.assign(d,{plan:ge,
 planned:F}),Object.assign(d,{error:bt,busy:!1,progress:null,summary:d.summary&&bt!==null}),Ht()},e.signal,350);
-function h(F){fg(F)&&(d.progress=F,Ht())}function f(F=!1){let ge=Hc(d.form);if(!F&&ge===d.key&&!d.error)return Ht();
-Object.assign(d,{key:ge,busy:di(d.form).length===0,progress:null,stopped:!1}),d.busy?p.ask(d.form,{now:F}):(p.
+function h(F){mg(F)&&(d.progress=F,Ht())}function f(F=!1){let ge=Hc(d.form);if(!F&&ge===d.key&&!d.error)return Ht();
+Object.assign(d,{key:ge,busy:ui(d.form).length===0,progress:null,stopped:!1}),d.busy?p.ask(d.form,{now:F}):(p.
 stop(),d.error=null),Ht()}let g={cancel(){p.stop(),Object.assign(d,{busy:!1,progress:null,stopped:!0,error:null}),
 Ht()},again:()=>f(!0),back(){if(!d.planned)return;let F=d.form;Object.assign(d,{form:d.planned,key:Hc(d.planned),
-stopped:!1}),d.kept=ni(t,{form:d.form,base:d.base,newCode:d.newCode}),Ht(),Z("The part of this plan is in the \
+stopped:!1}),d.kept=si(t,{form:d.form,base:d.base,newCode:d.newCode}),Ht(),K("The part of this plan is in the \
 boxes again.",{label:"Put mine back",act:()=>b(F)})}};function b(F,{focus:ge,undo:bt}={}){let jt=d.form;d.form=
-F,d.kept=ni(t,{form:F,base:d.base,newCode:d.newCode}),f(),ge&&requestAnimationFrame(()=>ta(ge)),bt&&Z(bt,{label:"\
+F,d.kept=si(t,{form:F,base:d.base,newCode:d.newCode}),f(),ge&&requestAnimationFrame(()=>zn(ge)),bt&&K(bt,{label:"\
 Put it back",act:()=>b(jt)})}function v(F){b({...d.form,order:F},{undo:F?`Order ${F.join(", ")} is yours now.`:
-"The planner chooses the order."})}function O(F){history.replaceState(history.state,"",t?`/part?from=${t}`:"/p\
-art"),v(ui(F))}async function R(F){let[ge]=di(d.form);if(ge){d.summary=!0,Ht(),ta(ge[0]);return}Object.assign(
-d,{saving:!0,clash:null,taken:""}),Ht();try{let wt=await F();if("saved"in wt)return N(wt.saved);"stale"in wt?d.
+"The planner chooses the order."})}function R(F){history.replaceState(history.state,"",t?`/part?from=${t}`:"/p\
+art"),v(pi(F))}async function Y(F){let[ge]=ui(d.form);if(ge){d.summary=!0,Ht(),zn(ge[0]);return}Object.assign(
+d,{saving:!0,clash:null,taken:""}),Ht();try{let wt=await F();if("saved"in wt)return x(wt.saved);"stale"in wt?d.
 clash=wt.stale:d.taken=wt.taken}catch(wt){d.error=wt,d.summary=!0}d.saving=!1,Ht();let bt=d.error instanceof E?
-d.error.errors:{},jt=Kc(d.form).find(wt=>Object.keys(bt).some(Pd=>Pd===wt||Pd.startsWith(`${wt}.`)));jt&&ta(jt)}
-function N(F){Nc(t);let ge=F.revision===d.base?.revision;Z(ge?"Nothing was changed, so nothing was saved.":`Ca\
-rd ${I(F.code)} saved${F.revision>1?`, revision ${F.revision}`:""}.`),ce(`/c/${F.code}`)}let T=()=>q(n)&&R(()=>d.
-base?Af(d.form,d.base):Uc(d.form,d.newCode)),S=()=>(d.newCode=za(),R(()=>Uc(d.form,d.newCode)));function j(){Nc(
-t);let F=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,...wg(d.card,s)}),f(!0),Z(t?"Th\
+d.error.errors:{},jt=Kc(d.form).find(wt=>Object.keys(bt).some(Nd=>Nd===wt||Nd.startsWith(`${wt}.`)));jt&&zn(jt)}
+function x(F){Nc(t);let ge=F.revision===d.base?.revision;K(ge?"Nothing was changed, so nothing was saved.":`Ca\
+rd ${B(F.code)} saved${F.revision>1?`, revision ${F.revision}`:""}.`),ce(`/c/${F.code}`)}let S=()=>z(n)&&Y(()=>d.
+base?Of(d.form,d.base):Uc(d.form,d.newCode)),T=()=>(d.newCode=qa(),Y(()=>Uc(d.form,d.newCode)));function D(){Nc(
+t);let F=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,...bg(d.card,s)}),f(!0),K(t?"Th\
 e card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>b(F)})}function ue(F){let ge=d.form;Object.
-assign(d,{clash:null,base:Yc(F)}),b(oo(F.part,F.note)),Z("What is saved is in the boxes now.",{label:"Put mine\
- back",act:()=>b(ge)})}async function ko(F){try{await Xd(`/blank.${F}`,ao(d.form),`${d.form.title.trim()||"bla\
-nk"}.${F}`)}catch(ge){Z(J(ge))}}function Ht(){let F=d.error instanceof E?d.error.errors:{},ge=di(d.form),bt=gg(
+assign(d,{clash:null,base:Yc(F)}),b(ro(F.part,F.note)),K("What is saved is in the boxes now.",{label:"Put mine\
+ back",act:()=>b(ge)})}async function So(F){try{await Jd(`/blank.${F}`,io(d.form),`${d.form.title.trim()||"bla\
+nk"}.${F}`)}catch(ge){K(J(ge))}}function Ht(){let F=d.error instanceof E?d.error.errors:{},ge=ui(d.form),bt=fg(
 d,g),jt=!d.busy&&!d.stopped&&!ge.length&&!d.error;e.render(i`<h1>
-          ${t?i`${B(n,"Edit","Plan")} ${d.card?.title||"card"}
-                  <small class="code">${I(t)}</small>`:B(n,"New part","Plan a part")}
+          ${t?i`${C(n,"Edit","Plan")} ${d.card?.title||"card"}
+                  <small class="code">${B(t)}</small>`:C(n,"New part","Plan a part")}
         </h1>
         ${d.restored?i`<p class="restored" data-test="restored">
                 What you typed before is back.
-                <button type="button" class="link" data-test="start-over" @click=${j}>
+                <button type="button" class="link" data-test="start-over" @click=${D}>
                   ${t?"Back to the saved card":"Start an empty part"}
                 </button>
               </p>`:u}
         ${d.kept?u:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${d.clash?Wf(d.clash,d.form,{saveMine:()=>{d.base=Yc(d.clash),T()},takeTheirs:()=>ue(d.clash),saveAsNew:S}):
+        ${d.clash?If(d.clash,d.form,{saveMine:()=>{d.base=Yc(d.clash),S()},takeTheirs:()=>ue(d.clash),saveAsNew:T}):
 u}
         ${d.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
-                <a href="/c/${d.taken}">card ${I(d.taken)}</a>, and you changed the part
+                <a href="/c/${d.taken}">card ${B(d.taken)}</a>, and you changed the part
                 since.
-                <button type="button" class="button" data-test="save-as-new" @click=${S}>
+                <button type="button" class="button" data-test="save-as-new" @click=${T}>
                   Save this as another card
                 </button>
               </div>`:u}
-        ${d.summary?wh(F,mi,Kc(d.form)):u}
-        ${d.summary&&d.error instanceof V?i`<p class="panel" role="alert" data-test="not-saved">
+        ${d.summary?up(F,fi,Kc(d.form)):u}
+        ${d.summary&&d.error instanceof U?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
               </p>`:u}
@@ -2907,15 +2908,15 @@ u}
           data-busy=${String(d.busy)}
           aria-busy=${d.busy?"true":"false"}>
           <div class="part-edit">
-            ${hg(d,{open:ge,stale:!jt,waiting:bt})}
+            ${pg(d,{open:ge,stale:!jt,waiting:bt})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
-              @keydown=${ag}
-              @submit=${_e(T)}>
-              ${og(d.form,{metals:s,crib:{dies:o,punches:a},plan:jt?d.plan:null,editing:!!t,errors:F,change:b})}
-              ${B(n,i`<div class="save-bar">
+              @keydown=${og}
+              @submit=${_e(S)}>
+              ${sg(d.form,{metals:s,crib:{dies:o,punches:a},plan:jt?d.plan:null,editing:!!t,errors:F,change:b})}
+              ${C(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${d.saving}>
                     ${d.saving?"Saving…":t?"Save as the next revision":"Save as a card"}
                   </button>
@@ -2929,49 +2930,49 @@ u}
                       ${d.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:u}
-              ${d.plan?ug(d.plan,{save:ko,order:cg(v)}):$g(!!d.form.box)}
+              ${d.plan?dg(d.plan,{save:So,order:lg(v)}):gg(!!d.form.box)}
             </div>
           </div>
-        </div>`),document.querySelectorAll(".part-form .wrong").forEach(nc),d.busy||e.ready()}f(!0),r&&(history.
-replaceState(null,"","/part"),d.kept=ni("",{form:d.form,base:null,newCode:d.newCode}),l&&Z("The copy took the \
-place of a part you had begun.",{label:"Put it back",act:()=>b(l.form)}));let Nd=e.query.get("order");Nd&&O(Nd)}
-function wg(e,t){return e?{form:oo(e.part,e.note),base:Yc(e)}:{form:Fc(t[0]?.code??""),base:null}}async function gx(e,t,n){
+        </div>`),document.querySelectorAll(".part-form .wrong").forEach(Gn),d.busy||e.ready()}f(!0),r&&(history.
+replaceState(null,"","/part"),d.kept=si("",{form:d.form,base:null,newCode:d.newCode}),l&&K("The copy took the \
+place of a part you had begun.",{label:"Put it back",act:()=>b(l.form)}));let Ed=e.query.get("order");Ed&&R(Ed)}
+function bg(e,t){return e?{form:ro(e.part,e.note),base:Yc(e)}:{form:Fc(t[0]?.code??""),base:null}}async function $x(e,t,n){
 let s=Ec(e),o=null;try{e&&(o=await Tt(e,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.
-newCode,card:o,restored:!0}:{...wg(o,t),newCode:za(),card:o,restored:!1}}async function $x(e,t){let{part:n,note:s}=await Tt(
-e,t),o=`Copy of ${n.title||I(e)}`;return{form:oo({...n,title:o},s),base:null,newCode:za(),card:null,restored:!1}}
-var Yc,_g=m(()=>{y();H();He();fe();be();Yo();tt();nf();An();Nf();we();Ce();fe();pe();Df();Zc();gi();pg();mg();
-bg();We();gt();z();Yc=e=>({code:e.code,etag:e.etag,revision:e.revision,revision_id:e.revision_id})});async function vg(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new fs(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(bx)}catch(o){throw new fs(wx[o.name]??"busy")}let s=()=>n.
+newCode,card:o,restored:!0}:{...bg(o,t),newCode:qa(),card:o,restored:!1}}async function bx(e,t){let{part:n,note:s}=await Tt(
+e,t),o=`Copy of ${n.title||B(e)}`;return{form:ro({...n,title:o},s),base:null,newCode:qa(),card:null,restored:!1}}
+var Yc,yg=m(()=>{y();H();He();fe();be();Xo();st();tf();Ln();Ef();we();Ce();fe();pe();Wf();Zc();$i();ug();hg();
+$g();We();Qe();G();Yc=e=>({code:e.code,etag:e.etag,revision:e.revision,revision_id:e.revision_id})});async function _g(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new bs(isSecureContext?"none":"insecure");
+let n;try{n=await navigator.mediaDevices.getUserMedia(wx)}catch(o){throw new bs(yx[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return e.aborted&&s(),e.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
-"ended",t),n}function kg(e){return!!e.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function xg(e,t){await e.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var fs,bx,wx,Sg=m(()=>{fs=class extends Error{constructor(t){
-super(t),this.fault=t}},bx={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-wx={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Og(){return $i??=_x(),$i.catch(()=>$i=void 0),$i}async function _x(){let e=await vx(),t=e??await Tg(),
-n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new co(String(o));return t=await Tg(),
-n.read(s)}}};return n}async function vx(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
-()=>[]);return e&&t?.includes("qr_code")?new e(Mg):null}async function Tg(){try{let{BarcodeDetector:e,prepareZXingModule:t}=await import("/vendor/barcode-detector/ponyfill.js");
-return await t({overrides:{locateFile:()=>yx},fireImmediately:!0}),new e(Mg)}catch(e){throw new co(String(e))}}
-var co,yx,Mg,$i,Ag=m(()=>{co=class extends Error{},yx="/vendor/zxing-wasm/zxing_reader.wasm",Mg={formats:["qr_\
-code"]}});function Eg(e){let t=Sx(e.trim()),n=t?kx.exec(t.pathname)?.[1]:xx.exec(e.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:Mx(e,t)};let{code:s,whole:o,fault:a}=$e(Tx(n));if(o)return{kind:"card",code:s,words:""};let r=a||
-`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Jc(I(s))} is\
- not a card code. ${r}`}}function Sx(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
-t.protocol)?t:null}function Tx(e){try{return decodeURIComponent(e)}catch{return e}}function Mx(e,t){return t?`\
+"ended",t),n}function vg(e){return!!e.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function kg(e,t){await e.
+getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var bs,wx,yx,xg=m(()=>{bs=class extends Error{constructor(t){
+super(t),this.fault=t}},wx={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
+yx={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Mg(){return bi??=vx(),bi.catch(()=>bi=void 0),bi}async function vx(){let e=await kx(),t=e??await Sg(),
+n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new po(String(o));return t=await Sg(),
+n.read(s)}}};return n}async function kx(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
+()=>[]);return e&&t?.includes("qr_code")?new e(Tg):null}async function Sg(){try{let{BarcodeDetector:e,prepareZXingModule:t}=await import("/vendor/barcode-detector/ponyfill.js");
+return await t({overrides:{locateFile:()=>_x},fireImmediately:!0}),new e(Tg)}catch(e){throw new po(String(e))}}
+var po,_x,Tg,bi,Og=m(()=>{po=class extends Error{},_x="/vendor/zxing-wasm/zxing_reader.wasm",Tg={formats:["qr_\
+code"]}});function Lg(e){let t=Tx(e.trim()),n=t?xx.exec(t.pathname)?.[1]:Sx.exec(e.trim())?.[0];if(!n)return{kind:"other",
+code:"",words:Ox(e,t)};let{code:s,whole:o,fault:a}=$e(Mx(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${Jc(B(s))} is\
+ not a card code. ${r}`}}function Tx(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
+t.protocol)?t:null}function Mx(e){try{return decodeURIComponent(e)}catch{return e}}function Ox(e,t){return t?`\
 It leads to ${Jc(t.host)}, not to a card.`:e.trim()?`It says “${Jc(e.trim())}”, which is not a card code.`:
-"It holds nothing that can be read."}var kx,xx,Lg,Jc,Ng=m(()=>{fe();kx=/^\/c\/([^/]+)\/?$/i,xx=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-Lg=40;Jc=e=>e.length>Lg?`${e.slice(0,Lg)}…`:e});async function Rg(e,t,n,s){for(;!s.aborted;){if(e.readyState>=e.HAVE_CURRENT_DATA){let o=await t.read(e);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,Ox))}}function Bg(e,t,n){let o=e.filter(l=>Cg(l,t,t)).map(l=>({...Eg(
-l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Pg(a))return a[0];let r=a.
-filter(l=>Cg(l.mark,t,n));return r.length>0&&Pg(r)?r[0]:"several"}function Cg({boundingBox:e},t,n){let s=t.getBoundingClientRect(),
+"It holds nothing that can be read."}var xx,Sx,Ag,Jc,Eg=m(()=>{fe();xx=/^\/c\/([^/]+)\/?$/i,Sx=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+Ag=40;Jc=e=>e.length>Ag?`${e.slice(0,Ag)}…`:e});async function Cg(e,t,n,s){for(;!s.aborted;){if(e.readyState>=e.HAVE_CURRENT_DATA){let o=await t.read(e);s.aborted||
+await n(o)}await new Promise(o=>setTimeout(o,Ax))}}function Rg(e,t,n){let o=e.filter(l=>Pg(l,t,t)).map(l=>({...Lg(
+l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Ng(a))return a[0];let r=a.
+filter(l=>Pg(l.mark,t,n));return r.length>0&&Ng(r)?r[0]:"several"}function Pg({boundingBox:e},t,n){let s=t.getBoundingClientRect(),
 o=Math.max(s.width/t.videoWidth,s.height/t.videoHeight),a=s.x+s.width/2+(e.x+e.width/2-t.videoWidth/2)*o,r=s.y+
 s.height/2+(e.y+e.height/2-t.videoHeight/2)*o,{left:l,right:c,top:d,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=d&&r<=p}var Ox,Pg,Ig=m(()=>{Ng();Ox=60;Pg=e=>e.every(t=>t.code===e[0].code)});function Wg(e,t){let{title:n,words:s,again:o}=Ax[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
+l&&a<=c&&r>=d&&r<=p}var Ax,Ng,Bg=m(()=>{Eg();Ax=60;Ng=e=>e.every(t=>t.code===e[0].code)});function Ig(e,t){let{title:n,words:s,again:o}=Lx[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${t}>Try again</button>`:u}
-  </section>`}var Xc,Ax,Dg=m(()=>{y();Xc=i`<p>
+  </section>`}var Xc,Lx,Wg=m(()=>{y();Xc=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
-</p>`,Ax={insecure:{title:"This page gets no camera",words:i`<p>
+</p>`,Lx={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
         has an https address, open that one.
       </p>
@@ -2990,31 +2991,31 @@ l&&a<=c&&r>=d&&r<=p}var Ox,Pg,Ig=m(()=>{Ng();Ox=60;Pg=e=>e.every(t=>t.code===e[0
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${Xc}`,again:!0}}});var Hg={};ae(Hg,{show:()=>Px});async function Px(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
-says:Fg},n=cr(),s=await dn().catch(()=>[]),o=new AbortController,a=()=>e.render(Ix(t,{again:d,lamp:p},()=>dr(n,
+      ${Xc}`,again:!0}}});var Fg={};ae(Fg,{show:()=>Cx});async function Cx(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
+says:Dg},n=dr(),s=await dn().catch(()=>[]),o=new AbortController,a=()=>e.render(Wx(t,{again:d,lamp:p},()=>ur(n,
 s,a,"Seven characters, capitals or not."))),r=h=>{Object.assign(t,h),a()},l=()=>{o.abort(),Object.assign(t,{stream:null,
-lamp:null})},c=h=>{l(),h instanceof fs?r({fault:h.fault}):h instanceof co?r({fault:"no-decoder"}):e.render(gn(
-h)),e.ready()};async function d(){l();let{signal:h}=o=new AbortController;r({fault:null,says:Fg});try{let[f,g]=await Promise.
-all([vg(h,()=>c(new fs("busy"))),Og()]);if(h.aborted)return;r({stream:f,lamp:kg(f)?!1:null,says:Lx});let b=document.
-querySelector(".scan-view video"),v=document.querySelector(".scan-frame");b.play().catch(()=>{}),e.ready();let O=Cx(
-R=>r({says:R}),h);await Rg(b,g,R=>O(Bg(R,b,v)),h)}catch(f){h.aborted||c(f)}}async function p(){if(!t.stream)return;
-let h=!t.lamp;await xg(t.stream,h).then(()=>r({lamp:h}),()=>r({lamp:null}))}e.signal.addEventListener("abort",
-l),document.addEventListener("visibilitychange",()=>document.hidden?l():d(),{signal:e.signal}),d()}function Cx(e,t){
-let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Nx&&(n="");return}let l=a==="several"?
-a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(Ex):a.kind==="card"?await Bx(a.code,e,t):e(Rx(a)),s=performance.
-now())}}function Rx({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
-bel",words:`${t} Still looking.`}}async function Bx(e,t,n){let s=I(e);t({kind:"found",title:s,words:"Opening i\
-t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await vp(e,n).catch(a=>String(a.
+lamp:null})},c=h=>{l(),h instanceof bs?r({fault:h.fault}):h instanceof po?r({fault:"no-decoder"}):e.render(gn(
+h)),e.ready()};async function d(){l();let{signal:h}=o=new AbortController;r({fault:null,says:Dg});try{let[f,g]=await Promise.
+all([_g(h,()=>c(new bs("busy"))),Mg()]);if(h.aborted)return;r({stream:f,lamp:vg(f)?!1:null,says:Ex});let b=document.
+querySelector(".scan-view video"),v=document.querySelector(".scan-frame");b.play().catch(()=>{}),e.ready();let R=Rx(
+Y=>r({says:Y}),h);await Cg(b,g,Y=>R(Rg(Y,b,v)),h)}catch(f){h.aborted||c(f)}}async function p(){if(!t.stream)return;
+let h=!t.lamp;await kg(t.stream,h).then(()=>r({lamp:h}),()=>r({lamp:null}))}e.signal.addEventListener("abort",
+l),document.addEventListener("visibilitychange",()=>document.hidden?l():d(),{signal:e.signal}),d()}function Rx(e,t){
+let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Px&&(n="");return}let l=a==="several"?
+a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(Nx):a.kind==="card"?await Ix(a.code,e,t):e(Bx(a)),s=performance.
+now())}}function Bx({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
+bel",words:`${t} Still looking.`}}async function Ix(e,t,n){let s=B(e);t({kind:"found",title:s,words:"Opening i\
+t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await kp(e,n).catch(a=>String(a.
 message));n.aborted||(o==="device"||o==="shop"?ce(`/c/${e}`,{replace:!0}):t(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is valid, but this shop has no such card: it is another shop’s label. S\
 till looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server does no\
 t answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wrong",title:`${s}\
- could not be opened`,words:o}))}function Ix({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
+ could not be opened`,words:o}))}function Wx({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
 s.kind}>
     <h1>Scan a label</h1>
-    ${e?Wg(e,o.again):i`<div class="scan-view">
+    ${e?Ig(e,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${t} aria-label="What the camera sees"></video>
-            ${Wx}
+            ${Dx}
           </div>`}
     <div class="scan-beside">
       <p class="scan-says" data-kind=${e?"fault":s.kind} role="status" data-test="says">
@@ -3030,36 +3031,36 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var Fg,Lx,Ex,Nx,Wx,jg=m(()=>{y();Sg();He();fe();Ag();Ig();Ce();Fe();Bl();Dg();We();Fg={kind:"wait",title:"\
-Starting the camera…",words:"If the browser asks, allow it."},Lx={kind:"look",title:"Hold the label’s square\
- in the frame",words:"It opens by itself."},Ex={kind:"wrong",title:"More than one label",words:"Hold only one \
-in the frame."},Nx=2500;Wx=i`<div class="scan-frame" aria-hidden="true">
+  </div>`}var Dg,Ex,Nx,Px,Dx,Hg=m(()=>{y();xg();He();fe();Og();Bg();Ce();Fe();Dl();Wg();We();Dg={kind:"wait",title:"\
+Starting the camera…",words:"If the browser asks, allow it."},Ex={kind:"look",title:"Hold the label’s square\
+ in the frame",words:"It opens by itself."},Nx={kind:"wrong",title:"More than one label",words:"Hold only one \
+in the frame."},Px=2500;Dx=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function Ug(e,t,n){zg(e,t,n),Xh(e),ve?.link.move({code:t,step:n},{whatever:!0})}function bi(){ve?.end.abort(),
-ve=null,wi(),ua()}function Vg(e,t){!ve||ve.at.code!==e||ve.at.step===t||(ve.at.step=t,wi(),ve.link.move({code:e,
-step:t}),ua())}function Gg(e){ve&&(ve.at.step=e,ve.link.move({code:ve.at.code,step:e},{whatever:!0}))}function yi(e,t){
-document.addEventListener("bench",()=>e(pa()),{signal:t})}function zg(e,t,n,s=null){ve?.end.abort();let o=new AbortController,
-a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Pr(e,s,{keepMs:Dx,heard:l=>{if(l.code!==a.code)return bi();
-a.step=l.step,wi(),ua()},changed:({gone:l,answers:c,late:d,refused:p})=>{if(l)return bi();Object.assign(a,{answers:c,
-late:d,refused:p}),ua()}},o.signal);ve={at:a,link:r,end:o},wi(),ua()}function wi(){try{ve?sessionStorage.setItem(
-Qc,JSON.stringify({name:ve.at.name,code:ve.at.code,step:ve.at.step})):sessionStorage.removeItem(Qc)}catch{}}function _i(){
-if(!ve)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(Qc)??"{}");e&&t&&zg(e,t,n)}catch{}}var Qc,
-Dx,ve,pa,ua,vi=m(()=>{hc();Rt();Qc="flangebook.on-bench",Dx=5e3,ve=null,pa=()=>ve?{...ve.at}:null;ua=()=>document.
+</div>`});function jg(e,t,n){Gg(e,t,n),Jh(e),ve?.link.move({code:t,step:n},{whatever:!0})}function wi(){ve?.end.abort(),
+ve=null,yi(),pa()}function Ug(e,t){!ve||ve.at.code!==e||ve.at.step===t||(ve.at.step=t,yi(),ve.link.move({code:e,
+step:t}),pa())}function Vg(e){ve&&(ve.at.step=e,ve.link.move({code:ve.at.code,step:e},{whatever:!0}))}function _i(e,t){
+document.addEventListener("bench",()=>e(ha()),{signal:t})}function Gg(e,t,n,s=null){ve?.end.abort();let o=new AbortController,
+a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Cr(e,s,{keepMs:Fx,heard:l=>{if(l.code!==a.code)return wi();
+a.step=l.step,yi(),pa()},changed:({gone:l,answers:c,late:d,refused:p})=>{if(l)return wi();Object.assign(a,{answers:c,
+late:d,refused:p}),pa()}},o.signal);ve={at:a,link:r,end:o},yi(),pa()}function yi(){try{ve?sessionStorage.setItem(
+Qc,JSON.stringify({name:ve.at.name,code:ve.at.code,step:ve.at.step})):sessionStorage.removeItem(Qc)}catch{}}function vi(){
+if(!ve)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(Qc)??"{}");e&&t&&Gg(e,t,n)}catch{}}var Qc,
+Fx,ve,ha,pa,ki=m(()=>{hc();Rt();Qc="flangebook.on-bench",Fx=5e3,ve=null,ha=()=>ve?{...ve.at}:null;pa=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Be(e){let{fault:t}=$e(e);return i`<div class="state" data-test="bad-code">
-    <h1>${I(e)} is not a card</h1>
+    <h1>${B(e)} is not a card</h1>
     ${t||"A card code has seven characters, digits and letters without I, L, O and U."} ${ed}
-  </div>`}function gs(e,t){if(t instanceof V)return i`<div class="state" data-test="not-kept">
-      <h1>${I(e)} is not on this device</h1>
+  </div>`}function ws(e,t){if(t instanceof U)return i`<div class="state" data-test="not-kept">
+      <h1>${B(e)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
       reaches and open it again. ${ed}
     </div>`;if(t instanceof E&&t.status===404)return i`<div class="state" data-test="unknown-code">
-      <h1>There is no card ${I(e)}</h1>
+      <h1>There is no card ${B(e)}</h1>
       The code is valid, but this shop has no card of that number. Look at the label again. ${ed}
     </div>`;throw t}async function Dt(e,t){let{code:n}=e.params;try{await St(n,t,e.signal)}catch(s){e.signal.aborted||
-ke(e,gs(n,s))}}function ke(e,t){e.title("No such card"),e.render(t),e.ready()}var ed,an=m(()=>{y();H();He();fe();
-ed=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function Kg(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
+ke(e,ws(n,s))}}function ke(e,t){e.title("No such card"),e.render(t),e.ready()}var ed,an=m(()=>{y();H();He();fe();
+ed=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function qg(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${e.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -3070,74 +3071,74 @@ ed=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});
           ${e.differences.map(a=>i`<tr>
                 <th scope="row">${a.where}</th>
                 <td>${a.what}</td>
-                <td>${qg(a,"saved")}</td>
-                <td>${qg(a,"fresh")}</td>
+                <td>${zg(a,"saved")}</td>
+                <td>${zg(a,"fresh")}</td>
               </tr>`)}
         </tbody>
       </table>
     </div>
-    ${o&&q("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
+    ${o&&z("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
 u}
     <p class="wrong" role="alert">${n}</p>
-    ${B("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${t} @click=${s}>
+    ${C("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${t} @click=${s}>
         ${t?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
-  </details>`:u}function qg(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(e.field)&&typeof n=="number"?$(Gt(e.field??"",n)):e[t]}var Zg=m(()=>{y();we();L();pe();ro()});function ha(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
+  </details>`:u}function zg(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
+test(e.field)&&typeof n=="number"?$(Gt(e.field??"",n)):e[t]}var Kg=m(()=>{y();we();L();pe();lo()});function ma(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
 fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to resolve":e.late?`Saved here, not\
- yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function Yg(e){let t=e.here??
+ yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function Zg(e){let t=e.here??
 [],n=e.proposals??[];if(!t.length&&!n.length)return u;let s=t.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
     ${n.length?i`<div class="to-resolve" data-test="to-resolve">
             <p>
               ${k("caution","To resolve")} This card was changed in two places at once. Both are kept.
             </p>
-            ${B("cards.revise",i`<a class="button next" href="/c/${e.code}/resolve" data-test="resolve"
+            ${C("cards.revise",i`<a class="button next" href="/c/${e.code}/resolve" data-test="resolve"
                 >Resolve ${n.length===1?"it":`${n.length} changes`}</a
               >`,i`<p data-test="owners">The owner decides which holds.</p>`)}
           </div>`:u}
     ${t.length?i`<p class="waits" data-test="saved-here">
             <b>Saved here, not yet in the shop.</b>
-            ${Fx(t.length,n.length>0)}
+            ${Hx(t.length,n.length>0)}
             ${s.length?i`<a href="/settings">${s.length} refused: look</a>`:u}
           </p>`:u}
-  </section>`}function Fx(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
+  </section>`}function Hx(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
 `${n} until the other one is resolved.`:`${n} and ${e===1?"is sent automatically":"are sent automatically"}.`}
-function ki(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
-automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${q("cards.revise")?"decide which\
- holds.":"the owner decides which holds."}`:"Nothing was changed."}var uo=m(()=>{y();we();G();pe()});async function xi(e,t){try{po=(await sn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Si(e,t,{draw:n,
-start:s}){let o=pa();if(o?.code===e)return Hx(o,t);if(!po.length)return u;let a=[Jg,Jh()].find(r=>po.includes(
-r))??po[0];return i`<section
+function xi(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
+automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${z("cards.revise")?"decide which\
+ holds.":"the owner decides which holds."}`:"Nothing was changed."}var ho=m(()=>{y();we();V();pe()});async function Si(e,t){try{mo=(await sn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Ti(e,t,{draw:n,
+start:s}){let o=ha();if(o?.code===e)return jx(o,t);if(!mo.length)return u;let a=[Yg,Yh()].find(r=>mo.includes(
+r))??mo[0];return i`<section
     class="show-on-press-screen"
     aria-label="Press screen"
     data-test="show-on-press-screen">
-    ${po.length>1?X({name:"press-screen",label:"Press screen",value:a,options:po.map(r=>[r,r]),change:r=>{Jg=r,
+    ${mo.length>1?X({name:"press-screen",label:"Press screen",value:a,options:mo.map(r=>[r,r]),change:r=>{Yg=r,
 n()}}):u}
     <button
       type="button"
       class="button"
       data-test="put-on-press-screen"
-      @click=${()=>{Ug(a,e,t),n(),s?.()}}>
-      Show on ${as(a)}
+      @click=${()=>{jg(a,e,t),n(),s?.()}}>
+      Show on ${ls(a)}
     </button>
-  </section>`}function Hx(e,t){let n=as(e.name);return i`<section
+  </section>`}function jx(e,t){let n=ls(e.name);return i`<section
     class="show-on-press-screen on"
     aria-label="Press screen"
     data-test="on-press-screen"
     data-press-screen-step=${e.step}>
-    <p role="status">${jx(e,n)}</p>
-    ${e.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Gg(t)}>
+    <p role="status">${Ux(e,n)}</p>
+    ${e.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Vg(t)}>
             Show step ${t} there
           </button>`:u}
-    <button type="button" class="button" data-test="off-press-screen" @click=${bi}>
+    <button type="button" class="button" data-test="off-press-screen" @click=${wi}>
       Stop
     </button>
-  </section>`}function jx({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+  </section>`}function Ux({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:t?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var po,Jg,td=m(()=>{y();Rt();vi();z();po=[],Jg=""});function Ti(e){let{drawing:t}=e,n=is(e),s=Wr(e),o=Ux(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
-    ${nd("before","before",Xg(t.before),t,o)}
-    ${n?nd("during",s?Kl(s).join(" "):"half way",n.shown,t,o,s):u}
-    ${nd("after","after",Xg(t.after),t,o)}
-  </div>`}function Ux(e,t,n){let[s,o,a,r]=it([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?es(n):[0,0];
+i`<b>On ${s}.</b>`}var mo,Yg,td=m(()=>{y();Rt();ki();G();mo=[],Yg=""});function Mi(e){let{drawing:t}=e,n=ds(e),s=Dr(e),o=Vx(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+    ${nd("before","before",Jg(t.before),t,o)}
+    ${n?nd("during",s?Jl(s).join(" "):"half way",n.shown,t,o,s):u}
+    ${nd("after","after",Jg(t.after),t,o)}
+  </div>`}function Vx(e,t,n){let[s,o,a,r]=ct([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?ss(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,e.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
 l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function nd(e,t,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${e}>
     <svg
@@ -3151,223 +3152,223 @@ l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function nd(e,t,n,s,{from:o,to:a,low:r,hig
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
-      ${c?Vx(c,a-o):u}
+      ${c?Gx(c,a-o):u}
     </svg>
     <figcaption data-test="small-${e}">${t}</figcaption>
-  </figure>`}function Vx(e,t){if(!vr(e,t))return _`<path class="ring" d=${jo([e.on_sheet,e.on_tool])}/>`;let[n,
-s]=es(e);return _`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Xg,sd=m(()=>{y();on();Zl();kn();Xg=({
+  </figure>`}function Gx(e,t){if(!kr(e,t))return _`<path class="ring" d=${Vo([e.on_sheet,e.on_tool])}/>`;let[n,
+s]=ss(e);return _`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var Jg,sd=m(()=>{y();on();Xl();kn();Jg=({
 sheet:e,ram:t,holder:n,punch:s,gauge:o})=>({sheet:Re(e),tools:[t,n,s].map(Re).filter(Boolean),down:0,gauge:Re(
-o),back:0})});function Mi(e,t,n,s){let o=[...e].sort((d,p)=>d[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
+o),back:0})});function Oi(e,t,n,s){let o=[...e].sort((d,p)=>d[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
 return null;let a=o.findIndex(d=>d[t]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[t])/
-(c[t]-l[t])*(c[s]-l[s])}var od=m(()=>{});function fa(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
-let n=Number(t);return n>0&&n<180?n:null}function zx(e,t){let n=Number(e.trim().replace(",","."));if(t===null||
+(c[t]-l[t])*(c[s]-l[s])}var od=m(()=>{});function ga(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
+let n=Number(t);return n>0&&n<180?n:null}function qx(e,t){let n=Number(e.trim().replace(",","."));if(t===null||
 !e.trim()||!Number.isFinite(n)||n<=0)return null;let s=Math.abs(n-t),[o]=[n*10,n/10].filter(a=>Math.abs(a-t)<s/
-3);return o&&o<180?String(Number(o.toFixed(3))):null}function ga(e,t=null){let n={},s={},o={},a=e.places==="on\
+3);return o&&o<180?String(Number(o.toFixed(3))):null}function $a(e,t=null){let n={},s={},o={},a=e.places==="on\
 e"?[["measured_deg",e.one]]:[["left_deg",e.left],["middle_deg",e.middle],["right_deg",e.right]];for(let[r,l]of a){
-if(l.trim()==="")continue;let c=fa(l),d=zx(l,t);d?(o[r]=[`${d}°`,...c===null?[]:[`${l.trim()}°`]],s[r]=[`${o[r].
-join(" or ")}?`]):c===null?s[r]=[e.places==="one"?Qg:Gx]:n[r]=c}return!Object.keys(n).length&&!Object.keys(s).
-length&&(s[a[0][0]]=[Qg]),{angles:n,wrong:s,meant:o}}function e$(e,t,n){let s=Yx(t),[o,a]=["set_angle_deg","pu\
-nch_depth_mm"].map(c=>Mi(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||
-qx(e,s))return null;let r=e,l={row:s,ends:s!==Oi(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.
-punch_depth_mm===null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return rt(e,l)?l:null}function qx({first_hit:e,
-included_angle_deg:t},n){return!!(e&&n>Math.max(t+Kx,e.comes_out_deg_high))}function Oi(e){let t=Object.values(
-e);return t.reduce((n,s)=>n+s,0)/t.length}function Yx(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-
-t>=Zx?t:Oi(e)}function ho(e){return e?.correction?.set_angle_deg?e.correction:e?.table??null}function rn(e){let t=[
-e.left_deg,e.middle_deg,e.right_deg],s=t.some(o=>o!=null)?t.map(o=>$(x(o??null))).join(" / "):$(x(e.measured_deg));
-return e.flange_mm?`${s}, flange ${Jx(e.flange_mm)}`:s}var ma,Qg,Gx,Kx,Zx,Jx,En=m(()=>{vn();od();L();ma={one:"",
-left:"",middle:"",right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};Qg="Type the a\
-ngle between the flats in degrees, such as 90.5. Square is 90.",Gx="Degrees, such as 90.5";Kx=5;Zx=.3;Jx=e=>typeof e==
-"string"?e:$(w(e,{digits:2}))});function mo(e,{waiting:t,step:n}={}){return i`<li class="row result" data-test=${t?"waiting-result":"result"} data-id=${e.
+if(l.trim()==="")continue;let c=ga(l),d=qx(l,t);d?(o[r]=[`${d}°`,...c===null?[]:[`${l.trim()}°`]],s[r]=[`${o[r].
+join(" or ")}?`]):c===null?s[r]=[e.places==="one"?Xg:zx]:n[r]=c}return!Object.keys(n).length&&!Object.keys(s).
+length&&(s[a[0][0]]=[Xg]),{angles:n,wrong:s,meant:o}}function Qg(e,t,n){let s=Jx(t),[o,a]=["set_angle_deg","pu\
+nch_depth_mm"].map(c=>Oi(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||
+Kx(e,s))return null;let r=e,l={row:s,ends:s!==Ai(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.
+punch_depth_mm===null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return lt(e,l)?l:null}function Kx({first_hit:e,
+included_angle_deg:t},n){return!!(e&&n>Math.max(t+Zx,e.comes_out_deg_high))}function Ai(e){let t=Object.values(
+e);return t.reduce((n,s)=>n+s,0)/t.length}function Jx(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-
+t>=Yx?t:Ai(e)}function fo(e){return e?.correction?.set_angle_deg?e.correction:e?.table??null}function rn(e){let t=[
+e.left_deg,e.middle_deg,e.right_deg],s=t.some(o=>o!=null)?t.map(o=>$(M(o??null))).join(" / "):$(M(e.measured_deg));
+return e.flange_mm?`${s}, flange ${Xx(e.flange_mm)}`:s}var fa,Xg,zx,Zx,Yx,Xx,Nn=m(()=>{vn();od();L();fa={one:"",
+left:"",middle:"",right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};Xg="Type the a\
+ngle between the flats in degrees, such as 90.5. Square is 90.",zx="Degrees, such as 90.5";Zx=5;Yx=.3;Xx=e=>typeof e==
+"string"?e:$(w(e,{digits:2}))});function go(e,{waiting:t,step:n}={}){return i`<li class="row result" data-test=${t?"waiting-result":"result"} data-id=${e.
 id}>
     <div>
       <span class="lead">${rn(e)}</span>
       <span class="code">Step ${e.step}</span>
       <span class="more">
-        ${t?i`<b class="waits">${ha(t)}</b> · `:u}
-        ${[Bs(e),Yt(e),Xx(e),Qx(e.correction,n)].filter(Boolean).join(" · ")}
+        ${t?i`<b class="waits">${ma(t)}</b> · `:u}
+        ${[Ws(e),Yt(e),Qx(e),e1(e.correction,n)].filter(Boolean).join(" · ")}
         ${e.note?i`<span class="result-note">${e.note}</span>`:u}
         ${t?.refused?i`<a href="/settings">Decide</a>`:u}
       </span>
     </div>
-  </li>`}var Xx,Qx,ad=m(()=>{y();vn();En();L();uo();Ve();Xx=e=>e.set_angle_deg?`set at ${$(x(e.set_angle_deg))}`:
-"",Qx=(e,t)=>e?.set_angle_deg&&t&&rt(t,e)?`new setting ${$(x(e.set_angle_deg))}`:""});function t$(e,t,n,s){let o={runs:[],typed:"",wrong:[],taken:null,screens:[],asking:!1},a="[]",r=async()=>{let d=await Ac(
-e),p=JSON.stringify(d);n.aborted||p===a&&t1(d,o.taken??[])||(p!==a&&(o.typed||=String(d[0]?.pieces??""),o.runs=
-d,a=p,s()),l())},l=async()=>{o.taken=await M("GET",`/cards/${e}/runs`,{signal:n,timeout:4e3}).then(({body:p})=>p.
-runs,()=>null);let d=await sn(n).catch(()=>[]);o.screens=d.filter(p=>p.code===e),n.aborted||s()};Xs(r,n);let c=d=>p=>Ke(
+  </li>`}var Qx,e1,ad=m(()=>{y();vn();Nn();L();ho();Ve();Qx=e=>e.set_angle_deg?`set at ${$(M(e.set_angle_deg))}`:
+"",e1=(e,t)=>e?.set_angle_deg&&t&&lt(t,e)?`new setting ${$(M(e.set_angle_deg))}`:""});function e$(e,t,n,s){let o={runs:[],typed:"",wrong:[],taken:null,screens:[],asking:!1},a="[]",r=async()=>{let d=await Ac(
+e),p=JSON.stringify(d);n.aborted||p===a&&n1(d,o.taken??[])||(p!==a&&(o.typed||=String(d[0]?.pieces??""),o.runs=
+d,a=p,s()),l())},l=async()=>{o.taken=await O("GET",`/cards/${e}/runs`,{signal:n,timeout:4e3}).then(({body:p})=>p.
+runs,()=>null);let d=await sn(n).catch(()=>[]);o.screens=d.filter(p=>p.code===e),n.aborted||s()};eo(r,n);let c=d=>p=>Ke(
 t(),p.id,{kind:d});return{state:o,look:r,now:()=>o.runs.find(d=>d.state!=="ended")??null,acts:{ask:()=>{o.asking=
-!o.asking,s(),o.asking&&document.getElementById("run_pieces")?.focus()},type:d=>o.typed=d,begin:async()=>{let d=n1(
+!o.asking,s(),o.asking&&document.getElementById("run_pieces")?.focus()},type:d=>o.typed=d,begin:async()=>{let d=s1(
 o.typed);if(o.wrong=d?[]:["How many pieces? Type a whole number, such as 20."],!d||!o.asking)return s();o.asking=
-!1,await Km(t(),d),ce(`/c/${e}/step/1`)},pause:c("paused"),resume:c("resumed"),end:c("ended"),back:d=>Ke(t(),d.
-id,{kind:"back",undoes:d.last?.id})}}}function n1(e){let t=/^\d{1,6}$/.test(e.trim())?Number(e):0;return t<=e1?
-t:0}var e1,t1,n$=m(()=>{H();ra();Rt();Ce();e1=1e5;t1=(e,t)=>e.every(({id:n,...s})=>t.some(o=>o.id===n&&o.done===
-s.done&&o.scrapped===s.scrapped&&o.state===s.state))});var s$={};ae(s$,{show:()=>s1});async function s1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=t$(t,()=>n,e.signal,()=>n&&a()),a=()=>{e.title(n.title||
-I(t)),e.render(o1(n,s,{take:l,archive:r,draw:a},o))},r=async()=>{try{({card:n}=await xt(n,{archived:!n.archived})),
-Z(n.archived?"Archived. It stands under Archived, below the cards.":"In use again."),D()}catch(d){Z(J(d))}a()},
-l=async()=>{Object.assign(s,{busy:!0,fault:""}),a();try{let d=C().name?{by:C().name}:{};n=await zn(await tr(n,
-{replan:!0,reason:"Planned afresh with today’s tools",id:Ee(),...d})),s.fresh=null,D()}catch(d){s.fault=d instanceof
+!1,await qm(t(),d),ce(`/c/${e}/step/1`)},pause:c("paused"),resume:c("resumed"),end:c("ended"),back:d=>Ke(t(),d.
+id,{kind:"back",undoes:d.last?.id})}}}function s1(e){let t=/^\d{1,6}$/.test(e.trim())?Number(e):0;return t<=t1?
+t:0}var t1,n1,t$=m(()=>{H();ia();Rt();Ce();t1=1e5;n1=(e,t)=>e.every(({id:n,...s})=>t.some(o=>o.id===n&&o.done===
+s.done&&o.scrapped===s.scrapped&&o.state===s.state))});var n$={};ae(n$,{show:()=>o1});async function o1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=e$(t,()=>n,e.signal,()=>n&&a()),a=()=>{e.title(n.title||
+B(t)),e.render(a1(n,s,{take:l,archive:r,draw:a},o))},r=async()=>{try{({card:n}=await xt(n,{archived:!n.archived})),
+K(n.archived?"Archived. It stands under Archived, below the cards.":"In use again."),W()}catch(d){K(J(d))}a()},
+l=async()=>{Object.assign(s,{busy:!0,fault:""}),a();try{let d=P().name?{by:P().name}:{};n=await Zn(await nr(n,
+{replan:!0,reason:"Planned afresh with today’s tools",id:Ee(),...d})),s.fresh=null,W()}catch(d){s.fault=d instanceof
 E&&d.status===412?"The card was changed meanwhile. Open it again first.":J(d)}s.busy=!1,a()},c=async d=>{n=d,s.
-waiting=(await qt(t).catch(()=>[])).filter(p=>p.kind==="trial"),s.metal=Es((await wn())?.metals,n.part.metal),
-await o.look(),a(),e.ready()};xe(()=>n&&a(),e.signal),yi(()=>n&&a(),e.signal),document.addEventListener("sync",
-async()=>n&&c(await Ho(t).catch(()=>{})??n),{signal:e.signal});try{await St(t,c,e.signal)}catch(d){e.signal.aborted||
-ke(e,gs(t,d));return}_i(),xi(e.signal,a),s.fresh=await M("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:d})=>d,
-()=>null),a()}function o1(e,t,{take:n,archive:s,draw:o},a){let{plan:r}=e,l=r.checks.filter(p=>p.level!=="ok"),
+waiting=(await qt(t).catch(()=>[])).filter(p=>p.kind==="trial"),s.metal=Cs((await wn())?.metals,n.part.metal),
+await o.look(),a(),e.ready()};xe(()=>n&&a(),e.signal),_i(()=>n&&a(),e.signal),document.addEventListener("sync",
+async()=>n&&c(await Uo(t).catch(()=>{})??n),{signal:e.signal});try{await St(t,c,e.signal)}catch(d){e.signal.aborted||
+ke(e,ws(t,d));return}vi(),Si(e.signal,a),s.fresh=await O("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:d})=>d,
+()=>null),a()}function a1(e,t,{take:n,archive:s,draw:o},a){let{plan:r}=e,l=r.checks.filter(p=>p.level!=="ok"),
 c=l.filter(p=>p.level==="stop"),d=l.filter(p=>p.level!=="stop"&&!p.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${e.
 revision}>
     <div class="card-head">
       <header class="card-top">
-        <p class="card-code" data-test="card-code">${I(e.code)}</p>
+        <p class="card-code" data-test="card-code">${B(e.code)}</p>
         <h1 data-test="card-title">${e.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${r1(e,t.metal)}</p>
+        <p class="card-what" data-test="card-what">${i1(e,t.metal)}</p>
         ${e.note?i`<p class="card-note" data-test="card-note">${e.note}</p>`:u}
         ${e.archived?i`<p class="card-note"><b>Archived.</b> This card is not in use any more.</p>`:u}
       </header>
-      ${Yg(e)}
+      ${Zg(e)}
       ${c.length?i`<section class="card-stops" aria-label="Stop">${Ue(c)}</section>`:u}
-      ${Kg(t.fresh,{...t,take:n,settings:e.settings.length})}
-      ${a1(e,c.length>0,a.now())}
-      ${r.steps.length?Si(e.code,1,{draw:o,start:()=>ce(`/c/${e.code}/step/1`)}):u}
+      ${qg(t.fresh,{...t,take:n,settings:e.settings.length})}
+      ${r1(e,c.length>0,a.now())}
+      ${r.steps.length?Ti(e.code,1,{draw:o,start:()=>ce(`/c/${e.code}/step/1`)}):u}
       <section class="panel card-picture" aria-label="What it becomes">
-        ${ut(r,{tallest:innerHeight*.26})}
+        ${pt(r,{tallest:innerHeight*.26})}
       </section>
-      ${u1(e,s,Im(e,a.state,c.length>0,a.acts))}
+      ${p1(e,s,Bm(e,a.state,c.length>0,a.acts))}
     </div>
     <div class="card-body">
-      ${Rm(e,a.state,c.length>0,a.acts)}
+      ${Cm(e,a.state,c.length>0,a.acts)}
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${Zs(r.tools,r.steps.length,r.steps)}${Dr(r.blank)}${qe(r)?hs(r.blank,{tallest:420}):u}
+        ${Js(r.tools,r.steps.length,r.steps)}${Fr(r.blank)}${qe(r)?gs(r.blank,{tallest:420}):u}
       </section>
-      ${d1(e,t.waiting)}
+      ${u1(e,t.waiting)}
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${ms(r)?u:i1(r.order)}${c1(e)}
-        ${ms(r)?se("Order",fi(r,dg(e.code)),{test:"order-fold"}):u}
+        ${$s(r)?u:l1(r.order)}${d1(e)}
+        ${$s(r)?se("Order",gi(r,cg(e.code)),{test:"order-fold"}):u}
       </section>
       ${d.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
-              ${Rs(d)}
+              ${Is(d)}
             </section>`:u}
-      ${Sn(r.checks)}
+      ${Tn(r.checks)}
     </div>
-  </article>`}function a1({code:e,plan:t},n,s){return t.steps.length?i`<div class="card-start">
+  </article>`}function r1({code:e,plan:t},n,s){return t.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${e}/step/1" data-test="start">
       ${n?"See step 1":s?"Go on":"Start"}
       <small
-        >${s?ls(s).toLowerCase():t.steps.length===1?"1 step":`${t.steps.length} steps`}</small
+        >${s?us(s).toLowerCase():t.steps.length===1?"1 step":`${t.steps.length} steps`}</small
       >
     </a>
-  </div>`:u}function r1({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
-1?"1 bend":`${e.bends.length} bends`,a=qe(t)?`box ${rs(t.folded)}`:`${U(e.bend_length_mm)} ${P()} long`;return`${n}\
-, ${U(e.thickness_mm)} ${P()}${s}, ${a}, ${o}`}function l1(e,t){let{gauge_x_mm:n}=mt(e,t);return n===null?"no \
-gauge":`gauge X ${$(w(n))}`}function c1(e){return i`<ol class="rows" data-test="step-list">
+  </div>`:u}function i1({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
+1?"1 bend":`${e.bends.length} bends`,a=qe(t)?`box ${cs(t.folded)}`:`${j(e.bend_length_mm)} ${N()} long`;return`${n}\
+, ${j(e.thickness_mm)} ${N()}${s}, ${a}, ${o}`}function c1(e,t){let{gauge_x_mm:n}=ft(e,t);return n===null?"no \
+gauge":`gauge X ${$(w(n))}`}function d1(e){return i`<ol class="rows" data-test="step-list">
     ${e.plan.steps.map(t=>i`<li class="row">
           <a href="/c/${e.code}/step/${t.number}">
             <span class="lead">${t.number}. ${It(t)} ${t.direction}</span>
-            <span class="code">${$(x(t.included_angle_deg))}</span>
+            <span class="code">${$(M(t.included_angle_deg))}</span>
             <span class="more">
-              ${l1(e,t)}
-              ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${Gs(t)}</span>`:
+              ${c1(e,t)}
+              ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${qs(t)}</span>`:
 u}
             </span>
             ${Bt(t,{short:!0})}
-            ${t.drawing?Ti(t):u}
+            ${t.drawing?Mi(t):u}
           </a>
         </li>`)}
-  </ol>`}function d1(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<section class="card-results">
+  </ol>`}function u1(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<section class="card-results">
       <p class="soft" data-test="no-results">
-        Nothing measured yet.${B("results.keep"," After a bend, type the result.")}
+        Nothing measured yet.${C("results.keep"," After a bend, type the result.")}
       </p>
     </section>`:i`<section class="panel card-results">
     <h2>Results</h2>
     <ul class="rows results" data-test="results">
-      ${[...t].reverse().map(s=>mo(s.body,{waiting:s}))}
-      ${n.map(s=>mo(s,{step:e.plan.steps[s.step-1]}))}
+      ${[...t].reverse().map(s=>go(s.body,{waiting:s}))}
+      ${n.map(s=>go(s,{step:e.plan.steps[s.step-1]}))}
     </ul>
-  </section>`}function u1({code:e,archived:t},n,s){return i`<nav class="card-links" aria-label="This card">
+  </section>`}function p1({code:e,archived:t},n,s){return i`<nav class="card-links" aria-label="This card">
     ${s}
     ${le(`/c/${e}/note`,i`<a class="button" href="/c/${e}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${e}/history" data-test="history">History</a>
     <a class="button" href="/c/${e}/label" data-test="label">Label</a>
     <a class="button" href="/c/${e}/print" data-test="print">Print</a>
-    ${B("cards.revise",i`<a class="button" href="/part?from=${e}" data-test="edit">Edit</a>`)}
-    ${B("cards.create",i`<a class="button" href="/part?copy=${e}" data-test="copy">Copy</a>`)}
-    ${B("cards.revise",i`<button type="button" class="button" data-test="archive" @click=${n}>
+    ${C("cards.revise",i`<a class="button" href="/part?from=${e}" data-test="edit">Edit</a>`)}
+    ${C("cards.create",i`<a class="button" href="/part?copy=${e}" data-test="copy">Copy</a>`)}
+    ${C("cards.revise",i`<button type="button" class="button" data-test="archive" @click=${n}>
         ${t?"Use again":"Archive"}
       </button>`)}
-  </nav>`}var i1,o$=m(()=>{y();H();He();fe();be();_n();Ne();vi();Ce();tt();re();ye();L();an();G();Qo();ct();Zg();
-uo();zs();pe();gi();Tn();td();sd();on();ad();Vs();Ln();lt();n$();Ys();Xr();i1=e=>e?.words?i`<p class="order" data-test="order">${e.
-words}</p>`:u});function r$(){return performance.now()-a$<p1?!1:(a$=performance.now(),!0)}function i$(e,t,n){let s=null,o=async()=>{
-let a=await ti(e);t.aborted||JSON.stringify(a)===JSON.stringify(s)||(s=a,n())};return Xs(o,t),{look:o,now:()=>s,
-counted:()=>s?.state==="open"&&q("runs.keep")?s:null}}async function rd(e,t){if(!r$())return;let{id:n}=await Ke(
-e,t.id,{kind:"piece"});ce(Zr(t)?`/c/${e.code}`:`/c/${e.code}/step/1`),c$(e,t,n,`Piece ${t.done+1} counted.`,e.
-plan.steps.length)}async function l$(e,t,n){if(!r$())return;let{id:s}=await Ke(e,t.id,{kind:"scrap",step:n});ce(
-`/c/${e.code}/step/1`),c$(e,t,s,`One piece scrapped at step ${n}.`,n)}function c$(e,t,n,s,o){Z(s,{label:"Undo",
-act:async()=>{await Ke(e,t.id,{kind:"back",undoes:n}),ce(`/c/${e.code}/step/${o}`)},goes:!0})}var p1,a$,d$=m(()=>{
-Ys();ra();we();tt();Ce();p1=700,a$=-1/0});var h$={};ae(h$,{show:()=>h1});async function h1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
-t));let s=aa(),o,a=i$(t,e.signal,()=>o&&r()),r=()=>{let l=o.plan.steps[Number(n)-1];if(!l)return e.render(g1(o,
-n));e.title(`${o.title||t}, step ${l.number}`),e.render(b1(o,l,()=>zr(o,l,s,r,e.signal),Si(o.code,l.number,{draw:r}),
-a))};xe(()=>o&&r(),e.signal),yi(()=>o&&m1(o,Number(n),r),e.signal),document.addEventListener("sync",()=>o&&f1(
-o),{signal:e.signal}),addEventListener("keydown",l=>o&&$1(l,o,Number(n),a),{signal:e.signal}),_i();try{await St(
-t,async l=>{o||await a.look(),!o&&l.plan.steps[Number(n)-1]&&Vg(t,Number(n)),o=l,r(),e.ready()},e.signal)}catch(l){
-e.signal.aborted||ke(e,gs(t,l));return}xi(e.signal,()=>o&&r())}function m1(e,t,n){let s=pa(),o=s?.code===e.code&&
-s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?ce(`/c/${e.code}/step/${o.number}`,{replace:!0}):n()}async function f1(e){
-let t=await Ho(e.code).catch(()=>{});t&&t.revision!==e.revision&&Z(`This card is at revision ${t.revision} now\
-.`,{label:"Show it",act:()=>Zt()})}function $1(e,t,n,s){if(e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
+  </nav>`}var l1,s$=m(()=>{y();H();He();fe();be();_n();Ne();ki();Ce();st();re();ye();L();an();V();ta();tt();Kg();
+ho();Ks();pe();$i();Mn();td();sd();on();ad();zs();En();dt();t$();Xs();Qr();l1=e=>e?.words?i`<p class="order" data-test="order">${e.
+words}</p>`:u});function a$(){return performance.now()-o$<h1?!1:(o$=performance.now(),!0)}function r$(e,t,n){let s=null,o=async()=>{
+let a=await ni(e);t.aborted||JSON.stringify(a)===JSON.stringify(s)||(s=a,n())};return eo(o,t),{look:o,now:()=>s,
+counted:()=>s?.state==="open"&&z("runs.keep")?s:null}}async function rd(e,t){if(!a$())return;let{id:n}=await Ke(
+e,t.id,{kind:"piece"});ce(Yr(t)?`/c/${e.code}`:`/c/${e.code}/step/1`),l$(e,t,n,`Piece ${t.done+1} counted.`,e.
+plan.steps.length)}async function i$(e,t,n){if(!a$())return;let{id:s}=await Ke(e,t.id,{kind:"scrap",step:n});ce(
+`/c/${e.code}/step/1`),l$(e,t,s,`One piece scrapped at step ${n}.`,n)}function l$(e,t,n,s,o){K(s,{label:"Undo",
+act:async()=>{await Ke(e,t.id,{kind:"back",undoes:n}),ce(`/c/${e.code}/step/${o}`)},goes:!0})}var h1,o$,c$=m(()=>{
+Xs();ia();we();st();Ce();h1=700,o$=-1/0});var p$={};ae(p$,{show:()=>m1});async function m1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
+t));let s=ra(),o,a=r$(t,e.signal,()=>o&&r()),r=()=>{let l=o.plan.steps[Number(n)-1];if(!l)return e.render($1(o,
+n));e.title(`${o.title||t}, step ${l.number}`),e.render(w1(o,l,()=>qr(o,l,s,r,e.signal),Ti(o.code,l.number,{draw:r}),
+a))};xe(()=>o&&r(),e.signal),_i(()=>o&&f1(o,Number(n),r),e.signal),document.addEventListener("sync",()=>o&&g1(
+o),{signal:e.signal}),addEventListener("keydown",l=>o&&b1(l,o,Number(n),a),{signal:e.signal}),vi();try{await St(
+t,async l=>{o||await a.look(),!o&&l.plan.steps[Number(n)-1]&&Ug(t,Number(n)),o=l,r(),e.ready()},e.signal)}catch(l){
+e.signal.aborted||ke(e,ws(t,l));return}Si(e.signal,()=>o&&r())}function f1(e,t,n){let s=ha(),o=s?.code===e.code&&
+s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?ce(`/c/${e.code}/step/${o.number}`,{replace:!0}):n()}async function g1(e){
+let t=await Uo(e.code).catch(()=>{});t&&t.revision!==e.revision&&K(`This card is at revision ${t.revision} now\
+.`,{label:"Show it",act:()=>Zt()})}function b1(e,t,n,s){if(e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
 test(e.target.tagName))return;let o=n===t.plan.steps.length&&s.counted();e.key==="ArrowRight"&&o?rd(t,o):e.key===
-"ArrowRight"&&ce(u$(t,n).href),e.key==="ArrowLeft"&&ce(p$(t,n).href)}function u$(e,t){let n=e.plan.steps.at(-1);
+"ArrowRight"&&ce(d$(t,n).href),e.key==="ArrowLeft"&&ce(u$(t,n).href)}function d$(e,t){let n=e.plan.steps.at(-1);
 return t<e.plan.steps.length?{href:`/c/${e.code}/step/${t+1}`,label:"Next",more:`step ${t+1}`}:n.set_angle_deg===
 null||!Ut(`/c/${e.code}/result/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}\
-/result/${t}`,label:"Type the result",more:""}}function b1(e,t,n,s,o){let{stops:a,watch:r}=Gr(e,t),l=t.number===
+/result/${t}`,label:"Type the result",more:""}}function w1(e,t,n,s,o){let{stops:a,watch:r}=zr(e,t),l=t.number===
 e.plan.steps.length,c=l?o.counted():null;return i`<article class="step" data-test="step">
-    ${Hr(e,t)} ${_1(e,t,o.now())}
+    ${jr(e,t)} ${v1(e,t,o.now())}
     ${a.length?i`<div class="step-stop">${Ue(a)}</div>`:u}
     <div class="step-body">
-      <div class="step-way">${Br(t,e.part.flats_mm.length)}${Bt(t)}</div>
-      <section class="step-set" aria-label="What to set">${qr(e,t)}</section>
+      <div class="step-way">${Ir(t,e.part.flats_mm.length)}${Bt(t)}</div>
+      <section class="step-set" aria-label="What to set">${Kr(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-press-screen">${s}</div>
       <section class="step-watch" aria-label="What to watch">
         ${r.length?Ue(r):u}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${Lm(e.plan,t)} ${Rr(e.plan,t)}
-        ${na(t.origin)?i`<p class="hint origins" data-test="origins">${na(t.origin)}</p>`:u}
+        ${Am(e.plan,t)} ${Br(e.plan,t)}
+        ${sa(t.origin)?i`<p class="hint origins" data-test="origins">${sa(t.origin)}</p>`:u}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
-      <a class="button" href=${p$(e,t.number).href} data-test="back">Back</a>
+      <a class="button" href=${u$(e,t.number).href} data-test="back">Back</a>
       ${l&&!c||t.set_angle_deg===null?u:le(`/c/${e.code}/result/${t.number}`,i`<a class="button" href="/c/${e.
 code}/result/${t.number}" data-test="came-out"
                 >Type the result</a
               >`)}
-      ${c?y1(e,c):w1(u$(e,t.number))}
+      ${c?_1(e,c):y1(d$(e,t.number))}
     </nav>
-  </article>`}function y1(e,t){let{label:n,more:s}=Jr(t);return i`<button
+  </article>`}function _1(e,t){let{label:n,more:s}=Xr(t);return i`<button
     type="button"
     class="button next"
     data-test="next-piece"
     @click=${()=>rd(e,t)}>
     ${n}${s?i` <small>${s}</small>`:u}
-  </button>`}function _1(e,t,n){return n?q("runs.keep")?Pm(n,{scrap:()=>l$(e,n,t.number),pause:()=>Ke(e,n.id,{
-kind:"paused"}),resume:()=>Ke(e,n.id,{kind:"resumed"}),ready:()=>Ke(e,n.id,{kind:"setup"})}):i`<div class="run-bar">${Js(
-n)}</div>`:u}var g1,p$,w1,m$=m(()=>{y();He();fe();tt();vi();Ce();we();re();_n();an();mc();G();zs();pe();jr();Or();
-td();Mn();on();Kr();ra();d$();Tc();Xr();g1=(e,t)=>i`<div class="state" data-test="no-step">
+  </button>`}function v1(e,t,n){return n?z("runs.keep")?Nm(n,{scrap:()=>i$(e,n,t.number),pause:()=>Ke(e,n.id,{
+kind:"paused"}),resume:()=>Ke(e,n.id,{kind:"resumed"}),ready:()=>Ke(e,n.id,{kind:"setup"})}):i`<div class="run-bar">${Qs(
+n)}</div>`:u}var $1,u$,y1,h$=m(()=>{y();He();fe();st();ki();Ce();we();re();_n();an();mc();V();Ks();pe();Ur();Ar();
+td();On();on();Zr();ia();c$();Tc();Qr();$1=(e,t)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${t}</strong>This card has ${e.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${e.code}">Open the card</a></span>
-  </div>`;p$=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"});w1=({href:e,label:t,more:n})=>i`<a class="button next" href=${e} data-test="next"
+  </div>`;u$=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"});y1=({href:e,label:t,more:n})=>i`<a class="button next" href=${e} data-test="next"
     >${t}${n?i` <small>${n}</small>`:u}</a
-  >`});function f$(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Mi(o.rows,"measured_deg",t,"flange_mm");if(a===
+  >`});function m$(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Oi(o.rows,"measured_deg",t,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
- is further off than a gauge error can be. Check it before you set a new X.",to_check:v1};let l=Math.abs(r)<=id?
+ is further off than a gauge error can be. Check it before you set a new X.",to_check:k1};let l=Math.abs(r)<=id?
 s:s-r,c=l>=o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not rea\
-ch far enough to correct the flange.",to_check:[]}}var id,v1,fo,Ai=m(()=>{od();id=.05;v1=["Measure again, to t\
+ch far enough to correct the flange.",to_check:[]}}var id,k1,$o,Li=m(()=>{od();id=.05;k1=["Measure again, to t\
 he face that the card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand a\
-t the X of the card, and the sheet against it?"],fo=({correction:e,gauge:t})=>e?.flange??t??null});function $$(e,t,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(d,p,h,f={})=>A({name:p,label:h,value:a[d],wrong:r[p],
+t the X of the card, and the sheet against it?"],$o=({correction:e,gauge:t})=>e?.flange??t??null});function g$(e,t,n,{save:s,draw:o}){let{typed:a,wrong:r}=n,l=(d,p,h,f={})=>A({name:p,label:h,value:a[d],wrong:r[p],
 meant:n.meant[p],change:g=>{if(Object.assign(a,{[d]:g}),!!n.meant[p]){for(let b of[r,n.meant])delete b[p];o()}},
-...f}),c=n.used??mt(e,t);return i`<form class="result-form" novalidate data-test="result-form" @submit=${_e(s)}>
+...f}),c=n.used??ft(e,t);return i`<form class="result-form" novalidate data-test="result-form" @submit=${_e(s)}>
     <div class="result-main">
-      <h2>Result <small>Wanted ${$(x(t.included_angle_deg))}</small></h2>
+      <h2>Result <small>Wanted ${$(M(t.included_angle_deg))}</small></h2>
       ${n.general?i`<p class="wrong" role="alert" data-test="wrong">${n.general}</p>`:u}
       <div class="result-angles ${a.places}">
         ${a.places==="one"?l("one","measured_deg","Angle measured",{keys:"decimal",unit:"°"}):[l("left","left\
@@ -3376,10 +3377,10 @@ _deg","Left",{keys:"decimal",unit:"°"}),l("middle","middle_deg","Middle",{keys:
       </div>
       ${ld(a,o)}
       <div class="result-more">
-        ${n.byDepth?l("set","punch_depth_mm","Depth that was set",{unit:P(),placeholder:c.punch_depth_mm===null?
-"":w(c.punch_depth_mm,{digits:2}).text,hint:g$}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
-unit:"°",placeholder:c.set_angle_deg===null?"":x(c.set_angle_deg).text,hint:g$})}
-        ${l("flange","flange_mm","Flange measured",{unit:P(),hint:"If you measured it."})}
+        ${n.byDepth?l("set","punch_depth_mm","Depth that was set",{unit:N(),placeholder:c.punch_depth_mm===null?
+"":w(c.punch_depth_mm,{digits:2}).text,hint:f$}):l("set","set_angle_deg","Angle that was set",{keys:"decimal",
+unit:"°",placeholder:c.set_angle_deg===null?"":M(c.set_angle_deg).text,hint:f$})}
+        ${l("flange","flange_mm","Flange measured",{unit:N(),hint:"If you measured it."})}
         ${l("note","note","Note",{hint:"Grain, anything odd."})}
       </div>
       <details
@@ -3388,8 +3389,8 @@ unit:"°",placeholder:c.set_angle_deg===null?"":x(c.set_angle_deg).text,hint:g$}
         ?open=${["lot","thickness_mm","radius_mm"].some(d=>r[d]?.length)}>
         <summary>More measured</summary>
         <div class="result-more">
-          ${l("thickness","thickness_mm","Thickness measured",{unit:P()})}
-          ${l("radius","radius_mm","Inside radius",{unit:P()})}
+          ${l("thickness","thickness_mm","Thickness measured",{unit:N()})}
+          ${l("radius","radius_mm","Inside radius",{unit:N()})}
           ${l("lot","lot","Lot or heat",{hint:"As on the sheet’s tag."})}
         </div>
       </details>
@@ -3400,123 +3401,123 @@ unit:"°",placeholder:c.set_angle_deg===null?"":x(c.set_angle_deg).text,hint:g$}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var g$,ld,cd=m(()=>{y();He();L();z();g$="Leave it if it was set as shown.",ld=(e,t)=>Q({name:"place\
+  </form>`}var f$,ld,cd=m(()=>{y();He();L();G();f$="Leave it if it was set as shown.",ld=(e,t)=>Q({name:"place\
 s",label:"Measured at",value:e.places,options:[["one","One place"],["three","Left, middle, right"]],change:n=>{
-Object.assign(e,{places:n}),t()}})});function b$(e){let t=fo(e);return t?t.gauge_x_mm===null?k1(t):i`<div class="set-figures" data-test="new-gauge">
-      ${et("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
+Object.assign(e,{places:n}),t()}})});function $$(e){let t=$o(e);return t?t.gauge_x_mm===null?x1(t):i`<div class="set-figures" data-test="new-gauge">
+      ${nt("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${w$(t.error_mm)}</p>`:u}function k1({error_mm:e,words:t,said:n,to_check:s}){
+    <p class="basis" data-test="gauge-basis">${b$(t.error_mm)}</p>`:u}function x1({error_mm:e,words:t,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
-    <p>${k("stop")} <b>No new gauge X.</b> ${w$(e)} No gauge is that far off.</p>
+    <p>${k("stop")} <b>No new gauge X.</b> ${b$(e)} No gauge is that far off.</p>
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${je({...n,words:t})}</p>`}function w$(e){return e===null?"":Math.abs(e)<=
-id?"Flange as wanted: leave the gauge.":`Flange ${ie(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function y$(e){
+  </div>`:i`<p data-test="no-gauge">${je({...n,words:t})}</p>`}function b$(e){return e===null?"":Math.abs(e)<=
+id?"Flange as wanted: leave the gauge.":`Flange ${ie(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function w$(e){
 let t=e?.crown;return t?i`<div class="crown" data-test="crown">
-    <p>${x1(t)}</p>
-    ${t.shim?S1(t.shim):u}
-  </div>`:u}function x1({middle_open_deg:e,shim:t,said:n,words:s}){return t?i`<b>The middle is ${ie(x(e))} more open than the ends.</b> First crown the middle
-    by ${ie(w(t.middle_mm,{digits:2}))}, or shim the die:`:je({...n,words:s})}function S1({strip_mm:e,lengths_mm:t}){
+    <p>${S1(t)}</p>
+    ${t.shim?T1(t.shim):u}
+  </div>`:u}function S1({middle_open_deg:e,shim:t,said:n,words:s}){return t?i`<b>The middle is ${ie(M(e))} more open than the ends.</b> First crown the middle
+    by ${ie(w(t.middle_mm,{digits:2}))}, or shim the die:`:je({...n,words:s})}function T1({strip_mm:e,lengths_mm:t}){
 let n=t.map(o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return i`<p data-test="shim">
     ${t.length===1?"1 strip":`${t.length} strips`} of
     ${ie(w(e,{digits:2}))} under the middle of the die, one on the other, ${n} ${s}
     long. Nothing at the ends. Then set what stands above, which is for the ends; bend again and measure.
-  </p>`}var _$,v$=m(()=>{y();Ai();L();G();Mn();_$=({thickness_mm:e})=>e?` Calculated for the ${ie(w(e,{digits:2}))}\
- that the sheet measures.`:""});function k$(e,t,n,{again:s,keep:o}){let a=ho(n);return i`<div
+  </p>`}var y$,_$=m(()=>{y();Li();L();V();On();y$=({thickness_mm:e})=>e?` Calculated for the ${ie(w(e,{digits:2}))}\
+ that the sheet measures.`:""});function v$(e,t,n,{again:s,keep:o}){let a=fo(n);return i`<div
     class="result-answer"
     data-test="result-answer"
     data-waits=${n.waits?"true":"false"}>
     <div class="result-main">
-      <h2>${rn(n.trial)} <small>wanted ${$(x(t.included_angle_deg))}</small></h2>
+      <h2>${rn(n.trial)} <small>wanted ${$(M(t.included_angle_deg))}</small></h2>
       ${n.waits?i`<p class="waits" data-test="waits">
               <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
               It is sent automatically.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?M1(a):Tm(t,n)}
-      ${a?i`<p class="basis" data-test="basis">${A1(n)}</p>`:u}
-      ${n.question?T1(e,n.question):u} ${b$(n)}
-      ${E1(n.correction)} ${y$(n.correction)}
-      ${a?B("cards.revise",C1(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?O1(a):Sm(t,n)}
+      ${a?i`<p class="basis" data-test="basis">${L1(n)}</p>`:u}
+      ${n.question?M1(e,n.question):u} ${$$(n)}
+      ${N1(n.correction)} ${w$(n.correction)}
+      ${a?C("cards.revise",R1(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 u}
     </div>
     <nav class="step-nav" aria-label="Result">
       <button class="button" data-test="again" @click=${s}>Measure again</button>
       <a class="button" href="/c/${e.code}/step/${t.number}" data-test="back">Step ${t.number}</a>
-      ${a&&n.kept!=="kept"?B("cards.revise",dd(e,t,"button",", not kept"),dd(e,t)):dd(e,t)}
+      ${a&&n.kept!=="kept"?C("cards.revise",dd(e,t,"button",", not kept"),dd(e,t)):dd(e,t)}
     </nav>
   </div>`}function dd({code:e,plan:t},{number:n},s="button next",o=""){let a=n===t.steps.length;return i`<a class=${s} href=${a?
 `/c/${e}`:`/c/${e}/step/${n+1}`} data-test="next"
     >${a?`Done${o}: the card`:`Next${o}: step ${n+1}`}</a
-  >`}function A1({correction:e,table:t}){return e?`${je({...e.said,words:e.what})}${L1(e)}${_$(e)}`:`Worked ou\
-t on this device, from the card’s own table at ${$(x(t?.row??null))}. The shop works it out again when the r\
-esult arrives.${t?.ends?` ${O1}`:""}`}function E1(e){let t=e?.tilt_mm_per_m;return t==null?u:i`<p data-test="tilt">
-    Left and right differ: about ${P1(Math.abs(t))},
+  >`}function L1({correction:e,table:t}){return e?`${je({...e.said,words:e.what})}${E1(e)}${y$(e)}`:`Worked ou\
+t on this device, from the card’s own table at ${$(M(t?.row??null))}. The shop works it out again when the r\
+esult arrives.${t?.ends?` ${A1}`:""}`}function N1(e){let t=e?.tilt_mm_per_m;return t==null?u:i`<p data-test="tilt">
+    Left and right differ: about ${C1(Math.abs(t))},
     ${t>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function C1(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function R1(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${e.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${e.words}
     </p>`:i`<div class="buttons">
       <button class="button next wide" data-test="keep" ?disabled=${e.kept==="asking"} @click=${t}>
         ${e.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var T1,M1,O1,L1,N1,P1,x$=m(()=>{y();v$();
-En();L();G();Sc();pe();Mn();T1=(e,t)=>i`<section class="panel urgent" data-test="question">
+    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var M1,O1,A1,E1,P1,C1,k$=m(()=>{y();_$();
+Nn();L();V();Sc();pe();On();M1=(e,t)=>i`<section class="panel urgent" data-test="question">
     <p>${k("unknown","Does not count")} ${t}</p>
     <p><a href="/shop/learned/${encodeURIComponent(e.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,M1=e=>i`<div class="set-figures" data-test="new-setting">
-    ${et("Angle now",x(e.set_angle_deg),"new-angle")}
-    ${e.punch_depth_mm===null?u:et("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`,O1="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
- first.";L1=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
-low.":"";N1=3048,P1=e=>P()==="in"?`${te(e*N1/1e3/Se,3)} in over ten feet`:`${te(e,2)} mm in each metre`});async function S$(e,t,n,s){let o=ho(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await xt(e,{settings:[...e.settings.filter(r=>r.step!==t.number),B1(t,o,n.trial,I1(e,t,n))]},{reason:`\
+  </section>`,O1=e=>i`<div class="set-figures" data-test="new-setting">
+    ${nt("Angle now",M(e.set_angle_deg),"new-angle")}
+    ${e.punch_depth_mm===null?u:nt("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
+  </div>`,A1="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
+ first.";E1=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
+low.":"";P1=3048,C1=e=>N()==="in"?`${te(e*P1/1e3/Se,3)} in over ten feet`:`${te(e,2)} mm in each metre`});async function x$(e,t,n,s){let o=fo(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await xt(e,{settings:[...e.settings.filter(r=>r.step!==t.number),I1(t,o,n.trial,W1(e,t,n))]},{reason:`\
 Step ${t.number} set from a piece measured at ${rn(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
-kept",where:a.where,words:R1(a)}),D()}catch(a){Object.assign(n,{kept:"no",words:J(a)})}s()}}function R1({where:e,
+kept",where:a.where,words:B1(a)}),W()}catch(a){Object.assign(n,{kept:"no",words:J(a)})}s()}}function B1({where:e,
 card:t}){return e==="shop"?`Revision ${t.revision} of the card has it. Steps show it from now on.`:e==="settle"?
 "The card was changed meanwhile. Both are kept: decide on the card which holds.":"Steps show it on this device\
- from now on; it is sent to the shop automatically."}var B1,I1,T$=m(()=>{H();_n();Ai();En();ye();B1=(e,t,n,s)=>({
+ from now on; it is sent to the shop automatically."}var I1,W1,S$=m(()=>{H();_n();Li();Nn();ye();I1=(e,t,n,s)=>({
 step:e.number,set_angle_deg:t.set_angle_deg,punch_depth_mm:t.punch_depth_mm,...s===null?{}:{gauge_x_mm:s},trial_id:n.
-id,reason:`Piece measured at ${rn(n)}`}),I1=(e,t,n)=>fo(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
-gauge_x_mm??null});var M$={};ae(M$,{show:()=>D1});async function D1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
-t));let s={typed:{...ma},used:null,wrong:{},meant:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{
-let l=W1.includes((await wn())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&
+id,reason:`Piece measured at ${rn(n)}`}),W1=(e,t,n)=>$o(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
+gauge_x_mm??null});var T$={};ae(T$,{show:()=>F1});async function F1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
+t));let s={typed:{...fa},used:null,wrong:{},meant:{},general:"",sending:!1,result:null,byDepth:!1},o,a=async()=>{
+let l=D1.includes((await wn())?.press?.set_by);l===s.byDepth||s.typed.set||s.sending||s.result||(s.byDepth=l,o&&
 !e.signal.aborted&&r())};document.addEventListener("sync",a,{signal:e.signal}),await a();let r=()=>{let l=o.plan.
 steps[Number(n)-1];if(!l)return ke(e,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${t}">Open the card</a>
-        </p>`);e.title(`${o.title||t}: result`),e.render(F1(o,l,s,r))};kt(()=>!s.result&&s.typed.one+s.typed.left+
+        </p>`);e.title(`${o.title||t}: result`),e.render(H1(o,l,s,r))};kt(()=>!s.result&&s.typed.one+s.typed.left+
 s.typed.note?"Leave without saving what you measured?":null),await Dt(e,l=>{s.sending||s.result||(o=l,r(),e.ready())})}
-function F1(e,t,n,s){let o=()=>H1(e,t,n,s),a=()=>{let l=j1(n);Object.assign(n,{typed:{...ma,places:n.typed.places,
-lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>S$(e,t,n.result,s);return i`<article class="step result-screen" data-test="result-screen">
-    ${Hr(e,t)}
+function H1(e,t,n,s){let o=()=>j1(e,t,n,s),a=()=>{let l=U1(n);Object.assign(n,{typed:{...fa,places:n.typed.places,
+lot:n.typed.lot,thickness:n.typed.thickness},used:l??n.used,result:null}),s()},r=()=>x$(e,t,n.result,s);return i`<article class="step result-screen" data-test="result-screen">
+    ${jr(e,t)}
     <div class="result-body">
-      ${n.result?k$(e,t,n.result,{again:a,keep:r}):$$(e,t,n,{save:o,draw:s})}
+      ${n.result?v$(e,t,n.result,{again:a,keep:r}):g$(e,t,n,{save:o,draw:s})}
       <aside class="result-aside" aria-label="Which bend">
-        ${ut(e.plan,{mark:t.bend})}
+        ${pt(e.plan,{mark:t.bend})}
       </aside>
     </div>
-  </article>`}async function H1(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a,meant:r}=ga(n.typed,t.included_angle_deg),
-l=V1(e,t,n);if(l||(a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,
-{wrong:a,meant:r,general:""}),Object.keys(a).length||!l)return s(),Ot(a);let c=G1(e,t,o,l,n.typed);n.sending=!0,
-s();try{let{late:d,...p}=await Os({id:c.id,kind:"trial",code:e.code,body:c}),h=p.answer,f=h?.correction??null;
-n.result={trial:c,correction:f,table:h||l.set_angle_deg===null?null:e$(t,o,l),gauge:h?null:U1(t,o,l,c.flange_mm),
-waits:!h,late:d??"",question:h?.question_said?Me(h.question_said):"",kept:"no",words:""},h&&D()}catch(d){n.wrong=
-d instanceof E?d.errors:{},n.general=J(d)}n.sending=!1,await mn(),s(),Ot(n.wrong)}function j1({result:e,used:t}){
-let n=ho(e),s=e&&(fo(e)?.gauge_x_mm??e.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}
-function U1(e,t,n,s){let o=Zd(s);return o===null||typeof n.gauge_x_mm!="number"?null:f$(e,Oi(t),o,n.gauge_x_mm)}
-function V1(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.used??mt(e,t),r={set_angle_deg:s,punch_depth_mm:o,
+  </article>`}async function j1(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a,meant:r}=$a(n.typed,t.included_angle_deg),
+l=G1(e,t,n);if(l||(a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,
+{wrong:a,meant:r,general:""}),Object.keys(a).length||!l)return s(),Ot(a);let c=z1(e,t,o,l,n.typed);n.sending=!0,
+s();try{let{late:d,...p}=await Es({id:c.id,kind:"trial",code:e.code,body:c}),h=p.answer,f=h?.correction??null;
+n.result={trial:c,correction:f,table:h||l.set_angle_deg===null?null:Qg(t,o,l),gauge:h?null:V1(t,o,l,c.flange_mm),
+waits:!h,late:d??"",question:h?.question_said?Me(h.question_said):"",kept:"no",words:""},h&&W()}catch(d){n.wrong=
+d instanceof E?d.errors:{},n.general=J(d)}n.sending=!1,await mn(),s(),Ot(n.wrong)}function U1({result:e,used:t}){
+let n=fo(e),s=e&&($o(e)?.gauge_x_mm??e.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}
+function V1(e,t,n,s){let o=Kd(s);return o===null||typeof n.gauge_x_mm!="number"?null:m$(e,Ai(t),o,n.gauge_x_mm)}
+function G1(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.used??ft(e,t),r={set_angle_deg:s,punch_depth_mm:o,
 gauge_x_mm:a};if(n.typed.set.trim()==="")return r;if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:ne(n.typed.
-set),gauge_x_mm:a};let l=fa(n.typed.set);return l===null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}
-function G1(e,t,n,s,o){let a={id:Ee(),revision:e.revision,step:t.number,bend:t.bend,...n,made_at:new Date().toISOString()};
+set),gauge_x_mm:a};let l=ga(n.typed.set);return l===null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}
+function z1(e,t,n,s,o){let a={id:Ee(),revision:e.revision,step:t.number,bend:t.bend,...n,made_at:new Date().toISOString()};
 return s.set_angle_deg!==null&&(a.set_angle_deg=s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.
 punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=ne(o.
 flange)),o.radius.trim()&&(a.radius_mm=ne(o.radius)),o.thickness.trim()&&(a.thickness_mm=ne(o.thickness)),o.lot.
-trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),C().name&&(a.by=C().name),a}var W1,O$=m(()=>{
-y();H();He();fe();be();Ai();En();Ne();Ce();Un();re();ye();L();an();G();z();Mn();cd();x$();Ln();T$();W1=["depth",
-"stop"]});function L$(e,t,n,s){return e.map(o=>i`<fieldset class="resolve-row" data-test="differs" data-field=${o.name}>
-        <legend>${o.label} <small>was ${$a(o,o.before)}</small></legend>
-        ${A$(o,"shop","In the shop",t,s)} ${A$(o,"yours",n,t,s)}
-      </fieldset>`)}function A$(e,t,n,s,o){return i`<label class="resolve-side" data-test=${t}>
+trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),P().name&&(a.by=P().name),a}var D1,M$=m(()=>{
+y();H();He();fe();be();Li();Nn();Ne();Ce();Vn();re();ye();L();an();V();G();On();cd();k$();En();S$();D1=["depth",
+"stop"]});function A$(e,t,n,s){return e.map(o=>i`<fieldset class="resolve-row" data-test="differs" data-field=${o.name}>
+        <legend>${o.label} <small>was ${ba(o,o.before)}</small></legend>
+        ${O$(o,"shop","In the shop",t,s)} ${O$(o,"yours",n,t,s)}
+      </fieldset>`)}function O$(e,t,n,s,o){return i`<label class="resolve-side" data-test=${t}>
     <span class="resolve-whose"
       ><input
         type="radio"
@@ -3526,70 +3527,70 @@ y();H();He();fe();be();Ai();En();Ne();Ce();Un();re();ye();L();an();G();z();Mn();
         @change=${()=>o(e.name,t)} />
       ${n}</span
     >
-    <span class="resolve-value">${$a(e,e[t])}</span>
-  </label>`}function $a({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
+    <span class="resolve-value">${ba(e,e[t])}</span>
+  </label>`}function ba({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
 return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||n.punch_depth_mm===void 0?"":`\
-, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(x(n.set_angle_deg??null))}${s}`}var ud=m(()=>{y();L()});function E$(e,t){return e.length?i`<section class="panel">
+, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(M(n.set_angle_deg??null))}${s}`}var ud=m(()=>{y();L()});function L$(e,t){return e.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${e.map(n=>z1(n,t))}
+      ${e.map(n=>q1(n,t))}
     </ol>
-  </section>`:u}function z1(e,t){let n=Ts(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:u}function q1(e,t){let n=As(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${e.settled_by?`Resolved by revision ${e.settled_by}`:le(`/c/${t}/resolve`,i`<a href="/c/${t}/resolve">To resolve</a>`,
 "To resolve")}
     </h3>
-    <p class="more">${[Bs(e),Yt(e)?`by ${Yt(e)}`:""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[Ws(e),Yt(e)?`by ${Yt(e)}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
-      ${n.map(s=>i`<li>${s.label}: ${$a(s,s.before)} to ${$a(s,s.yours)}</li>`)}
+      ${n.map(s=>i`<li>${s.label}: ${ba(s,s.before)} to ${ba(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var N$=m(()=>{y();Ms();pe();ud();Ve()});function P$({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var E$=m(()=>{y();Ls();pe();ud();Ve()});function N$({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${e}</b>, ${$(w(n.thickness_mm,{digits:2}))},
-      ${qe(s)?rs(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:u}
+      ${qe(s)?cs(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:u}
     </p>
-    ${ut(s)}
+    ${pt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${q1(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${K1(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:u}
-    ${Fr(s)} ${Ue(s.checks,{quiet:!0})}
-  </div>`}function q1(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
-!rt(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(x(n.
-set_angle_deg))}, depth ${s}`}var C$=m(()=>{y();Vs();Ln();vn();L();G();Tn()});var R$={};ae(R$,{show:()=>K1});async function K1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(Y1(n,s,{look:r,
-bringBack:l})),a=async()=>{try{let c=h=>M("GET",`/cards/${t}/${h}`,{signal:e.signal}),[d,p]=await Promise.all(
+    ${Hr(s)} ${Ue(s.checks,{quiet:!0})}
+  </div>`}function K1(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
+!lt(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(M(n.
+set_angle_deg))}, depth ${s}`}var P$=m(()=>{y();zs();En();vn();L();V();Mn()});var C$={};ae(C$,{show:()=>Z1});async function Z1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(J1(n,s,{look:r,
+bringBack:l})),a=async()=>{try{let c=h=>O("GET",`/cards/${t}/${h}`,{signal:e.signal}),[d,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);s.revisions=d.body.revisions,s.proposals=p.body.proposals,s.silent=
-!1}catch(c){if(!(c instanceof V))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=null,o(),
-!!s.open){try{let{body:d}=await M("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
-d)}catch(d){s.open=0,Z(J(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await Z1(n,c),Z(`Revision ${c} is back, as \
-revision ${n.revision}.`),s.open=0,D(),await a()}catch(d){Z(d instanceof E&&d.status===412?"The card was chang\
+!1}catch(c){if(!(c instanceof U))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=null,o(),
+!!s.open){try{let{body:d}=await O("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
+d)}catch(d){s.open=0,K(J(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await Y1(n,c),K(`Revision ${c} is back, as \
+revision ${n.revision}.`),s.open=0,W(),await a()}catch(d){K(d instanceof E&&d.status===412?"The card was chang\
 ed meanwhile. Look at the history again.":J(d))}s.busy=!1,o()};xe(()=>n&&o(),e.signal);try{await St(t,async c=>{
-n=c,e.title(`${n.title||I(t)}: history`),s.waiting=(await qt(t).catch(()=>[])).filter(d=>d.kind==="trial"),o()},
-e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||ke(e,gs(t,c))}}async function Z1(e,t){let n=await Tt(
-e.code);return tr(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ee(),...C().name?{by:C().name}:
-{}})}function Y1(e,t,n){return i`<article class="history" data-test="history-screen">
+n=c,e.title(`${n.title||B(t)}: history`),s.waiting=(await qt(t).catch(()=>[])).filter(d=>d.kind==="trial"),o()},
+e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||ke(e,ws(t,c))}}async function Y1(e,t){let n=await Tt(
+e.code);return nr(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ee(),...P().name?{by:P().name}:
+{}})}function J1(e,t,n){return i`<article class="history" data-test="history-screen">
     <header>
-      <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
+      <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${B(e.code)}</a></p>
       <h1>History of ${e.title||"this card"}</h1>
     </header>
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${J1(e,t,n)}
+        ${X1(e,t,n)}
       </section>
-      ${E$(t.proposals,e.code)}
+      ${L$(t.proposals,e.code)}
       <section class="panel">
         <h2>Results</h2>
-        ${Q1(e,t)}
+        ${eS(e,t)}
       </section>
     </div>
-  </article>`}function J1(e,t,n){return t.silent?i`<p data-test="silent">
+  </article>`}function X1(e,t,n){return t.silent?i`<p data-test="silent">
       This device has revision ${e.revision}, of
       ${de(e.updated_at)}${e.updated_by?` by ${e.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:t.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${t.revisions.map(s=>X1(s,e,t,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function X1(e,t,n,{look:s,bringBack:o}){let a=e.revision===
+    ${t.revisions.map(s=>Q1(s,e,t,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function Q1(e,t,n,{look:s,bringBack:o}){let a=e.revision===
 t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="revision" data-revision=${e.revision}>
     <h3>
       Revision ${e.revision}${a?", as it is now":""}
@@ -3608,7 +3609,7 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
         @click=${()=>s(e.revision)}>
         ${r?"Close":"Look at it"}
       </button>
-      ${a?u:B("cards.revise",i`<button
+      ${a?u:C("cards.revise",i`<button
                 class="button"
                 data-test="bring-back"
                 ?disabled=${n.busy}
@@ -3616,37 +3617,37 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
                 Bring this one back
               </button>`)}
     </div>
-    ${r?n.snapshot?P$(n.snapshot):i`<p>Fetching it…</p>`:u}
-  </li>`}function Q1(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-results">Nothing measured yet.</p>`:
+    ${r?n.snapshot?N$(n.snapshot):i`<p>Fetching it…</p>`:u}
+  </li>`}function eS(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-results">Nothing measured yet.</p>`:
 i`<ol class="rows results" data-test="results">
-      ${[...t.waiting].reverse().map(n=>mo(n.body,{waiting:n}))}
-      ${[...e.trials].reverse().map(n=>mo(n,{step:e.plan.steps[n.step-1]}))}
+      ${[...t.waiting].reverse().map(n=>go(n.body,{waiting:n}))}
+      ${[...e.trials].reverse().map(n=>go(n,{step:e.plan.steps[n.step-1]}))}
     </ol>
-    ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:u}`}var B$=m(
-()=>{y();H();He();fe();tt();Ne();re();ye();an();G();pe();N$();C$();ad();Ve()});var I$={};ae(I$,{show:()=>eS});async function eS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
-s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{e.title(`${n.title||I(t)}: not\
-e`),e.render(nS(n,s,{draw:o,save:()=>tS(n,s,o,e.signal)}))};kt(()=>s.typed?"Leave without saving what you type\
+    ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:u}`}var R$=m(
+()=>{y();H();He();fe();st();Ne();re();ye();an();V();pe();E$();P$();ad();Ve()});var B$={};ae(B$,{show:()=>tS});async function tS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+s={title:"",note:"",archived:!1,typed:!1,sending:!1,wrong:{},general:""},o=()=>{e.title(`${n.title||B(t)}: not\
+e`),e.render(sS(n,s,{draw:o,save:()=>nS(n,s,o,e.signal)}))};kt(()=>s.typed?"Leave without saving what you type\
 d?":null),await Dt(e,a=>{s.typed||s.sending||(n=a,Object.assign(s,{title:a.title,note:a.note,archived:a.archived}),
-o(),e.ready())})}async function tS(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
+o(),e.ready())})}async function nS(e,t,n,s){if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,
 `
 `).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),Ot(t.wrong);
-t.sending=!0,n();try{let{where:r}=await xt(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,Z(ki(r)),D(),
+t.sending=!0,n();try{let{where:r}=await xt(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,K(xi(r)),W(),
 s.aborted)return;ce(r==="settle"&&Ut(`/c/${e.code}/resolve`)?`/c/${e.code}/resolve`:`/c/${e.code}`)}catch(r){t.
-wrong=r instanceof E?r.errors:{},t.general=J(r),t.sending=!1,n(),Ot(t.wrong)}}function nS(e,t,{draw:n,save:s}){
+wrong=r instanceof E?r.errors:{},t.general=J(r),t.sending=!1,n(),Ot(t.wrong)}}function sS(e,t,{draw:n,save:s}){
 let o=a=>Object.assign(t,a,{typed:!0});return i`<form class="note-screen" novalidate data-test="note-screen" @submit=${_e(
 s)}>
     <header>
-      <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
-      <h1>${B("cards.revise","Note and title","Note")}</h1>
+      <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${B(e.code)}</a></p>
+      <h1>${C("cards.revise","Note and title","Note")}</h1>
     </header>
     ${t.general?i`<p class="wrong" role="alert" data-test="wrong">${t.general}</p>`:u}
-    ${Kn({name:"note",label:"Note",value:t.note,lines:5,wrong:t.wrong.note,change:a=>o({note:a})})}
-    ${B("cards.revise",[A({name:"title",label:"Title",value:t.title,wrong:t.wrong.title,change:a=>o({title:a})}),
+    ${Jn({name:"note",label:"Note",value:t.note,lines:5,wrong:t.wrong.note,change:a=>o({note:a})})}
+    ${C("cards.revise",[A({name:"title",label:"Title",value:t.title,wrong:t.wrong.title,change:a=>o({title:a})}),
 Q({name:"archived",label:"This card",value:t.archived?"away":"use",options:[["use","In use"],["away","Archived"]],
 change:a=>{o({archived:a==="away"}),n()}})])}
     <p class="hint">
       This works without the shop too: it is saved here and sent automatically.
-      ${B("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
+      ${C("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
 nswer.","The owner changes the rest of the card.")}
     </p>
     <div class="buttons">
@@ -3654,28 +3655,28 @@ nswer.","The owner changes the rest of the card.")}
         ${t.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var W$=m(()=>{y();fe();H();_n();tt();Ce();we();ye();an();pe();z();uo()});var D$={};ae(D$,{show:()=>sS});async function sS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
-s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{e.title(`${n.title||I(t)}: to resolve`),
-e.render(oS(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
-n.proposals;let{changes:h={},before:f={}}=s.proposal??{};s.rows=Ts(h,f,n),s.mine=!!(s.proposal&&await Aa(s.proposal.
-id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Al(t).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await xt(n,Qu(s.rows,s.chosen,
-n),{settles:[s.proposal.id],reason:"Resolved"});Z(ki(d.where)),s.sending=!1,await r(),D()}catch(d){Object.assign(
+  </form>`}var I$=m(()=>{y();fe();H();_n();st();Ce();we();ye();an();pe();G();ho()});var W$={};ae(W$,{show:()=>oS});async function oS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{e.title(`${n.title||B(t)}: to resolve`),
+e.render(aS(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
+n.proposals;let{changes:h={},before:f={}}=s.proposal??{};s.rows=As(h,f,n),s.mine=!!(s.proposal&&await La(s.proposal.
+id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Nl(t).catch(
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await xt(n,Xu(s.rows,s.chosen,
+n),{settles:[s.proposal.id],reason:"Resolved"});K(xi(d.where)),s.sending=!1,await r(),W()}catch(d){Object.assign(
 s,{sending:!1,fault:J(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
-d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await Dt(e,async d=>a(await Al(t).catch(()=>{})??
-d))}function oS(e,t,n){return i`<article class="resolve" data-test="resolve-screen">
+d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await Dt(e,async d=>a(await Nl(t).catch(()=>{})??
+d))}function aS(e,t,n){return i`<article class="resolve" data-test="resolve-screen">
     <header>
-      <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${I(e.code)}</a></p>
+      <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${B(e.code)}</a></p>
       <h1>${t.proposal?"Two changes met":"Nothing to resolve"} <small>${e.title}</small></h1>
     </header>
-    ${t.proposal?aS(e,t,n):i`<p data-test="resolved">
+    ${t.proposal?rS(e,t,n):i`<p data-test="resolved">
             Every change of this card is resolved. Both sides are in its
             <a href="/c/${e.code}/history">history</a>.
           </p>`}
-  </article>`}function aS(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function rS(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":t.by?`${t.by} changed`:"Somebody changed"} this card
-      (${Bs(t)}) while it was changed in the shop (revision ${e.revision},
+      (${Ws(t)}) while it was changed in the shop (revision ${e.revision},
       ${de(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}). Choose what holds. Both
       stay in the history.
     </p>
@@ -3688,7 +3689,7 @@ length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
                 ${s?"All of yours":t.by?`All by ${t.by}`:"All of the other one"}
               </button>
             </div>
-            ${L$(n,o,d,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
+            ${A$(n,o,d,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
     ${r?i`<p class="wrong" role="alert" data-test="wrong">${r}</p>`:u}
     <div class="buttons resolve-keep">
       <button
@@ -3700,49 +3701,49 @@ length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:u}
       </button>
-    </div>`}var F$=m(()=>{y();H();Ms();fe();_n();tt();Ne();ye();an();uo();ud();Ve()});function H$(e,t){let{plan:n}=e,s=gS(n.checks);return i`<article
+    </div>`}var D$=m(()=>{y();H();Ls();fe();_n();st();Ne();ye();an();ho();ud();Ve()});function F$(e,t){let{plan:n}=e,s=$S(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${iS(e,t)}
+    ${lS(e,t)}
     <figure class="strip ${qe(n)?"of-box":""}">
       <figcaption>
-        Blank ${Li(n.blank.length_mm)} × ${Li(n.blank.width_mm)},
-        ${$(Mo(n.blank.mass_kg))}.
-        ${qe(n)?rS(n):"Bend lines from the left end."}
+        Blank ${Ei(n.blank.length_mm)} × ${Ei(n.blank.width_mm)},
+        ${$(Ao(n.blank.mass_kg))}.
+        ${qe(n)?iS(n):"Bend lines from the left end."}
       </figcaption>
-      ${hs(n.blank,qe(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
+      ${gs(n.blank,qe(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${lS(n)} ${cS(e,s)} ${bS(s)}
+    ${cS(n)} ${dS(e,s)} ${wS(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function rS({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${U(
+  </article>`}function iS({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${j(
 r.at_mm)}`},n=a=>e.lines.filter(r=>a.includes(r.side)).map(t).join(", "),[s,o]=[n(["left","right"]),n(["front",
 "back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,vc(e),"Inside up."].filter(
-Boolean).join(" ")}function iS(e,t){let{part:n,plan:s}=e;return i`<header>
+Boolean).join(" ")}function lS(e,t){let{part:n,plan:s}=e;return i`<header>
     <div>
       <h2>${e.title}</h2>
       <p class="big-code" data-test="sheet-code">${e.display_code}</p>
       <p>
         <b
           >${t},
-          ${Li(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:u}</b
-        >, ${qe(s)?`box ${rs(s.folded)}`:i`bend length ${Li(n.bend_length_mm)}`}.
+          ${Ei(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:u}</b
+        >, ${qe(s)?`box ${cs(s.folded)}`:i`bend length ${Ei(n.bend_length_mm)}`}.
       </p>
       <p>
-        Revision ${e.revision}, ${Yn(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}.
+        Revision ${e.revision}, ${Qn(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}.
       </p>
       ${e.note?i`<p class="note">${e.note}</p>`:u}
     </div>
-    ${s.section?ut({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):u}
+    ${s.section?pt({...s,part:n},{pixels:440,tallest:280,test:"sheet-section"}):u}
     <img
       class="qr"
       src="/api/v1/cards/${e.code}/qr.svg"
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function lS(e){let t=n=>{let s=_c(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:u};
+  </header>`}function cS(e){let t=n=>{let s=_c(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:u};
 return e.tools.length?i`<table class="fetch">
     ${$t("Fetch","Name","From","Pieces","Steps")}
     <tbody>
@@ -3754,88 +3755,88 @@ return e.tools.length?i`<table class="fetch">
             <td>${n.steps.length===e.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function cS(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function dS(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
     ${$t("Step","In the tools","Gauge","Set","Sheet","Watch","Result")}
     <tbody>
-      ${e.plan.steps.map(s=>dS(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${e.plan.steps.map(s=>uS(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function dS(e,t,n,s){let o=mt(e,t);return i`<tr data-test="sheet-step-${t.number}">
+  </table>`}function uS(e,t,n,s){let o=ft(e,t);return i`<tr data-test="sheet-step-${t.number}">
     <th scope="row">
       <span class="number">${t.number}</span> bend ${t.bend} ${t.side??""}
       ${t.direction}${t.operation&&t.operation!=="bend"?i`<br />${t.operation}`:u}
     </th>
     <td class="picture">
-      ${pS(e.plan,t)}${t.drawing?Ti(t):"no drawing"}${hS(t,e.plan.tools)}
+      ${hS(e.plan,t)}${t.drawing?Mi(t):"no drawing"}${mS(t,e.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(t.gauge_r_mm).text}</b>${mS(t)}
+      <b>${w(t.gauge_r_mm).text}</b>${fS(t)}
     </td>
     <td class="figures-cell">
-      ${yS(t,o)}<br />
+      ${_S(t,o)}<br />
       <span class="small"
-        >${uS(t)}${_S(o)?i`<br />from a first piece`:u}</span
+        >${pS(t)}${vS(o)?i`<br />from a first piece`:u}</span
       >
     </td>
     <td class="move">
-      ${Gs(t)}
+      ${qs(t)}
       <span class="small"
         >${t.inside_face==="up"?"Top":"Bottom"} face
-        up${t.gauged_end?`, ${sa(t,s)} to the gauge`:""}.</span
+        up${t.gauged_end?`, ${oa(t,s)} to the gauge`:""}.</span
       >${Bt(t,{short:!0})}
     </td>
-    <td>${fS(n)}</td>
+    <td>${gS(n)}</td>
     <td class="pen">
       <span
-        >${t.included_angle_deg?ie(x(t.included_angle_deg)):"flat"}
-        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${mh(o.firstHit)}</span>`:u}</span
+        >${t.included_angle_deg?ie(M(t.included_angle_deg)):"flat"}
+        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${fh(o.firstHit)}</span>`:u}</span
       >
     </td>
-  </tr>`}function uS(e){let t=_r(e);return t===u?u:i`<span data-test="sheet-force">allow for ${t}</span>`}function pS(e,t){
-let n=Ur(e,t);return n?i`<div class="pieces" data-test="sheet-station">
+  </tr>`}function pS(e){let t=vr(e);return t===u?u:i`<span data-test="sheet-force">allow for ${t}</span>`}function hS(e,t){
+let n=Vr(e,t);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${t.punch}${t.punch_turned?" reversed":""} over ${t.die}
-      </div>`:u}function hS({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
+      </div>`:u}function mS({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
 find(d=>d.kind===a&&d.code===r)?.segments_mm??[],c=e[a]??[];return!c.length||c.length===l.length?u:i`<div class="pieces" data-test="own-pieces">
-      ${a} ${c.map(U).join(" + ")} only
-    </div>`}):u}function mS({hits:e}){return e?i`<br /><span class="small"
+      ${a} ${c.map(j).join(" + ")} only
+    </div>`}):u}function fS({hits:e}){return e?i`<br /><span class="small"
           >${e.count} bumps, ${w(e.pitch_mm,{digits:2}).text} apart</span
-        >`:u}function fS(e){return pd.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
+        >`:u}function gS(e){return pd.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
 map(({letter:n})=>n)})).filter(({letters:t})=>t.length).map(({level:t,letters:n})=>i`<div class="mark">${k(t)} <b>${n.
-join(" ")}</b></div>`)}function gS(e){let t=new Map;for(let n of pd)for(let s of e.filter(o=>Ae(o)===n)){let o=`${n}\
- ${s.template} ${Zn(s)}`,a=t.get(o)??{letter:$S(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
-...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function bS(e){return i`<div class="remarks" data-test="sheet-remarks">
+join(" ")}</b></div>`)}function $S(e){let t=new Map;for(let n of pd)for(let s of e.filter(o=>Ae(o)===n)){let o=`${n}\
+ ${s.template} ${Xn(s)}`,a=t.get(o)??{letter:bS(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
+...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function wS(e){return i`<div class="remarks" data-test="sheet-remarks">
     ${pd.map(t=>{let n=e.filter(s=>s.level===t);return n.length?i`<section data-level=${t}>
         <h3>${k(t)}</h3>
         <ul>
           ${n.map(({letter:s,checks:o,steps:a})=>i`<li>
                 <b>${s}</b>
-                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:u}${wS(o)}
+                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:u}${yS(o)}
               </li>`)}
         </ul>
       </section>`:u})}
-  </div>`}function wS(e){return`${e[0].template} ${Zn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
-numbers:s})=>ie(Gt(n,s[n]))))].join(" / ")).trim()}function yS(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
+  </div>`}function yS(e){return`${e[0].template} ${Xn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
+numbers:s})=>ie(Gt(n,s[n]))))].join(" / ")).trim()}function _S(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
 if(t===null&&e.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-u;return i`<b>${$(x(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Li,pd,$S,_S,j$=m(()=>{y();Vs();
-Ln();lt();sd();He();L();ft();G();ts();zs();Tn();Vr();on();Ve();ro();Li=e=>$({text:U(e),unit:P()});pd=Cs.filter(
-e=>e!=="ok");$S=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));_S=e=>e.fromTrial&&e.set_angle_deg!==
-null});function go(e){return Q({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(t){Ze({paper:t==="Letter"?"Letter":"A4"}),e()}})}function $o(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+u;return i`<b>${$(M(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Ei,pd,bS,vS,H$=m(()=>{y();zs();
+En();dt();sd();He();L();gt();V();os();Ks();Mn();Gr();on();Ve();lo();Ei=e=>$({text:j(e),unit:N()});pd=Bs.filter(
+e=>e!=="ok");bS=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));vS=e=>e.fromTrial&&e.set_angle_deg!==
+null});function bo(e){return Q({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],
+change(t){Ze({paper:t==="Letter"?"Letter":"A4"}),e()}})}function wo(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${e}
-  </button>`}function Ei(e,{lying:t=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
-    <div class="paper ${C().paper.toLowerCase()} ${t?"lying":"upright"}" data-test="sheet">
+  </button>`}function Ni(e,{lying:t=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
+    <div class="paper ${P().paper.toLowerCase()} ${t?"lying":"upright"}" data-test="sheet">
       ${e}
     </div>
-  </div>`}var Ni=m(()=>{y();re();z()});var U$={};ae(U$,{show:()=>vS});async function vS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+  </div>`}var Pi=m(()=>{y();re();G()});var j$={};ae(j$,{show:()=>kS});async function kS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
 s=[],o=async()=>{s=(await wn())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
-        <div class="paper-tools screen-only">${go(a)}${$o("Print the card")}</div>
-        ${Ei(H$(n,Es(s,n.part.metal)),{about:"The card as it prints"})}`)}xe(()=>n&&a(),e.signal),document.addEventListener(
-"sync",o,{signal:e.signal}),await o(),await Dt(e,r=>{n=r,a(),e.ready()})}var V$=m(()=>{y();fe();be();re();an();
-j$();Ni()});var z$={};ae(z$,{show:()=>kS});async function kS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n=C().
-units,s=G$[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
+        <div class="paper-tools screen-only">${bo(a)}${wo("Print the card")}</div>
+        ${Ni(F$(n,Cs(s,n.part.metal)),{about:"The card as it prints"})}`)}xe(()=>n&&a(),e.signal),document.addEventListener(
+"sync",o,{signal:e.signal}),await o(),await Dt(e,r=>{n=r,a(),e.ready()})}var U$=m(()=>{y();fe();be();re();an();
+H$();Pi()});var G$={};ae(G$,{show:()=>xS});async function xS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n=P().
+units,s=V$[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){e.title(`Label of ${o.title}`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${o.
 title}</a></p>
         <h1 class="screen-only">Label</h1>
@@ -3844,7 +3845,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${G$.map(l=>xS(o,l,n,()=>a(l)))}
+          ${V$.map(l=>SS(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3852,15 +3853,15 @@ title}</a></p>
         </p>
         <img
           class="label-print ${s.print}"
-          src=${Pi(t,s.size,n,"svg")}
+          src=${Ci(t,s.size,n,"svg")}
           alt=""
-          hidden />`)}await Dt(e,l=>{o=l,r(),e.ready()})}function xS(e,{size:t,words:n,print:s},o,a){let r=`la\
+          hidden />`)}await Dt(e,l=>{o=l,r(),e.ready()})}function SS(e,{size:t,words:n,print:s},o,a){let r=`la\
 bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label-${t}">
     <h2>${n}</h2>
     <div class="label-ground">
       <img
         class="label-view ${s}"
-        src=${Pi(e.code,t,o,"svg")}
+        src=${Ci(e.code,t,o,"svg")}
         data-test="label-image-${t}"
         alt="Label of card ${e.display_code}: ${e.title}"
         @error=${l=>l.target.closest(".label-panel")?.classList.add("missing")} />
@@ -3874,28 +3875,28 @@ bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label
       <a
         class="button"
         download="${r}.svg"
-        href=${Pi(e.code,t,o,"svg")}
+        href=${Ci(e.code,t,o,"svg")}
         data-test="svg-${t}"
         >SVG</a
       >
       <a
         class="button"
         download="${r}.png"
-        href=${Pi(e.code,t,o,"png")}
+        href=${Ci(e.code,t,o,"png")}
         data-test="png-${t}"
         >PNG</a
       >
     </div>
-  </section>`}var G$,Pi,q$=m(()=>{y();fe();re();an();z();pe();G$=[{size:"50x25",words:"50 × 25 mm, for a bin",
-print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];Pi=(e,t,n,s)=>`/api/\
-v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var K$={};ae(K$,{show:()=>TS});async function TS(e){e.title("Labels on a sheet"),e.render(Pe("Fetching the car\
-ds…"));let t=(await OS(e.signal)).filter(b=>!b.archived);if(!t.length)return e.render(Te("No cards yet",B("c\
+  </section>`}var V$,Ci,z$=m(()=>{y();fe();re();an();G();pe();V$=[{size:"50x25",words:"50 × 25 mm, for a bin",
+print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];Ci=(e,t,n,s)=>`/api/\
+v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var q$={};ae(q$,{show:()=>MS});async function MS(e){e.title("Labels on a sheet"),e.render(Pe("Fetching the car\
+ds…"));let t=(await AS(e.signal)).filter(b=>!b.archived);if(!t.length)return e.render(Te("No cards yet",C("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),e.ready();let n=new Set((e.query.
-get("codes")??"").split(",").filter(b=>t.some(v=>v.code===b))),s="50x25",o=C().units,a="0",r="",l={key:"",pages:[],
-wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:C().paper,units:o,skip:a.trim()||"0",page:String(
+get("codes")??"").split(",").filter(b=>t.some(v=>v.code===b))),s="50x25",o=P().units,a="0",r="",l={key:"",pages:[],
+wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:P().paper,units:o,skip:a.trim()||"0",page:String(
 b)}),d=(b,v)=>`/api/v1/labels/sheet.${b}?${c(v)}`;async function p(){let b=String(c(1));if(!n.size)l={key:b,pages:[],
-wrong:""};else try{let{body:v}=await M("GET",`/labels/sheet.json?${c(1)}`,{signal:e.signal});l={key:b,pages:Array.
-from({length:v.pages},(O,R)=>R+1),wrong:""}}catch(v){l={key:b,pages:[],wrong:J(v)}}b===String(c(1))&&g()}let h=b=>{
+wrong:""};else try{let{body:v}=await O("GET",`/labels/sheet.json?${c(1)}`,{signal:e.signal});l={key:b,pages:Array.
+from({length:v.pages},(R,Y)=>Y+1),wrong:""}}catch(v){l={key:b,pages:[],wrong:J(v)}}b===String(c(1))&&g()}let h=b=>{
 b(),g(),p()},f=b=>h(()=>n.has(b)?n.delete(b):n.add(b));function g(){let b=t.filter(v=>`${v.code} ${v.title}`.toLowerCase().
 includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a sheet</h1>
         <div class="labels-desk">
@@ -3936,8 +3937,8 @@ includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${Q({name:"size",label:"Label size",value:s,options:SS,change:v=>h(()=>s=v)})}
-              ${go(()=>h(()=>{}))}
+              ${Q({name:"size",label:"Label size",value:s,options:TS,change:v=>h(()=>s=v)})}
+              ${bo(()=>h(()=>{}))}
               ${Q({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:v=>h(()=>o=
 v==="inch"?"inch":"mm")})}
               ${A({name:"skip",label:"Places used already",value:a,keys:"numeric",hint:"Counted along the rows\
@@ -3946,17 +3947,17 @@ v==="inch"?"inch":"mm")})}
           </div>
           <section class="sheets" aria-label="Sheets as they print">
             ${l.pages.length?i`<div class="buttons screen-only">
-                      ${$o(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
+                      ${wo(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(v=>MS(v,l.pages.length,d))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(v=>OS(v,l.pages.length,d))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}xe(g,e.signal),g(),await p(),e.ready()}function MS(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${C().
+        </div>`)}xe(g,e.signal),g(),await p(),e.ready()}function OS(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${P().
 paper.toLowerCase()}">
     <img src=${n("svg",e)} alt="Sheet ${e} of ${t} with labels" data-test="sheet-${e}" />
     <figcaption class="screen-only">
-      <span>Sheet ${e} of ${t}, ${C().paper}. Print at 100 %, without fitting to the page.</span>
+      <span>Sheet ${e} of ${t}, ${P().paper}. Print at 100 %, without fitting to the page.</span>
       <div class="buttons">
         <a class="button" download="${s}.svg" href=${n("svg",e)} data-test="sheet-svg-${e}"
           >SVG</a
@@ -3966,24 +3967,24 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function OS(e){try{let t=[];for(;;){let{body:n}=await M("GET",`/cards?limit=100&offset=${t.
+  </figure>`}async function AS(e){try{let t=[];for(;;){let{body:n}=await O("GET",`/cards?limit=100&offset=${t.
 length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await dn().
-catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var SS,Z$=m(()=>{y();H();re();Fe();z();pe();Ni();We();
-SS=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Y$(e){return i`<article class="chart-sheet" data-test="chart">
+catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var TS,K$=m(()=>{y();H();re();Fe();G();pe();Pi();We();
+TS=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Z$(e){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${e.metal.name}</h2>
       <p>
         ${e.press?.name??"No press entered"}${e.press?i`, ${$(me(e.press.force_kn))}`:u}.
         Checked against ratings at a bend length of ${$(w(e.bend_length_mm,{digits:0}))}.
       </p>
-      <p class="printed">Printed ${Yn(new Date().toISOString())}</p>
+      <p class="printed">Printed ${Qn(new Date().toISOString())}</p>
     </header>
     <table>
       <thead>
         <tr>
-          <th scope="col" class="corner">Sheet<span class="sub">${P()}</span></th>
+          <th scope="col" class="corner">Sheet<span class="sub">${N()}</span></th>
           ${e.dies.map(t=>i`<th scope="col" data-test="die-${t.code}">
-                V ${U(t.v_opening_mm)}<span class="sub">${t.code}</span>
+                V ${j(t.v_opening_mm)}<span class="sub">${t.code}</span>
                 <span class="sub"
                   >${t.rating_kn_per_m===null?"rating ?":$(Ie(t.rating_kn_per_m))}</span
                 >
@@ -3992,31 +3993,31 @@ SS=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function Y$(e){return i
       </thead>
       <tbody>
         ${e.rows.map(t=>i`<tr>
-              <th scope="row">${U(t.thickness_mm)}<span class="sub">${t.gauge??""}</span></th>
-              ${t.cells.map(AS)}
+              <th scope="row">${j(t.thickness_mm)}<span class="sub">${t.gauge??""}</span></th>
+              ${t.cells.map(LS)}
             </tr>`)}
       </tbody>
     </table>
-    ${ES()}
+    ${NS()}
     <ul class="chart-words">
       ${e.words.map(t=>i`<li>${t}</li>`)}
     </ul>
-  </article>`}function AS(e){return e.usable?i`<td
+  </article>`}function LS(e){return e.usable?i`<td
     class="cell ${e.level}"
     data-level=${e.level}
     data-die=${e.die}
     title=${e.why}>
     <span class="first"
-      ><span class="force">${Ge(e,"force_kn_per_m").text}</span>${e.level==="stop"?u:i`<span class="expected">${xn(
-e,"force_kn_per_m").text}</span>`}${e.level==="ok"?u:k(e.level,LS(e))}</span
+      ><span class="force">${Ge(e,"force_kn_per_m").text}</span>${e.level==="stop"?u:i`<span class="expected">${Sn(
+e,"force_kn_per_m").text}</span>`}${e.level==="ok"?u:k(e.level,ES(e))}</span
     >
     ${e.level==="stop"?u:i`<span class="rest"
             >${w(e.min_flange_mm).text} · R ${w(e.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${e.die} title=${e.why}>
       <span aria-hidden="true">–</span><span class="unseen">${e.why}</span>
-    </td>`}function LS({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function ES(){let e=Ie(0).unit;return i`<ul class="chart-legend">
+    </td>`}function ES({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function NS(){let e=Ie(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${e}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
@@ -4025,32 +4026,32 @@ e,"force_kn_per_m").text}</span>`}${e.level==="ok"?u:k(e.level,LS(e))}</span
     <li>${k("caution","die 85 %")} over 80 % of a rating</li>
     <li>${k("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var J$=m(()=>{y();lt();L();ft();G();Ve()});var X$={};ae(X$,{show:()=>NS});async function NS(e){e.title("Wall chart"),e.render(Pe("Working out the chart…"));
-let t=(await he("metals",e.signal)).items;if(!t.length)return e.render(Te("No metals yet",i`A chart needs one. ${B(
+  </ul>`}var Y$=m(()=>{y();dt();L();gt();V();Ve()});var J$={};ae(J$,{show:()=>PS});async function PS(e){e.title("Wall chart"),e.render(Pe("Working out the chart…"));
+let t=(await he("metals",e.signal)).items;if(!t.length)return e.render(Te("No metals yet",i`A chart needs one. ${C(
 oe.metals,i`<a href="/shop/metals">Metals</a>`)}`)),e.ready();let n=e.query.get("metal")??t[0].code,s=e.query.
-get("bend_length")??"",o=null,a=null,{ask:r}=Qt(async(p,h)=>(await M("GET",`/chart?${l()}`,{signal:h,timeout:2e4})).
+get("bend_length")??"",o=null,a=null,{ask:r}=Qt(async(p,h)=>(await O("GET",`/chart?${l()}`,{signal:h,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,d(),e.ready()},e.signal);function l(){let p=new URLSearchParams({metal:n});
 return s.trim()&&p.set("bend_length_mm",ne(s)),p}function c(){let p=new URLSearchParams({metal:n,...s.trim()?{
 bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d()}function d(){e.render(i`<h1 class="screen-only">Wall chart</h1>
         <div class="paper-tools screen-only">
           ${X({name:"metal",label:"Metal",value:n,options:t.map(({code:p,name:h})=>[p,h]),change:p=>{n=p,c()}})}
-          ${A({name:"bend_length",label:"Checked at a bend length of",value:s,unit:P(),keys:"decimal",placeholder:P()===
+          ${A({name:"bend_length",label:"Checked at a bend length of",value:s,unit:N(),keys:"decimal",placeholder:N()===
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
-          ${go(d)} ${$o("Print the chart")}
+          ${bo(d)} ${wo("Print the chart")}
         </div>
         ${a?gn(a):u}
-        ${o?Ei(Y$(o),{lying:!0,about:"Wall chart as it prints"}):a?u:Pe("Working out the chart…")}`)}xe(d,e.
-signal),r(null,{now:!0})}var Q$=m(()=>{y();H();be();re();L();J$();z();pe();Ni();We();Yo()});function eb(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-press-screens">
+        ${o?Ni(Z$(o),{lying:!0,about:"Wall chart as it prints"}):a?u:Pe("Working out the chart…")}`)}xe(d,e.
+signal),r(null,{now:!0})}var X$=m(()=>{y();H();be();re();L();Y$();G();pe();Pi();We();Xo()});function Q$(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-press-screens">
     <h2>Press screens <span class="soft">${e.length}</span></h2>
     ${t?i`<p class="wrong" role="alert" data-test="press-screen-fault">${t}</p>`:u}
     ${e.length?i`<ul class="plain-list press-screen-list">
             ${e.map(s=>i`<li data-test="press-screen-row" data-name=${s.name}>
-                  <span><b>${dt(s.name)}</b> ${PS(s)}</span>
-                  ${B("press_screens.remove",i`<button
+                  <span><b>${ut(s.name)}</b> ${CS(s)}</span>
+                  ${C("press_screens.remove",i`<button
                       type="button"
                       class="button"
                       data-test="remove-press-screen"
-                      aria-label="Take it out… ${dt(s.name)}"
+                      aria-label="Take it out… ${ut(s.name)}"
                       @click=${()=>n(s)}>
                       Take it out…
                     </button>`)}
@@ -4059,65 +4060,65 @@ signal),r(null,{now:!0})}var Q$=m(()=>{y();H();be();re();L();J$();z();pe();Ni();
     <p class="hint">
       To add one, open the shop's address on it, with <a href="/press-screen">/press-screen</a> behind it.
     </p>
-  </section>`}var PS,tb=m(()=>{y();Rt();fe();pe();PS=({code:e})=>e?i`<a href="/c/${e}">${I(e)}</a>`:i`<span class="soft">empty</span>`});function nb(e){let t=e.map(({ring:o})=>it([o])),n=hd-2*Ri,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return e.map(({name:o,ring:a},r)=>CS(o,a,t[r],s))}function CS(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*Ri),c=(hd-(o-n)*r)/2-n*r,d=h=>c+h*r,p=h=>Ri+(a-h)*r;return i`<figure>
+  </section>`}var CS,eb=m(()=>{y();Rt();fe();pe();CS=({code:e})=>e?i`<a href="/c/${e}">${B(e)}</a>`:i`<span class="soft">empty</span>`});function tb(e){let t=e.map(({ring:o})=>ct([o])),n=hd-2*Bi,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return e.map(({name:o,ring:a},r)=>RS(o,a,t[r],s))}function RS(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
+r+2*Bi),c=(hd-(o-n)*r)/2-n*r,d=h=>c+h*r,p=h=>Bi+(a-h)*r;return i`<figure>
     <svg
       class="drawing outline"
       viewBox="0 0 ${hd} ${l}"
       role="img"
-      aria-label="${e||"Outline"} to scale, ${Ci(o-n)} wide, ${Ci(a-s)} high"
+      aria-label="${e||"Outline"} to scale, ${Ri(o-n)} wide, ${Ri(a-s)} high"
       data-test="outline">
-      ${RS(n,o,d(0),l)}
+      ${BS(n,o,d(0),l)}
       <path
         class="tool"
         d=${Re(t)}
-        transform="translate(${c} ${Ri+a*r}) scale(${r})" />
-      ${BS(d(n),d(o),l-16,Ci(o-n))}
-      ${IS(p(s),p(a),d(o)+16,Ci(a-s))}
+        transform="translate(${c} ${Bi+a*r}) scale(${r})" />
+      ${IS(d(n),d(o),l-16,Ri(o-n))}
+      ${WS(p(s),p(a),d(o)+16,Ri(a-s))}
     </svg>
     ${e?i`<figcaption>${e}</figcaption>`:u}
-  </figure>`}function RS(e,t,n,s){return e>0||t<0?u:_`<path class="centre" d="M${n} 6V${s-6}"/>`}function BS(e,t,n,s){
+  </figure>`}function BS(e,t,n,s){return e>0||t<0?u:_`<path class="centre" d="M${n} 6V${s-6}"/>`}function IS(e,t,n,s){
 return _`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-5}v10M${t} ${n-5}v10"/>
-    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function IS(e,t,n,s){
+    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function WS(e,t,n,s){
 let o=(e+t)/2;return _`<path class="dimension" d="M${n} ${e}V${t}M${n-5} ${e}h10M${n-5} ${t}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function bo(e,t){return e?.length?i`<svg class="small-outline" viewBox=${xp(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function yo(e,t){return e?.length?i`<svg class="small-outline" viewBox=${Sp(
 t,2)} aria-hidden="true">
     <path class="tool" d=${Re(e)} />
-  </svg>`:u}function wo(e){let t=e.filter(n=>n?.length);return t.length?it(t):[0,0,1,1]}var hd,Ri,Ci,ba=m(()=>{
-y();L();kn();lt();hd=360,Ri=50;Ci=e=>$({text:U(e),unit:P()})});function sb(e,t){let n=wo(t.map(s=>s.outline_mm));return i`<ul class="rack">
+  </svg>`:u}function _o(e){let t=e.filter(n=>n?.length);return t.length?ct(t):[0,0,1,1]}var hd,Bi,Ri,wa=m(()=>{
+y();L();kn();dt();hd=360,Bi=50;Ri=e=>$({text:j(e),unit:N()})});function nb(e,t){let n=_o(t.map(s=>s.outline_mm));return i`<ul class="rack">
     ${t.map(s=>i`<li>
           <a
             href="/shop/${e}/${encodeURIComponent(s.code)}"
             aria-label="${s.code}, ${s.name}${s.rating_kn_per_m===null?", rating unknown":""}">
-            ${bo(s.outline_mm,n)}<span class="under"
+            ${yo(s.outline_mm,n)}<span class="under"
               >${s.code}${s.rating_kn_per_m===null?i`<span class="unknown-mark">?</span>`:u}</span
             >
           </a>
         </li>`)}
-  </ul>`}var ob=m(()=>{y();ba()});var ab={};ae(ab,{show:()=>WS});async function WS(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
-all([Qa(e.signal),he("punches",e.signal),he("dies",e.signal),he("holders",e.signal),he("metals",e.signal),sn(e.
-signal).catch(()=>null)]),c={benches:l,fault:""};async function d(h){let f=as(h.name);if(confirm(`Take ${f} ou\
+  </ul>`}var sb=m(()=>{y();wa()});var ob={};ae(ob,{show:()=>DS});async function DS(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
+all([er(e.signal),he("punches",e.signal),he("dies",e.signal),he("holders",e.signal),he("metals",e.signal),sn(e.
+signal).catch(()=>null)]),c={benches:l,fault:""};async function d(h){let f=ls(h.name);if(confirm(`Take ${f} ou\
 t of the shop? Its card stays as it is. A display that still shows it asks which press screen it is.`)){c.fault=
-"";try{await Yh(h.name)}catch(g){c.fault=J(g)}c.benches=await sn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
+"";try{await Zh(h.name)}catch(g){c.fault=J(g)}c.benches=await sn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
 render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
-                ${B(oe.press,"Changing anything needs the shop's server.")}
+                ${C(oe.press,"Changing anything needs the shop's server.")}
               </p>`:u}
         <div class="shop-grid">
-          ${FS(t)} ${md("punches",s.items)} ${md("dies",o.items)}
+          ${HS(t)} ${md("punches",s.items)} ${md("dies",o.items)}
           ${md("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${le("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(DS)}
+              ${r.items.map(FS)}
             </ul>
           </section>
-          ${c.benches?eb(c.benches,{...c,takeOut:d}):u} ${HS()}
-        </div>`);p(),e.ready()}function FS(e){return e?i`<section class="panel" data-test="panel-press">
+          ${c.benches?Q$(c.benches,{...c,takeOut:d}):u} ${jS()}
+        </div>`);p(),e.ready()}function HS(e){return e?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${e.name}</p>
     <dl class="plate">
@@ -4142,16 +4143,16 @@ render(i`<h1>The shop</h1>
       <h2>Press</h2>
       <p>${k("unknown","No press yet")}</p>
       <p>Without its figures nothing can be checked against it.</p>
-      ${B(oe.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
+      ${C(oe.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
     </section>`}function md(e,t){let n=t.filter(o=>o.rating_kn_per_m===null).length,s=t.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${e}">
     <h2><a href="/shop/${e}">${bn[e].title}</a> <span class="soft">${t.length}</span></h2>
-    ${t.length?sb(e,t):i`<p>None yet. ${B(oe[e],i`<a href="/shop/${e}/+">Add the first</a>`)}</p>`}
+    ${t.length?nb(e,t):i`<p>None yet. ${C(oe[e],i`<a href="/shop/${e}/+">Add the first</a>`)}</p>`}
     ${n||s?i`<p class="rack-flags">
             ${n?k("unknown",`${n} without a rating`):u}
             ${s?k("caution",`${s} worn or damaged`):u}
           </p>`:u}
-  </section>`}function HS(){let e=le("/backups",i`<a class="button wide" href="/backups" data-test="to-backups">Backups and export</a>`);
+  </section>`}function jS(){let e=le("/backups",i`<a class="button wide" href="/backups" data-test="to-backups">Backups and export</a>`);
 return le("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${e===u?"":", backups, crew"}</h2>
       <div class="stack">
@@ -4160,50 +4161,50 @@ return le("/chart",i`<section class="panel" data-test="panel-paper">
         ${e}
         ${le("/crew",i`<a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>`)}
       </div>
-    </section>`)}var DS,rb=m(()=>{y();H();Rt();be();L();tb();G();pe();ob();DS=({code:e,name:t})=>i`<li>
+    </section>`)}var FS,ab=m(()=>{y();H();Rt();be();L();eb();V();pe();sb();FS=({code:e,name:t})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(e)}">${t}</a>
     ${le("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(e)}" data-test="learned-${e}"
         ><span class="wide-only">Measured&nbsp;</span>springback</a
       >`)}
-  </li>`});function lb(e,{took:t,show:n,signal:s}){let o={file:"",busy:!1,choices:{...ib},answer:null,wrong:"",fault:null,
-code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...ib},layers:[]}),
+  </li>`});function ib(e,{took:t,show:n,signal:s}){let o={file:"",busy:!1,choices:{...rb},answer:null,wrong:"",fault:null,
+code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...rb},layers:[]}),
 d()}function c(p,h){return o.choices={...o.choices,[p]:h},o.choices.origin==="point"&&!o.choices.point?n():d()}
 async function d(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>jS)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:h}=await ka(
-`/outlines/dxf?${US(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:h,layers:h.layers}),
+try{if(a.size>US)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:h}=await xa(
+`/outlines/dxf?${VS(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:h,layers:h.layers}),
 t(h)}catch(h){if(p!==r||s.aborted)return;if(o.wrong=J(h),h instanceof E&&h.outline){let{code:f,layers:g}=h.outline;
 Object.assign(o,{fault:h.outline,code:f,layers:g.length?g:o.layers})}}o.busy=!1,n()}return{state:o,choose:l,set:c}}
-function US(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
-[["kind",t],...n])}var ib,jS,cb=m(()=>{H();ib={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
-o"},jS=2e6});async function yo(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
+function VS(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
+[["kind",t],...n])}var rb,US,lb=m(()=>{H();rb={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
+o"},US=2e6});async function vo(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
 busy:!1},o=()=>e.fromDraft(s.draft,s.kept??{}),a=()=>e.draw(s);function r(g,b){s.draft={...s.draft,[g]:b},delete s.
 wrong[g],kt(()=>"Leave without saving what you typed?"),e.preview?.(o()),a()}async function l(g){Object.assign(
 s,{busy:!0,wrong:{},others:[],clash:null}),a();try{await e.write(g),kt(null),e.done(g);return}catch(b){await c(
 b)}s.busy=!1,a(),Ot(s.wrong)}async function c(g){if(g instanceof E&&g.status===412){let b=s.kept;s.kept=await e.
-read(t);let v=s.kept?e.toDraft(s.kept):{},O=wp(b,s.kept)?"others changed":s.kept?"this changed":"taken out";s.
-clash={how:O,differences:O==="this changed"?pi(s.draft,v,e.boxes):[]}}else if(g instanceof E&&Object.keys(g.errors).
-length){let{byName:b,others:v}=ah(g.errors,e.boxes.map(({name:O})=>O));Object.assign(s,{wrong:b,others:v})}else
+read(t);let v=s.kept?e.toDraft(s.kept):{},R=yp(b,s.kept)?"others changed":s.kept?"this changed":"taken out";s.
+clash={how:R,differences:R==="this changed"?hi(s.draft,v,e.boxes):[]}}else if(g instanceof E&&Object.keys(g.errors).
+length){let{byName:b,others:v}=rh(g.errors,e.boxes.map(({name:R})=>R));Object.assign(s,{wrong:b,others:v})}else
 s.others=[`Not saved: ${J(g)} What you typed is still here.`]}function d(){Object.assign(s,{draft:e.toDraft(s.
-kept??e.blank),clash:null}),kt(null),e.preview?.(o()),a()}let p=new Map;function h(g,b){let v=p.get(b)??lb(g,{
-signal:t,show:a,took:O=>f(b,O)});return p.set(b,v),v}function f(g,{points_mm:b,height_mm:v}){g==="points_mm"&&
-s.draft.height_mm===""&&r("height_mm",Y(v)),r(g,nh(b))}return e.preview?.(o()),{reader:h,state:s,change:r,takeTheirs:d,
-show:a,save:()=>l(o()),takeOut:()=>l(null)}}var Bi=m(()=>{H();be();Nt();cb();Ce();L();lo();z()});function Wi(e,t,n){let s=[],o={},{ask:a}=Qt(async(r,l)=>{let{body:c}=await M("POST","/outline",{body:{kind:e,...zS(
-e,r)},signal:l});return c},({question:r,answer:l,error:c})=>{l&&([s,o]=[db(l,r),l.assumed_mm??{}]);let d=c instanceof
-E&&c.outline?.lines_mm.some(h=>h.length>1)?c.outline:null,p=c?qS(c):[];t({parts:s,checks:GS(l),wrong:p,fault:d,
-assumed:o})},n);return r=>{VS(e,r)&&a(r)}}function VS(e,t){let n={punch:"punches",die:"dies",holder:"holders",
+kept??e.blank),clash:null}),kt(null),e.preview?.(o()),a()}let p=new Map;function h(g,b){let v=p.get(b)??ib(g,{
+signal:t,show:a,took:R=>f(b,R)});return p.set(b,v),v}function f(g,{points_mm:b,height_mm:v}){g==="points_mm"&&
+s.draft.height_mm===""&&r("height_mm",Z(v)),r(g,sh(b))}return e.preview?.(o()),{reader:h,state:s,change:r,takeTheirs:d,
+show:a,save:()=>l(o()),takeOut:()=>l(null)}}var Ii=m(()=>{H();be();Nt();lb();Ce();L();uo();G()});function Di(e,t,n){let s=[],o={},{ask:a}=Qt(async(r,l)=>{let{body:c}=await O("POST","/outline",{body:{kind:e,...qS(
+e,r)},signal:l});return c},({question:r,answer:l,error:c})=>{l&&([s,o]=[cb(l,r),l.assumed_mm??{}]);let d=c instanceof
+E&&c.outline?.lines_mm.some(h=>h.length>1)?c.outline:null,p=c?KS(c):[];t({parts:s,checks:zS(l),wrong:p,fault:d,
+assumed:o})},n);return r=>{GS(e,r)&&a(r)}}function GS(e,t){let n={punch:"punches",die:"dies",holder:"holders",
 press:"press"}[e],s=t.assumed??[];return Et(n).filter(({name:o,type:a,blank:r,when:l})=>["length","number"].includes(
 a)&&r===void 0&&!s.includes(o)&&(!l||l(t))).every(({name:o})=>t[o]!==void 0)&&(t.shape!=="multi_v"||t.openings.
-every(o=>o.v_opening_mm&&o.angle_deg&&(o.shoulder_radius_mm||s.includes("shoulder_radius_mm"))))}function db({
+every(o=>o.v_opening_mm&&o.angle_deg&&(o.shoulder_radius_mm||s.includes("shoulder_radius_mm"))))}function cb({
 outline_mm:e,ram:t,bed:n},s){let o=a=>[`${a}_width_mm`,`${a}_height_mm`].some(r=>s[r]===null);return[{name:"",
 ring:e},{name:o("ram")?"Ram, usual size assumed":"Ram",ring:t},{name:o("bed")?"Bed, usual size assumed":"Bed",
-ring:n}].filter(({ring:a})=>a?.length)}function zS(e,t){return e==="press"?Gn(t):{...Gn(t),code:t.code||"new"}}
-function qS(e){if(!(e instanceof E))return["The drawing waits: the shop's server does not answer."];let t=[...new Set(
-Object.values(e.errors).flat())];return t.length?t:[e.message]}var Ii,GS,fd=m(()=>{H();be();Nt();Yo();Ii=e=>({
-parts:db({...e,...e?.outlines_mm},{...e}),checks:[],wrong:[],fault:null,assumed:{}});GS=e=>(e?.checks??[]).filter(
-({code:t})=>!/(rating-unknown|no-segments)$/.test(t))});function wa({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return A(
+ring:n}].filter(({ring:a})=>a?.length)}function qS(e,t){return e==="press"?Kn(t):{...Kn(t),code:t.code||"new"}}
+function KS(e){if(!(e instanceof E))return["The drawing waits: the shop's server does not answer."];let t=[...new Set(
+Object.values(e.errors).flat())];return t.length?t:[e.message]}var Wi,zS,fd=m(()=>{H();be();Nt();Xo();Wi=e=>({
+parts:cb({...e,...e?.outlines_mm},{...e}),checks:[],wrong:[],fault:null,assumed:{}});zS=e=>(e?.checks??[]).filter(
+({code:t})=>!/(rating-unknown|no-segments)$/.test(t))});function ya({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return A(
 {name:"code",label:"Code",value:e.draft.code,change:o=>t("code",o),wrong:s,hint:"As marked on the tool. It sta\
-ys."})}function Di({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
-up, new plans no longer use this ${s}.`;return q(oe[n.kind])?i`<div role="alert">
+ys."})}function Fi({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
+up, new plans no longer use this ${s}.`;return z(oe[n.kind])?i`<div role="alert">
       ${e.others.map(a=>i`<p class="wrong-line" data-test="not-saved">${a}</p>`)}
     </div>
     <div class="buttons">
@@ -4222,9 +4223,9 @@ up, new plans no longer use this ${s}.`;return q(oe[n.kind])?i`<div role="alert"
               @click=${()=>confirm(o)&&t()}>
               Take it out…
             </button>`}
-    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var _o,
-Fi=m(()=>{y();be();we();z();_o=(e,t)=>q(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
-        <fieldset class="only-read" disabled>${t}</fieldset>`});function pb(e,t){if(!e?.systematic)return u;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
+    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var ko,
+Hi=m(()=>{y();be();we();G();ko=(e,t)=>z(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
+        <fieldset class="only-read" disabled>${t}</fieldset>`});function ub(e,t){if(!e?.systematic)return u;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
       <b
@@ -4237,7 +4238,7 @@ Fi=m(()=>{y();be();we();z();_o=(e,t)=>q(e)?t:i`<p data-test="owners">The owner k
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${t}>The zero is set</button>
     </div>
-  </section>`}var ub,hb=m(()=>{y();H();L();ub=e=>M("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function $b(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=f=>g=>{r[f]=g,delete l[f]},
+  </section>`}var db,pb=m(()=>{y();H();L();db=e=>O("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function gb(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=f=>g=>{r[f]=g,delete l[f]},
 p=(f,g)=>({name:f,label:g,value:r[f]??"",wrong:l[f],change:d(f)}),h=(f,g,b)=>i`<div class="broad">${X({...p(f,
 g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
@@ -4245,41 +4246,41 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
       Cut three strips alike, thick ones. Bend them at one setting: one at the left of the bed, one in the
       middle, one at the right. The more open the middle one is, the more bed and ram give way.
     </p>
-    <form novalidate @submit=${_e(()=>ZS(e,o))}>
+    <form novalidate @submit=${_e(()=>YS(e,o))}>
       <div class="fields">
         ${h("metal","Metal",t)} ${h("die","Die",n)} ${h("punch","Punch",s)}
-        ${gb.map(([f,g,b])=>A({...p(f,g),unit:P(),keys:"decimal",hint:b}))}
-        ${fb.map(([f,g])=>A({...p(f,g),unit:"°",keys:"decimal"}))}
+        ${fb.map(([f,g,b])=>A({...p(f,g),unit:N(),keys:"decimal",hint:b}))}
+        ${mb.map(([f,g])=>A({...p(f,g),unit:"°",keys:"decimal"}))}
       </div>
       <p class="wrong" role="alert" data-test="strips-wrong">${e.general}</p>
       <div class="buttons">
         <button class="button" data-test="strips-ask" ?disabled=${e.busy}>Work it out</button>
       </div>
     </form>
-    ${c?KS(c,a):u}
-  </details>`}function KS(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?ZS(c,a):u}
+  </details>`}function ZS(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(e.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(e.deflection_mm_low)} and ${n(e.deflection_mm_high)}: the middle strip is
-      ${$(x(e.middle_open_deg))} more open.
+      ${$(M(e.middle_open_deg))} more open.
     </p>
     <div class="buttons">
       <button
         type="button"
         class="button"
         data-test="strips-take"
-        @click=${()=>t(Y(e.deflection_mm))}>
+        @click=${()=>t(Z(e.deflection_mm))}>
         Put it in the box
       </button>
     </div>
-  </div>`}async function ZS(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
-let{body:n}=await M("POST","/press/strip-test",{body:YS(e.typed)});e.found=n}catch(n){e.wrong=n instanceof E?n.
-errors:{},e.general=J(n)}e.busy=!1,t()}}function YS(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of gb)
-t[n]=ne(e[n]??"");for(let[n]of fb)t[n]=fa(e[n]??"");return t}var mb,fb,gb,bb=m(()=>{y();H();En();L();z();mb=()=>({
-typed:{},wrong:{},general:"",busy:!1,found:null}),fb=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
-"Right"]],gb=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
+  </div>`}async function YS(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
+let{body:n}=await O("POST","/press/strip-test",{body:JS(e.typed)});e.found=n}catch(n){e.wrong=n instanceof E?n.
+errors:{},e.general=J(n)}e.busy=!1,t()}}function JS(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of fb)
+t[n]=ne(e[n]??"");for(let[n]of mb)t[n]=ga(e[n]??"");return t}var hb,mb,fb,$b=m(()=>{y();H();Nn();L();G();hb=()=>({
+typed:{},wrong:{},general:"",busy:!1,found:null}),mb=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
+"Right"]],fb=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
  alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s end","To the middle of the st\
-rip, left and right alike."]]});function Hi({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=it([...t,s]),a=qn(o,gd-2*wb,$d-2*wb),[r,l]=a([o[2],o[1]]),
+rip, left and right alike."]]});function ji({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=ct([...t,s]),a=Yn(o,gd-2*bb,$d-2*bb),[r,l]=a([o[2],o[1]]),
 c=[(gd-r)/2,($d-l)/2],d=f=>{let[g,b]=a(f);return[g+c[0],-(b+c[1])]},p=!["open","branching"].includes(e),h=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
@@ -4287,23 +4288,23 @@ length} ${s.length===1?"place":"places"} marked`;return i`<svg
     role="img"
     aria-label="The outline as far as it was understood, ${h}"
     data-test="outline-fault">
-    ${t.map(f=>_`<path class="fault-line" d=${jo((p?[...f,f[0]]:f).map(d))}/>`)}
-    ${n.map(f=>JS(t[0],f,d))} ${s.map(f=>XS(d(f)))}
-  </svg>`}function JS(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return _`<path class="fault-edge" d=${jo([
+    ${t.map(f=>_`<path class="fault-line" d=${Vo((p?[...f,f[0]]:f).map(d))}/>`)}
+    ${n.map(f=>XS(t[0],f,d))} ${s.map(f=>QS(d(f)))}
+  </svg>`}function XS(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return _`<path class="fault-edge" d=${Vo([
 s,o])}/>
-    ${yb(s,t)}${yb(o,t%e.length+1)}`}var gd,$d,wb,yb,XS,bd=m(()=>{y();kn();gd=360,$d=300,wb=30;yb=([e,t],n)=>_`<text class="fault-number" x=${e} y=${-t-
-9} text-anchor="middle" font-size="19">${n}</text>`,XS=([e,t])=>_`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
-    <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});var _b,vb,$s,vo,Ft,wd,kb=m(()=>{y();_b={bed_length_mm:1,between_frames_mm:2,open_height_mm:3,stroke_mm:4,throat_mm:5,
+    ${wb(s,t)}${wb(o,t%e.length+1)}`}var gd,$d,bb,wb,QS,bd=m(()=>{y();kn();gd=360,$d=300,bb=30;wb=([e,t],n)=>_`<text class="fault-number" x=${e} y=${-t-
+9} text-anchor="middle" font-size="19">${n}</text>`,QS=([e,t])=>_`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
+    <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});var yb,_b,ys,xo,Ft,wd,vb=m(()=>{y();yb={bed_length_mm:1,between_frames_mm:2,open_height_mm:3,stroke_mm:4,throat_mm:5,
 ram_width_mm:6,ram_height_mm:7,bed_width_mm:8,bed_height_mm:9,gauge_x_min_mm:10,gauge_x_max_mm:10,gauge_r_min_mm:11,
-gauge_r_max_mm:11,finger_height_mm:12,finger_depth_mm:13},vb=(e,t,n)=>_`<circle class="mark" cx=${e} cy=${t} r="13"/>
-    <text class="mark-number" x=${e} y=${t+6} text-anchor="middle" font-size="16">${n}</text>`,$s=(e,t,n,s,o=(e+
+gauge_r_max_mm:11,finger_height_mm:12,finger_depth_mm:13},_b=(e,t,n)=>_`<circle class="mark" cx=${e} cy=${t} r="13"/>
+    <text class="mark-number" x=${e} y=${t+6} text-anchor="middle" font-size="16">${n}</text>`,ys=(e,t,n,s,o=(e+
 t)/2)=>_`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-6}v12M${t} ${n-6}v12"/>
-    ${vb(o,n,s)}`,vo=(e,t,n,s,o=(t+n)/2)=>_`<path class="dimension" d="M${e} ${t}V${n}M${e-6} ${t}h12M${e-6} ${n}h12"/>
-    ${vb(e,o,s)}`,Ft=e=>_`<path class="tool" d=${e} />`,wd=()=>i`<div class="press-sizes" data-test="press-sizes">
+    ${_b(o,n,s)}`,xo=(e,t,n,s,o=(t+n)/2)=>_`<path class="dimension" d="M${e} ${t}V${n}M${e-6} ${t}h12M${e-6} ${n}h12"/>
+    ${_b(e,o,s)}`,Ft=e=>_`<path class="tool" d=${e} />`,wd=()=>i`<div class="press-sizes" data-test="press-sizes">
     <figure>
       <svg class="drawing" viewBox="0 0 360 300" role="img" aria-label="The press from the front">
         ${Ft("M40 20H70V280H40Z")}${Ft("M290 20H320V280H290Z")}${Ft("M55 60H305V120H55Z")}
-        ${Ft("M30 200H330V260H30Z")} ${$s(70,290,160,2)} ${$s(30,330,285,1)}
+        ${Ft("M30 200H330V260H30Z")} ${ys(70,290,160,2)} ${ys(30,330,285,1)}
       </svg>
       <figcaption>From the front</figcaption>
     </figure>
@@ -4313,15 +4314,15 @@ t)/2)=>_`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-6}v12M${t} ${n-6}v1
         ${Ft("M150 190H190V262H150Z")} ${Ft("M160 110H180V125L170 140L160 125Z")}
         ${Ft("M158 170H165L170 176L175 170H182V190H158Z")} ${Ft("M225 158H262V168H225Z")}
         <path class="centre" d="M170 20V282" />
-        ${vo(110,110,190,3)} ${vo(70,110,150,4)} ${$s(170,285,72,5,250)}
-        ${$s(150,190,28,6,206)} ${vo(135,42,110,7,76)} ${$s(150,190,275,8,206)}
-        ${vo(135,190,262,9,226)} ${$s(170,225,218,10)} ${vo(205,158,170,11,138)}
-        ${vo(272,158,168,12,190)} ${$s(225,262,140,13,243)}
+        ${xo(110,110,190,3)} ${xo(70,110,150,4)} ${ys(170,285,72,5,250)}
+        ${ys(150,190,28,6,206)} ${xo(135,42,110,7,76)} ${ys(150,190,275,8,206)}
+        ${xo(135,190,262,9,226)} ${ys(170,225,218,10)} ${xo(205,158,170,11,138)}
+        ${xo(272,158,168,12,190)} ${ys(225,262,140,13,243)}
       </svg>
       <figcaption>From the side; the back gauge stands on the right</figcaption>
     </figure>
-  </div>`});function xb(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:d,layers:p}=t,h=`dx\
-f-${e}`,f=(g,b,v)=>X({name:`${h}-${g}`,label:b,value:d[g],options:v,change:O=>s(g,O)});return i`<div class="dxf broad" data-test=${h}>
+  </div>`});function kb(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:d,layers:p}=t,h=`dx\
+f-${e}`,f=(g,b,v)=>X({name:`${h}-${g}`,label:b,value:d[g],options:v,change:R=>s(g,R)});return i`<div class="dxf broad" data-test=${h}>
     <label class="button dxf-file" for="${h}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
       <input
@@ -4337,47 +4338,47 @@ f-${e}`,f=(g,b,v)=>X({name:`${h}-${g}`,label:b,value:d[g],options:v,change:O=>s(
               ${r?i`<p data-test="${h}-read">
                       <b>${o}</b>, read in ${r.units}: ${yd(r.width_mm)} wide,
                       ${yd(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${yd(r.within_mm)}. ${r.rule}${s2(r)}
+                      ${yd(r.within_mm)}. ${r.rule}${o2(r)}
                     </p>`:u}
               ${l?i`<p class="wrong" data-test="${h}-wrong">${l}</p>`:u}
             </div>
-            ${c?.lines_mm.length?Hi(c):u}
+            ${c?.lines_mm.length?ji(c):u}
             <div class="fields">
-              ${f("units","Drawn in",QS)}
+              ${f("units","Drawn in",e2)}
               ${p.length>1||d.layer?f("layer","Layer",[["","all"],...p.map(g=>[g,g])]):u}
-              ${f("origin","0, 0 is",e2)}
+              ${f("origin","0, 0 is",t2)}
               ${d.origin==="point"?A({name:`${h}-point`,label:"Point number",value:d.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:g=>s("point",g)}):u}
-              ${f("turn_deg","Turned",t2)} ${f("mirror","Mirrored",n2)}
+              ${f("turn_deg","Turned",n2)} ${f("mirror","Mirrored",s2)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function s2({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
-", ")}.`:""}var QS,e2,t2,n2,yd,Sb=m(()=>{y();bd();L();z();QS=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],e2=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-t2=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],n2=[["no","no"],
-["yes","front to back"]];yd=e=>$(w(e,{digits:2}))});function Tb({draft:e,change:t,wrong:n}){let s=e.openings??"",o=At(s);return i`<div class="broad openings" data-test="openings">
+  </div>`}function o2({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
+", ")}.`:""}var e2,t2,n2,s2,yd,xb=m(()=>{y();bd();L();G();e2=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],t2=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+n2=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],s2=[["no","no"],
+["yes","front to back"]];yd=e=>$(w(e,{digits:2}))});function Sb({draft:e,change:t,wrong:n}){let s=e.openings??"",o=At(s);return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((r,l)=>o2(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",Kp(s,l,c)),raise:()=>t("up",String(
+    ${o.map((r,l)=>a2(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",Zp(s,l,c)),raise:()=>t("up",String(
 l+1)),drop:()=>a(l)}))}
     ${(n.openings??[]).map(r=>i`<p class="wrong" data-test="wrong-openings">${r}</p>`)}
     <button
       type="button"
       class="button"
       data-test="add-opening"
-      @click=${()=>t("openings",Zp(s))}>
+      @click=${()=>t("openings",Yp(s))}>
       Add a V
     </button>
-  </div>`;function a(r){let l=Number(e.up||"1");t("openings",Yp(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
-max(l-1,1)))}}function o2(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=b=>s[`${d}\
-.${b}`]??[],h=Object.keys(Ko).map(b=>`${d}.${b}`),f=Object.entries(s).filter(([b])=>(b===d||b.startsWith(`${d}\
-.`))&&!h.includes(b)).flatMap(([,b])=>b),g=(b,v,O,R="")=>A({name:`opening-${c}-${Ko[b]}`,label:v,unit:O,placeholder:R,
-value:e[Ko[b]],keys:b==="code"?"text":"decimal",change:N=>a({[Ko[b]]:N}),wrong:p(b)});return i`<fieldset class="opening" data-test="opening-${c}">
+  </div>`;function a(r){let l=Number(e.up||"1");t("openings",Jp(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
+max(l-1,1)))}}function a2(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=b=>s[`${d}\
+.${b}`]??[],h=Object.keys(Yo).map(b=>`${d}.${b}`),f=Object.entries(s).filter(([b])=>(b===d||b.startsWith(`${d}\
+.`))&&!h.includes(b)).flatMap(([,b])=>b),g=(b,v,R,Y="")=>A({name:`opening-${c}-${Yo[b]}`,label:v,unit:R,placeholder:Y,
+value:e[Yo[b]],keys:b==="code"?"text":"decimal",change:x=>a({[Yo[b]]:x}),wrong:p(b)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
       <label class="tick"
@@ -4400,58 +4401,58 @@ value:e[Ko[b]],keys:b==="code"?"text":"decimal",change:N=>a({[Ko[b]]:N}),wrong:p
             </button>`:u}
     </div>
     <div class="fields three">
-      ${g("v_opening_mm","V opening",P())} ${g("angle_deg","Angle","°")}
-      ${g("shoulder_radius_mm","Shoulder radius",P())}
-      ${X({name:`opening-${c}-face`,label:"Face",value:e.face||"top",options:qp,change:b=>a({face:b}),wrong:p(
+      ${g("v_opening_mm","V opening",N())} ${g("angle_deg","Angle","°")}
+      ${g("shoulder_radius_mm","Shoulder radius",N())}
+      ${X({name:`opening-${c}-face`,label:"Face",value:e.face||"top",options:Kp,change:b=>a({face:b}),wrong:p(
 "face")})}
-      ${g("centre_mm","Off the middle",P(),"0")}
-      ${g("rating_kn_per_m","Rating",nt().unit,"as the block")}
+      ${g("centre_mm","Off the middle",N(),"0")}
+      ${g("rating_kn_per_m","Rating",ot().unit,"as the block")}
       ${g("code","Code","","automatic")}
     </div>
     ${f.map(b=>i`<p class="wrong">${b}</p>`)}
-  </fieldset>`}var Mb=m(()=>{y();$n();ur();L();z()});function ji({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=u,reader:l,groups:c=Ds[e]}){return i`<div class="workbench">
+  </fieldset>`}var Tb=m(()=>{y();$n();pr();L();G()});function Ui({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=u,reader:l,groups:c=Hs[e]}){return i`<div class="workbench">
     ${c.map((d,p)=>i`<section class="panel ${d.part}">
           <h2>${d.title}</h2>
-          ${p===0?r:u} ${d.part==="outline"?kd(o):u}
+          ${p===0?r:u} ${d.part==="outline"?vd(o):u}
           <div class="fields">
-            ${d.fields.filter(({when:h,hidden:f})=>!f&&(!h||h(t))).map(h=>h.type==="openings"?Tb({draft:t,change:n,
-wrong:s}):a2(h,t[h.name]??"",f=>n(h.name,f),{wrong:s[h.name],options:a[h.name],assumed:o?.assumed[h.name],reader:l}))}
+            ${d.fields.filter(({when:h,hidden:f})=>!f&&(!h||h(t))).map(h=>h.type==="openings"?Sb({draft:t,change:n,
+wrong:s}):r2(h,t[h.name]??"",f=>n(h.name,f),{wrong:s[h.name],options:a[h.name],assumed:o?.assumed[h.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function kd(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${e?.fault?Hi(e.fault):e?.parts.length?i`<div class="outlines">${nb(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+  </div>`}function vd(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+    ${e?.fault?ji(e.fault):e?.parts.length?i`<div class="outlines">${tb(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${e?.wrong.map(t=>i`<p class="wrong" data-test="outline-wrong">${t}</p>`)}
     ${e?Ue(e.checks,{quiet:!0}):u}
-  </div>`}function a2(e,t,n,{wrong:s=[],options:o=e.options,assumed:a,reader:r}){let{name:l,label:c,type:d}=e;
-if(d==="pick"||d==="yes"){let g=e.blank?[["",e.blank],...o??[]]:o??[];return Ob(e,X({name:l,label:c,value:t,options:g,
-change:n,wrong:s}))}if(d==="points"||d==="note"){let g=e.dxf?xb(l,r(e.dxf,l)):u;return r2(e,t,i`${g}${i2(e,t,n,
+  </div>`}function r2(e,t,n,{wrong:s=[],options:o=e.options,assumed:a,reader:r}){let{name:l,label:c,type:d}=e;
+if(d==="pick"||d==="yes"){let g=e.blank?[["",e.blank],...o??[]]:o??[];return Mb(e,X({name:l,label:c,value:t,options:g,
+change:n,wrong:s}))}if(d==="points"||d==="note"){let g=e.dxf?kb(l,r(e.dxf,l)):u;return i2(e,t,i`${g}${l2(e,t,n,
 s)}`)}let p=Ab(e),h=["number","length","force","rating","speed"].includes(d)?"decimal":"text",f=A({name:l,label:c,
-mark:_b[l],value:t,change:n,wrong:s,unit:p,keys:h,hint:[vd(a),l2(e,t)].filter(Boolean).join(" "),placeholder:e.
+mark:yb[l],value:t,change:n,wrong:s,unit:p,keys:h,hint:[_d(a),c2(e,t)].filter(Boolean).join(" "),placeholder:e.
 blank??(a===void 0?"":"assumed")});return d==="rating"?i`<div class="broad">
       ${f}${t.trim()?u:k("unknown",`${c} unknown`)}
-    </div>`:Ob(e,f)}function r2({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
+    </div>`:Mb(e,f)}function i2({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
         <summary>${t}</summary>
         ${s}
-      </details>`:s}function Ab({type:e,unit:t=""}){return e==="force"?pt().unit:e==="rating"?nt().unit:e==="s\
-peed"?`${P()}/s`:["length","lengths","points"].includes(e)?P():t}function i2(e,t,n,s){let{name:o,label:a,hint:r,
-type:l}=e;return Kn({name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Ab(e),lines:l==="points"?7:2})}function l2({
+      </details>`:s}function Ab({type:e,unit:t=""}){return e==="force"?ht().unit:e==="rating"?ot().unit:e==="s\
+peed"?`${N()}/s`:["length","lengths","points"].includes(e)?N():t}function l2(e,t,n,s){let{name:o,label:a,hint:r,
+type:l}=e;return Jn({name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Ab(e),lines:l==="points"?7:2})}function c2({
 type:e,hint:t="",counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${ie(Gt("counted_mm",n))} is cou\
-nted with (common practice).`),e==="rating"&&!s.trim()&&o.push(Qp),(e==="force"||e==="rating")&&o.push(c2(e,s)),
-e==="lengths"&&o.push(d2(s)),o.filter(Boolean).join(" ")}function c2(e,t){if(C().units==="inch")return"Short t\
+nted with (common practice).`),e==="rating"&&!s.trim()&&o.push(eh),(e==="force"||e==="rating")&&o.push(d2(e,s)),
+e==="lengths"&&o.push(u2(s)),o.filter(Boolean).join(" ")}function d2(e,t){if(P().units==="inch")return"Short t\
 ons, of 2000 lb; metric ones with a t.";let n=cn(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";
-let s=Number(n)*va;return`In metric tons: ${$(e==="force"?me(s):Ie(s))}.`}function d2(e){let t=e.split(/[,;\n]/).
-filter(n=>n.trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}function Lb(e,t){let n=_d.flatMap(({fields:o})=>o).
-filter(({name:o,blank:a,type:r})=>(a==="unknown"||r==="rating")&&!e.draft[o]?.trim()).length,s=_d.some(({fields:o})=>o.
-some(({name:a})=>e.wrong[a]?.length));return i`${ji({...e,kind:"press",groups:u2})}
-    <details class="more-figures" data-test="more-figures" ?open=${t||s}>
+let s=Number(n)*ka;return`In metric tons: ${$(e==="force"?me(s):Ie(s))}.`}function u2(e){let t=e.split(/[,;\n]/).
+filter(n=>n.trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}function Lb(e,{kept:t,open:n}){let s=Ob.
+flatMap(({fields:o})=>o).filter(({name:o,blank:a,type:r})=>(a==="unknown"||r==="rating")&&!e.draft[o]?.trim()).
+length;return i`${Ui({...e,kind:"press",groups:p2})}
+    <details class="fold more-figures" data-test="more-figures" ?open=${n}>
       <summary>
-        More figures${n?i` <span class="soft">(${n} not known)</span>`:u}
+        More figures${s?i` <span class="soft">(${s} not known)</span>`:u}
       </summary>
       <p>Each may stay unknown. An answer that depends on one says so and asks for it.</p>
-      ${t?p2():wd()} ${ji({...e,kind:"press",groups:_d})}
-    </details>`}var vd,Ob,u2,_d,p2,Ui=m(()=>{y();bd();kb();ba();re();Ul();L();G();Sb();z();ct();Mb();vd=e=>e===
-void 0?"":`Counted with ${ie(Gt("assumed_mm",e))}, assumed.`;Ob=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:
-n;u2=Ds.press.slice(0,1),_d=Ds.press.slice(1);p2=()=>se("Where each size is measured",wd(),{test:"sketch",open:!1})});function Eb(e,t){return i`<section class="panel" id="zero" data-test="zero">
+      ${t?h2():wd()} ${Ui({...e,kind:"press",groups:Ob})}
+    </details>`}var _d,Mb,p2,Ob,h2,Vi=m(()=>{y();bd();vb();wa();re();zl();L();V();xb();G();tt();Tb();_d=e=>e===
+void 0?"":`Counted with ${ie(Gt("assumed_mm",e))}, assumed.`;Mb=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:
+n;p2=Hs.press.slice(0,1),Ob=Hs.press.slice(1);h2=()=>se("Where each size is measured",wd(),{test:"sketch",open:!1})});function Eb(e,t){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
       What results taught of this press’s error no longer holds then. It is measured again from the next piece
@@ -4465,46 +4466,48 @@ n;u2=Ds.press.slice(0,1),_d=Ds.press.slice(1);p2=()=>se("Where each size is meas
         It is another press
       </button>
     </div>
-  </section>`}var Nb=m(()=>{y()});var Pb={};ae(Pb,{show:()=>h2});async function h2(e){let t=q(oe.press),s=(await he("holders",e.signal)).items.map(
-({code:O,name:R})=>[O,`${O}, ${R}`]),o=async O=>(await he(O,e.signal)).items.flatMap(ac).map(({code:R,name:N})=>[
-R,N?`${R}, ${N}`:R]),a=mb(),[r,l,c,d]=t?await Promise.all([ub(e.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,h={before:null,after:null},f=null,g=await yo({async read(O){let R=await(t?er:Qa)(O);return p=
-R.etag,h.before=R.press?.depth_zeroed_at??null,R.press??void 0},async write(O){let R=await bp(O,p);h.after=R.depth_zeroed_at},
-blank:{},boxes:Et("press"),toDraft:O=>fr("press",O),fromDraft:(O,R)=>({...gr("press",O,R),depth_zeroed_at:R?.depth_zeroed_at??
-null,gauge_zeroed_at:R?.gauge_zeroed_at??null}),preview:t?Wi("press",O=>{f=O,g.show()},e.signal):void 0,draw:()=>g&&
-v(),done(){Z(h.after===h.before?"The press is saved.":"The press is saved. Its error is measured anew."),ce("/\
-shop")}},e.signal);e.title("The press"),t||(f=Ii(g.state.kept));let b=(...O)=>{let R=new Date().toISOString();
-for(let N of O)g.state.kept[N]=R;g.save()};function v(){let{state:O,change:R,save:N}=g;e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
-        <h1>${O.kept?.name??"The press"}</h1>
+  </section>`}var Nb=m(()=>{y()});var Pb={};ae(Pb,{show:()=>m2});async function m2(e){let t=z(oe.press),s=(await he("holders",e.signal)).items.map(
+({code:x,name:S})=>[x,`${x}, ${S}`]),o=async x=>(await he(x,e.signal)).items.flatMap(ac).map(({code:S,name:T})=>[
+S,T?`${S}, ${T}`:S]),a=hb(),[r,l,c,d]=t?await Promise.all([db(e.signal),o("metals"),o("dies"),o("punches")]):[
+null,[],[],[]],p=null,h={before:null,after:null},f=null,g=await vo({async read(x){let S=await(t?tr:er)(x);return p=
+S.etag,h.before=S.press?.depth_zeroed_at??null,S.press??void 0},async write(x){let S=await wp(x,p);h.after=S.depth_zeroed_at},
+blank:{},boxes:Et("press"),toDraft:x=>gr("press",x),fromDraft:(x,S)=>({...$r("press",x,S),depth_zeroed_at:S?.depth_zeroed_at??
+null,gauge_zeroed_at:S?.gauge_zeroed_at??null}),preview:t?Di("press",x=>{f=x,g.show()},e.signal):void 0,draw:()=>g&&
+Y(),done(){K(h.after===h.before?"The press is saved.":"The press is saved. Its error is measured anew."),ce("/\
+shop")}},e.signal);e.title("The press");let b=xn();t||(f=Wi(g.state.kept));let v=(...x)=>{let S=new Date().toISOString();
+for(let T of x)g.state.kept[T]=S;g.save()},R=x=>{g.change("deflection_mm",x),zn("deflection_mm")};function Y(){
+let{state:x,change:S,save:T}=g;e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+        <h1>${x.kept?.name??"The press"}</h1>
         ${t?i`<p>
-                ${O.kept?"Take every figure from the press's own plate and manual.":"No press yet. Name, force\
+                ${x.kept?"Take every figure from the press's own plate and manual.":"No press yet. Name, force\
  and bed length are enough, from its own plate."}
                 What is not known may stay empty.
               </p>`:u}
-        ${O.clash?io(O.clash,"press",{saveMine:N,takeTheirs:g.takeTheirs}):u}
-        ${pb(r,()=>b("gauge_zeroed_at"))}
-        <form novalidate @submit=${_e(N)}>
-          ${_o(oe.press,Lb({draft:O.draft,change:R,wrong:O.wrong,preview:f,reader:g.reader,options:{holder:s}},
-!!O.kept))}
+        ${x.clash?co(x.clash,"press",{saveMine:T,takeTheirs:g.takeTheirs}):u}
+        ${ub(r,()=>v("gauge_zeroed_at"))}
+        <form novalidate @submit=${_e(T)}>
+          ${ko(oe.press,Lb({draft:x.draft,change:S,wrong:x.wrong,preview:f,reader:g.reader,options:{holder:s}},
+{kept:!!x.kept,open:!!x.kept&&b}))}
           <div role="alert">
-            ${O.others.map(T=>i`<p class="wrong-line" data-test="not-saved">${T}</p>`)}
+            ${x.others.map(D=>i`<p class="wrong-line" data-test="not-saved">${D}</p>`)}
           </div>
           <div class="buttons">
-            ${t?i`<button class="button next" data-test="save" ?disabled=${O.busy}>
-                    ${O.busy?"Saving…":"Save the press"}
+            ${t?i`<button class="button next" data-test="save" ?disabled=${x.busy}>
+                    ${x.busy?"Saving…":"Save the press"}
                   </button>`:u}
             <a class="button" href="/shop">Back to the shop</a>
           </div>
         </form>
-        ${t&&O.kept?$b(a,{metals:l,dies:c,punches:d},{draw:v,take:T=>R("deflection_mm",T)}):u}
-        ${t&&O.kept?Eb(()=>b("depth_zeroed_at"),()=>b("depth_zeroed_at","gauge_zeroed_at")):u}`)}v(),e.ready()}
-var Cb=m(()=>{y();be();Nt();Bi();tt();fd();we();Ce();lo();Fi();hb();ss();bb();Ui();Nb();z()});function Bb(e,t,n,s){let{angles:o,wrong:a}=ga(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=Qn(
+        ${t&&x.kept?gb(a,{metals:l,dies:c,punches:d},{draw:Y,take:R}):u}
+        ${t&&x.kept?Eb(()=>v("depth_zeroed_at"),()=>v("depth_zeroed_at","gauge_zeroed_at")):u}`),document.querySelectorAll(
+".workbench :is(.wrong, .fault)").forEach(Gn)}Y(),e.ready()}var Cb=m(()=>{y();be();Nt();Ii();st();fd();we();Ce();
+uo();Hi();pb();rs();$b();Vi();Nb();Qe();tt();G()});function Bb(e,t,n,s){let{angles:o,wrong:a}=$a(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=ns(
 t),p={id:e,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?f2(s.set,a):n.set_angle_deg;for(let[h,f]of m2)s[h].trim()&&(p[f]=ne(s[h]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),C().name&&(p.by=C().name),{body:p,wrong:a}}function f2(e,t){
-let{angles:n}=ga({...Vi,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var Vi,m2,Rb,Ib=m(()=>{wr();En();re();L();Vi={...ma,depth:"",flat:"",
-leftFlange:"",rightFlange:""},m2=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
+s.set.trim()?g2(s.set,a):n.set_angle_deg;for(let[h,f]of f2)s[h].trim()&&(p[f]=ne(s[h]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),P().name&&(p.by=P().name),{body:p,wrong:a}}function g2(e,t){
+let{angles:n}=$a({...Gi,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
+ in degrees, such as 88.5."]),n.measured_deg}var Gi,f2,Rb,Ib=m(()=>{yr();Nn();re();L();Gi={...fa,depth:"",flat:"",
+leftFlange:"",rightFlange:""},f2=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
 eft_mm"],["rightFlange","flange_right_mm"],["radius","radius_mm"]],Rb=e=>Object.entries(e).some(([t,n])=>t!=="\
 places"&&t!=="lot"&&n.trim()!=="")});function Fb(e,t){let n=Math.min((Wb-2*Db-34)/e,170/t),[s,o]=[e*n,t*n],[a,r]=[Db+34,24],[l,c,d]=[a+s,r+o,a+s/2],
 p=$(w(e,{digits:0})),h=$(w(t,{digits:0}));return i`<svg
@@ -4531,7 +4534,7 @@ p=$(w(e,{digits:0})),h=$(w(t,{digits:0}));return i`<svg
       ${h}
     </text>
   </svg>`}var Wb,Db,Hb=m(()=>{y();L();Wb=400,Db=30});function Vb({before:e,after:t,points:n=[],size:s=1,words:o}){let a=[e.low,e.high,t.low,t.high,...n.map(p=>p.value)],
-[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return u;let c=Us(r,l,{from:Ub,to:jb-Ub,size:s,most:5}),{at:d}=c;
+[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return u;let c=Gs(r,l,{from:Ub,to:jb-Ub,size:s,most:5}),{at:d}=c;
 return i`<svg
     class="drawing band-picture"
     viewBox="0 0 ${jb} 112"
@@ -4540,30 +4543,30 @@ return i`<svg
     data-test="band-picture">
     ${c.marks.map(p=>_`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${g2}>${p.text}</text>`)}
+            font-size=${$2}>${p.text}</text>`)}
     <path
       class="was"
       d="M${d(e.low)} 24H${d(e.high)}M${d(e.low)} 17v14M${d(e.high)} 17v14M${d(e.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${d(t.low)} 52H${d(t.high)}" data-test="band-after" />
     <path class="now-middle" d="M${d(t.nominal)} 42v20" />
-    ${n.map(p=>$2(d(p.value),74,p))}
-  </svg>`}function $2(e,t,{id:n,outlier:s,weight:o=1}){return s?_`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+
+    ${n.map(p=>b2(d(p.value),74,p))}
+  </svg>`}function b2(e,t,{id:n,outlier:s,weight:o=1}){return s?_`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+
 6} ${t-6}l-12 12"
         data-test="band-point" data-id=${n} data-odd="true"/>`:_`<circle class="result-point" cx=${e} cy=${t} r=${o<
 .25?3:6} data-test="band-point"
-        data-id=${n}/>`}var jb,Ub,g2,Gb=m(()=>{y();ic();jb=340,Ub=24,g2=17});function Zb({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
+        data-id=${n}/>`}var jb,Ub,$2,Gb=m(()=>{y();ic();jb=340,Ub=24,$2=17});function Zb({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
 te(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(t.nominal)}</b> (${o(t.low)} to ${o(t.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
     ${[zb(n,"measured flange"),zb(s,"strip")].filter(Boolean).join(" and ")} of this
     metal.
-  </p>`}function Gi(e){if(!e.length)return i`<p data-test="no-figures">No figure changed.</p>`;let t=e.flatMap(
+  </p>`}function zi(e){if(!e.length)return i`<p data-test="no-figures">No figure changed.</p>`;let t=e.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: results"];return t.some(s=>(s.weight??1)<.25)&&n.push("s\
 mall ones, of other sheet or tools, count little"),t.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${e.
-map(b2)}</div>
-    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:u}`}function b2(e){let{what:t,before:n,after:s,trials:o,
-points:a=[]}=e,r=c=>w2(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
+map(w2)}</div>
+    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:u}`}function w2(e){let{what:t,before:n,after:s,trials:o,
+points:a=[]}=e,r=c=>y2(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
     <h3>
       ${l} <small>${o===0?"no results":o===1?"1 result":`${o} results`}</small>
     </h3>
@@ -4577,14 +4580,14 @@ points:a=[]}=e,r=c=>w2(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i
         <dd data-test="after">${qb(s,r)}</dd>
       </div>
     </dl>
-    ${Vb({before:n,after:s,points:a,size:e.unit==="mm"&&P()==="in"?Se:1,words:`${l}: before ${Kb(n,r)}, now ${Kb(
+    ${Vb({before:n,after:s,points:a,size:e.unit==="mm"&&N()==="in"?Se:1,words:`${l}: before ${Kb(n,r)}, now ${Kb(
 s,r)}, ${a.length} results drawn.`})}
-  </section>`}function w2(e,t){return e==="deg"?x(t):e==="mm"?w(t,{digits:2}):{text:te(t,3),unit:e}}var zb,qb,
-Kb,xd=m(()=>{y();Gb();L();zb=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";qb=(e,t)=>i`<b>${$(t(e.nominal))}</b>
+  </section>`}function y2(e,t){return e==="deg"?M(t):e==="mm"?w(t,{digits:2}):{text:te(t,3),unit:e}}var zb,qb,
+Kb,kd=m(()=>{y();Gb();L();zb=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";qb=(e,t)=>i`<b>${$(t(e.nominal))}</b>
     <span class="band">${t(e.low).text} to ${t(e.high).text}</span>`,Kb=({low:e,high:t},n)=>`${n(e).text} to ${$(
 n(t))}`});function ew(e,{metals:t,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:d}=e,p=(f,g,b={})=>A(
-{name:f,label:g,value:r[f],wrong:W(c,f),change:v=>Object.assign(r,{[f]:v}),unit:P(),next:!0,...b}),h=(f,g,b)=>X(
-{name:f,label:g,value:r[f],options:b,wrong:W(c,f),change:v=>{Object.assign(r,{[f]:v}),a()}});return i`<form novalidate data-test="choose-form" @submit=${_e(
+{name:f,label:g,value:r[f],wrong:I(c,f),change:v=>Object.assign(r,{[f]:v}),unit:N(),next:!0,...b}),h=(f,g,b)=>X(
+{name:f,label:g,value:r[f],options:b,wrong:I(c,f),change:v=>{Object.assign(r,{[f]:v}),a()}});return i`<form novalidate data-test="choose-form" @submit=${_e(
 o)}>
     <p>One strip, bent and measured, turns the handbook’s figures into those of your metal and your tools.</p>
     ${Qb(e)}
@@ -4595,7 +4598,7 @@ o)}>
       ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
       ${h("die","Die",Jb(n,r.die))}
       ${h("punch","Punch",Jb(s,r.punch))}
-      ${A({name:"lot",label:"Lot or heat",value:l.lot,wrong:W(c,"lot"),change:f=>Object.assign(l,{lot:f}),hint:"\
+      ${A({name:"lot",label:"Lot or heat",value:l.lot,wrong:I(c,"lot"),change:f=>Object.assign(l,{lot:f}),hint:"\
 As on the sheet’s tag, if you know it."})}
     </div>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4605,7 +4608,7 @@ As on the sheet’s tag, if you know it."})}
     </div>
   </form>`}function Jb(e,t){let n=e.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=t&&!e.some(({code:o})=>o===t)?
 [[t,`${t} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function tw({bend:e},{go:t}){let n=e.
-worst!=="stop"&&e.die&&e.punch,s=$(w(_2,{digits:0}));return i`${Sr(e.checks)}
+worst!=="stop"&&e.die&&e.punch,s=$(w(v2,{digits:0}));return i`${Tr(e.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
         ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
@@ -4630,11 +4633,11 @@ worst!=="stop"&&e.die&&e.punch,s=$(w(_2,{digits:0}));return i`${Sr(e.checks)}
           Die <b>${e.die??"none"}</b>, punch <b>${e.punch??"none"}</b>
         </div>
         <div class="set-figures">
-          ${et("Angle to set",x(e.set_angle_deg),"set-angle")}
-          ${et("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
+          ${nt("Angle to set",M(e.set_angle_deg),"set-angle")}
+          ${nt("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
-        ${Fs(e.first_hit)}
-        <div class="figures">${Jo("Allow for",e)}</div>
+        ${js(e.first_hit)}
+        <div class="figures">${Qo("Allow for",e)}</div>
       </div>
       <div class="strip-pictures">
         ${Fb(Yb,e.bend_length_mm)}
@@ -4642,7 +4645,7 @@ worst!=="stop"&&e.die&&e.punch,s=$(w(_2,{digits:0}));return i`${Sr(e.checks)}
 words:"The strip on the die before the bend"}):u}
       </div>
     </div>
-    ${Hs(e.checks)} ${Sn(e.checks)}
+    ${Us(e.checks)} ${Tn(e.checks)}
     <div class="step-nav" role="group" aria-label="Test bend">
       <button type="button" class="button" data-test="back" @click=${()=>t("choose")}>Back</button>
       ${n?i`<button type="button" class="button next" data-test="next" @click=${()=>t("measure")}>
@@ -4651,11 +4654,11 @@ words:"The strip on the die before the bend"}):u}
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
     </div>`}function nw(e,{go:t,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=e,c=(p,h,f,g={})=>A({name:h,
-label:f,value:o[p],wrong:W(a,h),change:b=>Object.assign(o,{[p]:b}),unit:P(),next:!0,...g}),d={keys:"decimal",unit:"\
+label:f,value:o[p],wrong:I(a,h),change:b=>Object.assign(o,{[p]:b}),unit:N(),next:!0,...g}),d={keys:"decimal",unit:"\
 °"};return i`<form novalidate data-test="measure-form" @submit=${_e(n)}>
     ${Qb(e)}
     <p>
-      <b>Out of the tools, lying free.</b> Wanted: ${$(x(r.included_angle_deg))}. The angle is
+      <b>Out of the tools, lying free.</b> Wanted: ${$(M(r.included_angle_deg))}. The angle is
       needed; the lengths and the radius improve the figures.
     </p>
     <div class="measures">
@@ -4684,10 +4687,10 @@ ust fits."})}
     </div>
     <details
       class="more-measured"
-      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>W(a,p).length)}>
+      ?open=${["set_angle_deg","punch_depth_mm","note"].some(p=>I(a,p).length)}>
       <summary>Another setting, depth shown, note</summary>
       <div class="test-fields">
-        ${c("set","set_angle_deg","Angle that was set",{...d,placeholder:x(r.set_angle_deg).text,hint:"Leave i\
+        ${c("set","set_angle_deg","Angle that was set",{...d,placeholder:M(r.set_angle_deg).text,hint:"Leave i\
 t if it was set as shown."})}
         ${c("depth","punch_depth_mm","Depth the press showed",{hint:"Travel from first touch of the flat sheet\
 , if the press shows it."})}
@@ -4704,7 +4707,7 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
       ${e.said.map(d=>i`<p>${Me(d)}</p>`)}
     </div>
     ${r?u:i`<section class="panel urgent" data-test="teaches-nothing">
-            <p>${k("caution")} <b>Kept, but it does not count.</b> ${qo(c)}</p>
+            <p>${k("caution")} <b>Kept, but it does not count.</b> ${Zo(c)}</p>
             ${l?i`<p>
                     <a href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-confirm"
                       >Say that it was right, or wrong</a
@@ -4713,17 +4716,17 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
           </section>`}
     ${e.outliers.length?i`<section class="panel urgent" data-test="outliers">
             <h2>${k("caution","Odd one out")}</h2>
-            ${e.outliers.map(({said:d})=>i`<p>${qo(d)}</p>`)}
+            ${e.outliers.map(({said:d})=>i`<p>${Zo(d)}</p>`)}
             <p>
               Measured wrong? <a href="/shop/learned/${encodeURIComponent(t.metal)}">Forget it</a>, and the
               figures are as before.
             </p>
           </section>`:u}
-    ${Gi(e.figures)}
+    ${zi(e.figures)}
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${e.cards.length?i`<ul class="rows">
-              ${e.cards.map(v2)}
+              ${e.cards.map(k2)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4733,18 +4736,18 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
       <a class="button next" href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-learned"
         >Measured springback</a
       >
-    </div>`}var y2,Yb,_2,Xb,Qb,v2,ow=m(()=>{y();Xo();Hb();L();ft();z();cd();Qo();G();ts();xd();Mn();gt();y2=[[
-"choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],Yb=300,_2=102,Xb=e=>i`<ol class="stages" aria-label="Stages">
-    ${y2.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
-  </ol>`,Qb=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:u;v2=({code:e,title:t,
+    </div>`}var _2,Yb,v2,Xb,Qb,k2,ow=m(()=>{y();ea();Hb();L();gt();G();cd();ta();V();os();kd();On();Qe();_2=[[
+"choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],Yb=300,v2=102,Xb=e=>i`<ol class="stages" aria-label="Stages">
+    ${_2.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
+  </ol>`,Qb=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:u;k2=({code:e,title:t,
 said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
     <a href="/c/${e}">
       <span class="lead">${t||e}</span> <span class="code">${e}</span>
       <span class="more">${n.map(Me).join("; ")}</span>
     </a>
-  </li>`});var aw={};ae(aw,{show:()=>x2});async function x2(e){e.title("Test bend"),e.render(Pe("Looking into the crib…"));
-let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await he(b,e.signal)).items)),o=$r(e.query);
-o.metal||=t[0]?.code??"",o.bend_length_mm||=P()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Vi},bend:null,
+  </li>`});var aw={};ae(aw,{show:()=>S2});async function S2(e){e.title("Test bend"),e.render(Pe("Looking into the crib…"));
+let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await he(b,e.signal)).items)),o=br(e.query);
+o.metal||=t[0]?.code??"",o.bend_length_mm||=N()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Gi},bend:null,
 answer:null,id:Ee(),wrong:{},general:"",busy:!1};kt(()=>a.stage==="measure"&&Rb(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>e.render(i`<article
         class="test-bend"
@@ -4756,30 +4759,30 @@ g what you measured?":null);let r=()=>e.render(i`<article
         ${Xb(a.stage)} ${l()}
       </article>`);function l(){let b={draw:r,go:c,choose:d,send:p,again:h};return a.stage==="bend"?tw(a,b):a.
 stage==="measure"?nw(a,b):a.stage==="taught"?sw(a,t,b):ew(a,{metals:t,dies:n,punches:s},b)}function c(b){Object.
-assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function d(){let b=Zo(o);if(b.length)return f(
-Object.fromEntries(b.map(v=>[v,k2[v]])));history.replaceState(null,"",`/shop/test-bend?${br(o)}`),await g(async()=>{
-let v=await M("POST","/bend",{body:Qn(o),signal:e.signal});a.bend=v.body,c("bend")})}async function p(){let{body:b,
-wrong:v}=Bb(a.id,o,a.bend,a.typed);if(Object.keys(v).length)return f(v);await g(async()=>{let O=await M("POST",
-"/test-bends",{body:b,timeout:2e4});a.answer=O.body,c("taught"),D()})}function h(){Object.assign(a,{typed:{...Vi,
+assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function d(){let b=Jo(o);if(b.length)return f(
+Object.fromEntries(b.map(v=>[v,x2[v]])));history.replaceState(null,"",`/shop/test-bend?${wr(o)}`),await g(async()=>{
+let v=await O("POST","/bend",{body:ns(o),signal:e.signal});a.bend=v.body,c("bend")})}async function p(){let{body:b,
+wrong:v}=Bb(a.id,o,a.bend,a.typed);if(Object.keys(v).length)return f(v);await g(async()=>{let R=await O("POST",
+"/test-bends",{body:b,timeout:2e4});a.answer=R.body,c("taught"),W()})}function h(){Object.assign(a,{typed:{...Gi,
 lot:a.typed.lot,places:a.typed.places},answer:null,id:Ee()}),d()}function f(b,v=""){Object.assign(a,{wrong:b,general:v}),
 r(),Ot(b)}async function g(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(v){
-return e.signal.aborted?void 0:(a.busy=!1,f(v instanceof E?v.errors:{},S2(v)))}a.busy=!1,r()}}xe(r,e.signal),r(),
-e.ready()}function S2(e){return e instanceof E?e.message:e instanceof V?"The shop’s server does not answer. Wh\
-at you typed stays here: try again.":String(e)}var k2,rw=m(()=>{y();H();wr();be();Ne();Ce();re();ye();Ib();L();
-z();We();ow();k2={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
+return e.signal.aborted?void 0:(a.busy=!1,f(v instanceof E?v.errors:{},T2(v)))}a.busy=!1,r()}}xe(r,e.signal),r(),
+e.ready()}function T2(e){return e instanceof E?e.message:e instanceof U?"The shop’s server does not answer. Wh\
+at you typed stays here: try again.":String(e)}var x2,rw=m(()=>{y();H();yr();be();Ne();Ce();re();ye();Ib();L();
+G();We();ow();x2={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
  1.98."],bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you\
  want, such as 90."]}});function iw(e){if(!e)return u;let{set_by:t,offset_mm:n,results:s,strip:o}=e;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 e.apart)}>
     <h2>
-      The press <small>${t?T2[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${t?M2[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?M2(n,s):u}
+    ${n?O2(n,s):u}
     ${n?le("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):u}
     ${e.said.map(a=>i`<p>${Me(a)}</p>`)}
     ${o?le("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${O2(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${A2(o)}>Bend this strip</a>
             </p>`):u}
-  </section>`}function M2({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
+  </section>`}function O2({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(t).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(t)}</b> ${r?"as":"than"} the press shows
@@ -4787,16 +4790,16 @@ e.apart)}>
       >(${a(e)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var T2,O2,lw=m(()=>{y();L();G();pe();T2={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-O2=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var cw={};ae(cw,{show:()=>A2});async function A2(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
+  </p>`}var M2,A2,lw=m(()=>{y();L();V();pe();M2={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+A2=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var cw={};ae(cw,{show:()=>L2});async function L2(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
 title("Measured springback");let{items:s}=await he("metals",e.signal),o=s.find(({code:d})=>d===t);if(!o)return e.
 title("No such metal"),e.render(Te(`No metal ${t} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(`${o.name}: measured springback`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){
-let[d,p]=await Promise.all([M("GET",`/learned?${n}`,{signal:e.signal}),M("GET",`/test-bends?${n}`,{signal:e.signal})]),
+let[d,p]=await Promise.all([O("GET",`/learned?${n}`,{signal:e.signal}),O("GET",`/test-bends?${n}`,{signal:e.signal})]),
 h=d.body,{evidence:f}=p.body;Object.assign(a,{groups:h.groups,press:h.press}),a.evidence=[...f].sort((g,b)=>g.
-made_at<b.made_at?1:-1)}async function l(d,p){if(!a.busy){a.busy=d.id,c();try{let{body:h}=await M("POST",`/evi\
-dence/${encodeURIComponent(d.id)}/${p}`,{body:C().name?{by:C().name}:{},timeout:2e4});await r(),Z(E2(p,h.cards)),
-D()}catch(h){if(e.signal.aborted)return;if(!(h instanceof E||h instanceof V))throw h;Z(h.message)}a.busy="",c()}}
+made_at<b.made_at?1:-1)}async function l(d,p){if(!a.busy){a.busy=d.id,c();try{let{body:h}=await O("POST",`/evi\
+dence/${encodeURIComponent(d.id)}/${p}`,{body:P().name?{by:P().name}:{},timeout:2e4});await r(),K(N2(p,h.cards)),
+W()}catch(h){if(e.signal.aborted)return;if(!(h instanceof E||h instanceof U))throw h;K(h.message)}a.busy="",c()}}
 let c=()=>e.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(t)}">${o.name}</a>
         </p>
@@ -4808,18 +4811,18 @@ let c=()=>e.render(i`<p class="crumb">
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${iw(a.press)} ${N2(a.groups)}
+                  ${iw(a.press)} ${P2(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Results</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(d=>P2(d,a.busy,l))}
+                    ${a.evidence.map(d=>C2(d,a.busy,l))}
                   </ul>
                 </section>
               </div>`:Te("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),xe(c,e.signal),c(),e.ready()}function E2(e,t){let n=L2[e];return t.
+                cards count too.`)}`);await r(),xe(c,e.signal),c(),e.ready()}function N2(e,t){let n=E2[e];return t.
 length?`${n} ${t.length===1?"One card":`${t.length} cards`} would now plan differently: ${t.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function N2(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function P2(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}>
         <h2>
           ${$(w(t,{digits:2}))} over V
@@ -4830,11 +4833,11 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}
                 The metal springs back <b>${te(o.nominal,2)} times</b> as much as expected
                 (${te(o.low,2)} to ${te(o.high,2)}).
               </p>`:u}
-        ${a?Zb(a):u} ${Gi(r)}
+        ${a?Zb(a):u} ${zi(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function P2(e,t,n){
+      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function C2(e,t,n){
 let s=e.kind==="test bend"?"Test bend":i`First piece${e.code?i` of <a href="/c/${e.code}">${e.code}</a>`:u}`,o=[
-e.set_angle_deg===null?"":`set at ${$(x(e.set_angle_deg))}`,$(w(e.thickness_mm,{digits:2})),e.die?`die ${e.die}`:
+e.set_angle_deg===null?"":`set at ${$(M(e.set_angle_deg))}`,$(w(e.thickness_mm,{digits:2})),e.die?`die ${e.die}`:
 e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",de(e.made_at),Yt(e)];return i`<li
     class="row evidence ${e.forgotten?"forgotten":""}"
     data-test="evidence-row"
@@ -4842,16 +4845,16 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",de(e.made_
     data-forgotten=${String(e.forgotten)}>
     <div class="evidence-what">
       <p>
-        <span class="lead">${$(x(e.measured_deg))}</span> ${s}
+        <span class="lead">${$(M(e.measured_deg))}</span> ${s}
         ${e.forgotten?k("unknown","Forgotten"):e.asks?k("unknown","Does not count"):e.outlier?k("caution","Odd\
  one out"):u}
       </p>
       <p class="more">${o.filter(Boolean).join(" · ")}</p>
       ${e.note?i`<p>${e.note}</p>`:u}
-      ${e.said.length?i`<p class=${e.asks?"":"more"} data-test="evidence-words">${qo(e.said)}</p>`:u}
+      ${e.said.length?i`<p class=${e.asks?"":"more"} data-test="evidence-words">${Zo(e.said)}</p>`:u}
     </div>
     <div class="evidence-marks">
-      ${C2(e).map(([a,r])=>B(`evidence.${a}`,i`<button
+      ${R2(e).map(([a,r])=>C(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4860,27 +4863,27 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",de(e.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function C2({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var L2,dw=m(()=>{y();H();be();tt();re();ye();
-L();G();xd();pe();lw();We();Ve();L2={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var uw={};ae(uw,{show:()=>R2});async function R2(e){let t=Ja(e.params.kind);if(!t)return e.title("Not here"),e.
+  </li>`}function R2({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var E2,dw=m(()=>{y();H();be();st();re();ye();
+L();V();kd();pe();lw();We();Ve();E2={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var uw={};ae(uw,{show:()=>B2});async function B2(e){let t=Xa(e.params.kind);if(!t)return e.title("Not here"),e.
 render(Te("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=bn[t];
-e.title(s);let{items:a,kept:r}=await he(t,e.signal),l=wo(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+e.title(s);let{items:a,kept:r}=await he(t,e.signal),l=_o(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
-        ${r?u:B(oe[t],i`<a class="button" href="/shop/${t}/+" data-test="add">Add a ${n}</a>`)}
+        ${r?u:C(oe[t],i`<a class="button" href="/shop/${t}/+" data-test="add">Add a ${n}</a>`)}
       </div>
       ${r?i`<p data-test="kept">
               As this device last saw them.
-              ${B(oe[t],"Changing anything needs the shop's server.")}
+              ${C(oe[t],"Changing anything needs the shop's server.")}
             </p>`:u}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>t==="metals"?H2(c):B2(t,c,l))}
-            </ul>`:Te(`No ${o} yet`,B(oe[t],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),e.ready()}function B2(e,t,n){return i`<li class="row" data-test="row-${t.code}">
+              ${a.map(c=>t==="metals"?j2(c):I2(t,c,l))}
+            </ul>`:Te(`No ${o} yet`,C(oe[t],"Add what lies in the rack: plans choose from it.","The owner adds\
+ what lies in the rack."))}`),e.ready()}function I2(e,t,n){return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/${e}/${encodeURIComponent(t.code)}">
-      <span class="thumb">${bo(t.outline_mm,n)}</span>
+      <span class="thumb">${yo(t.outline_mm,n)}</span>
       <span class="who"
-        ><span class="lead">${t.code}</span> <span>${t.name}</span>${W2(t)}${I2(t)}</span
+        ><span class="lead">${t.code}</span> <span>${t.name}</span>${D2(t)}${W2(t)}</span
       >
       <span class="fact"><span class="what">Place</span>${yn(t)}</span>
       <span class="fact"
@@ -4888,62 +4891,62 @@ e.title(s);let{items:a,kept:r}=await he(t,e.signal),l=wo(a.map(c=>c.outline_mm??
       >
       ${t.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${t.segments_mm.length?i`${t.segments_mm.length}, up to
-                    ${$(w(D2(t.segments_mm),{digits:0}))}`:"not entered"}</span
+                    ${$(w(F2(t.segments_mm),{digits:0}))}`:"not entered"}</span
             >`:u}
-      <span class="fact"><span class="what">Condition</span>${F2(t)}</span>
+      <span class="fact"><span class="what">Condition</span>${H2(t)}</span>
     </a>
-  </li>`}function W2({shape:e,openings:t=[]}){return e!=="multi_v"?u:i`<span class="soft" data-test="block-vs"
+  </li>`}function D2({shape:e,openings:t=[]}){return e!=="multi_v"?u:i`<span class="soft" data-test="block-vs"
     >${t.map(n=>`${n.code}: V ${$(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function F2({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
+  >`}function H2({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
 op","Damaged"):e==="worn"?k("caution","Worn"):k("unknown");return i`${n}${t?i` <span class="soft">${t}</span>`:
-u}`}function H2(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
+u}`}function j2(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/metals/${encodeURIComponent(e.code)}">
       <span class="who"><span class="lead">${e.name}</span> <span class="soft">${e.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${t.low} to ${t.high} MPa</span>
       <span class="fact"><span class="what">Reliability</span>${t.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${e.gauge_family??"none"}</span>
     </a>
-  </li>`}var I2,D2,pw=m(()=>{y();be();L();G();pe();We();ba();I2=e=>e.assumed?.length?k("unknown","Sizes assume\
-d"):u;D2=e=>Math.max(...e)});function Td(e,t){let n=t.params.tool===Sd,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
-isNew:n,code:s,async read(a){return o=await(q(oe[e])?Xa:he)(e,a),o.items.find(r=>r.code===s)},async write(a){let r=o.
-items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await $p(e,r.toSpliced(
-l<0?r.length:l,0,...c),o.etag)},done(a){Z(a?`${a.name||s} is saved.`:`${s} is taken out.`),ce(`/shop/${e}`)},free(){
+  </li>`}var W2,F2,pw=m(()=>{y();be();L();V();pe();We();wa();W2=e=>e.assumed?.length?k("unknown","Sizes assume\
+d"):u;F2=e=>Math.max(...e)});function Sd(e,t){let n=t.params.tool===xd,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
+isNew:n,code:s,async read(a){return o=await(z(oe[e])?Qa:he)(e,a),o.items.find(r=>r.code===s)},async write(a){let r=o.
+items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await bp(e,r.toSpliced(
+l<0?r.length:l,0,...c),o.etag)},done(a){K(a?`${a.name||s} is saved.`:`${s} is taken out.`),ce(`/shop/${e}`)},free(){
 let a=e[0].toUpperCase();for(let r=1;;r+=1)if(!o.items.some(l=>l.code===`${a}${r}`))return`${a}${r}`},taken:a=>n&&
-o.items.some(r=>r.code===a.trim())}}var Sd,hw=m(()=>{be();tt();we();Ce();Sd="+"});function $w(e,t,n){let s=e==="holders"?[]:t.assumed??[];return{...n,...Object.fromEntries(s.map(o=>[o,""]))}}function bw(e,t,{
-draft:n,kept:s,shape:o}){if(e==="holders")return t;let a=s.assumed??[],r=(j2[n.shape]??[]).filter(l=>!n[l]?.trim()&&
-(o||a.includes(l)));return o?{...t,assumed:r,name:t.name||U2(o,n)}:{...t,assumed:r}}function U2({title:e,boxes:t},n){
-let s=P();return t===ya?`${e} ${n.angle_deg}°, R ${n.tip_radius_mm} ${s}`:t===gw?`V ${n.v_opening_mm} ${s}, ${n.
-angle_deg}°`:`${e}: ${V2(n.openings).join(", ")} ${s}`}function ww(e,t){let n=fw(t);return Xn(fw(e).map((s,o)=>({
-...At("")[0],v:s,angle:n.length===1?n[0]:n[o]??""})))}var bs,ya,gw,mw,zi,j2,V2,fw,Md=m(()=>{L();ur();bs=e=>e.split(
-" ").map(t=>t.split(",").map(Number)),ya=["angle_deg","tip_radius_mm","rating_kn_per_m","height_mm","segments_\
+o.items.some(r=>r.code===a.trim())}}var xd,hw=m(()=>{be();st();we();Ce();xd="+"});function $w(e,t,n){let s=e==="holders"?[]:t.assumed??[];return{...n,...Object.fromEntries(s.map(o=>[o,""]))}}function bw(e,t,{
+draft:n,kept:s,shape:o}){if(e==="holders")return t;let a=s.assumed??[],r=(U2[n.shape]??[]).filter(l=>!n[l]?.trim()&&
+(o||a.includes(l)));return o?{...t,assumed:r,name:t.name||V2(o,n)}:{...t,assumed:r}}function V2({title:e,boxes:t},n){
+let s=N();return t===_a?`${e} ${n.angle_deg}°, R ${n.tip_radius_mm} ${s}`:t===gw?`V ${n.v_opening_mm} ${s}, ${n.
+angle_deg}°`:`${e}: ${G2(n.openings).join(", ")} ${s}`}function ww(e,t){let n=fw(t);return ts(fw(e).map((s,o)=>({
+...At("")[0],v:s,angle:n.length===1?n[0]:n[o]??""})))}var _s,_a,gw,mw,qi,U2,G2,fw,Td=m(()=>{L();pr();_s=e=>e.split(
+" ").map(t=>t.split(",").map(Number)),_a=["angle_deg","tip_radius_mm","rating_kn_per_m","height_mm","segments_\
 mm"],gw=["v_opening_mm","angle_deg","rating_kn_per_m","height_mm","segments_mm"],mw=["openings","rating_kn_per\
-_m","height_mm","segments_mm"],zi={punches:[{key:"straight",title:"Straight",shape:"straight",ring:bs("0,0 11,\
-12 11,60 -11,60 -11,12"),boxes:ya},{key:"acute",title:"Acute",shape:"straight",ring:bs("0,0 10,36 10,60 -10,60\
- -10,36"),boxes:ya},{key:"gooseneck",title:"Gooseneck",shape:"gooseneck",ring:bs("0,0 7,8 26,26 26,38 13,50 13\
-,60 -13,60 -13,50 12,34 12,26 -7,8"),boxes:ya},{key:"radius",title:"Radius",shape:"straight",ring:bs("-12,8 -9\
-,3 -5,0.7 0,0 5,0.7 9,3 12,8 12,60 -12,60"),boxes:ya}],dies:[{key:"single",title:"Single V",shape:"single_v",ring:bs(
-"-22,-45 22,-45 22,0 11,0 0,-11 -11,0 -22,0"),boxes:gw},{key:"block",title:"Block of V’s",shape:"multi_v",ring:bs(
+_m","height_mm","segments_mm"],qi={punches:[{key:"straight",title:"Straight",shape:"straight",ring:_s("0,0 11,\
+12 11,60 -11,60 -11,12"),boxes:_a},{key:"acute",title:"Acute",shape:"straight",ring:_s("0,0 10,36 10,60 -10,60\
+ -10,36"),boxes:_a},{key:"gooseneck",title:"Gooseneck",shape:"gooseneck",ring:_s("0,0 7,8 26,26 26,38 13,50 13\
+,60 -13,60 -13,50 12,34 12,26 -7,8"),boxes:_a},{key:"radius",title:"Radius",shape:"straight",ring:_s("-12,8 -9\
+,3 -5,0.7 0,0 5,0.7 9,3 12,8 12,60 -12,60"),boxes:_a}],dies:[{key:"single",title:"Single V",shape:"single_v",ring:_s(
+"-22,-45 22,-45 22,0 11,0 0,-11 -11,0 -22,0"),boxes:gw},{key:"block",title:"Block of V’s",shape:"multi_v",ring:_s(
 "-30,-60 -8,-60 0,-52 8,-60 30,-60 30,-35 25,-30 30,-25 30,0 12,0 0,-12 -12,0 -30,0 -30,-20 -20,-30 -30,-40"),
-boxes:mw},{key:"angles",title:"Several angles",shape:"multi_v",ring:bs("-30,-60 -5,-60 0,-40 5,-60 30,-60 30,-\
-36 24,-30 30,-24 30,0 16,0 0,-8 -16,0 -30,0 -30,-24 -14,-30 -30,-36"),boxes:mw}]},j2={straight:["height_mm","b\
+boxes:mw},{key:"angles",title:"Several angles",shape:"multi_v",ring:_s("-30,-60 -5,-60 0,-40 5,-60 30,-60 30,-\
+36 24,-30 30,-24 30,0 16,0 0,-8 -16,0 -30,0 -30,-24 -14,-30 -30,-36"),boxes:mw}]},U2={straight:["height_mm","b\
 ody_width_mm"],gooseneck:["height_mm","body_width_mm","neck_relief_mm"],single_v:["shoulder_radius_mm","height\
-_mm","width_mm"],multi_v:["shoulder_radius_mm","height_mm","width_mm"]};V2=e=>At(e).map(({v:t})=>t);fw=e=>e.split(
+_mm","width_mm"],multi_v:["shoulder_radius_mm","height_mm","width_mm"]};G2=e=>At(e).map(({v:t})=>t);fw=e=>e.split(
 /[,;]/).map(t=>t.trim()).filter(Boolean)});function yw(e){let{kind:t,shape:n,preview:s}=e;return i`<div class="workbench">
     <section class="panel what">
       <h2>Which looks like it?</h2>
-      ${z2(t,n,e.pick)}
+      ${q2(t,n,e.pick)}
       <h2>What is engraved on it</h2>
       <div class="fields">
-        ${n.boxes.map(o=>o==="openings"?K2(e):q2(e,o))}
+        ${n.boxes.map(o=>o==="openings"?Z2(e):K2(e,o))}
         ${e.first}
       </div>
       <button type="button" class="button" data-test="all-sizes" @click=${e.allSizes}>All sizes</button>
     </section>
     <section class="panel outline">
       <h2>As it is counted with</h2>
-      ${kd(s)} ${Z2(s)}
+      ${vd(s)} ${Y2(s)}
     </section>
-  </div>`}function z2(e,t,n){let s=zi[e]??[],o=wo(s.map(({ring:a})=>a));return i`<div class="shapes" role="radiogroup" aria-label="Shape">
+  </div>`}function q2(e,t,n){let s=qi[e]??[],o=_o(s.map(({ring:a})=>a));return i`<div class="shapes" role="radiogroup" aria-label="Shape">
     ${s.map(a=>i`<label>
           <input
             type="radio"
@@ -4952,28 +4955,28 @@ _mm","width_mm"],multi_v:["shoulder_radius_mm","height_mm","width_mm"]};V2=e=>At
             data-test="shape-${a.key}"
             .checked=${a.key===t.key}
             @change=${()=>n(a)} />
-          ${bo(a.ring,o)}<span>${a.title}</span>
+          ${yo(a.ring,o)}<span>${a.title}</span>
         </label>`)}
-  </div>`}function q2({kind:e,draft:t,change:n,wrong:s,preview:o},a){let r=Et(e).find(c=>c.name===a);if(!r)return u;
-let l=r.type==="rating"?nt().unit:r.type==="number"?r.unit:P();return A({name:a,label:r.label,unit:l,keys:r.type===
-"lengths"?"text":"decimal",value:t[a]??"",change:c=>n(a,c),wrong:s[a],hint:vd(o?.assumed[a])||G2[a]?.hint,placeholder:o&&
-a in o.assumed?"assumed":""})}function K2({draft:e,change:t,wrong:n}){ln.openings!==(e.openings??"")&&Object.assign(
+  </div>`}function K2({kind:e,draft:t,change:n,wrong:s,preview:o},a){let r=Et(e).find(c=>c.name===a);if(!r)return u;
+let l=r.type==="rating"?ot().unit:r.type==="number"?r.unit:N();return A({name:a,label:r.label,unit:l,keys:r.type===
+"lengths"?"text":"decimal",value:t[a]??"",change:c=>n(a,c),wrong:s[a],hint:_d(o?.assumed[a])||z2[a]?.hint,placeholder:o&&
+a in o.assumed?"assumed":""})}function Z2({draft:e,change:t,wrong:n}){ln.openings!==(e.openings??"")&&Object.assign(
 ln,{openings:"",vs:"",angles:""});let s=r=>{Object.assign(ln,r),ln.openings=ww(ln.vs,ln.angles),t("openings",ln.
 openings)},o=Object.entries(n).filter(([r])=>r.startsWith("openings")),a=r=>o.filter(([l])=>l.endsWith("angle_\
 deg")===r).flatMap(([,l])=>l);return i`<div class="broad">
-      ${A({name:"vs",label:"V openings",unit:P(),value:ln.vs,change:r=>s({vs:r}),wrong:a(!1),hint:"All of the \
+      ${A({name:"vs",label:"V openings",unit:N(),value:ln.vs,change:r=>s({vs:r}),wrong:a(!1),hint:"All of the \
 block, with commas between."})}
     </div>
     ${A({name:"angles",label:"Angle of the V’s",unit:"°",keys:"text",value:ln.angles,change:r=>s({angles:r}),
-wrong:a(!0),hint:"One for all, or one for each, with commas between."})}`}function Z2(e){let t=Object.entries(
-e?.assumed??{});if(t.length===0)return u;let n=t.map(([s,o])=>`${Y2[s]??s} ${ie(w(o))}`).join(", ");return i`<p data-test="assumed">
+wrong:a(!0),hint:"One for all, or one for each, with commas between."})}`}function Y2(e){let t=Object.entries(
+e?.assumed??{});if(t.length===0)return u;let n=t.map(([s,o])=>`${J2[s]??s} ${ie(w(o))}`).join(", ");return i`<p data-test="assumed">
     ${k("unknown","Assumed")} ${n}: usual proportions, common practice without a source. Answers that
     depend on them say so; measure and enter them under All sizes.
-  </p>`}var G2,ln,Y2,_w=m(()=>{y();Nt();Md();L();ba();z();G();Ui();G2={height_mm:{hint:"May stay empty."},segments_mm:{
+  </p>`}var z2,ln,J2,_w=m(()=>{y();Nt();Td();L();wa();G();V();Vi();z2={height_mm:{hint:"May stay empty."},segments_mm:{
 hint:"Lengths with commas between. Empty: one piece as long as needed, assumed."},rating_kn_per_m:{hint:"As en\
-graved. Empty is unknown."}};ln={openings:"",vs:"",angles:""};Y2={height_mm:"height",body_width_mm:"width of t\
-he body",neck_relief_mm:"throat",width_mm:"width",shoulder_radius_mm:"shoulder radius"}});async function vw(e,t){let n=await yo({...t,blank:{poisson:.3},boxes:J2,toDraft:o=>({code:String(o.code??""),...sh(
-o)}),fromDraft:o=>({...oh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
+graved. Empty is unknown."}};ln={openings:"",vs:"",angles:""};J2={height_mm:"height",body_width_mm:"width of t\
+he body",neck_relief_mm:"throat",width_mm:"width",shoulder_radius_mm:"shoulder radius"}});async function vw(e,t){let n=await vo({...t,blank:{poisson:.3},boxes:X2,toDraft:o=>({code:String(o.code??""),...oh(
+o)}),fromDraft:o=>({...ah(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
 title("No such metal"),e.render(Te(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(t.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,d={})=>A({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
@@ -4992,88 +4995,88 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
                     >Test bend</a
                   >`)}
               </div>`}
-        ${o.clash?io(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):u}
+        ${o.clash?co(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):u}
         <form novalidate @submit=${_e(n.save)}>
-          ${_o(oe.metals,i`<section class="panel">
+          ${ko(oe.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
-                  ${t.isNew?wa(n,t):u} ${r("name","Name")}
-                  ${X({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:Vp,change:l=>a(
+                  ${t.isNew?ya(n,t):u} ${r("name","Name")}
+                  ${X({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:Gp,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
-                  ${Is.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
+                  ${Ds.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
-                ${Kn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
+                ${Jn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${Jn.map(l=>X2(l,n))}</div>`)}
-          ${Di(n,t,"metal")}
-        </form>`)}s(),e.ready()}function X2({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
-.${p}`]??"",l=p=>o.wrong[`${e}.${p}`]??[],c=p=>h=>a(`${e}.${p}`,h),d=!s&&!Od.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${e}">
+              <div class="figure-cards">${es.map(l=>Q2(l,n))}</div>`)}
+          ${Fi(n,t,"metal")}
+        </form>`)}s(),e.ready()}function Q2({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
+.${p}`]??"",l=p=>o.wrong[`${e}.${p}`]??[],c=p=>h=>a(`${e}.${p}`,h),d=!s&&!Md.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${e}">
     <legend>${t}${n?i` <span class="hint">(${n})</span>`:u}</legend>
     ${(o.wrong[e]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
     <div class="fields three">
-      ${Od.map(([p,h])=>A({name:`${e}.${p}`,label:h,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
+      ${Md.map(([p,h])=>A({name:`${e}.${p}`,label:h,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
     </div>
     ${d?k("unknown","Not known"):u}
     <div class="fields source-line">
-      ${Kn({name:`${e}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
-      ${X({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Up.map(p=>[p,p]),change:c("sta\
+      ${Jn({name:`${e}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
+      ${X({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Vp.map(p=>[p,p]),change:c("sta\
 nding"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Od,J2,kw=m(()=>{y();Nt();be();Bi();Wl();Fi();lo();G();z();pe();We();Od=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],J2=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},...Is,...Jn.flatMap(({name:e,label:t})=>[...Od,["source","s\
-ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...Jn]});var xw={};ae(xw,{show:()=>eT});async function eT(e){let t=Ja(e.params.kind);return t?e.params.tool===Sd&&!q(oe[t])?
-(e.title(`New ${bn[t].one}`),e.render(qa(oe[t])),e.ready()):t==="metals"?vw(e,Td(t,e)):tT(e,t):(e.render(Te("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function tT(e,t){let n=bn[t],s=Td(
-t,e),o=q(oe[t]),a=null,r=o&&s.isNew?zi[t]?.[0]:void 0,l=await yo({...s,blank:Q2[t],boxes:[{name:"code",label:"\
-Code"},...Et(t)],toDraft:p=>({code:String(p.code??(r?s.free():"")),...$w(t,p,fr(t,p))}),fromDraft:(p,h)=>bw(t,
-{...gr(t,p,h),code:p.code.trim()},{draft:p,kept:h,shape:r}),preview:o?Wi(n.one,p=>{a=p,l.show()},e.signal):void 0,
+  </fieldset>`}var Md,X2,kw=m(()=>{y();Nt();be();Ii();Hl();Hi();uo();V();G();pe();We();Md=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],X2=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+Note"},{name:"gauge_family",label:"Gauge numbers"},...Ds,...es.flatMap(({name:e,label:t})=>[...Md,["source","s\
+ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...es]});var xw={};ae(xw,{show:()=>tT});async function tT(e){let t=Xa(e.params.kind);return t?e.params.tool===xd&&!z(oe[t])?
+(e.title(`New ${bn[t].one}`),e.render(Ka(oe[t])),e.ready()):t==="metals"?vw(e,Sd(t,e)):nT(e,t):(e.render(Te("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function nT(e,t){let n=bn[t],s=Sd(
+t,e),o=z(oe[t]),a=null,r=o&&s.isNew?qi[t]?.[0]:void 0,l=await vo({...s,blank:eT[t],boxes:[{name:"code",label:"\
+Code"},...Et(t)],toDraft:p=>({code:String(p.code??(r?s.free():"")),...$w(t,p,gr(t,p))}),fromDraft:(p,h)=>bw(t,
+{...$r(t,p,h),code:p.code.trim()},{draft:p,kept:h,shape:r}),preview:o?Di(n.one,p=>{a=p,l.show()},e.signal):void 0,
 draw:()=>l&&d()},e.signal);if(!l.state.kept&&!s.isNew)return e.title("Not in the crib"),e.render(Te(`No ${n.one}\
  ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${t}">${n.title}</a>`)),e.ready();e.title(
-s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Ii(l.state.kept));function c(p){r=p,l.change("shape",p.shape)}
+s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Wi(l.state.kept));function c(p){r=p,l.change("shape",p.shape)}
 function d(){let{state:p,change:h}=l;e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${t}">${n.
 title}</a></p>
         <h1>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${p.kept?.name}</span>`}
         </h1>
-        ${p.clash?io(p.clash,n.one,{saveMine:l.save,takeTheirs:l.takeTheirs}):u}
+        ${p.clash?co(p.clash,n.one,{saveMine:l.save,takeTheirs:l.takeTheirs}):u}
         <form novalidate @submit=${_e(l.save)}>
-          ${_o(oe[t],r&&t!=="holders"?yw({kind:t,shape:r,draft:p.draft,change:h,wrong:p.wrong,preview:a,first:wa(
-l,s),pick:c,allSizes:()=>{r=void 0,d()}}):ji({kind:t,draft:p.draft,change:h,wrong:p.wrong,preview:a,reader:l.reader,
-first:s.isNew?wa(l,s):u}))}
-          ${Di(l,s,n.one)}
-        </form>`)}d(),e.ready()}var Q2,Sw=m(()=>{y();be();Nt();Bi();hw();Md();fd();we();lo();Fi();pe();We();_w();
-Ui();kw();z();Q2={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"\
-unknown",up:1},holders:{shape:"block",condition:"unknown"}}});var Ow={};ae(Ow,{show:()=>sT});async function sT(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(aT(n,o)),o=oT(n,s,
-t),[a,r,l]=await Promise.all([M("GET","/devices",{signal:t}),M("GET","/crew-options",{signal:t}),Bn(t).then(({
-network:d})=>d?M("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,nT);t.addEventListener("abort",()=>clearInterval(
-c))}function oT(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=Ba(r)}t()};
-async function o(){if(document.visibilityState!=="visible")return;let a=await M("GET","/devices",{signal:n,timeout:4e3}).
+          ${ko(oe[t],r&&t!=="holders"?yw({kind:t,shape:r,draft:p.draft,change:h,wrong:p.wrong,preview:a,first:ya(
+l,s),pick:c,allSizes:()=>{r=void 0,d()}}):Ui({kind:t,draft:p.draft,change:h,wrong:p.wrong,preview:a,reader:l.reader,
+first:s.isNew?ya(l,s):u}))}
+          ${Fi(l,s,n.one)}
+        </form>`)}d(),e.ready()}var eT,Sw=m(()=>{y();be();Nt();Ii();hw();Td();fd();we();uo();Hi();pe();We();_w();
+Vi();kw();G();eT={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"\
+unknown",up:1},holders:{shape:"block",condition:"unknown"}}});var Ow={};ae(Ow,{show:()=>oT});async function oT(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(rT(n,o)),o=aT(n,s,
+t),[a,r,l]=await Promise.all([O("GET","/devices",{signal:t}),O("GET","/crew-options",{signal:t}),In(t).then(({
+network:d})=>d?O("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
+joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,sT);t.addEventListener("abort",()=>clearInterval(
+c))}function aT(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=Ia(r)}t()};
+async function o(){if(document.visibilityState!=="visible")return;let a=await O("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;e.devices=a.body.devices;let r=e.offer&&e.devices.find(l=>!e.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(e,{came:r,offer:null,name:""}):e.offer&&Date.parse(e.offer.expires_at)<=
-Date.now()&&(e.offer=null),t()}return{look:o,draw:t,offer:()=>s(async()=>{let{body:a}=await M("POST","/pairing\
+Date.now()&&(e.offer=null),t()}return{look:o,draw:t,offer:()=>s(async()=>{let{body:a}=await O("POST","/pairing\
 s",{body:{role:e.role,name:e.name.trim()},signal:n});Object.assign(e,{offer:a,came:null,known:new Set(e.devices.
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Remove ${a.name}? It can read nothing any more, and its cards\
- go from it when it next asks.`)&&(await M("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
-async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await M(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function aT(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+ go from it when it next asks.`)&&(await O("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
+async()=>{await O("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await O(
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function rT(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${e.fault?i`<p class="wrong" role="alert" data-test="fault">${e.fault}</p>`:u}
-    ${e.joining?i`<div class="crew-grid">${iT(e,t)}${lT(e.joining)}</div>`:rT()}
+    ${e.joining?i`<div class="crew-grid">${lT(e,t)}${cT(e.joining)}</div>`:iT()}
     <section class="panel" data-test="devices">
       <h2>Devices in the shop</h2>
-      ${cT(e,t)}
+      ${dT(e,t)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${Q({name:"labels-open",label:"A device that is not paired",value:e.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>t.setOpen(n==="open")})}
-    </section>`}function iT(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
+    </section>`}function lT(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
-        ${ot[n.role].word}${n.name?i`: <b>${n.name}</b>`:u}. Works once, until
+        ${rt[n.role].word}${n.name?i`: <b>${n.name}</b>`:u}. Works once, until
         ${de(n.expires_at).slice(-5)}.
       </p>
       <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${Mw(n.qr)} />
@@ -5091,22 +5094,22 @@ async()=>{await M("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     </section>`:i`<section class="panel" data-test="let-in">
     <h2>Let a device in</h2>
     ${s?i`<p data-test="came">
-            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${ot[s.role].word.toLowerCase()}.
+            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${rt[s.role].word.toLowerCase()}.
           </p>`:u}
     ${Q({name:"role",label:"As",value:e.role,options:Tw,change:o=>{e.role=o,t.draw()}})}
-    <p class="hint" data-test="role-does">${ot[e.role].word}: ${ot[e.role].does}.</p>
+    <p class="hint" data-test="role-does">${rt[e.role].word}: ${rt[e.role].does}.</p>
     ${A({name:"device-name",label:"Whose?",value:e.name,placeholder:"Ann's phone",change:o=>e.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${t.offer}>
       Show a pairing code
     </button>
-  </section>`}function lT(e){return i`<section class="panel" data-test="begin">
+  </section>`}function cT(e){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
     <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${Mw(e.qr)} />
     <p>${e.shop}: ${e.https.map(t=>i`<span class="address">${t}</span> `)}</p>
     ${e.http.length?i`<p class="hint">Or type <span class="address">${e.http[0]}/join</span></p>`:u}
     ${e.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${dT(e.fingerprint)}</p>`:u}
-  </section>`}function cT({devices:e},t){return e.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${uT(e.fingerprint)}</p>`:u}
+  </section>`}function dT({devices:e},t){return e.length?i`<ul class="plain-list devices">
     ${e.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:u}
@@ -5122,8 +5125,8 @@ value:n.role,options:Tw,change:s=>t.setRole(n,s)})}
                     Remove…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var nT,Tw,rT,Mw,dT,Aw=m(()=>{y();H();In();
-G();z();Ve();nT=2e3,Tw=Object.entries(ot).map(([e,{word:t}])=>[e,t]);rT=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var sT,Tw,iT,Mw,uT,Aw=m(()=>{y();H();Wn();
+V();G();Ve();sT=2e3,Tw=Object.entries(rt).map(([e,{word:t}])=>[e,t]);iT=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -5131,16 +5134,16 @@ G();z();Ve();nT=2e3,Tw=Object.entries(ot).map(([e,{word:t}])=>[e,t]);rT=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;Mw=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,dT=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var qi,Ad=m(()=>{y();qi=i`<p class="hint" data-test="kept-how-long">
+  </section>`;Mw=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,uT=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var Ki,Od=m(()=>{y();Ki=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop; what still waits to be sent does not, so open Flangebook in the shop’s network first. Some phones ask
   each time before the camera may be used.
-</p>`});var Ew={};ae(Ew,{show:()=>uT});async function uT(e){e.title("Pair this device"),e.render(Pe("Asking the shop…"));
-let t={me:null,code:pT(),name:C().name,fault:"",asking:!1,waits:0},n=()=>e.render(hT(t,n));t.me=await Bn(e.signal).
-catch(()=>null),t.waits=(await Xe().catch(()=>[])).length,n(),e.ready()}function pT(){if(location.pathname!=="\
+</p>`});var Ew={};ae(Ew,{show:()=>pT});async function pT(e){e.title("Pair this device"),e.render(Pe("Asking the shop…"));
+let t={me:null,code:hT(),name:P().name,fault:"",asking:!1,waits:0},n=()=>e.render(mT(t,n));t.me=await In(e.signal).
+catch(()=>null),t.waits=(await Xe().catch(()=>[])).length,n(),e.ready()}function hT(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let e=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),e}function hT(e,t){let{me:n}=e;return n?n.role?mT(n):i`<div class="door">
+null,"",location.pathname),e}function mT(e,t){let{me:n}=e;return n?n.role?fT(n):i`<div class="door">
     <h1>Ask for pairing</h1>
     ${Lw[un()??n.why]?i`<p data-test="why">${k("caution","Not paired")} ${Lw[un()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${e.waits?i`<p data-test="waits">
@@ -5152,7 +5155,7 @@ null,"",location.pathname),e}function hT(e,t){let{me:n}=e;return n?n.role?mT(n):
       <li>The owner opens <b>Shop, Crew</b> on the shop's computer or a paired phone, and shows a code.</li>
       <li>Point this phone's camera at it, or type the eight characters here.</li>
     </ol>
-    <form class="panel" novalidate @submit=${_e(()=>gT(e,t))}>
+    <form class="panel" novalidate @submit=${_e(()=>$T(e,t))}>
       ${A({name:"pair-code",label:"Pairing code",value:e.code,placeholder:"ABCD-1234",change:s=>e.code=s,wrong:e.
 fault?[e.fault]:[]})}
       ${A({name:"pair-name",label:"Whose device is this?",value:e.name,placeholder:"Ann's phone",change:s=>e.name=
@@ -5172,30 +5175,30 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function mT(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
+    </div>`}function fT(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
     </div>`:i`<div class="door">
     <h1>This device is paired</h1>
-    <p data-test="paired">${k("ok",ot[t].word)} <b>${e.name}</b>: ${ot[t].does}.</p>
+    <p data-test="paired">${k("ok",rt[t].word)} <b>${e.name}</b>: ${rt[t].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
-    ${qi}
+    ${Ki}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${fT}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${gT}>Unpair this device…</button>
     </p>
-  </div>`}async function fT(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await Ru()}async function gT(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Cu(e.
-code,e.name.trim()),D(),ce(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-e,{asking:!1,fault:Ba(n)}),t()}}var Lw,Nw=m(()=>{y();In();Ne();Ce();re();ye();G();z();Ad();We();Lw={revoked:"T\
+  </div>`}async function gT(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await Cu()}async function $T(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Pu(e.
+code,e.name.trim()),W(),ce(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
+e,{asking:!1,fault:Ia(n)}),t()}}var Lw,Nw=m(()=>{y();Wn();Ne();Ce();re();ye();V();G();Od();We();Lw={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
 or half a year, so its pairing has ended."}});function Pw({show:e,done:t,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>bT)throw new Error(
-"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await ka(`/import?${d}`,
-o,"application/json",n,$T);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=wT(p)}s.busy="",e(),s.told?.imported&&
-t()}}return{state:s,choose:a,take:r}}function wT(e){if(!(e instanceof E))return[J(e)];let t=Object.entries(e.errors).
-slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var $T,bT,Cw=m(()=>{H();$T=3e5,bT=6e7});function Iw({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
+async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>wT)throw new Error(
+"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await xa(`/import?${d}`,
+o,"application/json",n,bT);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=yT(p)}s.busy="",e(),s.told?.imported&&
+t()}}return{state:s,choose:a,take:r}}function yT(e){if(!(e instanceof E))return[J(e)];let t=Object.entries(e.errors).
+slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var bT,wT,Cw=m(()=>{H();bT=3e5,wT=6e7});function Iw({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -5214,15 +5217,15 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var $T,bT,C
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:u}
-      ${r.length?_T(s,r):u}
-      ${a?a.imported?xT(a):vT(s,a,n):u}
+      ${r.length?vT(s,r):u}
+      ${a?a.imported?ST(a):kT(s,a,n):u}
     </div>
-  </section>`}function vT(e,t,n){return i`<div data-test="import-preview">
+  </section>`}function kT(e,t,n){return i`<div data-test="import-preview">
     <p><b>${e}</b>, exported ${de(t.exported_at)} by ${t.made_by}</p>
     <table>
       ${$t("What","In the file","In the shop now")}
       <tbody>
-        ${yT.map(([s,o])=>i`<tr>
+        ${_T.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
               <td>${Bw(t.holds[s])}</td>
               <td>${Bw(t.here[s])}</td>
@@ -5240,11 +5243,11 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var $T,bT,C
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>kT(t)&&n()}>
+              @click=${()=>xT(t)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var yT,Rw,_T,Bw,kT,xT,Ww=m(()=>{y();G();Ve();ro();yT=[["press","Press"],["tools","Tools"],["metals",
-"Metals"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],Rw=8;_T=
+  </div>`}var _T,Rw,vT,Bw,xT,ST,Ww=m(()=>{y();V();Ve();lo();_T=[["press","Press"],["tools","Tools"],["metals",
+"Metals"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],Rw=8;vT=
 (e,t)=>i`<div data-test="import-wrong">
     <p>${k("stop","Not brought in")} ${e}</p>
     <ul>
@@ -5252,22 +5255,22 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var $T,bT,C
     </ul>
     ${t.length>Rw?i`<p>There are more.</p>`:u}
     <p>Nothing in the shop was changed.</p>
-  </div>`;Bw=e=>e===""?"none":e,kT=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
-trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),xT=({holds:e,
+  </div>`;Bw=e=>e===""?"none":e,xT=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
+trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),ST=({holds:e,
 kept_as:t})=>i`<div data-test="import-done">
     <p>${k("ok","Brought in")} ${e.cards} cards, ${e.trials} results.</p>
     ${t?i`<p>The shop that was there is kept as ${t}.</p>`:u}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var Dw={};ae(Dw,{show:()=>TT});async function TT(e){e.title("Backups and export");let t=Pw({show:a,done:s,signal:e.
-signal}),n=await o();async function s(){D(),n=await o(),a()}async function o(){let{body:r}=await M("GET","/bac\
+  </div>`});var Dw={};ae(Dw,{show:()=>MT});async function MT(e){e.title("Backups and export");let t=Pw({show:a,done:s,signal:e.
+signal}),n=await o();async function s(){W(),n=await o(),a()}async function o(){let{body:r}=await O("GET","/bac\
 kups",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Backups and export</h1>
         <div class="settings-grid">
-          ${MT(n)}
-          <div class="stack">${LT()}${Iw(t)}</div>
-        </div>`)}a(),e.ready()}function MT({standing:e,last_good_at:t,trouble:n,folder:s,backups:o}){return i`<section class="panel" data-test="panel-backups">
+          ${OT(n)}
+          <div class="stack">${ET()}${Iw(t)}</div>
+        </div>`)}a(),e.ready()}function OT({standing:e,last_good_at:t,trouble:n,folder:s,backups:o}){return i`<section class="panel" data-test="panel-backups">
     <h2>Backups</h2>
-    <p data-test="standing">${OT(e)}</p>
+    <p data-test="standing">${AT(e)}</p>
     ${t?i`<p class="lead-line" data-test="last-good">Last good backup: ${de(t)}</p>`:u}
     ${n?i`<p class="wrong" data-test="trouble">${de(n.at)}: ${n.words}</p>`:u}
     <p>
@@ -5279,8 +5282,8 @@ kups",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hr
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${de(a.at)}</td>
-                    <td>${ST[a.kind]}</td>
-                    <td>${AT(a.size_bytes)}</td>
+                    <td>${TT[a.kind]}</td>
+                    <td>${LT(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:u}
@@ -5288,9 +5291,9 @@ kups",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hr
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> restores one.
     </p>
-  </section>`}function OT(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
+  </section>`}function AT(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
  backup is over two days old"):e==="trouble"?k("stop","The last backup could not be made"):k("unknown","There \
-is no backup yet")}function LT(){return i`<section class="panel" data-test="panel-export">
+is no backup yet")}function ET(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and results, as open JSON. Bring it in again here, or
@@ -5300,8 +5303,8 @@ is no backup yet")}function LT(){return i`<section class="panel" data-test="pane
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var ST,AT,Fw=m(()=>{y();H();Cw();ye();G();Ww();Ve();ro();ST={night:"automatic","by-hand":"by han\
-d",replaced:"before it was replaced"};AT=e=>`${(e/1e6).toFixed(1)} MB`});var _a,Hw=m(()=>{_a=[{key:"bend",title:"Check a bend",picture:"v-opening",steps:["Pick the metal, type thickne\
+  </section>`}var TT,LT,Fw=m(()=>{y();H();Cw();ye();V();Ww();Ve();lo();TT={night:"automatic","by-hand":"by han\
+d",replaced:"before it was replaced"};LT=e=>`${(e/1e6).toFixed(1)} MB`});var va,Hw=m(()=>{va=[{key:"bend",title:"Check a bend",picture:"v-opening",steps:["Pick the metal, type thickne\
 ss and length of the bend. 90 is square.","Read the answer: which die and punch, what to set, the force to all\
 ow for.","Read what is not known: each line says what to measure or enter.","Without a press or tools of your \
 own, plain stand-in tools are counted with, and the answer says so."],to:["/bend","Check a bend"]},{key:"part",
@@ -5325,12 +5328,12 @@ ress, tools and cards; an operator's works by the cards.","What is typed without
 nd is sent later."],to:["/crew","Crew"]},{key:"backups",title:"Backups",picture:"copy",steps:["The shop makes \
 a backup of itself each night. Look now and then whether there is a good one.","Save a copy on another disk: t\
 he one in the same computer is lost with it.","The export is one open file with everything; it can be brought \
-in again."],to:["/backups","Backups and export"]}]});var Ld={};ae(Ld,{show:()=>ET});function ET(e){let{page:t}=e.params;e.title("Guide"),e.render(t?PT(t):NT()),e.ready()}
-function PT(e){let t=_a.findIndex(l=>l.key===e);if(t<0)return Te("No such page of the guide",i`<a href="/guide">Guide</a>`);
-let{title:n,picture:s,steps:o,to:a}=_a[t],r=_a[t+1];return i`<p class="crumb"><a href="/guide">Guide</a></p>
+in again."],to:["/backups","Backups and export"]}]});var Ad={};ae(Ad,{show:()=>NT});function NT(e){let{page:t}=e.params;e.title("Guide"),e.render(t?CT(t):PT()),e.ready()}
+function CT(e){let t=va.findIndex(l=>l.key===e);if(t<0)return Te("No such page of the guide",i`<a href="/guide">Guide</a>`);
+let{title:n,picture:s,steps:o,to:a}=va[t],r=va[t+1];return i`<p class="crumb"><a href="/guide">Guide</a></p>
     <h1>${n}</h1>
     <div class="guide-page" data-test="guide-page">
-      <div>${Go(s)}</div>
+      <div>${qo(s)}</div>
       <div>
         <ol class="guide-steps">
           ${o.map(l=>i`<li>${l}</li>`)}
@@ -5340,122 +5343,121 @@ let{title:n,picture:s,steps:o,to:a}=_a[t],r=_a[t+1];return i`<p class="crumb"><a
           ${r?i`<a class="button" href="/guide/${r.key}">Next: ${r.title}</a>`:u}
         </div>
       </div>
-    </div>`}var NT,Ed=m(()=>{y();Nl();pe();We();Hw();NT=()=>i`<h1>Guide</h1>
+    </div>`}var PT,Ld=m(()=>{y();Rl();pe();We();Hw();PT=()=>i`<h1>Guide</h1>
     <ol class="guide-list" data-test="guide">
-      ${_a.map(({key:e,title:t,picture:n})=>i`<li>
+      ${va.map(({key:e,title:t,picture:n})=>i`<li>
             <a class="panel" href="/guide/${e}" data-test="guide-${e}"
-              >${Go(n)}<b>${t}</b></a
+              >${qo(n)}<b>${t}</b></a
             >
           </li>`)}
     </ol>
-    <p><a class="button" href="/words" data-test="to-words">The trade’s words</a></p>`});var jw={};ae(jw,{show:()=>CT});function CT(e){e.title("The trade’s words"),e.render(i`<p class="crumb"><a href="/guide">Guide</a></p>
+    <p><a class="button" href="/words" data-test="to-words">The trade’s words</a></p>`});var jw={};ae(jw,{show:()=>RT});function RT(e){e.title("The trade’s words"),e.render(i`<p class="crumb"><a href="/guide">Guide</a></p>
       <h1>The trade’s words</h1>
       <div class="word-list" data-test="words">
-        ${Object.entries(zo).map(([t,{title:n}])=>i`<section class="panel" id=${t}>
+        ${Object.entries(Ko).map(([t,{title:n}])=>i`<section class="panel" id=${t}>
               <h2>${n}</h2>
-              ${Pl(t)}
+              ${Bl(t)}
             </section>`)}
-      </div>`),e.ready(),location.hash&&document.getElementById(location.hash.slice(1))?.scrollIntoView()}var Uw=m(
-()=>{y();lr()});async function Vw(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
-{body:l}=await M("POST","/cards",{body:r,timeout:2e4}),c=Fo(await yt(l),[]);await xt(c,Va(Ss(e,["archived","se\
-ttings"]),c),{reason:"Restored from a device"}),await Ou(e),await Ra(t)}var Gw=m(()=>{H();Ms();_n();Fe()});function zw(e){return e.length?i`<section class="panel" data-test="lost">
+      </div>`),e.ready()}var Uw=m(()=>{y();cr()});async function Vw(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
+{body:l}=await O("POST","/cards",{body:r,timeout:2e4}),c=jo(await yt(l),[]);await xt(c,Ga(Os(e,["archived","se\
+ttings"]),c),{reason:"Restored from a device"}),await Mu(e),await Ba(t)}var Gw=m(()=>{H();Ls();_n();Fe()});function zw(e){return e.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was restored from an earlier backup and does not know these cards. This device still has
-      them.${B("cards.create",u,i` <span data-test="owners"
+      them.${C("cards.create",u,i` <span data-test="owners"
           >The owner can restore them from here, once this is an owner's device.</span
         >`)}
     </p>
     <ul class="waiting-list">
       ${e.map(t=>i`<li data-test="lost-${t.code}">
-            <p><b>${t.title}</b> ${I(t.code)}</p>
+            <p><b>${t.title}</b> ${B(t.code)}</p>
             <div class="buttons">
-              ${B("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>RT(t)}>
+              ${C("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>BT(t)}>
                   Restore it
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>BT(t)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>IT(t)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:u}async function RT(e){try{await Vw(e),await D()}catch(t){Z(J(t))}}async function BT(e){confirm(
-`Throw away the card ${I(e.code)}, ${e.title}? This device may have the only copy.`)&&(await Ra(e.code),await mn())}
-var qw=m(()=>{y();H();fe();tt();Gw();Fe();ye();pe()});var Yw={};ae(Yw,{show:()=>IT});async function IT(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([dn().catch(()=>[]),Xe().catch(()=>[]),Ca().catch(()=>[])]);t=
-{...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await M("GET","/cards?limit=1",{signal:e.signal,
+  </section>`:u}async function BT(e){try{await Vw(e),await W()}catch(t){K(J(t))}}async function IT(e){confirm(
+`Throw away the card ${B(e.code)}, ${e.title}? This device may have the only copy.`)&&(await Ba(e.code),await mn())}
+var qw=m(()=>{y();H();fe();st();Gw();Fe();ye();pe()});var Yw={};ae(Yw,{show:()=>WT});async function WT(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([dn().catch(()=>[]),Xe().catch(()=>[]),Ra().catch(()=>[])]);t=
+{...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await O("GET","/cards?limit=1",{signal:e.signal,
 timeout:4e3}).catch(()=>null);t={...t,total:a?.body?.total??null},o()}function o(){e.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${DT(o)}
+            ${FT(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${FT(o)}
+            ${HT(o)}
           </section>
-          ${WT()}
+          ${DT()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${HT(t.entries)}
+            ${jT(t.entries)}
           </section>
           ${zw(t.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${GT(t)} ${qi}
+            ${zT(t)} ${Ki}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function WT(){
-let e=ys();return!e||e==="owner"?u:i`<section class="panel" data-test="own-role">
+        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function DT(){
+let e=ks();return!e||e==="owner"?u:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
-    <p><b>${ot[e].word}</b>: ${ot[e].does}. The owner may change that under Shop, Crew.</p>
+    <p><b>${rt[e].word}</b>: ${rt[e].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function DT(e){let{units:t,inches:n}=C(),s=o=>{Ze(o),e()};return i`${Q({name:"units",label:"Unit\
+  </section>`}function FT(e){let{units:t,inches:n}=P(),s=o=>{Ze(o),e()};return i`${Q({name:"units",label:"Unit\
 s",value:t,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${t==="inch"?Q({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):u}
-  ${Q({name:"paper",label:"Paper",value:C().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
+  ${Q({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:u}`}function FT(e){let{theme:t,name:n}=C();
+  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:u}`}function HT(e){let{theme:t,name:n}=P();
 return i`${Q({name:"theme",label:"Theme",value:t,options:[["system","As the device"],["day","Day"],["shop","Sh\
 op, dark"]],change:s=>{Ze({theme:s==="shop"||s==="day"?s:"system"}),e()}})}
   ${A({name:"name",label:"Your name",value:n,change:s=>Ze({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function HT(e){return e.length?i`<ul class="waiting-list">
+hat the history says who."})}`}function jT(e){return e.length?i`<ul class="waiting-list">
       ${e.map(t=>i`<li data-test="waits-${t.id}">
             <p>
-              <b>${Zw(t)}</b> on <a href="/c/${t.code}">${I(t.code)}</a>,
+              <b>${Zw(t)}</b> on <a href="/c/${t.code}">${B(t.code)}</a>,
               ${de(t.queued_at)} by this device’s clock
               ${t.body.note?i`<br /><span class="soft">${t.body.note}</span>`:u}
             </p>
             ${t.refused?i`<p data-test="refused">
-                      ${k("caution","Refused")} ${t.missing?`${ha(t)}.`:""}
+                      ${k("caution","Refused")} ${t.missing?`${ma(t)}.`:""}
                       ${t.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>UT(t)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>VT(t)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>VT(t)}>
+                        @click=${()=>GT(t)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
-                    ${ha(t)}. It is sent when the shop's server
+                    ${ma(t)}. It is sent when the shop's server
                     ${t.late?"takes it":"answers"}.
                   </p>`}
           </li>`)}
     </ul>
     <div class="buttons">
-      <button type="button" class="button" data-test="send-now" @click=${()=>D()}>Send now</button>
+      <button type="button" class="button" data-test="send-now" @click=${()=>W()}>Send now</button>
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every result, note and edit typed here is saved in the shop.
     </p>`}function Zw({kind:e,body:t}){if(e==="trial")return`${rn(t)}, step ${t.step}`;if(e==="note")return"No\
-te";if(e==="run")return`Run: ${jT[t.kind??"piece"]}`;let n=Object.keys(t).filter(s=>s in Kw).map(s=>Kw[s]);return n.
-length?`Edit: ${n.join(", ")}`:"Edit: what was resolved"}async function UT(e){await fu(e.id),await D()}async function VT(e){
-confirm(`Throw away ${Zw(e)} on ${I(e.code)}? It cannot be brought back.`)&&(await La(e.id),await mn())}function GT({
-cards:e,total:t}){let{reached:n,at:s}=at(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady===
+te";if(e==="run")return`Run: ${UT[t.kind??"piece"]}`;let n=Object.keys(t).filter(s=>s in Kw).map(s=>Kw[s]);return n.
+length?`Edit: ${n.join(", ")}`:"Edit: what was resolved"}async function VT(e){await mu(e.id),await W()}async function GT(e){
+confirm(`Throw away ${Zw(e)} on ${B(e.code)}? It cannot be brought back.`)&&(await Ea(e.id),await mn())}function zT({
+cards:e,total:t}){let{reached:n,at:s}=it(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady===
 "true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
@@ -5476,29 +5478,29 @@ cards:e,total:t}){let{reached:n,at:s}=at(),o=t!==null&&e>=t,a=document.documentE
 r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:u}
-    <button type="button" class="button" data-test="check-now" @click=${()=>D()}>Look again</button>`}var jT,Kw,
-Jw=m(()=>{y();H();In();fe();Ne();we();re();Fe();ye();G();z();Ad();uo();qw();En();Ve();jT={begun:"begun",setup:"\
+    <button type="button" class="button" data-test="check-now" @click=${()=>W()}>Look again</button>`}var UT,Kw,
+Jw=m(()=>{y();H();Wn();fe();Ne();we();re();Fe();ye();V();G();Od();ho();qw();Nn();Ve();UT={begun:"begun",setup:"\
 set-up finished",piece:"a piece done",scrap:"a piece scrapped",back:"a count taken back",paused:"paused",resumed:"\
-went on",ended:"ended"},Kw={title:"title",note:"note",archived:"in use or archived",settings:"settings"}});In();Sl();Ce();var Xw={home:()=>Promise.resolve().then(()=>(jp(),Hp)),bend:()=>Promise.resolve().then(()=>(Gh(),Vh)),"press-s\
-creen":()=>Promise.resolve().then(()=>(ef(),Qm)),part:()=>Promise.resolve().then(()=>(_g(),yg)),scan:()=>Promise.resolve().then(()=>(jg(),Hg)),
-card:()=>Promise.resolve().then(()=>(o$(),s$)),step:()=>Promise.resolve().then(()=>(m$(),h$)),result:()=>Promise.resolve().then(()=>(O$(),M$)),
-history:()=>Promise.resolve().then(()=>(B$(),R$)),note:()=>Promise.resolve().then(()=>(W$(),I$)),resolve:()=>Promise.resolve().then(()=>(F$(),D$)),
-print:()=>Promise.resolve().then(()=>(V$(),U$)),label:()=>Promise.resolve().then(()=>(q$(),z$)),labels:()=>Promise.resolve().then(()=>(Z$(),K$)),
-chart:()=>Promise.resolve().then(()=>(Q$(),X$)),shop:()=>Promise.resolve().then(()=>(rb(),ab)),press:()=>Promise.resolve().then(()=>(Cb(),Pb)),
+went on",ended:"ended"},Kw={title:"title",note:"note",archived:"in use or archived",settings:"settings"}});Wn();Tl();Ce();var Xw={home:()=>Promise.resolve().then(()=>(Up(),jp)),bend:()=>Promise.resolve().then(()=>(Vh(),Uh)),"press-s\
+creen":()=>Promise.resolve().then(()=>(Qm(),Xm)),part:()=>Promise.resolve().then(()=>(yg(),wg)),scan:()=>Promise.resolve().then(()=>(Hg(),Fg)),
+card:()=>Promise.resolve().then(()=>(s$(),n$)),step:()=>Promise.resolve().then(()=>(h$(),p$)),result:()=>Promise.resolve().then(()=>(M$(),T$)),
+history:()=>Promise.resolve().then(()=>(R$(),C$)),note:()=>Promise.resolve().then(()=>(I$(),B$)),resolve:()=>Promise.resolve().then(()=>(D$(),W$)),
+print:()=>Promise.resolve().then(()=>(U$(),j$)),label:()=>Promise.resolve().then(()=>(z$(),G$)),labels:()=>Promise.resolve().then(()=>(K$(),q$)),
+chart:()=>Promise.resolve().then(()=>(X$(),J$)),shop:()=>Promise.resolve().then(()=>(ab(),ob)),press:()=>Promise.resolve().then(()=>(Cb(),Pb)),
 "test-bend":()=>Promise.resolve().then(()=>(rw(),aw)),learned:()=>Promise.resolve().then(()=>(dw(),cw)),tools:()=>Promise.resolve().then(()=>(pw(),uw)),
 tool:()=>Promise.resolve().then(()=>(Sw(),xw)),crew:()=>Promise.resolve().then(()=>(Aw(),Ow)),pair:()=>Promise.resolve().then(()=>(Nw(),Ew)),
-backups:()=>Promise.resolve().then(()=>(Fw(),Dw)),guide:()=>Promise.resolve().then(()=>(Ed(),Ld)),"guide-page":()=>Promise.resolve().then(()=>(Ed(),Ld)),
-words:()=>Promise.resolve().then(()=>(Uw(),jw)),settings:()=>Promise.resolve().then(()=>(Jw(),Yw))};re();ye();tt();async function ey(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
+backups:()=>Promise.resolve().then(()=>(Fw(),Dw)),guide:()=>Promise.resolve().then(()=>(Ld(),Ad)),"guide-page":()=>Promise.resolve().then(()=>(Ld(),Ad)),
+words:()=>Promise.resolve().then(()=>(Uw(),jw)),settings:()=>Promise.resolve().then(()=>(Jw(),Yw))};re();ye();st();async function ey(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
 js");e.waiting&&Qw(e.waiting),e.addEventListener("updatefound",()=>{let t=e.installing;t?.addEventListener("st\
 atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&Qw(t)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(e){console.
-warn("The app could not be kept on this device:",e)}}function Qw(e){Z("A newer Flangebook is here. It opens wh\
+warn("The app could not be kept on this device:",e)}}function Qw(e){K("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),e.postMessage("take over")}})}So();xe(()=>So());document.addEventListener("sync",()=>fn());document.addEventListener("held",()=>fn());document.
+reload(),{once:!0}),e.postMessage("take over")}})}Mo();xe(()=>Mo());document.addEventListener("sync",()=>fn());document.addEventListener("held",()=>fn());document.
 addEventListener("storage",e=>{fn(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&Zt(),
-D())});document.addEventListener("turned-away",()=>{fn(),document.documentElement.dataset.screen!=="pair"&&Zt()});
-document.addEventListener("rights",()=>{un()===null&&document.documentElement.dataset.screen!=="pair"&&mp()});
-Bu();fp(Xw).finally(()=>{lp(),ey()});
+W())});document.addEventListener("turned-away",()=>{fn(),document.documentElement.dataset.screen!=="pair"&&Zt()});
+document.addEventListener("rights",()=>{un()===null&&document.documentElement.dataset.screen!=="pair"&&fp()});
+Ru();gp(Xw).finally(()=>{ip(),ey()});
 /**
  * @license
  * Copyright 2017 Google LLC

@@ -6,6 +6,7 @@ import { plainCode } from "../scan/card_code.js";
 import { may } from "./rights.js";
 import { match, routeOf } from "./routes.js";
 import { whyHeld } from "../sync/sending.js";
+import { unhide } from "../../view/common/form_errors.js";
 import { notYours } from "../../view/common/if_allowed.js";
 import { failed, stillOpening } from "../../view/common/screen_states.js";
 
@@ -106,6 +107,15 @@ export async function showCurrent(moveFocus = false) {
     root.dataset.ready = "failed";
   }
   if (moveFocus && !signal.aborted) page().focus({ preventScroll: true });
+  if (!signal.aborted) showAnchor();
+}
+
+/** What the address points to, out of any fold: it was not there when the browser looked for it. */
+function showAnchor() {
+  const to = location.hash && document.getElementById(location.hash.slice(1));
+  if (!to) return;
+  unhide(to);
+  to.scrollIntoView();
 }
 
 /**

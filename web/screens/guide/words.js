@@ -19,5 +19,4 @@ export function show(visit) {
       </div>`,
   );
   visit.ready();
-  if (location.hash) document.getElementById(location.hash.slice(1))?.scrollIntoView();
 }

@@ -14,6 +14,8 @@ import { vOf } from "../../view/part/named_tools_fields.js";
 import { freshStrips, stripPanel } from "../../view/shop/crown_strips_panel.js";
 import { pressForm } from "../../view/shop/tool_form.js";
 import { zeroPanel } from "../../view/shop/press_zero_panel.js";
+import { focusField, unhide } from "../../view/common/form_errors.js";
+import { roomy } from "../../view/common/fold.js";
 import { submitting } from "../../view/common/field.js";
 
 /** @typedef {import("../../app/sync/shop_lists.js").Fields} Fields */
@@ -84,6 +86,7 @@ export async function show(visit) {
     visit.signal,
   );
   visit.title("The press");
+  const room = roomy(); // as it opens: a phone that is turned while somebody types folds nothing
   if (!writes) preview = asKept(/** @type {Api.Press|undefined} */ (edit.state.kept));
 
   /**
@@ -94,6 +97,12 @@ export async function show(visit) {
     const moment = new Date().toISOString();
     for (const name of which) /** @type {Fields} */ (edit.state.kept)[name] = moment;
     edit.save();
+  };
+
+  /** @param {string} typed what three strips say */
+  const takeDeflection = (typed) => {
+    edit.change("deflection_mm", typed);
+    focusField("deflection_mm");
   };
 
   function draw() {
@@ -131,7 +140,7 @@ export async function show(visit) {
                 reader: edit.reader,
                 options: { holder: holderOptions },
               },
-              Boolean(state.kept),
+              { kept: Boolean(state.kept), open: Boolean(state.kept) && room },
             ),
           )}
           <div role="alert">
@@ -150,11 +159,7 @@ export async function show(visit) {
         </form>
         ${
           writes && state.kept
-            ? stripPanel(
-                strips,
-                { metals, dies, punches },
-                { draw, take: (typed) => change("deflection_mm", typed) },
-              )
+            ? stripPanel(strips, { metals, dies, punches }, { draw, take: takeDeflection })
             : nothing
         }
         ${
@@ -166,6 +171,7 @@ export async function show(visit) {
             : nothing
         }`,
     );
+    document.querySelectorAll(".workbench :is(.wrong, .fault)").forEach(unhide);
   }
   draw();
   visit.ready();

@@ -241,20 +241,20 @@ const MORE = GROUPS.press.slice(1);
  * The press: what stands on its plate, and folded what may stay unknown, with a sketch of where each size is
  * measured.
  * @param {Omit<Parameters<typeof toolForm>[0], "kind"|"groups">} form
- * @param {boolean} open whether the rest is open from the first
+ * @param {{kept: boolean, open: boolean}} how kept: the shop has a press already; open: the rest, from the
+ *   first
  */
-export function pressForm(form, open) {
+export function pressForm(form, { kept, open }) {
   const unknown = MORE.flatMap(({ fields }) => fields).filter(
     ({ name, blank, type }) => (blank === "unknown" || type === "rating") && !form.draft[name]?.trim(),
   ).length;
-  const wrong = MORE.some(({ fields }) => fields.some(({ name }) => form.wrong[name]?.length));
   return html`${toolForm({ ...form, kind: "press", groups: PLATE })}
-    <details class="more-figures" data-test="more-figures" ?open=${open || wrong}>
+    <details class="fold more-figures" data-test="more-figures" ?open=${open}>
       <summary>
         More figures${unknown ? html` <span class="soft">(${unknown} not known)</span>` : nothing}
       </summary>
       <p>Each may stay unknown. An answer that depends on one says so and asks for it.</p>
-      ${open ? sketchFolded() : pressSizes()} ${toolForm({ ...form, kind: "press", groups: MORE })}
+      ${kept ? sketchFolded() : pressSizes()} ${toolForm({ ...form, kind: "press", groups: MORE })}
     </details>`;
 }
 
