@@ -174,3 +174,70 @@ def test_an_inch_reader_reads_the_tilt_in_inches(phone: Page, shop_server, code:
     inches = abs(result["correction"]["tilt_mm_per_m"]) * 3.048 / 25.4
     expect(by_test(phone, "tilt")).to_contain_text(f"about {inches:.3f} in over ten feet")
     expect(by_test(phone, "result-answer")).not_to_contain_text("mm")
+
+
+def test_a_reload_keeps_what_was_typed_into_a_result(phone: Page, shop_server, code: str):
+    address = f"{shop_server.url}/c/{code}/result/1"
+    show(phone, address, "result")
+    by_test(phone, "measured_deg").fill("91.2")
+    by_test(phone, "note").fill("Grain across")
+    show(phone, address, "result")
+    expect(by_test(phone, "restored")).to_contain_text("What you typed before is back.")
+    expect(by_test(phone, "measured_deg")).to_have_value("91.2")
+    by_test(phone, "start-over").click()
+    expect(by_test(phone, "measured_deg")).to_have_value("")
+    by_test(phone, "notice").locator("button").click()
+    expect(by_test(phone, "note")).to_have_value("Grain across")
+    by_test(phone, "save").click()
+    expect(by_test(phone, "sent")).to_be_visible()
+    show(phone, address, "result")
+    expect(by_test(phone, "measured_deg")).to_have_value("")
+    expect(by_test(phone, "restored")).to_have_count(0)
+
+
+def test_what_was_typed_of_a_step_that_has_changed_is_not_put_back(
+    phone: Page, shop_server, code: str
+):
+    address = f"{shop_server.url}/c/{code}/result/1"
+    show(phone, address, "result")
+    by_test(phone, "measured_deg").fill("91.2")
+    card = call(f"{shop_server.url}/api/v1/cards/{code}")
+    part = {**card["part"], "bends": [{**card["part"]["bends"][0], "included_angle_deg": 100}]}
+    call(f"{shop_server.url}/api/v1/cards/{code}", "PUT", {"part": part}, card["etag"])
+    show(phone, f"{shop_server.url}/c/{code}", "card")
+    expect(phone.locator("main")).to_contain_text("100")
+    show(phone, address, "result")
+    expect(by_test(phone, "other-step")).to_be_visible()
+    expect(by_test(phone, "measured_deg")).to_have_value("")
+
+
+def test_a_reload_keeps_what_was_typed_into_a_note(phone: Page, shop_server, code: str, console):
+    """Begun on an older revision it goes on from that: the newer one is not overwritten."""
+    console.expect("412")
+    address = f"{shop_server.url}/c/{code}/note"
+    show(phone, address, "note")
+    by_test(phone, "note").fill("Film side up")
+    card = call(f"{shop_server.url}/api/v1/cards/{code}")
+    call(f"{shop_server.url}/api/v1/cards/{code}", "PUT", {"note": "Film down"}, card["etag"])
+    show(phone, f"{shop_server.url}/c/{code}", "card")
+    expect(phone.locator("main")).to_contain_text("Film down")
+    show(phone, address, "note")
+    expect(by_test(phone, "restored")).to_contain_text("What you typed before is back.")
+    expect(by_test(phone, "note")).to_have_value("Film side up")
+    by_test(phone, "save").click()
+    phone.wait_for_selector("html[data-ready=resolve], html[data-ready=card]")
+    after = call(f"{shop_server.url}/api/v1/cards/{code}")
+    assert after["note"] == "Film down"
+    assert [one["changes"]["note"] for one in after["proposals"]] == ["Film side up"]
+    show(phone, address, "note")
+    expect(by_test(phone, "restored")).to_have_count(0)
+
+
+def test_a_note_begun_before_can_be_started_over(phone: Page, shop_server, code: str):
+    address = f"{shop_server.url}/c/{code}/note"
+    show(phone, address, "note")
+    by_test(phone, "note").fill("Film side up")
+    show(phone, address, "note")
+    by_test(phone, "start-over").click()
+    expect(by_test(phone, "note")).to_have_value("")
+    expect(by_test(phone, "restored")).to_have_count(0)

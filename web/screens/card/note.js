@@ -1,5 +1,6 @@
 // A card's note and title, and whether it is in use: changed with or without the shop.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
+import { clearTyping, keepTyping, keptTyping } from "../../app/forms/kept_typing.js";
 import { displayCode, readCode } from "../../app/scan/card_code.js";
 import { messageOf, Problem } from "../../app/sync/api.js";
 import { changeHere } from "../../app/sync/card_edits.js";
@@ -10,12 +11,16 @@ import { sync } from "../../app/sync/sync.js";
 import { badCode, openOrRefuse, refuse } from "../../view/card/no_card.js";
 import { offer } from "../../view/common/if_allowed.js";
 import { choice, field, focusFirstWrong, submitting, textArea } from "../../view/common/field.js";
+import { restoredLine } from "../../view/common/restored.js";
 import { savedWords } from "../../view/card/saved_where.js";
 
 /**
- * @typedef {{title: string, note: string, archived: boolean, typed: boolean, sending: boolean,
- *   wrong: Record<string, string[]>, general: string}} State
+ * @typedef {{title: string, note: string, archived: boolean, typed: boolean, restored: boolean,
+ *   sending: boolean, wrong: Record<string, string[]>, general: string}} State
  */
+
+/** @param {string} code */
+const addressOf = (code) => `/c/${code}/note`;
 
 /** @type {import("../../app/shell/routes.js").Screen["show"]} */
 export async function show(visit) {
@@ -29,6 +34,7 @@ export async function show(visit) {
     note: "",
     archived: false,
     typed: false,
+    restored: false,
     sending: false,
     wrong: {},
     general: "",
@@ -40,12 +46,29 @@ export async function show(visit) {
   askBeforeLeaving(() => (state.typed ? "Leave without saving what you typed?" : null));
   await openOrRefuse(visit, (card) => {
     if (state.typed || state.sending) return; // what is being typed was begun on the card as it was shown
-    seen = card;
-    Object.assign(state, { title: card.title, note: card.note, archived: card.archived });
+    const before = keptTyping(addressOf(code));
+    // What was typed goes on from the card as it was then: who changed it meanwhile is not overwritten.
+    seen = { ...card, ...before?.on };
+    const { title, note, archived } = before ?? card;
+    Object.assign(state, { title, note, archived, typed: Boolean(before), restored: Boolean(before) });
     draw();
     visit.ready();
   });
 }
+
+/**
+ * What a change needs of the card that it was begun on.
+ * @param {import("../../app/sync/card_edits.js").CardHere} card
+ */
+const changedOn = ({ title, note, archived, etag, revision, revision_id, after }) => ({
+  title,
+  note,
+  archived,
+  etag,
+  revision,
+  revision_id,
+  after,
+});
 
 /**
  * @param {import("../../app/sync/card_edits.js").CardHere} seen
@@ -66,6 +89,7 @@ async function saveNote(seen, state, draw, left) {
   try {
     const { where } = await changeHere(seen, { title, note, archived: state.archived });
     state.typed = false;
+    clearTyping(addressOf(seen.code));
     notice(savedWords(where));
     sync();
     if (left.aborted) return;
@@ -84,18 +108,22 @@ async function saveNote(seen, state, draw, left) {
 }
 
 /**
- * @param {Api.Card} card
+ * @param {import("../../app/sync/card_edits.js").CardHere} card
  * @param {State} state
  * @param {{draw: () => void, save: () => void}} act
  */
 function noteScreen(card, state, { draw, save }) {
   /** @param {Partial<State>} change */
-  const type = (change) => Object.assign(state, change, { typed: true });
+  const type = (change) => {
+    const { title, note, archived } = Object.assign(state, change, { typed: true });
+    keepTyping(addressOf(card.code), { title, note, archived, on: changedOn(card) });
+  };
   return html`<form class="note-screen" novalidate data-test="note-screen" @submit=${submitting(save)}>
     <header>
       <p><a class="button" href="/c/${card.code}" data-test="to-card">‹ ${displayCode(card.code)}</a></p>
       <h1>${offer("cards.revise", "Note and title", "Note")}</h1>
     </header>
+    ${state.restored ? restoredLine(addressOf(card.code)) : nothing}
     ${state.general ? html`<p class="wrong" role="alert" data-test="wrong">${state.general}</p>` : nothing}
     ${textArea({
       name: "note",

@@ -1,7 +1,8 @@
 // What came out: the measured bend is written down, and the answer is what to set next.
-import { html } from "/vendor/lit-html/lit-html.js";
+import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { messageOf, Problem } from "../../app/sync/api.js";
 import { settingOf } from "../../app/sync/cards.js";
+import { clearTyping, keepTyping, keptTyping } from "../../app/forms/kept_typing.js";
 import { readCode } from "../../app/scan/card_code.js";
 import { seenShop } from "../../app/sync/shop_lists.js";
 import { fromFlange, gaugeAfter } from "../../app/results/next_gauge.js";
@@ -20,6 +21,7 @@ import { settings } from "../../app/shell/settings.js";
 import { recount, sync } from "../../app/sync/sync.js";
 import { typedLength, typedMm } from "../../app/shell/units.js";
 import { badCode, openOrRefuse, refuse } from "../../view/card/no_card.js";
+import { restoredLine } from "../../view/common/restored.js";
 import { sentence } from "../../view/common/finding.js";
 import { focusFirstWrong } from "../../view/common/field.js";
 import { stepTop } from "../../view/step/setting.js";
@@ -40,8 +42,9 @@ import { keepSetting } from "../../app/results/keep_setting.js";
 /**
  * @typedef {{typed: Typed, used: Setting|null, wrong: Record<string, string[]>,
  *   meant: Record<string, string[]>, general: string,
- *   sending: boolean, result: Result|null, byDepth: boolean}} State
- * byDepth: the press is set by a depth or a stop, not by an angle
+ *   sending: boolean, result: Result|null, byDepth: boolean, before: "back"|"other step"|""}} State
+ * byDepth: the press is set by a depth or a stop, not by an angle; before: what was typed before is in the
+ *   boxes again, or was about the step as it no longer is
  */
 
 /** @type {(string|null|undefined)[]} */
@@ -61,7 +64,9 @@ export async function show(visit) {
     sending: false,
     result: null,
     byDepth: false,
+    before: "",
   };
+  let restored = false;
   /** @type {CardHere} */
   let card;
   // A device that is new to the shop hears of its press only when the first round is through.
@@ -83,6 +88,8 @@ export async function show(visit) {
         </p>`,
       );
     }
+    if (!restored) restore(card, step, state);
+    restored = true;
     visit.title(`${card.title || code}: result`);
     visit.render(resultScreen(card, step, state, draw));
   };
@@ -99,6 +106,55 @@ export async function show(visit) {
     visit.ready();
   });
 }
+
+/**
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ */
+const addressOf = (card, step) => `/c/${card.code}/result/${step.number}`;
+
+/**
+ * What a measured angle is about: the bend and how it was set.
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ */
+const about = (card, step) => JSON.stringify([step.bend, step.included_angle_deg, settingOf(card, step)]);
+
+/**
+ * What was typed before, unless the step is another one now.
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ * @param {State} state
+ */
+function restore(card, step, state) {
+  const before = keptTyping(addressOf(card, step));
+  if (!before) return;
+  if (before.about !== about(card, step)) {
+    clearTyping(addressOf(card, step));
+    state.before = "other step";
+    return;
+  }
+  const { typed, used, byDepth } = before;
+  Object.assign(state, { typed: { ...NOTHING_TYPED, ...typed }, used, byDepth, before: "back" });
+}
+
+/**
+ * @param {Api.Card} card
+ * @param {Api.Step} step
+ * @param {State} state
+ */
+function keepTyped(card, step, { typed, used, byDepth }) {
+  keepTyping(addressOf(card, step), { typed, used, byDepth, about: about(card, step) });
+}
+
+/** @type {Record<string, (address: string) => unknown>} */
+const WORDS = {
+  back: restoredLine,
+  "other step": () =>
+    html`<p class="restored" data-test="other-step">
+      The step has changed since you typed a result for it: that is not in the boxes any more.
+    </p>`,
+};
 
 /**
  * @param {CardHere} card
@@ -119,17 +175,19 @@ function resultScreen(card, step, state, draw) {
       },
       used: next ?? state.used,
       result: null,
+      before: "",
     });
     draw();
   };
   const keep = () => keepSetting(card, step, /** @type {Result} */ (state.result), draw);
   return html`<article class="step result-screen" data-test="result-screen">
     ${stepTop(card, step)}
+    ${state.before && !state.result ? WORDS[state.before](addressOf(card, step)) : nothing}
     <div class="result-body">
       ${
         state.result
           ? nextSettingPanel(card, step, state.result, { again, keep })
-          : resultForm(card, step, state, { save, draw })
+          : resultForm(card, step, state, { save, draw, keep: () => keepTyped(card, step, state) })
       }
       <aside class="result-aside" aria-label="Which bend">
         ${finishedDrawing(card.plan, { mark: step.bend })}
@@ -159,6 +217,7 @@ async function saveResult(card, step, state, draw) {
   draw();
   try {
     const { late, ...sent } = await send({ id: trial.id, kind: "trial", code: card.code, body: trial });
+    clearTyping(addressOf(card, step));
     const answer = /** @type {Api.ResultAnswer|null} */ (sent.answer);
     const correction = answer?.correction ?? null;
     state.result = {

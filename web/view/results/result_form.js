@@ -34,9 +34,9 @@ export const placesChoice = (typed, draw) =>
  * @param {{typed: Typed, used: import("../../app/results/measured_bend.js").Setting|null, wrong:
  *   Record<string, string[]>, meant: Record<string, string[]>,
  *   general: string, sending: boolean, byDepth: boolean}} state
- * @param {{save: () => void, draw: () => void}} act
+ * @param {{save: () => void, draw: () => void, keep: () => void}} act keep: what is typed, on this device
  */
-export function resultForm(card, step, state, { save, draw }) {
+export function resultForm(card, step, state, { save, draw, keep }) {
   const { typed, wrong } = state;
   /**
    * @param {keyof Typed} key
@@ -53,6 +53,7 @@ export function resultForm(card, step, state, { save, draw }) {
       meant: state.meant[name],
       change: (value) => {
         Object.assign(typed, { [key]: value });
+        keep();
         if (!state.meant[name]) return;
         for (const about of [wrong, state.meant]) delete about[name];
         draw();
@@ -75,7 +76,10 @@ export function resultForm(card, step, state, { save, draw }) {
               ]
         }
       </div>
-      ${placesChoice(typed, draw)}
+      ${placesChoice(typed, () => {
+        keep();
+        draw();
+      })}
       <div class="result-more">
         ${
           state.byDepth
