@@ -268,6 +268,43 @@ def test_an_address_with_an_anchor_opens_what_it_points_to(phone: Page, crib_ser
     expect(phone.locator(f"#{at}")).to_be_in_viewport()
 
 
+def test_a_reload_keeps_what_was_typed_of_a_press(phone: Page, crib_server):
+    address = f"{crib_server.url}/shop/press"
+    show(phone, address, "press")
+    unfold(phone)
+    by_test(phone, "name").fill("The long one")
+    by_test(phone, "stroke_mm").fill("170")
+    show(phone, address, "press")
+    expect(by_test(phone, "restored")).to_contain_text("What you typed before is back.")
+    expect(by_test(phone, "stroke_mm")).to_have_value("170")
+    by_test(phone, "start-over").click()
+    expect(by_test(phone, "stroke_mm")).to_have_value("150")
+    by_test(phone, "notice").locator("button").click()
+    expect(by_test(phone, "name")).to_have_value("The long one")
+    save(phone, "shop")
+    assert call(f"{crib_server.url}/api/v1/press")["press"]["stroke_mm"] == 170
+    show(phone, address, "press")
+    expect(by_test(phone, "restored")).to_have_count(0)
+
+
+def test_a_press_changed_since_it_was_typed_is_not_overwritten(phone: Page, crib_server, console):
+    console.expect("412")
+    address = f"{crib_server.url}/shop/press"
+    show(phone, address, "press")
+    by_test(phone, "name").fill("The long one")
+    with urllib.request.urlopen(f"{crib_server.url}/api/v1/press", timeout=20) as answer:
+        etag = answer.headers["ETag"]
+    press = {**call(f"{crib_server.url}/api/v1/press")["press"], "stroke_mm": 180}
+    press.pop("outlines_mm", None)
+    call(f"{crib_server.url}/api/v1/press", "PUT", {"press": press}, etag)
+    show(phone, address, "press")
+    expect(by_test(phone, "restored")).to_be_visible()
+    by_test(phone, "save").click()
+    expect(by_test(phone, "clash")).to_be_visible()
+    kept_now = call(f"{crib_server.url}/api/v1/press")["press"]
+    assert (kept_now["stroke_mm"], kept_now["name"]) == (180, press["name"])
+
+
 def test_a_shop_without_a_press_says_so(wide: Page, crib_server):
     with urllib.request.urlopen(f"{crib_server.url}/api/v1/press", timeout=20) as answer:
         etag = answer.headers["ETag"]

@@ -1,7 +1,7 @@
-var uy=Object.defineProperty;var m=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ie=(e,t)=>{for(var n in t)uy(e,n,{get:t[n],enumerable:!0})};function Lo(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of jd){let s=py(
-n.path.split("/").filter(Boolean),t);if(s)return{route:n,params:s}}}function py(e,t){if(e.length!==t.length)return;
+var py=Object.defineProperty;var m=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ie=(e,t)=>{for(var n in t)py(e,n,{get:t[n],enumerable:!0})};function Eo(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Ud){let s=hy(
+n.path.split("/").filter(Boolean),t);if(s)return{route:n,params:s}}}function hy(e,t){if(e.length!==t.length)return;
 let n={};for(let[s,o]of e.entries()){if(!o.startsWith(":")){if(o!==t[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(
-t[s])}catch{return}}return n}var jd,Ud,nl=m(()=>{jd=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
+t[s])}catch{return}}return n}var Ud,Vd,ol=m(()=>{Ud=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
 ends.bend"},{name:"press-screen",path:"/press-screen",floor:!0},{name:"press-screen",path:"/bench",floor:!0},{
 name:"part",path:"/part",needs:"parts.plan"},{name:"scan",path:"/scan",floor:!0},{name:"card",path:"/c/:code",
 floor:!0},{name:"step",path:"/c/:code/step/:step",floor:!0},{name:"result",path:"/c/:code/result/:step",floor:!0,
@@ -13,368 +13,368 @@ test-bend",path:"/shop/test-bend",floor:!0,needs:"evidence.keep"},{name:"learned
 needs:"evidence.learned"},{name:"tools",path:"/shop/:kind"},{name:"tool",path:"/shop/:kind/:tool"},{name:"crew",
 path:"/crew",needs:"crew.listed"},{name:"pair",path:"/pair"},{name:"backups",path:"/backups",needs:"backups.li\
 sted"},{name:"settings",path:"/settings"},{name:"guide",path:"/guide"},{name:"guide-page",path:"/guide/:page"},
-{name:"words",path:"/words"}],Ud=e=>jd.find(t=>t.name===e)});function hy(){try{let e=JSON.parse(localStorage.getItem(Gd)??"null");return e?.refused?e:Vd}catch{return Vd}}function Ut(e){
-let t=Lo(e.split("?")[0])?.route.needs;return!t||q(t)}function qd({role:e,refused:t={}}){let n=JSON.stringify(
-{role:e,refused:t});if(n===JSON.stringify(ks))return!1;ks={role:e,refused:t};try{localStorage.setItem(Gd,n)}catch{}
-return!0}function Kd(e){e&&e!==ks.role&&document.dispatchEvent(new CustomEvent("other-role"))}var Gd,Vd,ks,xs,
-q,zd,we=m(()=>{nl();Gd="flangebook.rights",Vd={role:"owner",refused:{}},ks=hy();xs=()=>ks.role,q=e=>!Object.hasOwn(
-ks.refused,e);zd=e=>ks.refused[e]??"owner"});function my(){try{return{...Zd,...JSON.parse(localStorage.getItem(ol)??"{}")}}catch{return{...Zd}}}function Jd(){
-try{return localStorage.getItem(ol)!==null}catch{return!1}}function P(){return Pn}function Je(e){Pn={...Pn,...e};
-try{localStorage.setItem(ol,JSON.stringify(Pn))}catch{}Eo();for(let t of sl)t(Pn)}function xe(e,t){sl.add(e),t?.
-addEventListener("abort",()=>sl.delete(e))}function Eo(){let e=Yd.matches?"shop":"day";document.documentElement.
-dataset.theme=Pn.theme==="system"?e:Pn.theme}var ol,Zd,sl,Pn,Yd,ae=m(()=>{ol="flangebook.settings",Zd={units:"\
-mm",inches:"decimal",theme:"system",name:"",paper:"A4"},sl=new Set,Pn=my();Yd=matchMedia("(prefers-color-schem\
-e: dark)");Yd.addEventListener("change",Eo)});function te(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
-return e==null?{text:"–",unit:""}:Ye()?P().inches==="fraction"?{text:gy(e/Se),unit:"in"}:{text:te(e/Se,(t.digits??
-1)+2),unit:"in"}:{text:te(e,t.digits??1),unit:"mm"}}function gy(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
+{name:"words",path:"/words"}],Vd=e=>Ud.find(t=>t.name===e)});function my(){try{let e=JSON.parse(localStorage.getItem(zd)??"null");return e?.refused?e:Gd}catch{return Gd}}function Ut(e){
+let t=Eo(e.split("?")[0])?.route.needs;return!t||K(t)}function Kd({role:e,refused:t={}}){let n=JSON.stringify(
+{role:e,refused:t});if(n===JSON.stringify(Ss))return!1;Ss={role:e,refused:t};try{localStorage.setItem(zd,n)}catch{}
+return!0}function Zd(e){e&&e!==Ss.role&&document.dispatchEvent(new CustomEvent("other-role"))}var zd,Gd,Ss,Ts,
+K,qd,we=m(()=>{ol();zd="flangebook.rights",Gd={role:"owner",refused:{}},Ss=my();Ts=()=>Ss.role,K=e=>!Object.hasOwn(
+Ss.refused,e);qd=e=>Ss.refused[e]??"owner"});function fy(){try{return{...Jd,...JSON.parse(localStorage.getItem(rl)??"{}")}}catch{return{...Jd}}}function Yd(){
+try{return localStorage.getItem(rl)!==null}catch{return!1}}function P(){return Bn}function Je(e){Bn={...Bn,...e};
+try{localStorage.setItem(rl,JSON.stringify(Bn))}catch{}No();for(let t of al)t(Bn)}function xe(e,t){al.add(e),t?.
+addEventListener("abort",()=>al.delete(e))}function No(){let e=Xd.matches?"shop":"day";document.documentElement.
+dataset.theme=Bn.theme==="system"?e:Bn.theme}var rl,Jd,al,Bn,Xd,ae=m(()=>{rl="flangebook.settings",Jd={units:"\
+mm",inches:"decimal",theme:"system",name:"",paper:"A4"},al=new Set,Bn=fy();Xd=matchMedia("(prefers-color-schem\
+e: dark)");Xd.addEventListener("change",No)});function te(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
+return e==null?{text:"–",unit:""}:Ye()?P().inches==="fraction"?{text:$y(e/Se),unit:"in"}:{text:te(e/Se,(t.digits??
+1)+2),unit:"in"}:{text:te(e,t.digits??1),unit:"mm"}}function $y(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(t/64),a=e<0&&t>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
  `:""}${n}/${s}`}function me(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=Ye()?e/Vt:e,s=Math.abs(
-n)<10?1:0;return{text:te(t?Xd(n,s):n,s),unit:Ye()?"tons":"kN"}}function Ie(e,{up:t=!1}={}){if(e==null)return{text:"\
-–",unit:""};let n=Ye()?e/Vt*No:e,s=Math.abs(n)<20?1:0;return{text:te(t?Xd(n,s):n,s),unit:Ye()?"tons/ft":"kN/\
-m"}}function Xd(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function M(e,t=1){return e==null?{text:"–",unit:""}:
-{text:te(e,t),unit:"°"}}function Po(e){if(e==null)return{text:"–",unit:""};let t=Ye()?e/fy:e;return{text:te(
+n)<10?1:0;return{text:te(t?Qd(n,s):n,s),unit:Ye()?"tons":"kN"}}function Ie(e,{up:t=!1}={}){if(e==null)return{text:"\
+–",unit:""};let n=Ye()?e/Vt*Po:e,s=Math.abs(n)<20?1:0;return{text:te(t?Qd(n,s):n,s),unit:Ye()?"tons/ft":"kN/\
+m"}}function Qd(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function M(e,t=1){return e==null?{text:"–",unit:""}:
+{text:te(e,t),unit:"°"}}function Co(e){if(e==null)return{text:"–",unit:""};let t=Ye()?e/gy:e;return{text:te(
 t,t<10?2:1),unit:Ye()?"lb":"kg"}}function Gt(e,t){if(/_(low|high)$/.test(e))return Gt(e.replace(/_(low|high)$/,
 ""),t);if(e.endsWith("_kn_per_m"))return Ie(t);if(e.endsWith("_mm_s")){let s=w(t,{digits:0});return{text:s.text,
 unit:`${s.unit}/s`}}if(e.endsWith("_mm"))return w(t,{digits:Math.abs(t)<10?2:1});if(e.endsWith("_kn"))return me(
-t);if(e.endsWith("_deg"))return M(t);if(e.endsWith("_kg"))return Po(t);if(e.endsWith("_percent"))return{text:te(
+t);if(e.endsWith("_deg"))return M(t);if(e.endsWith("_kg"))return Co(t);if(e.endsWith("_percent"))return{text:te(
 t,0),unit:"%"};let n=Math.abs(t)<10?100:Math.abs(t)<100?10:1;return{text:String(Math.round(t*n)/n),unit:""}}function $(e){
 return e.unit==="°"?`${e.text}°`:`${e.text} ${e.unit}`.trim()}function le({text:e,unit:t}){return $({text:t===
 "in"?e:e.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,""),unit:t})}function Xe(e,t){return e.replace(/\{(\w+)\}/g,
-(n,s)=>s in t?le(Gt(s,t[s])):n)}function ft(){return Ye()?{unit:"tons",size:Vt}:{unit:"kN",size:1}}function ot(){
-return Ye()?{unit:"tons/ft",size:Vt/No}:{unit:"kN/m",size:1}}function al(e,{size:t}){return e==null?"":String(
-t===1?e:Number((e/t).toFixed(4)))}function cn(e,{unit:t}){let n=Ss(e);return Qd.test(n)?`${n} ${t}`.replace(" \
+(n,s)=>s in t?le(Gt(s,t[s])):n)}function ft(){return Ye()?{unit:"tons",size:Vt}:{unit:"kN",size:1}}function at(){
+return Ye()?{unit:"tons/ft",size:Vt/Po}:{unit:"kN/m",size:1}}function il(e,{size:t}){return e==null?"":String(
+t===1?e:Number((e/t).toFixed(4)))}function dn(e,{unit:t}){let n=Ms(e);return eu.test(n)?`${n} ${t}`.replace(" \
 tons"," short tons"):n.replace(/^([^a-z]*)tons?(\s*\/\s*(?:ft|m))?$/i,(s,o,a="")=>{let r=a?a.includes("ft"):Ye();
-return`${o}${r?"short tons":"t"}${a}`})}function N(){return Ye()?"in":"mm"}function ne(e,t=N()){let n=Ss(e);return Qd.
-test(n)||t==="in"&&tu.test(n)?`${n} ${t}`:n}function Ss(e){let t=e.trim().replace("−","-");return eu.test(t)?
-t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,"$1.$2")}function nu(e,t=N()){let n=e.trim().replace("−","-"),[,s,
-o,a]=eu.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].map(l=>a?`${l} ${a}`:l):t==="mm"&&tu.test(n)?[`${n}\
- in`]:[]}function su(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(e??"")??[];return t?Number(t)*(n===
-"in"?Se:1):null}function Z(e){if(e==null)return"";let t=Ye()?e/Se:e;return String(Number(t.toFixed(Ye()?4:3)))}
-var Se,Vt,Ma,fy,No,Ye,Qd,eu,tu,L=m(()=>{ae();Se=25.4,Vt=8.896443230521,Ma=9.80665,fy=.45359237,No=.3048,Ye=()=>P().
-units==="inch";Qd=/^[+-]?(\d+\.?\d*|\.\d+)$/,eu=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,tu=/^[+-]?(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function O(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
-return ou(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function Oa(e,t,n,s,o=2e4){
-return ou("POST",e,t,{type:n,signal:s,timeout:o})}async function ou(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
+return`${o}${r?"short tons":"t"}${a}`})}function N(){return Ye()?"in":"mm"}function ne(e,t=N()){let n=Ms(e);return eu.
+test(n)||t==="in"&&nu.test(n)?`${n} ${t}`:n}function Ms(e){let t=e.trim().replace("−","-");return tu.test(t)?
+t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,"$1.$2")}function su(e,t=N()){let n=e.trim().replace("−","-"),[,s,
+o,a]=tu.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].map(l=>a?`${l} ${a}`:l):t==="mm"&&nu.test(n)?[`${n}\
+ in`]:[]}function ou(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(e??"")??[];return t?Number(t)*(n===
+"in"?Se:1):null}function J(e){if(e==null)return"";let t=Ye()?e/Se:e;return String(Number(t.toFixed(Ye()?4:3)))}
+var Se,Vt,Aa,gy,Po,Ye,eu,tu,nu,L=m(()=>{ae();Se=25.4,Vt=8.896443230521,Aa=9.80665,gy=.45359237,Po=.3048,Ye=()=>P().
+units==="inch";eu=/^[+-]?(\d+\.?\d*|\.\d+)$/,tu=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,nu=/^[+-]?(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function O(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
+return au(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function La(e,t,n,s,o=2e4){
+return au("POST",e,t,{type:n,signal:s,timeout:o})}async function au(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let d=AbortSignal.
 timeout(l),p=performance.now(),h;try{h=await fetch(`/api/v1${t}`,{method:e,headers:c,body:n,signal:r?AbortSignal.
-any([r,d]):d,cache:"no-store"})}catch(g){throw r?.aborted?g:new U}if(Kd(h.headers.get("Flangebook-Role")),!h.ok&&
-h.status!==304)throw await rl(h,p);let f=$y.includes(h.status)?null:await by(h,r);return{status:h.status,body:f,
-etag:h.headers.get("ETag"),at:_y(h)}}async function by(e,t){try{return await e.json()}catch(n){throw t?.aborted?
-n:new U}}async function rl(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new U;let s=new E(
-n);return wy(s,t),s}function wy({status:e,errors:t},n){e===401&&t.pairing&&document.dispatchEvent(new CustomEvent(
+any([r,d]):d,cache:"no-store"})}catch(g){throw r?.aborted?g:new V}if(Zd(h.headers.get("Flangebook-Role")),!h.ok&&
+h.status!==304)throw await ll(h,p);let f=by.includes(h.status)?null:await wy(h,r);return{status:h.status,body:f,
+etag:h.headers.get("ETag"),at:vy(h)}}async function wy(e,t){try{return await e.json()}catch(n){throw t?.aborted?
+n:new V}}async function ll(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new V;let s=new E(
+n);return yy(s,t),s}function yy({status:e,errors:t},n){e===401&&t.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:t.pairing[0],asked:n}})),e===403&&t.role&&document.dispatchEvent(new CustomEvent("ot\
-her-role"))}async function au(e,t,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
+her-role"))}async function ru(e,t,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${e}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await rl(c);for await(let d of yy(c.body,l)){let p=JSON.
-parse(d);if(p.problem)throw new E(p.problem);if(!p.progress)return p;s(p.progress)}throw new U}catch(c){throw n.
-aborted||c instanceof E?c:new U}finally{clearTimeout(r)}}async function*yy(e,t){let n=e.pipeThrough(new TextDecoderStream).
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await ll(c);for await(let d of _y(c.body,l)){let p=JSON.
+parse(d);if(p.problem)throw new E(p.problem);if(!p.progress)return p;s(p.progress)}throw new V}catch(c){throw n.
+aborted||c instanceof E?c:new V}finally{clearTimeout(r)}}async function*_y(e,t){let n=e.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;t();let r=(s+a).split(`
-`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function ru(e,t,n){let s;try{let a=await fetch(`/a\
+`);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function iu(e,t,n){let s;try{let a=await fetch(`/a\
 pi/v1${e}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
-timeout(2e4),cache:"no-store"});if(!a.ok)throw await rl(a);s=await a.blob()}catch(a){throw a instanceof E?a:new U}
+timeout(2e4),cache:"no-store"});if(!a.ok)throw await ll(a);s=await a.blob()}catch(a){throw a instanceof E?a:new V}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var E,U,Y,$y,_y,H=m(()=>{we();L();E=class extends Error{constructor(t){let n=t.said?Xe(t.said.template,
+o.href),1e4)}var E,V,Y,by,vy,j=m(()=>{we();L();E=class extends Error{constructor(t){let n=t.said?Xe(t.said.template,
 t.said.numbers):"";if(super(n||t.detail||t.title),this.status=t.status,this.title=t.title,this.errors=t.errors??
-{},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},U=class extends Error{constructor(){
-super("The shop's server does not answer.")}},Y=e=>e instanceof Error?e.message:String(e);$y=[204,304];_y=e=>new Date(
-e.headers.get("Date")??Date.now()).toISOString()});function vy(){return iu||(iu=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function ky(){return lu||
-(lu=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function xy(e){let t=new Promise(
-(n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(Cn(e.result)),
-o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return Aa.set(t,e),
-t}function Sy(e){if(dl.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
+{},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},V=class extends Error{constructor(){
+super("The shop's server does not answer.")}},Y=e=>e instanceof Error?e.message:String(e);by=[204,304];vy=e=>new Date(
+e.headers.get("Date")??Date.now()).toISOString()});function ky(){return lu||(lu=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function xy(){return cu||
+(cu=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function Sy(e){let t=new Promise(
+(n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(In(e.result)),
+o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return Ea.set(t,e),
+t}function Ty(e){if(pl.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
 e.removeEventListener("error",r),e.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(e.error||new DOMException(
 "AbortError","AbortError")),o()};e.addEventListener("complete",a),e.addEventListener("error",r),e.addEventListener(
-"abort",r)});dl.set(e,t)}function pu(e){ul=e(ul)}function Ty(e){return ky().includes(e)?function(...t){return e.
-apply(pl(this),t),Cn(this.request)}:function(...t){return Cn(e.apply(pl(this),t))}}function My(e){return typeof e==
-"function"?Ty(e):(e instanceof IDBTransaction&&Sy(e),cl(e,vy())?new Proxy(e,ul):e)}function Cn(e){if(e instanceof
-IDBRequest)return xy(e);if(il.has(e))return il.get(e);let t=My(e);return Object.is(t,e)||(il.set(e,t),Aa.set(t,
-e)),t}function hu(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=Cn(r);return s&&
-r.addEventListener("upgradeneeded",c=>{s(Cn(r.result),c.oldVersion,c.newVersion,Cn(r.transaction),c)}),n&&r.addEventListener(
+"abort",r)});pl.set(e,t)}function hu(e){hl=e(hl)}function My(e){return xy().includes(e)?function(...t){return e.
+apply(ml(this),t),In(this.request)}:function(...t){return In(e.apply(ml(this),t))}}function Oy(e){return typeof e==
+"function"?My(e):(e instanceof IDBTransaction&&Ty(e),ul(e,ky())?new Proxy(e,hl):e)}function In(e){if(e instanceof
+IDBRequest)return Sy(e);if(cl.has(e))return cl.get(e);let t=Oy(e);return Object.is(t,e)||(cl.set(e,t),Ea.set(t,
+e)),t}function mu(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=In(r);return s&&
+r.addEventListener("upgradeneeded",c=>{s(In(r.result),c.oldVersion,c.newVersion,In(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
-"versionchange",d=>o(d.oldVersion,d.newVersion,d))}).catch(()=>{}),l}function cu(e,t){if(!(e instanceof IDBDatabase&&
-!(t in e)&&typeof t=="string"))return;if(ll[t])return ll[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=Ay.includes(
-n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||Oy.includes(n)))return;let a=async function(r,...l){let c=this.
+"versionchange",d=>o(d.oldVersion,d.newVersion,d))}).catch(()=>{}),l}function du(e,t){if(!(e instanceof IDBDatabase&&
+!(t in e)&&typeof t=="string"))return;if(dl[t])return dl[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=Ly.includes(
+n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||Ay.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),d=c.store;return s&&(d=d.index(l.shift())),(await Promise.all([d[n](...l),
-o&&c.done]))[0]};return ll[t]=a}async function*Ny(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
-...e)),!t)return;t=t;let n=new Proxy(t,Ey);for(mu.set(n,t),Aa.set(n,pl(t));t;)yield n,t=await(hl.get(n)||t.continue()),
-hl.delete(n)}function uu(e,t){return t===Symbol.asyncIterator&&cl(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
-"iterate"&&cl(e,[IDBIndex,IDBObjectStore])}var cl,iu,lu,dl,il,Aa,ul,pl,Oy,Ay,ll,Ly,du,hl,mu,Ey,fu=m(()=>{cl=(e,t)=>t.
-some(n=>e instanceof n);dl=new WeakMap,il=new WeakMap,Aa=new WeakMap;ul={get(e,t,n){if(e instanceof IDBTransaction){
-if(t==="done")return dl.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
-return Cn(e[t])},set(e,t,n){return e[t]=n,!0},has(e,t){return e instanceof IDBTransaction&&(t==="done"||t==="s\
-tore")?!0:t in e}};pl=e=>Aa.get(e);Oy=["get","getKey","getAll","getAllKeys","count"],Ay=["put","add","delete",
-"clear"],ll={};pu(e=>({...e,get:(t,n,s)=>cu(t,n)||e.get(t,n,s),has:(t,n)=>!!cu(t,n)||e.has(t,n)}));Ly=["advanc\
-e","continue","continuePrimaryKey"],du={},hl=new WeakMap,mu=new WeakMap,Ey={get(e,t){if(!Ly.includes(t))return e[t];
-let n=du[t];return n||(n=du[t]=function(...s){hl.set(this,mu.get(this)[t](...s))}),n}};pu(e=>({...e,get(t,n,s){
-return uu(t,n)?Ny:e.get(t,n,s)},has(t,n){return uu(t,n)||e.has(t,n)}}))});function ml(){return Ts??=hu("flangebook",Py,{upgrade:(e,t,n,s)=>Ry(e,t,s),blocking:Cy,terminated:fl}).catch(e=>{
-throw Ts=void 0,e}),Ts}function fl(){Ts=void 0}async function Cy(){(await Ts)?.close(),Ts=void 0}async function Ry(e,t,n){
+o&&c.done]))[0]};return dl[t]=a}async function*Py(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
+...e)),!t)return;t=t;let n=new Proxy(t,Ny);for(fu.set(n,t),Ea.set(n,ml(t));t;)yield n,t=await(fl.get(n)||t.continue()),
+fl.delete(n)}function pu(e,t){return t===Symbol.asyncIterator&&ul(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
+"iterate"&&ul(e,[IDBIndex,IDBObjectStore])}var ul,lu,cu,pl,cl,Ea,hl,ml,Ay,Ly,dl,Ey,uu,fl,fu,Ny,gu=m(()=>{ul=(e,t)=>t.
+some(n=>e instanceof n);pl=new WeakMap,cl=new WeakMap,Ea=new WeakMap;hl={get(e,t,n){if(e instanceof IDBTransaction){
+if(t==="done")return pl.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
+return In(e[t])},set(e,t,n){return e[t]=n,!0},has(e,t){return e instanceof IDBTransaction&&(t==="done"||t==="s\
+tore")?!0:t in e}};ml=e=>Ea.get(e);Ay=["get","getKey","getAll","getAllKeys","count"],Ly=["put","add","delete",
+"clear"],dl={};hu(e=>({...e,get:(t,n,s)=>du(t,n)||e.get(t,n,s),has:(t,n)=>!!du(t,n)||e.has(t,n)}));Ey=["advanc\
+e","continue","continuePrimaryKey"],uu={},fl=new WeakMap,fu=new WeakMap,Ny={get(e,t){if(!Ey.includes(t))return e[t];
+let n=uu[t];return n||(n=uu[t]=function(...s){fl.set(this,fu.get(this)[t](...s))}),n}};hu(e=>({...e,get(t,n,s){
+return pu(t,n)?Py:e.get(t,n,s)},has(t,n){return pu(t,n)||e.has(t,n)}}))});function gl(){return Os??=mu("flangebook",Cy,{upgrade:(e,t,n,s)=>By(e,t,s),blocking:Ry,terminated:$l}).catch(e=>{
+throw Os=void 0,e}),Os}function $l(){Os=void 0}async function Ry(){(await Os)?.close(),Os=void 0}async function By(e,t,n){
 t<1&&(e.createObjectStore("cards",{keyPath:"code"}),e.createObjectStore("list",{keyPath:"code"}),e.createObjectStore(
 "meta"),e.createObjectStore("outbox",{keyPath:"id"})),t<2&&(e.createObjectStore("sent",{keyPath:"id"}),e.createObjectStore(
-"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),t===1&&await By(n)),t<3&&(e.createObjectStore(
+"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),t===1&&await Iy(n)),t<3&&(e.createObjectStore(
 "runs",{keyPath:"id"}).createIndex("code","code"),e.createObjectStore("lost_runs",{keyPath:"id"}),n.objectStore(
-"meta").delete("cursor"))}async function By(e){let t=e.objectStore("outbox"),s=(await t.getAll()).sort((a,r)=>a.
+"meta").delete("cursor"))}async function Iy(e){let t=e.objectStore("outbox"),s=(await t.getAll()).sort((a,r)=>a.
 queued_at<r.queued_at?-1:1),o=0;for(let{trial:a,...r}of s)t.put({...r,kind:"trial",body:a,number:++o});e.objectStore(
-"meta").put(o,"number"),e.objectStore("meta").delete("cursor")}function Iy(e){return e instanceof DOMException?
+"meta").put(o,"number"),e.objectStore("meta").delete("cursor")}function Wy(e){return e instanceof DOMException?
 e.name==="QuotaExceededError"?"This device is full: free some room on it.":"This browser lets nothing be kept \
-here, as private windows do.":e instanceof Error?e.message:String(e)}var Py,Ts,La,gl=m(()=>{fu();Py=3;La=class extends Error{constructor(t){
-super(Iy(t))}}});async function Ms(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
-request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var Ea=m(()=>{});function De(e,t){return wu($u,n=>bu(e,"readonly",{},t,n))}function Ee(e,t,{patience:n=$u,durability:s="relaxed"}={}){
-return wu(n,o=>Ms("writer",n/2,()=>bu(e,"readwrite",{durability:s},t,o)))}async function bu(e,t,n,s,o){let a=await Fy(
-e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Na.add(a),a.done.catch(()=>{}).finally(
-()=>Na.delete(a));try{let r=await s(Dy(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw bl(
-a),a.error??r}}async function Fy(e,t,n){try{return(await ml()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
-s.name==="InvalidStateError"))throw s;return fl(),(await ml()).transaction(e,t,n)}}function bl(e){try{e.abort()}catch{}}
-async function wu(e,t){let n={now:!0},s=t(n);s.then(()=>yu(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
-()=>l(new at),Rn?Wy:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof at&&Hy(n),r}finally{
-clearTimeout(o)}}function Hy(e){e.now=!1,e.transaction?.mode==="readwrite"&&bl(e.transaction),yu(!0)}function yu(e){
-e!==Rn&&(Rn=e,document.documentElement.dataset.storage=Rn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:Rn}})))}var $u,Wy,at,Na,Rn,$l,Co,Dy,gu,zt=m(()=>{gl();Ea();$u=1e3,Wy=100,at=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Na=new Set,Rn=!1,$l=!1,Co=()=>Rn;Dy=e=>({store:gu(e.objectStore(
-e.objectStoreNames[0])),objectStore:t=>gu(e.objectStore(t))}),gu=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
-tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{$l||=Na.size>
-0;for(let e of Na)bl(e)});addEventListener("pageshow",e=>{e.persisted&&$l&&document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:Rn}})),$l=!1})});function Ne(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
+here, as private windows do.":e instanceof Error?e.message:String(e)}var Cy,Os,Na,bl=m(()=>{gu();Cy=3;Na=class extends Error{constructor(t){
+super(Wy(t))}}});async function As(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var Pa=m(()=>{});function De(e,t){return yu(bu,n=>wu(e,"readonly",{},t,n))}function Ee(e,t,{patience:n=bu,durability:s="relaxed"}={}){
+return yu(n,o=>As("writer",n/2,()=>wu(e,"readwrite",{durability:s},t,o)))}async function wu(e,t,n,s,o){let a=await Hy(
+e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Ca.add(a),a.done.catch(()=>{}).finally(
+()=>Ca.delete(a));try{let r=await s(Fy(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw yl(
+a),a.error??r}}async function Hy(e,t,n){try{return(await gl()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
+s.name==="InvalidStateError"))throw s;return $l(),(await gl()).transaction(e,t,n)}}function yl(e){try{e.abort()}catch{}}
+async function yu(e,t){let n={now:!0},s=t(n);s.then(()=>_u(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
+()=>l(new rt),Wn?Dy:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof rt&&jy(n),r}finally{
+clearTimeout(o)}}function jy(e){e.now=!1,e.transaction?.mode==="readwrite"&&yl(e.transaction),_u(!0)}function _u(e){
+e!==Wn&&(Wn=e,document.documentElement.dataset.storage=Wn?"silent":"answers",document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:Wn}})))}var bu,Dy,rt,Ca,Wn,wl,Ro,Fy,$u,zt=m(()=>{bl();Pa();bu=1e3,Dy=100,rt=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Ca=new Set,Wn=!1,wl=!1,Ro=()=>Wn;Fy=e=>({store:$u(e.objectStore(
+e.objectStoreNames[0])),objectStore:t=>$u(e.objectStore(t))}),$u=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
+tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{wl||=Ca.size>
+0;for(let e of Ca)yl(e)});addEventListener("pageshow",e=>{e.persisted&&wl&&document.dispatchEvent(new CustomEvent(
+"storage",{detail:{silent:Wn}})),wl=!1})});function Ne(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
 return e[6]=e[6]&15|64,e[8]=e[8]&63|128,[...e].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Pa(e){try{return await Ee(["outbox","meta"],t=>Vy(t,e),_u)}catch(t){throw new La(
-t)}}async function Vy(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
-wl).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
-return s.put(a,"number"),n.put(r),r}async function vu(){return Ee("meta",async({store:e})=>{let t=(await e.get(
+"$1-$2-$3-$4-$5")}async function Ra(e){try{return await Ee(["outbox","meta"],t=>Gy(t,e),vu)}catch(t){throw new Na(
+t)}}async function Gy(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
+_l).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
+return s.put(a,"number"),n.put(r),r}async function ku(){return Ee("meta",async({store:e})=>{let t=(await e.get(
 "number")??0)+1;return e.put(t,"number"),t})}async function Qe(){return(await De("outbox",({store:e})=>e.getAll())).
-sort(wl)}async function qt(e){return(await Qe()).filter(t=>t.code===e)}async function Ro(e){return De("outbox",
-({store:t})=>t.get(e))}async function Ca(e){return De("sent",({store:t})=>t.get(e))}async function Bn(e,t){await Ee(
-"outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},_u)}async function Ra(e){let t=await Ro(
-e);await Ee("outbox",({store:n})=>n.delete(e)),t?.after&&await Ba(e,t.after)}async function Ba(e,t,n=()=>!0){for(let s of await Qe())
-s.after===e&&n(s)&&await Bn(s.id,{after:t})}async function Bo(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
+sort(_l)}async function qt(e){return(await Qe()).filter(t=>t.code===e)}async function Bo(e){return De("outbox",
+({store:t})=>t.get(e))}async function Ba(e){return De("sent",({store:t})=>t.get(e))}async function Dn(e,t){await Ee(
+"outbox",async({store:n})=>{let s=await n.get(e);s&&n.put({...s,...t})},vu)}async function Ia(e){let t=await Bo(
+e);await Ee("outbox",({store:n})=>n.delete(e)),t?.after&&await Wa(e,t.after)}async function Wa(e,t,n=()=>!0){for(let s of await Qe())
+s.after===e&&n(s)&&await Dn(s.id,{after:t})}async function Io(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
 parked:l,...c}=e;try{await Ee(["outbox","sent"],d=>{d.objectStore("sent").put({...c,proposed:n,sent_at:e.sent_at??
-t}),d.objectStore("outbox").delete(e.id)})}catch{await Ee("outbox",({store:d})=>d.delete(e.id))}}async function xu(e){
-let t=Date.parse(e)-jy*Uy;await Ee("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
-"")<t&&n.delete(s.id)})}async function Su(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
-getAll()).sort(wl),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...d}=r;a.has(
-r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var jy,Uy,_u,wl,ku,Pe=m(()=>{gl();zt();jy=
-90,Uy=864e5,_u={durability:"strict"};wl=(e,t)=>e.number-t.number;ku=e=>Bn(e,{refused:void 0})});async function Tu(e){let t=(await qt(e)).filter(({kind:r,refused:l})=>r==="run"&&!l),n=await De("runs",({store:r})=>r.
+t}),d.objectStore("outbox").delete(e.id)})}catch{await Ee("outbox",({store:d})=>d.delete(e.id))}}async function Su(e){
+let t=Date.parse(e)-Uy*Vy;await Ee("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
+"")<t&&n.delete(s.id)})}async function Tu(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
+getAll()).sort(_l),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...d}=r;a.has(
+r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Uy,Vy,vu,_l,xu,Pe=m(()=>{bl();zt();Uy=
+90,Vy=864e5,vu={durability:"strict"};_l=(e,t)=>e.number-t.number;xu=e=>Dn(e,{refused:void 0})});async function Mu(e){let t=(await qt(e)).filter(({kind:r,refused:l})=>r==="run"&&!l),n=await De("runs",({store:r})=>r.
 index("code").getAll(e)),s=t.map(({body:r})=>r),o=new Set(n.map(({id:r})=>r));return[...n.sort((r,l)=>r.change-
-l.change),...s.filter(({id:r})=>!o.has(r))]}async function Mu(e){await Ee("runs",({store:t})=>t.put(e))}async function Ou(e){
-let[t,n]=[e.objectStore("runs"),e.objectStore("lost_runs")];for(let s of await t.getAll())n.put(s);t.clear()}async function Au(e,t){
+l.change),...s.filter(({id:r})=>!o.has(r))]}async function Ou(e){await Ee("runs",({store:t})=>t.put(e))}async function Au(e){
+let[t,n]=[e.objectStore("runs"),e.objectStore("lost_runs")];for(let s of await t.getAll())n.put(s);t.clear()}async function Lu(e,t){
 let n=e.objectStore("lost_runs");for(let{id:c}of t.run_entries??[])n.delete(c);if(t.more)return;let[s,o]=[e.objectStore(
 "cards"),e.objectStore("outbox")],a=new Set(await s.getAllKeys()),r=new Set(await o.getAllKeys()),l=(await n.getAll()).
-filter(({code:c})=>a.has(c));l.forEach((c,d)=>{r.has(c.id)||o.put(Gy(c,d-l.length)),n.delete(c.id)})}function Gy({
+filter(({code:c})=>a.has(c));l.forEach((c,d)=>{r.has(c.id)||o.put(zy(c,d-l.length)),n.delete(c.id)})}function zy({
 code:e,received_at:t,change:n,...s},o){let a=s;return{id:s.id,kind:"run",code:e,body:a,number:o,queued_at:t,again:!0}}
-var Ia=m(()=>{Pe();zt()});async function gt(e){return De("cards",({store:t})=>t.get(e))}async function dn(){return(await De("list",({store:t})=>t.
+var Da=m(()=>{Pe();zt()});async function gt(e){return De("cards",({store:t})=>t.get(e))}async function un(){return(await De("list",({store:t})=>t.
 getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function _t(e){return Ee(["cards","list"],async t=>{
-let n=await t.objectStore("cards").get(e.code);return n&&qy(e,n)?n:(Lu(t,e),e)})}function Lu(e,t){e.objectStore(
-"cards").put(t),e.objectStore("list").put(Ky(t))}function Ky(e){let{code:t,title:n,note:s,revision:o,updated_at:a,
+let n=await t.objectStore("cards").get(e.code);return n&&Ky(e,n)?n:(Eu(t,e),e)})}function Eu(e,t){e.objectStore(
+"cards").put(t),e.objectStore("list").put(Zy(t))}function Zy(e){let{code:t,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:d,trials_total:p,proposals:h}=e,{metal:f,thickness_mm:g}=d,b=h?.length??0;
 return{code:t,title:n,note:s,metal:f,thickness_mm:g,bends:d.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:b}}async function Eu(){return De("list",({store:e})=>e.index("settle").getAll(
-IDBKeyRange.lowerBound(1)))}async function Nu(){let e=["cards","list","meta","sent","lost","runs","lost_runs"];
-await Ee(e,t=>{for(let n of e)t.objectStore(n).clear()})}async function Wa(){return De("meta",({store:e})=>e.get(
-"shop"))}async function Pu(){return De("meta",({store:e})=>e.get("cursor"))}async function Cu(e){let t=e.reset||
-await Zy()?["outbox","sent","lost","lost_runs"]:[];await Ee(["cards","list","meta","runs",...t],async n=>{e.reset&&
-(await Jy(n),await Ou(n),await Su(n));let s=new Set(t.length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.
-cards)Lu(n,a),s.has(a.code)&&await Yy(n,a);for(let a of e.run_entries??[])n.objectStore("runs").put(a);t.length&&
-await Au(n,e);let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,
-"more")},{patience:zy})}async function Jy(e){let[t,n]=[e.objectStore("cards"),e.objectStore("lost")];for(let s of await t.
-getAll())n.put(s);t.clear(),e.objectStore("list").clear()}async function Yy(e,t){let n=await e.objectStore("lo\
+worst:l,trials:p,archived:c,settle:b}}async function Nu(){return De("list",({store:e})=>e.index("settle").getAll(
+IDBKeyRange.lowerBound(1)))}async function Pu(){let e=["cards","list","meta","sent","lost","runs","lost_runs"];
+await Ee(e,t=>{for(let n of e)t.objectStore(n).clear()})}async function Fa(){return De("meta",({store:e})=>e.get(
+"shop"))}async function Cu(){return De("meta",({store:e})=>e.get("cursor"))}async function Ru(e){let t=e.reset||
+await Jy()?["outbox","sent","lost","lost_runs"]:[];await Ee(["cards","list","meta","runs",...t],async n=>{e.reset&&
+(await Yy(n),await Au(n),await Tu(n));let s=new Set(t.length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.
+cards)Eu(n,a),s.has(a.code)&&await Xy(n,a);for(let a of e.run_entries??[])n.objectStore("runs").put(a);t.length&&
+await Lu(n,e);let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,
+"more")},{patience:qy})}async function Yy(e){let[t,n]=[e.objectStore("cards"),e.objectStore("lost")];for(let s of await t.
+getAll())n.put(s);t.clear(),e.objectStore("list").clear()}async function Xy(e,t){let n=await e.objectStore("lo\
 st").get(t.code);e.objectStore("lost").delete(t.code);let s=new Set(t.trials.map(r=>r.id)),o=new Set(await e.objectStore(
 "outbox").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>e.objectStore("outbo\
-x").put(Ru(t.code,r,l-a.length)))}function Ru(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{
-id:a.id,kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Bu(e){await Ee("outbox",({store:t})=>{
-e.trials.forEach((n,s)=>{t.put({...Ru(e.code,n,s-e.trials.length),missing:!0})})})}async function Da(){return De(
-["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function Fa(e){
-await Ee("lost",({store:t})=>t.delete(e))}var zy,qy,Zy,Fe=m(()=>{Pe();Ia();zt();zy=2e4;qy=(e,t)=>e.revision<t.
-revision||e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Zy=()=>De(
-["lost","lost_runs"],async e=>await e.objectStore("lost").count()+await e.objectStore("lost_runs").count()>0)});function Fu(e){return Io!==null&&e!=="pair"&&!(Wu?.labels_open&&Xy.includes(e))}async function In(e){yl+=1;try{
-let{body:t}=await O("GET","/me",{signal:e,timeout:4e3});return Wu=t,qd(t)&&document.dispatchEvent(new CustomEvent(
-"rights")),t}finally{yl-=1}}async function Hu(e){Io!==e&&(Io=e,await Promise.all([In().catch(()=>null),Nu().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function ju(e,t){let{body:n}=await O(
-"POST","/pair",{body:{code:e,name:t}});return P().name||Je({name:n.name}),Io=null,Du=performance.now(),await In(),
-n}async function Uu(){await O("POST","/leave",{}),await Hu("unknown")}function Vu(){document.addEventListener(
-"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Du&&Hu(t)}),document.addEventListener("other-role",Iu),xs()!=="\
-owner"&&Iu()}function Iu(){yl||In().catch(()=>null)}var rt,Xy,Wu,Io,Du,yl,un,Ha,Wn=m(()=>{H();we();Fe();ae();rt=
+x").put(Bu(t.code,r,l-a.length)))}function Bu(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{
+id:a.id,kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Iu(e){await Ee("outbox",({store:t})=>{
+e.trials.forEach((n,s)=>{t.put({...Bu(e.code,n,s-e.trials.length),missing:!0})})})}async function Ha(){return De(
+["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function ja(e){
+await Ee("lost",({store:t})=>t.delete(e))}var qy,Ky,Jy,Fe=m(()=>{Pe();Da();zt();qy=2e4;Ky=(e,t)=>e.revision<t.
+revision||e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Jy=()=>De(
+["lost","lost_runs"],async e=>await e.objectStore("lost").count()+await e.objectStore("lost_runs").count()>0)});function Hu(e){return Wo!==null&&e!=="pair"&&!(Du?.labels_open&&Qy.includes(e))}async function Fn(e){vl+=1;try{
+let{body:t}=await O("GET","/me",{signal:e,timeout:4e3});return Du=t,Kd(t)&&document.dispatchEvent(new CustomEvent(
+"rights")),t}finally{vl-=1}}async function ju(e){Wo!==e&&(Wo=e,await Promise.all([Fn().catch(()=>null),Pu().catch(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Uu(e,t){let{body:n}=await O(
+"POST","/pair",{body:{code:e,name:t}});return P().name||Je({name:n.name}),Wo=null,Fu=performance.now(),await Fn(),
+n}async function Vu(){await O("POST","/leave",{}),await ju("unknown")}function Gu(){document.addEventListener(
+"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Fu&&ju(t)}),document.addEventListener("other-role",Wu),Ts()!=="\
+owner"&&Wu()}function Wu(){vl||Fn().catch(()=>null)}var it,Qy,Du,Wo,Fu,vl,pn,Ua,Hn=m(()=>{j();we();Fe();ae();it=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Press\
- screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Xy=["\
-card","step"],Wu=null,Io=null,Du=-1/0,yl=0,un=()=>Io;Ha=e=>Y(e)});function ep(e,t){if(!Sl(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return zu!==
-void 0?zu.createHTML(t):t}function jn(e,t,n=e,s){if(t===vt)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Fo(t)?
+ screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Qy=["\
+card","step"],Du=null,Wo=null,Fu=-1/0,vl=0,pn=()=>Wo;Ua=e=>Y(e)});function tp(e,t){if(!Ml(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return qu!==
+void 0?qu.createHTML(t):t}function Gn(e,t,n=e,s){if(t===vt)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Ho(t)?
 void 0:t._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(e),o._$AT(e,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=jn(e,o._$AS(e,t.values),o,s)),t}var vl,Gu,ja,zu,kl,
-Kt,xl,Qy,Hn,Do,Fo,Sl,Xu,_l,Wo,qu,Ku,Dn,Zu,Ju,Qu,Tl,i,v,FM,vt,u,Yu,Fn,tp,Ho,Ua,Os,Un,Va,Ga,za,qa,np,e_,kt,y=m(()=>{
-vl=globalThis,Gu=e=>e,ja=vl.trustedTypes,zu=ja?ja.createPolicy("lit-html",{createHTML:e=>e}):void 0,kl="$lit$",
-Kt=`lit$${Math.random().toFixed(9).slice(2)}$`,xl="?"+Kt,Qy=`<${xl}>`,Hn=document,Do=()=>Hn.createComment(""),
-Fo=e=>e===null||typeof e!="object"&&typeof e!="function",Sl=Array.isArray,Xu=e=>Sl(e)||typeof e?.[Symbol.iterator]==
-"function",_l=`[ 	
-\f\r]`,Wo=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,qu=/-->/g,Ku=/>/g,Dn=RegExp(`>|${_l}(?:([^\\s"'\
->=/]+)(${_l}*=${_l}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),Zu=/'/g,Ju=/"/g,Qu=/^(?:script|style|textarea|title)$/i,Tl=e=>(t,...n)=>({_$litType$:e,
-strings:t,values:n}),i=Tl(1),v=Tl(2),FM=Tl(3),vt=Symbol.for("lit-noChange"),u=Symbol.for("lit-nothing"),Yu=new WeakMap,
-Fn=Hn.createTreeWalker(Hn,129);tp=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=Wo;for(let l=0;l<
-n;l++){let c=e[l],d,p,h=-1,f=0;for(;f<c.length&&(r.lastIndex=f,p=r.exec(c),p!==null);)f=r.lastIndex,r===Wo?p[1]===
-"!--"?r=qu:p[1]!==void 0?r=Ku:p[2]!==void 0?(Qu.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=Dn):p[3]!==void 0&&(r=
-Dn):r===Dn?p[0]===">"?(r=o??Wo,h=-1):p[1]===void 0?h=-2:(h=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?Dn:p[3]===
-'"'?Ju:Zu):r===Ju||r===Zu?r=Dn:r===qu||r===Ku?r=Wo:(r=Dn,o=void 0);let g=r===Dn&&e[l+1].startsWith("/>")?" ":"";
-a+=r===Wo?c+Qy:h>=0?(s.push(d),c.slice(0,h)+kl+c.slice(h)+Kt+g):c+Kt+(h===-2?l:g)}return[ep(e,a+(e[n]||"<?>")+
-(t===2?"</svg>":t===3?"</math>":"")),s]},Ho=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=tp(t,n);if(this.el=e.createElement(d,s),Fn.currentNode=this.el.content,
-n===2||n===3){let h=this.el.content.firstChild;h.replaceWith(...h.childNodes)}for(;(o=Fn.nextNode())!==null&&c.
-length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let h of o.getAttributeNames())if(h.endsWith(kl)){let f=p[r++],
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=Gn(e,o._$AS(e,t.values),o,s)),t}var xl,zu,Va,qu,Sl,
+Kt,Tl,e_,Vn,Fo,Ho,Ml,Qu,kl,Do,Ku,Zu,jn,Ju,Yu,ep,Ol,i,v,HM,vt,u,Xu,Un,np,jo,Ga,Ls,zn,za,qa,Ka,Za,sp,t_,kt,y=m(()=>{
+xl=globalThis,zu=e=>e,Va=xl.trustedTypes,qu=Va?Va.createPolicy("lit-html",{createHTML:e=>e}):void 0,Sl="$lit$",
+Kt=`lit$${Math.random().toFixed(9).slice(2)}$`,Tl="?"+Kt,e_=`<${Tl}>`,Vn=document,Fo=()=>Vn.createComment(""),
+Ho=e=>e===null||typeof e!="object"&&typeof e!="function",Ml=Array.isArray,Qu=e=>Ml(e)||typeof e?.[Symbol.iterator]==
+"function",kl=`[ 	
+\f\r]`,Do=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Ku=/-->/g,Zu=/>/g,jn=RegExp(`>|${kl}(?:([^\\s"'\
+>=/]+)(${kl}*=${kl}*(?:[^ 	
+\f\r"'\`<>=]|("|')|))|$)`,"g"),Ju=/'/g,Yu=/"/g,ep=/^(?:script|style|textarea|title)$/i,Ol=e=>(t,...n)=>({_$litType$:e,
+strings:t,values:n}),i=Ol(1),v=Ol(2),HM=Ol(3),vt=Symbol.for("lit-noChange"),u=Symbol.for("lit-nothing"),Xu=new WeakMap,
+Un=Vn.createTreeWalker(Vn,129);np=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=Do;for(let l=0;l<
+n;l++){let c=e[l],d,p,h=-1,f=0;for(;f<c.length&&(r.lastIndex=f,p=r.exec(c),p!==null);)f=r.lastIndex,r===Do?p[1]===
+"!--"?r=Ku:p[1]!==void 0?r=Zu:p[2]!==void 0?(ep.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=jn):p[3]!==void 0&&(r=
+jn):r===jn?p[0]===">"?(r=o??Do,h=-1):p[1]===void 0?h=-2:(h=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?jn:p[3]===
+'"'?Yu:Ju):r===Yu||r===Ju?r=jn:r===Ku||r===Zu?r=Do:(r=jn,o=void 0);let g=r===jn&&e[l+1].startsWith("/>")?" ":"";
+a+=r===Do?c+e_:h>=0?(s.push(d),c.slice(0,h)+Sl+c.slice(h)+Kt+g):c+Kt+(h===-2?l:g)}return[tp(e,a+(e[n]||"<?>")+
+(t===2?"</svg>":t===3?"</math>":"")),s]},jo=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
+let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=np(t,n);if(this.el=e.createElement(d,s),Un.currentNode=this.el.content,
+n===2||n===3){let h=this.el.content.firstChild;h.replaceWith(...h.childNodes)}for(;(o=Un.nextNode())!==null&&c.
+length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let h of o.getAttributeNames())if(h.endsWith(Sl)){let f=p[r++],
 g=o.getAttribute(h).split(Kt),b=/([.?@])?(.*)/.exec(f);c.push({type:1,index:a,name:b[2],strings:g,ctor:b[1]===
-"."?Va:b[1]==="?"?Ga:b[1]==="@"?za:Un}),o.removeAttribute(h)}else h.startsWith(Kt)&&(c.push({type:6,index:a}),
-o.removeAttribute(h));if(Qu.test(o.tagName)){let h=o.textContent.split(Kt),f=h.length-1;if(f>0){o.textContent=
-ja?ja.emptyScript:"";for(let g=0;g<f;g++)o.append(h[g],Do()),Fn.nextNode(),c.push({type:2,index:++a});o.append(
-h[f],Do())}}}else if(o.nodeType===8)if(o.data===xl)c.push({type:2,index:a});else{let h=-1;for(;(h=o.data.indexOf(
-Kt,h+1))!==-1;)c.push({type:7,index:a}),h+=Kt.length-1}a++}}static createElement(t,n){let s=Hn.createElement("\
-template");return s.innerHTML=t,s}};Ua=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
+"."?za:b[1]==="?"?qa:b[1]==="@"?Ka:zn}),o.removeAttribute(h)}else h.startsWith(Kt)&&(c.push({type:6,index:a}),
+o.removeAttribute(h));if(ep.test(o.tagName)){let h=o.textContent.split(Kt),f=h.length-1;if(f>0){o.textContent=
+Va?Va.emptyScript:"";for(let g=0;g<f;g++)o.append(h[g],Fo()),Un.nextNode(),c.push({type:2,index:++a});o.append(
+h[f],Fo())}}}else if(o.nodeType===8)if(o.data===Tl)c.push({type:2,index:a});else{let h=-1;for(;(h=o.data.indexOf(
+Kt,h+1))!==-1;)c.push({type:7,index:a}),h+=Kt.length-1}a++}}static createElement(t,n){let s=Vn.createElement("\
+template");return s.innerHTML=t,s}};Ga=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=
 n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(t){let{el:{content:n},parts:s}=this.
-_$AD,o=(t?.creationScope??Hn).importNode(n,!0);Fn.currentNode=o;let a=Fn.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
-if(r===c.index){let d;c.type===2?d=new Os(a,a.nextSibling,this,t):c.type===1?d=new c.ctor(a,c.name,c.strings,this,
-t):c.type===6&&(d=new qa(a,this,t)),this._$AV.push(d),c=s[++l]}r!==c?.index&&(a=Fn.nextNode(),r++)}return Fn.currentNode=
-Hn,o}p(t){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(t,s,n),n+=s.strings.length-2):
-s._$AI(t[n])),n++}},Os=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
+_$AD,o=(t?.creationScope??Vn).importNode(n,!0);Un.currentNode=o;let a=Un.nextNode(),r=0,l=0,c=s[0];for(;c!==void 0;){
+if(r===c.index){let d;c.type===2?d=new Ls(a,a.nextSibling,this,t):c.type===1?d=new c.ctor(a,c.name,c.strings,this,
+t):c.type===6&&(d=new Za(a,this,t)),this._$AV.push(d),c=s[++l]}r!==c?.index&&(a=Un.nextNode(),r++)}return Un.currentNode=
+Vn,o}p(t){let n=0;for(let s of this._$AV)s!==void 0&&(s.strings!==void 0?(s._$AI(t,s,n),n+=s.strings.length-2):
+s._$AI(t[n])),n++}},Ls=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,s,o){this.type=2,this.
 _$AH=u,this._$AN=void 0,this._$AA=t,this._$AB=n,this._$AM=s,this.options=o,this._$Cv=o?.isConnected??!0}get parentNode(){
 let t=this._$AA.parentNode,n=this._$AM;return n!==void 0&&t?.nodeType===11&&(t=n.parentNode),t}get startNode(){
-return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=jn(this,t,n),Fo(t)?t===u||t==null||t===""?(this.
+return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=Gn(this,t,n),Ho(t)?t===u||t==null||t===""?(this.
 _$AH!==u&&this._$AR(),this._$AH=u):t!==this._$AH&&t!==vt&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
-void 0?this.T(t):Xu(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
-_$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==u&&Fo(this._$AH)?this._$AA.nextSibling.data=t:this.
-T(Hn.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
-void 0&&(s.el=Ho.createElement(ep(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Ua(
-o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=Yu.get(t.strings);return n===void 0&&Yu.
-set(t.strings,n=new Ho(t)),n}k(t){Sl(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
-o===n.length?n.push(s=new e(this.O(Do()),this.O(Do()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
+void 0?this.T(t):Qu(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
+_$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==u&&Ho(this._$AH)?this._$AA.nextSibling.data=t:this.
+T(Vn.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
+void 0&&(s.el=jo.createElement(tp(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Ga(
+o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=Xu.get(t.strings);return n===void 0&&Xu.
+set(t.strings,n=new jo(t)),n}k(t){Ml(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
+o===n.length?n.push(s=new e(this.O(Fo()),this.O(Fo()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(t=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);t!==this._$AB;){
-let s=Gu(t).nextSibling;Gu(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
-Un=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
+let s=zu(t).nextSibling;zu(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
+zn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
 type=1,this._$AH=u,this._$AN=void 0,this.element=t,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=u}_$AI(t,n=this,s,o){let a=this.
-strings,r=!1;if(a===void 0)t=jn(this,t,n,0),r=!Fo(t)||t!==this._$AH&&t!==vt,r&&(this._$AH=t);else{let l=t,c,d;
-for(t=a[0],c=0;c<a.length-1;c++)d=jn(this,l[s+c],n,c),d===vt&&(d=this._$AH[c]),r||=!Fo(d)||d!==this._$AH[c],d===
+strings,r=!1;if(a===void 0)t=Gn(this,t,n,0),r=!Ho(t)||t!==this._$AH&&t!==vt,r&&(this._$AH=t);else{let l=t,c,d;
+for(t=a[0],c=0;c<a.length-1;c++)d=Gn(this,l[s+c],n,c),d===vt&&(d=this._$AH[c]),r||=!Ho(d)||d!==this._$AH[c],d===
 u?t=u:t!==u&&(t+=(d??"")+a[c+1]),this._$AH[c]=d}r&&!o&&this.j(t)}j(t){t===u?this.element.removeAttribute(this.
-name):this.element.setAttribute(this.name,t??"")}},Va=class extends Un{constructor(){super(...arguments),this.
-type=3}j(t){this.element[this.name]=t===u?void 0:t}},Ga=class extends Un{constructor(){super(...arguments),this.
-type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==u)}},za=class extends Un{constructor(t,n,s,o,a){super(
-t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=jn(this,t,n,0)??u)===vt)return;let s=this._$AH,o=t===u&&s!==u||t.capture!==
+name):this.element.setAttribute(this.name,t??"")}},za=class extends zn{constructor(){super(...arguments),this.
+type=3}j(t){this.element[this.name]=t===u?void 0:t}},qa=class extends zn{constructor(){super(...arguments),this.
+type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==u)}},Ka=class extends zn{constructor(t,n,s,o,a){super(
+t,n,s,o,a),this.type=5}_$AI(t,n=this){if((t=Gn(this,t,n,0)??u)===vt)return;let s=this._$AH,o=t===u&&s!==u||t.capture!==
 s.capture||t.once!==s.once||t.passive!==s.passive,a=t!==u&&(s===u||o);o&&this.element.removeEventListener(this.
 name,this,s),a&&this.element.addEventListener(this.name,this,t),this._$AH=t}handleEvent(t){typeof this._$AH=="\
-function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},qa=class{constructor(t,n,s){
+function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},Za=class{constructor(t,n,s){
 this.element=t,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(t){
-jn(this,t)}},np={M:kl,P:Kt,A:xl,C:1,L:tp,R:Ua,D:Xu,V:jn,I:Os,H:Un,N:Ga,U:za,B:Va,F:qa},e_=vl.litHtmlPolyfillSupport;
-e_?.(Ho,Os),(vl.litHtmlVersions??=[]).push("3.3.3");kt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
-void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Os(t.insertBefore(Do(),a),a,void 0,n??{})}return o._$AI(
-e),o}});function As(e,t=ap){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function sp(e){return Array.
+Gn(this,t)}},sp={M:Sl,P:Kt,A:Tl,C:1,L:np,R:Ga,D:Qu,V:Gn,I:Ls,H:zn,N:qa,U:Ka,B:za,F:Za},t_=xl.litHtmlPolyfillSupport;
+t_?.(jo,Ls),(xl.litHtmlVersions??=[]).push("3.3.3");kt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
+void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Ls(t.insertBefore(Fo(),a),a,void 0,n??{})}return o._$AI(
+e),o}});function Es(e,t=rp){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function op(e){return Array.
 isArray(e)?[...e].sort((t,n)=>t.step-n.step).map(({step:t,set_angle_deg:n,punch_depth_mm:s})=>[t,n??null,s??null]):
-e??null}function Ls(e,t,n){let s=[];for(let[l,c]of t_){let[d,p]=[e[l],t[l]];d!==void 0&&!Ka(d,n[l])&&s.push({name:l,
+e??null}function Ns(e,t,n){let s=[];for(let[l,c]of n_){let[d,p]=[e[l],t[l]];d!==void 0&&!Ja(d,n[l])&&s.push({name:l,
 label:c,shop:n[l],yours:d,before:p})}if(!e.settings)return s;let[o,a,r]=[e.settings,t.settings??[],n.settings].
-map(rp);for(let l of new Set([...o.keys(),...a.keys()])){let[c,d,p]=[o.get(l),a.get(l),r.get(l)];op(c,d)||op(c,
-p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:d})}return s}function ip(e,t,n){
+map(ip);for(let l of new Set([...o.keys(),...a.keys()])){let[c,d,p]=[o.get(l),a.get(l),r.get(l)];ap(c,d)||ap(c,
+p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:d})}return s}function lp(e,t,n){
 let s={},o=e.filter(l=>t[l.name]==="yours");for(let l of o)l.name.startsWith("settings ")||(s[l.name]=l.yours);
-let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=rp(n.settings);for(let l of a){let c=Number(
-l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var ap,Ka,Za,
-Ml,t_,rp,op,Es=m(()=>{ap=["title","note","archived","settings"];Ka=(e,t)=>JSON.stringify(sp(e))===JSON.stringify(
-sp(t));Za=(e,t)=>As(e,ap.filter(n=>n in e&&!Ka(e[n],t[n]))),Ml=({before:e={}},t)=>Object.keys(e).every(n=>Ka(e[n],
-t[n])),t_=[["title","Title"],["note","Note"],["archived","In use"]];rp=e=>new Map(e.map(t=>[t.step,t])),op=(e,t)=>Ka(
-e?[e]:[],t?[t]:[])});async function Ns(e){Ol.add(e.id);try{return await lp(e)}finally{Ol.delete(e.id)}}async function lp(e){let t;try{
-t=await Pa(e)}catch(n){let s=await a_(e);return s||(await o_(n),lp(e))}try{return await dp(t,4e3)??{where:"her\
-e",answer:null}}catch(n){let s=n instanceof U||n instanceof at;if(!s&&Ll(n))throw await Ra(t.id),n;return{where:"\
-here",answer:null,late:s?"":await mp(t,n)}}}async function o_(e){Al.add(e),document.dispatchEvent(new CustomEvent(
-"held")),await new Promise(t=>{setTimeout(t,n_),document.addEventListener("storage",t,{once:!0})}),Al.delete(e),
-document.dispatchEvent(new CustomEvent("held"))}async function a_(e){try{let{body:t}=await pp({...e,number:0,queued_at:""},
-8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof U||!Ll(t))return null;throw t}}async function cp(){
-return Ms("outbox",s_,r_)}async function r_(){let e=0;for(let{id:t}of await Qe()){if(Ol.has(t))continue;let n=await Ro(
-t);if(!(!n||!await i_(n)))try{await dp(n,8e3)&&(e+=1)}catch(s){if(s instanceof U)break;Ll(s)?await Bn(n.id,{refused:s.
-message,missing:s.status===404}):await mp(n,s)}}return{sent:e,left:(await Qe()).length}}async function dp(e,t){
-if(!await l_(e))return null;let n=await Ro(e.id)??e;try{let s=await(n.parked?hp(n,t):pp(n,t));return await up(
+let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=ip(n.settings);for(let l of a){let c=Number(
+l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var rp,Ja,Ya,
+Al,n_,ip,ap,Ps=m(()=>{rp=["title","note","archived","settings"];Ja=(e,t)=>JSON.stringify(op(e))===JSON.stringify(
+op(t));Ya=(e,t)=>Es(e,rp.filter(n=>n in e&&!Ja(e[n],t[n]))),Al=({before:e={}},t)=>Object.keys(e).every(n=>Ja(e[n],
+t[n])),n_=[["title","Title"],["note","Note"],["archived","In use"]];ip=e=>new Map(e.map(t=>[t.step,t])),ap=(e,t)=>Ja(
+e?[e]:[],t?[t]:[])});async function Cs(e){Ll.add(e.id);try{return await cp(e)}finally{Ll.delete(e.id)}}async function cp(e){let t;try{
+t=await Ra(e)}catch(n){let s=await r_(e);return s||(await a_(n),cp(e))}try{return await up(t,4e3)??{where:"her\
+e",answer:null}}catch(n){let s=n instanceof V||n instanceof rt;if(!s&&Nl(n))throw await Ia(t.id),n;return{where:"\
+here",answer:null,late:s?"":await fp(t,n)}}}async function a_(e){El.add(e),document.dispatchEvent(new CustomEvent(
+"held")),await new Promise(t=>{setTimeout(t,s_),document.addEventListener("storage",t,{once:!0})}),El.delete(e),
+document.dispatchEvent(new CustomEvent("held"))}async function r_(e){try{let{body:t}=await hp({...e,number:0,queued_at:""},
+8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof V||!Nl(t))return null;throw t}}async function dp(){
+return As("outbox",o_,i_)}async function i_(){let e=0;for(let{id:t}of await Qe()){if(Ll.has(t))continue;let n=await Bo(
+t);if(!(!n||!await l_(n)))try{await up(n,8e3)&&(e+=1)}catch(s){if(s instanceof V)break;Nl(s)?await Dn(n.id,{refused:s.
+message,missing:s.status===404}):await fp(n,s)}}return{sent:e,left:(await Qe()).length}}async function up(e,t){
+if(!await c_(e))return null;let n=await Bo(e.id)??e;try{let s=await(n.parked?mp(n,t):hp(n,t));return await pp(
 n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof E&&s.status===412)||n.parked)throw s;
-return c_(n,t)}}async function l_({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Ro(n))return!1;
-if(!(await Ca(n))?.proposed)return!0;let a=await gt(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await Bn(e,
-Ml({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function c_(e,t){if(e.body.part)throw new E(d_);
+return d_(n,t)}}async function c_({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Bo(n))return!1;
+if(!(await Ba(n))?.proposed)return!0;let a=await gt(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await Dn(e,
+Al({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function d_(e,t){if(e.body.part)throw new E(u_);
 let{body:n,at:s}=await O("GET",`/cards/${e.code}`,{timeout:t});await _t(n);let o=(e.body.settles??[]).some(l=>n.
-proposals.some(c=>c.id===l));if(o||!Ls(e.body,e.before??{},n).length)return await Bo(e,s),await Ba(e.id,n.revision_id,
-l=>Ml(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await Bn(e.id,{parked:!0});let r=await hp(
-a,t);return await up(a,r),{where:"settle",answer:r.body}}async function up(e,{body:t,at:n}){if(e.kind==="run")
-await Mu(t.entry).catch(()=>{});else if(e.kind!=="trial"){let s=t;await _t(s).catch(()=>{}),!e.parked&&e.after&&
-s.revision_id===e.after&&await Ba(e.id,e.after)}await Bo(e,n,!!e.parked),await xu(n)}function pp({kind:e,code:t,
+proposals.some(c=>c.id===l));if(o||!Ns(e.body,e.before??{},n).length)return await Io(e,s),await Wa(e.id,n.revision_id,
+l=>Al(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await Dn(e.id,{parked:!0});let r=await mp(
+a,t);return await pp(a,r),{where:"settle",answer:r.body}}async function pp(e,{body:t,at:n}){if(e.kind==="run")
+await Ou(t.entry).catch(()=>{});else if(e.kind!=="trial"){let s=t;await _t(s).catch(()=>{}),!e.parked&&e.after&&
+s.revision_id===e.after&&await Wa(e.id,e.after)}await Io(e,n,!!e.parked),await Su(n)}function hp({kind:e,code:t,
 id:n,body:s,after:o,etag:a,missing:r},l){return e==="trial"?O("POST",`/cards/${t}/results`,{body:r?{...s,again:!0}:
 s,timeout:l}):e==="run"?O("POST",`/cards/${t}/runs`,{body:s,timeout:l}):O("PUT",`/cards/${t}`,{body:{...s,id:n,
-...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function hp({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
+...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function mp({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
 let{reason:l,by:c,settles:d,...p}=n,h={...l?{reason:l}:{},...c?{by:c}:{}};return O("POST",`/cards/${t}/proposa\
-ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...h},timeout:r})}async function mp({id:e},t){if(!(t instanceof
+ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...h},timeout:r})}async function fp({id:e},t){if(!(t instanceof
 E)||t.status<500)return"";let n=t.status===507?"The disk of the shop’s server is full: make room on it":t.title;
-return await Bn(e,{late:n}).catch(()=>{}),n}function Ll(e){if(!(e instanceof E))throw e;return e.status<500&&![
-401,408,429].includes(e.status)}var n_,s_,Ol,Al,jo,i_,d_,Vn=m(()=>{H();Es();Pe();Ia();Fe();zt();Ea();n_=3e3,s_=
-15e3;Ol=new Set;Al=new Set,jo=()=>[...Al].at(-1)?.message??"";i_=async({refused:e,again:t,missing:n,code:s})=>!e||
-!!(t&&n&&await gt(s));d_={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was\
+return await Dn(e,{late:n}).catch(()=>{}),n}function Nl(e){if(!(e instanceof E))throw e;return e.status<500&&![
+401,408,429].includes(e.status)}var s_,o_,Ll,El,Uo,l_,u_,qn=m(()=>{j();Ps();Pe();Da();Fe();zt();Pa();s_=3e3,o_=
+15e3;Ll=new Set;El=new Set,Uo=()=>[...El].at(-1)?.message??"";l_=async({refused:e,again:t,missing:n,code:s})=>!e||
+!!(t&&n&&await gt(s));u_={title:"Changed meanwhile",status:412,detail:"The part was changed here, the shop was\
  restored from an earlier backup, and the card was changed again since. Open the card and make the change anew\
-."}});function it(){return pn}async function Ja(e){let t=await Qe().catch(()=>[]),n=await Da().catch(()=>[]);pn={...pn,
-...e,waiting:t.length,words:Nl(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await p_(t).catch(()=>[]),
-lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(pn.reached),
-document.documentElement.dataset.resolve=String(pn.settle.length),document.documentElement.dataset.waiting=String(
-pn.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:pn}))}function Nl(e){let n=[["trial","result"],
+."}});function lt(){return hn}async function Xa(e){let t=await Qe().catch(()=>[]),n=await Ha().catch(()=>[]);hn={...hn,
+...e,waiting:t.length,words:Cl(t),late:t.find(s=>s.late&&!s.refused)?.late??"",settle:await h_(t).catch(()=>[]),
+lost:n.length,refused:t.filter(s=>s.refused).length},document.documentElement.dataset.reached=String(hn.reached),
+document.documentElement.dataset.resolve=String(hn.settle.length),document.documentElement.dataset.waiting=String(
+hn.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:hn}))}function Cl(e){let n=[["trial","result"],
 ["note","note"],["edit","edit"],["run","count"]].map(([s,o])=>({word:o,many:e.filter(a=>a.kind===s).length})).
 filter(({many:s})=>s).map(({word:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(
-0,-1).join(", ")} and ${n.at(-1)}`}async function p_(e){let t=(await Eu()).flatMap(({code:n,settle:s})=>Array(
+0,-1).join(", ")} and ${n.at(-1)}`}async function h_(e){let t=(await Nu()).flatMap(({code:n,settle:s})=>Array(
 s).fill(n));for(let n of e)for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1);return t}
-function hn(e,t){let n=e||!!(t&&!(t instanceof U));n!==pn.reached&&Ja({reached:n})}function mn(){return Ja({})}
-function W(){return Uo?(El=!0,Uo):(Uo=h_().finally(()=>Uo=void 0),Uo)}async function h_(){do El=!1,await m_();while(El)}
-async function m_(){try{await fp(),(await cp()).sent>0&&await fp(),await Ja({reached:!0,at:new Date().toISOString(),
-unkept:!1})}catch(e){await Ja(e instanceof U?{reached:!1}:e instanceof E?{reached:!0}:{unkept:!0}),!(e instanceof
-U||e instanceof E&&e.status===401)&&!(e instanceof at)&&console.warn("changes feed:",e)}}async function fp(){for(;await Ms(
-"feed",u_,f_););}async function f_(){let e=await Pu()??"",{body:t}=await O("GET",`/changes?since=${encodeURIComponent(
-e)}`,{timeout:15e3});return await Cu(t),t.more}function gp(){W(),addEventListener("online",()=>W()),addEventListener(
+function mn(e,t){let n=e||!!(t&&!(t instanceof V));n!==hn.reached&&Xa({reached:n})}function fn(){return Xa({})}
+function W(){return Vo?(Pl=!0,Vo):(Vo=m_().finally(()=>Vo=void 0),Vo)}async function m_(){do Pl=!1,await f_();while(Pl)}
+async function f_(){try{await gp(),(await dp()).sent>0&&await gp(),await Xa({reached:!0,at:new Date().toISOString(),
+unkept:!1})}catch(e){await Xa(e instanceof V?{reached:!1}:e instanceof E?{reached:!0}:{unkept:!0}),!(e instanceof
+V||e instanceof E&&e.status===401)&&!(e instanceof rt)&&console.warn("changes feed:",e)}}async function gp(){for(;await As(
+"feed",p_,g_););}async function g_(){let e=await Cu()??"",{body:t}=await O("GET",`/changes?since=${encodeURIComponent(
+e)}`,{timeout:15e3});return await Ru(t),t.more}function $p(){W(),addEventListener("online",()=>W()),addEventListener(
 "offline",()=>W()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&W()),
-setInterval(()=>document.visibilityState==="visible"&&W(),1e4)}var u_,pn,Uo,El,ye=m(()=>{H();Pe();Vn();zt();Fe();
-Ea();u_=3e3,pn={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},El=!1});function fn(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);kt(
+setInterval(()=>document.visibilityState==="visible"&&W(),1e4)}var p_,hn,Vo,Pl,ye=m(()=>{j();Pe();qn();zt();Fe();
+Pa();p_=3e3,hn={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Pl=!1});function gn(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);kt(
 i`<div class="masthead">
-        <a class="name" href="/" aria-label="Flangebook, find a card">${$_}<span>Flangebook</span></a>
-        ${un()===null?i`<nav aria-label="Main">
-                ${g_.filter(([n])=>Ut(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
+        <a class="name" href="/" aria-label="Flangebook, find a card">${b_}<span>Flangebook</span></a>
+        ${pn()===null?i`<nav aria-label="Main">
+                ${$_.filter(([n])=>Ut(n)).map(([n,s])=>i`<a href=${n} aria-current=${t(n)?"page":"false"}>${s}</a>`)}
               </nav>`:u}
       </div>
-      ${b_()}${w_()}${un()===null?y_():u}`,document.getElementById("masthead"))}function w_(){return jo()?i`<p class="standing" data-test="held">
-      ${jo()}
+      ${w_()}${y_()}${pn()===null?__():u}`,document.getElementById("masthead"))}function y_(){return Uo()?i`<p class="standing" data-test="held">
+      ${Uo()}
       <b
         >What you typed is held in this window only, until it can be kept here or the shop answers: leave it
         open.</b
       >
       Then it is saved automatically.
-    </p>`:Co()?i`<p class="standing" data-test="silent-storage">
+    </p>`:Ro()?i`<p class="standing" data-test="silent-storage">
     This device’s storage does not answer.
-    ${it().reached===!1?u:"Cards come from the shop."}
-  </p>`:u}function y_(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=it(),l=a.filter(f=>Ut(
-`/c/${f}/resolve`)),c=s?` ${s}.`:"",d=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=Co()?"":"Cards on \
+    ${lt().reached===!1?u:"Cards come from the shop."}
+  </p>`:u}function __(){let{reached:e,waiting:t,words:n,late:s,refused:o,settle:a,lost:r}=lt(),l=a.filter(f=>Ut(
+`/c/${f}/resolve`)),c=s?` ${s}.`:"",d=t?`${n} ${t===1?"waits":"wait"} to be sent.${c}`:"",p=Ro()?"":"Cards on \
 this device still open.",h=e===!1?`Not connected to the shop. ${p}`:"";return!h&&!d&&!l.length&&!r?u:i`<p class="standing" data-test="standing">
     ${h} ${d} ${o?i`<a href="/settings">${o} refused: look</a>`:u}
     ${l.length?i`<a href="/c/${l[0]}/resolve" data-test="resolve-count">${l.length} to resolve</a>`:u}
     ${r?i`<a href="/settings" data-test="lost-count"
             >${r===1?"1 card is":`${r} cards are`} not in the shop any more: look</a
           >`:u}
-  </p>`}var g_,$_,b_,Pl=m(()=>{y();Wn();we();Vn();zt();ye();g_=[["/","Cards"],["/bend","Bend"],["/part","Part"],
-["/shop","Shop"],["/settings","Settings"]];$_=i`<svg viewBox="0 0 64 64" aria-hidden="true">
+  </p>`}var $_,b_,w_,Rl=m(()=>{y();Hn();we();qn();zt();ye();$_=[["/","Cards"],["/bend","Bend"],["/part","Part"],
+["/shop","Shop"],["/settings","Settings"]];b_=i`<svg viewBox="0 0 64 64" aria-hidden="true">
   <path d="M12 8v34a8 8 0 0 0 8 8h36" fill="none" stroke="currentColor" stroke-width="7" />
-</svg>`,b_=()=>isSecureContext?u:i`<p class="standing" data-test="not-secure">
+</svg>`,w_=()=>isSecureContext?u:i`<p class="standing" data-test="not-secure">
         Over plain http this device keeps no cards for dead spots and has no camera here.
         <a href="/join">Join the shop's https</a>
-      </p>`});function Ps(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function B(e){
-return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function $e(e){let t=Ps(e),n=[...t].filter(s=>!Vo.includes(
+      </p>`});function Rs(e){return e.toUpperCase().replace(/[\s-]/g,"").replaceAll("O","0").replace(/[IL]/g,"1")}function B(e){
+return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function $e(e){let t=Rs(e),n=[...t].filter(s=>!Go.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:t,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return t.length>7?{code:t,whole:!1,
-fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:bp(
+fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:wp(
 t.slice(0,-1))!==t.at(-1)?{code:t,whole:!1,fault:"The check character does not fit: one character is wrong, or\
- two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function Ya(){let e=crypto.getRandomValues(
-new Uint8Array(6)),t=Array.from(e,n=>Vo[n%Vo.length]).join("");return t+bp(t)}function bp(e){let t=0,n=2;for(let s of e)
-t^=$p(n,Vo.indexOf(s)),n=$p(n,2);return Vo[t]}function $p(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var Vo,fe=m(()=>{Vo="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function I(e,t){return Object.entries(e).filter(([n])=>Cl(n,t)).flatMap(([,n])=>n)}function wp(e,t){return Object.
-entries(e).filter(([n])=>!t.some(s=>Cl(n,s))).flatMap(([,n])=>n)}function yp(e,t,n){let s=Object.entries(e);return s.
+ two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function Qa(){let e=crypto.getRandomValues(
+new Uint8Array(6)),t=Array.from(e,n=>Go[n%Go.length]).join("");return t+wp(t)}function wp(e){let t=0,n=2;for(let s of e)
+t^=bp(n,Go.indexOf(s)),n=bp(n,2);return Go[t]}function bp(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var Go,fe=m(()=>{Go="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function I(e,t){return Object.entries(e).filter(([n])=>Bl(n,t)).flatMap(([,n])=>n)}function yp(e,t){return Object.
+entries(e).filter(([n])=>!t.some(s=>Bl(n,s))).flatMap(([,n])=>n)}function _p(e,t,n){let s=Object.entries(e);return s.
 length===0?u:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
-      ${s.map(([o,a])=>{let r=n.filter(c=>Cl(o,c)).sort((c,d)=>d.length-c.length)[0],l=r?Rl(t(r),a):a.join(" ");
+      ${s.map(([o,a])=>{let r=n.filter(c=>Bl(o,c)).sort((c,d)=>d.length-c.length)[0],l=r?Il(t(r),a):a.join(" ");
 return i`<li>
-          ${r?i`<button type="button" class="link" @click=${()=>zn(r)}>${l}</button>`:l}
+          ${r?i`<button type="button" class="link" @click=${()=>Zn(r)}>${l}</button>`:l}
         </li>`})}
     </ul>
-  </div>`}function Rl(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function Gn(e){for(let t=e?.
-closest("details");t;t=t.parentElement?.closest("details"))t.open=!0}function zn(e){let t=document.getElementById(
-e);Gn(t),t?.focus({preventScroll:!0}),t?.scrollIntoView({block:"center"})}var Cl,et=m(()=>{y();Cl=(e,t)=>e===t||
-e.startsWith(`${t}.`)});function Xa(e){let t=xs()==="bench"?"This device is a press screen":"This device is an operator's",n=zd(e)==="\
+  </div>`}function Il(e,t){let n=t.join(" ");return n.startsWith(e)?n:`${e}: ${n}`}function Kn(e){for(let t=e?.
+closest("details");t;t=t.parentElement?.closest("details"))t.open=!0}function Zn(e){let t=document.getElementById(
+e);Kn(t),t?.focus({preventScroll:!0}),t?.scrollIntoView({block:"center"})}var Bl,et=m(()=>{y();Bl=(e,t)=>e===t||
+e.startsWith(`${t}.`)});function er(e){let t=Ts()==="bench"?"This device is a press screen":"This device is an operator's",n=qd(e)==="\
 owner";return i`<div class="state" data-test="not-yours">
     <h1>This is for the ${n?"owner":"crew's phones"}</h1>
     <p>
@@ -383,178 +383,178 @@ owner";return i`<div class="state" data-test="not-yours">
 er of the crew."}
     </p>
     <p><a class="button" href="/">Find a card</a></p>
-  </div>`}var C,ce,pe=m(()=>{y();we();C=(e,t,n=u)=>q(e)?t:n,ce=(e,t,n=u)=>Ut(e)?t:n});function gn(e){if(e instanceof at)return i`<div class="state" data-test="storage-silent">
+  </div>`}var R,ce,pe=m(()=>{y();we();R=(e,t,n=u)=>K(e)?t:n,ce=(e,t,n=u)=>Ut(e)?t:n});function $n(e){if(e instanceof rt)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
-      answers. ${vp}
-    </div>`;if(e instanceof U)return i`<div class="state" data-test="unreachable">
+      answers. ${kp}
+    </div>`;if(e instanceof V)return i`<div class="state" data-test="unreachable">
       <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
     </div>`;let t=e instanceof E?e.message:String(e);return e instanceof E||console.error(e),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${t}
-  </div>`}var Ce,Te,_p,vp,We=m(()=>{y();H();zt();Ce=e=>i`<p class="state" data-test="loading">${e}</p>`,Te=(e,t=u)=>i`<div class="state" data-test="empty">
+  </div>`}var Ce,Te,vp,kp,We=m(()=>{y();j();zt();Ce=e=>i`<p class="state" data-test="loading">${e}</p>`,Te=(e,t=u)=>i`<div class="state" data-test="empty">
     <h1>${e}</h1>
     ${t}
-  </div>`,_p=()=>i`<div class="state" data-test="still-opening">
+  </div>`,vp=()=>i`<div class="state" data-test="still-opening">
     <h1>Still opening</h1>
-    ${Co()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
-    The page goes on by itself. ${vp}
-  </div>`,vp=i`<span class="buttons"
+    ${Ro()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
+    The page goes on by itself. ${kp}
+  </div>`,kp=i`<span class="buttons"
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
->`});function se(e,{replace:t=!1}={}){v_()&&(history[t?"replaceState":"pushState"](null,"",e),Zt(!0))}function lt(e){
-Go=e}function v_(){let e=Go?.();return!e||confirm(e)}function xp(){Go?.()?fn():Zt()}async function Zt(e=!1){Bl.
-abort(),Bl=new AbortController,Go=null;let{signal:t}=Bl,n=document.documentElement;delete n.dataset.ready;let s=S_(
-Lo(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-fn();let o=l=>{clearTimeout(a),t.aborted||kt(l,Qa())};kt(i``,Qa());let a=setTimeout(()=>o(_p()),__);if(!s){o(i`<div class="state">
+>`});function se(e,{replace:t=!1}={}){k_()&&(history[t?"replaceState":"pushState"](null,"",e),Zt(!0))}function tt(e){
+zo=e}function k_(){let e=zo?.();return!e||confirm(e)}function Sp(){zo?.()?gn():Zt()}async function Zt(e=!1){Wl.
+abort(),Wl=new AbortController,zo=null;let{signal:t}=Wl,n=document.documentElement;delete n.dataset.ready;let s=T_(
+Eo(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
+gn();let o=l=>{clearTimeout(a),t.aborted||kt(l,tr())};kt(i``,tr());let a=setTimeout(()=>o(vp()),v_);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
-      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!q(r)){o(Xa(r)),n.dataset.ready="no\
-t-yours";return}try{let l=await kp[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:x_(s.
+      </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!K(r)){o(er(r)),n.dataset.ready="no\
+t-yours";return}try{let l=await xp[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:S_(s.
 params),query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{
-t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o(gn(l)),n.dataset.ready="f\
-ailed"}e&&!t.aborted&&Qa().focus({preventScroll:!0}),t.aborted||k_()}function k_(){let e=location.hash&&document.
-getElementById(location.hash.slice(1));e&&(Gn(e),e.scrollIntoView())}function S_(e){return e&&Fu(e.route.name)?
-{route:Ud("pair"),params:{}}:e}function Sp(e){return kp=e,addEventListener("popstate",()=>Zt()),addEventListener(
-"beforeunload",t=>(jo()||Go?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest(
+t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o($n(l)),n.dataset.ready="f\
+ailed"}e&&!t.aborted&&tr().focus({preventScroll:!0}),t.aborted||x_()}function x_(){let e=location.hash&&document.
+getElementById(location.hash.slice(1));e&&(Kn(e),e.scrollIntoView())}function T_(e){return e&&Hu(e.route.name)?
+{route:Vd("pair"),params:{}}:e}function Tp(e){return xp=e,addEventListener("popstate",()=>Zt()),addEventListener(
+"beforeunload",t=>(Uo()||zo?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest(
 "a");!n||t.defaultPrevented||t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||n.target||n.hasAttribute("downloa\
-d")||n.origin!==location.origin||!Lo(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),
-se(n.pathname+n.search+n.hash))}),Qa().replaceChildren(),Zt()}var __,Bl,Go,kp,Qa,x_,Oe=m(()=>{y();Pl();Wn();fe();
-we();nl();Vn();et();pe();We();__=1e3,Bl=new AbortController,Go=null,kp={},Qa=()=>document.getElementById("main");
-x_=e=>e.code?{...e,code:Ps(e.code)}:e});var qn,er,Cs,Il=m(()=>{qn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},er=e=>(...t)=>({
-_$litDirective$:e,values:t}),Cs=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
-this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var CO,Tp,T_,tr,Wl=m(()=>{y();({I:CO}=np),Tp=e=>e.strings===void 0,T_={},tr=(e,t=T_)=>e._$AH=t});var Ae,$n=m(()=>{y();Il();Wl();Ae=er(class extends Cs{constructor(e){if(super(e),e.type!==qn.PROPERTY&&e.type!==
-qn.ATTRIBUTE&&e.type!==qn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
- bindings");if(!Tp(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
-t]){if(t===vt||t===u)return t;let n=e.element,s=e.name;if(e.type===qn.PROPERTY){if(t===n[s])return vt}else if(e.
-type===qn.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return vt}else if(e.type===qn.ATTRIBUTE&&n.getAttribute(
-s)===t+"")return vt;return tr(e),t}})});function nr(e){return Object.hasOwn(bn,e)?e:void 0}async function he(e,t){try{return await sr(e,t)}catch(n){let s=n instanceof
-U?await Wa():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function wn(){try{let e=await Wa();
-if(e||!it().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([ar(),sr("metals")]);return{
-press:e,metals:t}}catch{return}}async function sr(e,t){let{body:n,etag:s}=await O("GET",`/${e}`,{signal:t});return{
-items:n[e],etag:s,kept:!1}}async function Mp(e,t,n){await O("PUT",`/${e}`,{body:{[e]:t.map(Kn),by:P().name},etag:n})}
-async function or(e){try{return await ar(e)}catch(t){let n=t instanceof U?await Wa():void 0;if(!n)throw t;return{
-press:n.press??null,etag:null,kept:!0}}}async function ar(e){let{body:t,etag:n}=await O("GET","/press",{signal:e});
-return{press:t.press,etag:n,kept:!1}}async function Op(e,t){let n={press:Kn(e),by:P().name};return(await O("PU\
-T","/press",{body:n,etag:t})).body.press}function Kn({outline_mm:e,outlines_mm:t,...n}){return n}function Ap(e,t){
-return JSON.stringify(e&&Kn(e))===JSON.stringify(t&&Kn(t))}function yn({tray:e,slot:t}){return!e&&!t?"place no\
-t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var bn,re,Rs,be=m(
-()=>{H();ae();Fe();ye();bn={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
+d")||n.origin!==location.origin||!Eo(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),
+se(n.pathname+n.search+n.hash))}),tr().replaceChildren(),Zt()}var v_,Wl,zo,xp,tr,S_,Oe=m(()=>{y();Rl();Hn();fe();
+we();ol();qn();et();pe();We();v_=1e3,Wl=new AbortController,zo=null,xp={},tr=()=>document.getElementById("main");
+S_=e=>e.code?{...e,code:Rs(e.code)}:e});var Jn,nr,Bs,Dl=m(()=>{Jn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},nr=e=>(...t)=>({
+_$litDirective$:e,values:t}),Bs=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
+this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var RO,Mp,M_,sr,Fl=m(()=>{y();({I:RO}=sp),Mp=e=>e.strings===void 0,M_={},sr=(e,t=M_)=>e._$AH=t});var Ae,bn=m(()=>{y();Dl();Fl();Ae=nr(class extends Bs{constructor(e){if(super(e),e.type!==Jn.PROPERTY&&e.type!==
+Jn.ATTRIBUTE&&e.type!==Jn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
+ bindings");if(!Mp(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
+t]){if(t===vt||t===u)return t;let n=e.element,s=e.name;if(e.type===Jn.PROPERTY){if(t===n[s])return vt}else if(e.
+type===Jn.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return vt}else if(e.type===Jn.ATTRIBUTE&&n.getAttribute(
+s)===t+"")return vt;return sr(e),t}})});function or(e){return Object.hasOwn(wn,e)?e:void 0}async function he(e,t){try{return await ar(e,t)}catch(n){let s=n instanceof
+V?await Fa():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function yn(){try{let e=await Fa();
+if(e||!lt().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([ir(),ar("metals")]);return{
+press:e,metals:t}}catch{return}}async function ar(e,t){let{body:n,etag:s}=await O("GET",`/${e}`,{signal:t});return{
+items:n[e],etag:s,kept:!1}}async function Op(e,t,n){await O("PUT",`/${e}`,{body:{[e]:t.map(Yn),by:P().name},etag:n})}
+async function rr(e){try{return await ir(e)}catch(t){let n=t instanceof V?await Fa():void 0;if(!n)throw t;return{
+press:n.press??null,etag:null,kept:!0}}}async function ir(e){let{body:t,etag:n}=await O("GET","/press",{signal:e});
+return{press:t.press,etag:n,kept:!1}}async function Ap(e,t){let n={press:Yn(e),by:P().name};return(await O("PU\
+T","/press",{body:n,etag:t})).body.press}function Yn({outline_mm:e,outlines_mm:t,...n}){return n}function Lp(e,t){
+return JSON.stringify(e&&Yn(e))===JSON.stringify(t&&Yn(t))}function _n({tray:e,slot:t}){return!e&&!t?"place no\
+t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var wn,re,Is,be=m(
+()=>{j();ae();Fe();ye();wn={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
 Dies"},holders:{one:"holder",many:"holders",title:"Holders"},metals:{one:"metal",many:"metals",title:"Metals"}},
 re={press:"shop.write_press",punches:"shop.write_punches",dies:"shop.write_dies",holders:"shop.write_holders",
-metals:"shop.write_metals"};Rs=(e,t)=>e?.find(n=>n.code===t)?.name??t});function zo(e,t){let n=t.filter(M_),o=n.filter(l=>!l.parked&&!l.refused).reduce((l,c)=>({...l,...As(c.body)}),
+metals:"shop.write_metals"};Is=(e,t)=>e?.find(n=>n.code===t)?.name??t});function qo(e,t){let n=t.filter(O_),o=n.filter(l=>!l.parked&&!l.refused).reduce((l,c)=>({...l,...Es(c.body)}),
 e),a=new Set(n.flatMap(l=>l.body.settles??[])),r=(e.proposals??[]).filter(l=>!a.has(l.id));return{...o,proposals:r,
-after:n.at(-1)?.id??e.revision_id,here:n}}async function Zn(e){return zo(e,await qt(e.code).catch(()=>[]))}async function Dl(e){
-let t=await gt(e);return t&&zo(t,(await qt(e)).filter(n=>n.body.settles))}async function qo(e){let t=await gt(
-e);return t&&Zn(t)}async function xt(e,t,{reason:n="",settles:s=[]}={}){let o=Za(t,e),a=Object.keys(o);if(!a.length&&
-!s.length)return{where:"same",card:e};let{name:r}=P(),l=await Ns({id:Ne(),kind:a.every(p=>p==="note")&&!s.length?
-"note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},...n?{reason:n}:{},...r?{by:r}:{}},before:As(e,
-a),after:e.after,etag:e.etag,revision:e.revision}),c=await qo(e.code).catch(()=>{}),d=l.answer;return{where:l.
-where,card:c??(d?zo(d,[]):{...e,...o})}}var M_,_n=m(()=>{Es();Pe();Vn();ae();Fe();M_=({kind:e})=>e==="edit"||e===
-"note"});function Fl(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(A_);if(!t.length)return null;
-let n=L_(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
+after:n.at(-1)?.id??e.revision_id,here:n}}async function Xn(e){return qo(e,await qt(e.code).catch(()=>[]))}async function Hl(e){
+let t=await gt(e);return t&&qo(t,(await qt(e)).filter(n=>n.body.settles))}async function Ko(e){let t=await gt(
+e);return t&&Xn(t)}async function xt(e,t,{reason:n="",settles:s=[]}={}){let o=Ya(t,e),a=Object.keys(o);if(!a.length&&
+!s.length)return{where:"same",card:e};let{name:r}=P(),l=await Cs({id:Ne(),kind:a.every(p=>p==="note")&&!s.length?
+"note":"edit",code:e.code,body:{...o,...s.length?{settles:s}:{},...n?{reason:n}:{},...r?{by:r}:{}},before:Es(e,
+a),after:e.after,etag:e.etag,revision:e.revision}),c=await Ko(e.code).catch(()=>{}),d=l.answer;return{where:l.
+where,card:c??(d?qo(d,[]):{...e,...o})}}var O_,vn=m(()=>{Ps();Pe();qn();ae();Fe();O_=({kind:e})=>e==="edit"||e===
+"note"});function jl(e){if(e.limits!==void 0)return e.limits;let t=[e,...e.corrections??[]].filter(L_);if(!t.length)return null;
+let n=E_(e)+.5,s=Math.max(Math.min(...t.map(r=>r.set_angle_deg)),n),o=t.filter(r=>r.set_angle_deg>=s).map(r=>r.
 punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["die angle"]};let a=s===n?"die a\
-ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ct(e,t){let n=Fl(
+ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ct(e,t){let n=jl(
 e);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=t;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
-o>0&&o<=n.deepest_mm)}function L_({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*O_:0}var Lp,O_,A_,vn=m(()=>{Lp=["Read \
+o>0&&o<=n.deepest_mm)}function E_({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
+o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*A_:0}var Ep,A_,L_,kn=m(()=>{Ep=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
-t."],O_=180/Math.PI;A_=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function St(e,t,n){let s=null,o=await gt(e).catch(a=>{s=a});if(!o){await t(await Zn(await E_(e,n,s)),{where:"\
-shop"});return}await t(await Zn(o),{where:"device"}),N_(o,t,n)}async function E_(e,t,n){try{return await Tt(e,
-t)}catch(s){throw s instanceof U&&n instanceof at?n:s}}async function Ep(){try{let e=await dn();if(e.length||!it().
+t."],A_=180/Math.PI;L_=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function St(e,t,n){let s=null,o=await gt(e).catch(a=>{s=a});if(!o){await t(await Xn(await N_(e,n,s)),{where:"\
+shop"});return}await t(await Xn(o),{where:"device"}),P_(o,t,n)}async function N_(e,t,n){try{return await Tt(e,
+t)}catch(s){throw s instanceof V&&n instanceof rt?n:s}}async function Np(){try{let e=await un();if(e.length||!lt().
 unkept)return{list:e,where:"device"}}catch{}try{let{body:e}=await O("GET","/cards?archived=all&limit=200",{timeout:4e3});
-return hn(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return hn(!1,e),{list:[],where:"sh\
-op"}}}async function N_(e,t,n){try{let s=await Tt(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await Zn(s),{
-where:"shop"})}catch{}}async function Np(e,t){if(await gt(e).catch(()=>{}))return"device";try{return await Tt(
-e,t),"shop"}catch(n){if(n instanceof E&&n.status===404)return"nowhere";if(n instanceof U)return"silent";throw n}}
-async function Tt(e,t){try{let{body:n}=await O("GET",`/cards/${e}`,{signal:t,timeout:4e3});return hn(!0),await _t(
-n).catch(()=>n)}catch(n){throw t?.aborted||hn(!1,n),n}}async function rr(e,t){let{body:n}=await O("PUT",`/card\
+return mn(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return mn(!1,e),{list:[],where:"sh\
+op"}}}async function P_(e,t,n){try{let s=await Tt(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await Xn(s),{
+where:"shop"})}catch{}}async function Pp(e,t){if(await gt(e).catch(()=>{}))return"device";try{return await Tt(
+e,t),"shop"}catch(n){if(n instanceof E&&n.status===404)return"nowhere";if(n instanceof V)return"silent";throw n}}
+async function Tt(e,t){try{let{body:n}=await O("GET",`/cards/${e}`,{signal:t,timeout:4e3});return mn(!0),await _t(
+n).catch(()=>n)}catch(n){throw t?.aborted||mn(!1,n),n}}async function lr(e,t){let{body:n}=await O("PUT",`/card\
 s/${e.code}`,{body:t,etag:e.etag,timeout:t.replan?6e4:8e3});return _t(n).catch(()=>n)}function dt(e,t){let n=e.
 settings?.find(a=>a.step===t.number),s={set_angle_deg:n?.set_angle_deg??t.set_angle_deg,punch_depth_mm:n?.punch_depth_mm??
 t.punch_depth_mm},o=ct(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
-null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var He=m(()=>{H();_n();vn();zt();
-Fe();ye()});function tt(e,t){return e.length*t*.6+t*.3}function P_(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
-e.y-t.y)*2<e.height+t.height}function Pp(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
+null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var He=m(()=>{j();vn();kn();zt();
+Fe();ye()});function nt(e,t){return e.length*t*.6+t*.3}function C_(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
+e.y-t.y)*2<e.height+t.height}function Cp(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
 2]];for(let[c,d,p]of l){if(d===0){if(Math.abs(c)>p)return!1;continue}let[h,f]=[(-p-c)/d,(p-c)/d];a=Math.max(a,
-Math.min(h,f)),r=Math.min(r,Math.max(h,f))}return a<=r}function C_([e,t],[n,s]){return ir(e,t,n)!==ir(e,t,s)&&
-ir(n,s,e)!==ir(n,s,t)}function ir(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var lr,cr=m(()=>{
-lr=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
+Math.min(h,f)),r=Math.min(r,Math.max(h,f))}return a<=r}function R_([e,t],[n,s]){return cr(e,t,n)!==cr(e,t,s)&&
+cr(n,s,e)!==cr(n,s,t)}function cr(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var dr,ur=m(()=>{
+dr=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:t,
-lines:n=[]}){let s=this.taken.filter(l=>P_(t,l)).length,o=this.edges.filter(l=>Pp(t,l)).length,a=n.reduce((l,c)=>l+
-this.edges.filter(d=>C_(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>Pp(d,c)).length,0);return s*40+
-Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Re(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function Ko(e){return e.length?
+lines:n=[]}){let s=this.taken.filter(l=>C_(t,l)).length,o=this.edges.filter(l=>Cp(t,l)).length,a=n.reduce((l,c)=>l+
+this.edges.filter(d=>R_(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>Cp(d,c)).length,0);return s*40+
+Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Re(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function Zo(e){return e.length?
 `M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function ut(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
-s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function Cp([e,t,n,s],o){return`${e-
-o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function Jn([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
-t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var kn=m(()=>{});function j(e){let{text:t}=w(e,{digits:2});return P().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function Bp({section:e,part:t},{pixels:n=Bs(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
-c=Jn(ut([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new lr(d.map((S,T)=>[S,d[(T+1)%d.length]])),h=I_(e).map(
-(S,T)=>D_(S.map(c),j(t.flats_mm[T]),p,18)),f=e.bend_points.map((S,T)=>W_(c(S),T+1,t.bends[T],p,18)),[g,b,_,R]=j_(
-[...d,...f.flatMap(S=>Rp(S.box)),...h.flatMap(S=>[...Rp(S.box),...S.lines.flat()])]),[J,x]=[_-g+12,R-b+12];return i`<svg
+s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function Rp([e,t,n,s],o){return`${e-
+o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function Qn([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
+t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var xn=m(()=>{});function U(e){let{text:t}=w(e,{digits:2});return P().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
+/\.$/,"")}function Ip({section:e,part:t},{pixels:n=Ws(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+c=Qn(ut([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new dr(d.map((x,T)=>[x,d[(T+1)%d.length]])),h=W_(e).map(
+(x,T)=>F_(x.map(c),U(t.flats_mm[T]),p,18)),f=e.bend_points.map((x,T)=>D_(c(x),T+1,t.bends[T],p,18)),[g,b,_,C]=U_(
+[...d,...f.flatMap(x=>Bp(x.box)),...h.flatMap(x=>[...Bp(x.box),...x.lines.flat()])]),[D,k]=[_-g+12,C-b+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
-    aria-label=${B_(t)}
-    width=${J}
-    height=${x}
-    viewBox="${g-6} ${b-6} ${J} ${x}">
-    <path class="sheet" d="M${d.map(S=>S.join(" ")).join("L")}Z" />
-    ${h.map(({lines:S,box:T,text:D})=>v`${S.map(([ue,Ao])=>v`<path class="dimension" d="M${ue}L${Ao}"/>`)}
-      ${F_(S[0])}${H_(T,D,18)}`)}
-    ${f.map(({box:S,text:T,number:D,badge:ue})=>v`<circle class="badge ${D===a?"marked":""}" cx=${ue[0]} cy=${ue[1]}
+    aria-label=${I_(t)}
+    width=${D}
+    height=${k}
+    viewBox="${g-6} ${b-6} ${D} ${k}">
+    <path class="sheet" d="M${d.map(x=>x.join(" ")).join("L")}Z" />
+    ${h.map(({lines:x,box:T,text:F})=>v`${x.map(([ue,Lo])=>v`<path class="dimension" d="M${ue}L${Lo}"/>`)}
+      ${H_(x[0])}${j_(T,F,18)}`)}
+    ${f.map(({box:x,text:T,number:F,badge:ue})=>v`<circle class="badge ${F===a?"marked":""}" cx=${ue[0]} cy=${ue[1]}
           r=${18*.68}/>
       <text class="badge-number" x=${ue[0]} y=${ue[1]} font-size=${18*.95} text-anchor="middle"
-        dominant-baseline="central">${D}</text>
-      <text x=${ue[0]+18*.95} y=${S.y} font-size=${18}
+        dominant-baseline="central">${F}</text>
+      <text x=${ue[0]+18*.95} y=${x.y} font-size=${18}
         dominant-baseline="central">${T}</text>`)}
-  </svg>`}function Bs(){return Math.min(Math.max(innerWidth-32,300),720)}function B_(e){return`Section. ${e.flats_mm.
-map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Ip(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
-join("; ")}.`}function Ip(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":le(M(e.included_angle_deg))}
-function I_({dimensions:e,bend_points:t,centre_line:n}){if(e)return e;let s=[n[0],...t,n[n.length-1]];return s.
-slice(1).map((o,a)=>[s[a],o])}function W_(e,t,n,s,o){let a=Ip(n),r=tt(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>R_.
+  </svg>`}function Ws(){return Math.min(Math.max(innerWidth-32,300),720)}function I_(e){return`Section. ${e.flats_mm.
+map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Wp(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
+join("; ")}.`}function Wp(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":le(M(e.included_angle_deg))}
+function W_({dimensions:e,bend_points:t,centre_line:n}){if(e)return e;let s=[n[0],...t,n[n.length-1]];return s.
+slice(1).map((o,a)=>[s[a],o])}function D_(e,t,n,s,o){let a=Wp(n),r=nt(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>B_.
 map(h=>{let f=e[0]+Math.cos(h)*(p*o+r/2-o*.6),g=e[1]+Math.sin(h)*p*o;return{box:{x:f,y:g,width:r,height:o*1.5},
-cost:p*2}})),{box:c}=s.choose(l),d=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:t,badge:d}}function D_([e,t],n,s,o){
-let a=Math.hypot(t[0]-e[0],t[1]-e[1])||1,r=[-(t[1]-e[1])/a,(t[0]-e[0])/a],[l,c]=[tt(n,o),o*1.3],d=(f,g)=>[f[0]+
-r[0]*g,f[1]+r[1]*g],p=[1.8,3.2,4.8].flatMap(f=>[f,-f].flatMap(g=>[.5,.3,.7].map(b=>{let[_,R]=[d(e,g*o),d(t,g*o)],
-J={x:_[0]+(R[0]-_[0])*b,y:_[1]+(R[1]-_[1])*b,width:l,height:c},x=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(g*r[1])*
-o*.9:0,S=[[_,R],[d(e,Math.sign(g)*o*.5),d(_,Math.sign(g)*4)],[d(t,Math.sign(g)*o*.5),d(R,Math.sign(g)*4)]];return{
-box:{...J,y:J.y+x},cost:Math.abs(g)+(b===.5?0:.5),lines:S}}))),h=s.choose(p);return{box:h.box,lines:h.lines,text:n}}
-function F_(e){return e.map(([t,n])=>v`<path class="dimension tick" d="M${t-4} ${n+4}L${t+4} ${n-4}"/>`)}function H_({
+cost:p*2}})),{box:c}=s.choose(l),d=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:t,badge:d}}function F_([e,t],n,s,o){
+let a=Math.hypot(t[0]-e[0],t[1]-e[1])||1,r=[-(t[1]-e[1])/a,(t[0]-e[0])/a],[l,c]=[nt(n,o),o*1.3],d=(f,g)=>[f[0]+
+r[0]*g,f[1]+r[1]*g],p=[1.8,3.2,4.8].flatMap(f=>[f,-f].flatMap(g=>[.5,.3,.7].map(b=>{let[_,C]=[d(e,g*o),d(t,g*o)],
+D={x:_[0]+(C[0]-_[0])*b,y:_[1]+(C[1]-_[1])*b,width:l,height:c},k=a<l*1.4&&Math.abs(r[1])>.5?Math.sign(g*r[1])*
+o*.9:0,x=[[_,C],[d(e,Math.sign(g)*o*.5),d(_,Math.sign(g)*4)],[d(t,Math.sign(g)*o*.5),d(C,Math.sign(g)*4)]];return{
+box:{...D,y:D.y+k},cost:Math.abs(g)+(b===.5?0:.5),lines:x}}))),h=s.choose(p);return{box:h.box,lines:h.lines,text:n}}
+function H_(e){return e.map(([t,n])=>v`<path class="dimension tick" d="M${t-4} ${n+4}L${t+4} ${n-4}"/>`)}function j_({
 x:e,y:t,width:n,height:s},o,a){return v`<rect class="ground" x=${e-n/2} y=${t-s/2} width=${n} height=${s}/>
-    <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Rp({
-x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function j_(e){return ut([e])}var R_,pt=m(()=>{
-y();ae();L();cr();kn();R_=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function V_(e){try{return U_.includes(new Intl.Locale(e).region??"")?"inch":"mm"}catch{return"mm"}}function Wp(){
-Jd()||Je({units:V_(navigator.language)})}function Fp(e){if(!e?.punches||!e.dies)return[];let t=!!e.press,n=e.punches.
-length>0&&e.dies.length>0,s=[{step:"units",done:Zo("units")},{step:"press",done:t},{step:"tools",done:n}],o=s.
-slice(1).some(({step:r,done:l})=>!l&&!Zo(r)),a=!t&&!n&&!Zo("units");return o||a?s:[]}var U_,Zo,Dp,Hl=m(()=>{ae();
-U_=["US","LR","MM"];Zo=e=>(P().skipped??[]).includes(e),Dp=e=>Je({skipped:[...P().skipped??[],e]})});function jp(e,t){return t===N()?[dr.length,ne(e)]:t===`${N()}/s`?[dr.speed,q_(e)?`${e} ${t}`:e]:t===ft().unit?
-[dr.force,cn(e,ft())]:t===ot().unit?[dr.rating,cn(e,ot())]:null}function K_(e,t){let n=jp(e,t);if(!n)return null;
-let[{spellings:s},o]=n,[,a,r="0",l,c,d,p=""]=z_.exec(Ss(o))??[],h=s[p.toLowerCase().trim()];if(a===void 0||!h||
-Number(c)===0)return null;let f=l?Number(r)+Number(l)/Number(c):Number(d);return(a==="-"?-f:f)*h}function Up(e,t){
-let n=K_(e,t);if(n===null)return"";let[{both:s}]=jp(e,t);return s.map(([o,a,r])=>`${Z_(n/a,r)} ${o}`).join(" =\
- ")}var G_,Hp,dr,z_,q_,Z_,Vp=m(()=>{L();G_={mm:1,cm:10,m:1e3,in:Se,inch:Se,'"':Se,ft:304.8},Hp={"short tons":Vt,
-t:Ma},dr={length:{spellings:G_,both:[["mm",1,3],["in",Se,4]]},speed:{spellings:{"mm/s":1,"in/s":Se},both:[["mm\
-/s",1,3],["in/s",Se,3]]},force:{spellings:{kn:1,n:.001,...Hp},both:[["kN",1,1],["short tons",Vt,1]]},rating:{spellings:{
-"kn/m":1,"n/mm":1,"short tons/ft":Vt/No,"t/m":Hp.t},both:[["kN/m",1,1],["short tons/ft",Vt/No,1]]}},z_=/^([+-]?)(?:(?:(\d+)[ -])?(\d+)\/(\d+)|(\d+\.?\d*|\.\d+)) *(.*)$/;
-q_=e=>/^[\d.,]+$/.test(e.trim());Z_=(e,t)=>te(e,t).replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,"")});function Mt([e,t],[n,s],o,a=[(e+n)/2,(t+s)/2-10]){return v`<path class="dimension strong" d="M${e} ${t}L${n} ${s}"/>
+    <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Bp({
+x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function U_(e){return ut([e])}var B_,pt=m(()=>{
+y();ae();L();ur();xn();B_=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function G_(e){try{return V_.includes(new Intl.Locale(e).region??"")?"inch":"mm"}catch{return"mm"}}function Dp(){
+Yd()||Je({units:G_(navigator.language)})}function Hp(e){if(!e?.punches||!e.dies)return[];let t=!!e.press,n=e.punches.
+length>0&&e.dies.length>0,s=[{step:"units",done:Jo("units")},{step:"press",done:t},{step:"tools",done:n}],o=s.
+slice(1).some(({step:r,done:l})=>!l&&!Jo(r)),a=!t&&!n&&!Jo("units");return o||a?s:[]}var V_,Jo,Fp,Ul=m(()=>{ae();
+V_=["US","LR","MM"];Jo=e=>(P().skipped??[]).includes(e),Fp=e=>Je({skipped:[...P().skipped??[],e]})});function Up(e,t){return t===N()?[pr.length,ne(e)]:t===`${N()}/s`?[pr.speed,K_(e)?`${e} ${t}`:e]:t===ft().unit?
+[pr.force,dn(e,ft())]:t===at().unit?[pr.rating,dn(e,at())]:null}function Z_(e,t){let n=Up(e,t);if(!n)return null;
+let[{spellings:s},o]=n,[,a,r="0",l,c,d,p=""]=q_.exec(Ms(o))??[],h=s[p.toLowerCase().trim()];if(a===void 0||!h||
+Number(c)===0)return null;let f=l?Number(r)+Number(l)/Number(c):Number(d);return(a==="-"?-f:f)*h}function Vp(e,t){
+let n=Z_(e,t);if(n===null)return"";let[{both:s}]=Up(e,t);return s.map(([o,a,r])=>`${J_(n/a,r)} ${o}`).join(" =\
+ ")}var z_,jp,pr,q_,K_,J_,Gp=m(()=>{L();z_={mm:1,cm:10,m:1e3,in:Se,inch:Se,'"':Se,ft:304.8},jp={"short tons":Vt,
+t:Aa},pr={length:{spellings:z_,both:[["mm",1,3],["in",Se,4]]},speed:{spellings:{"mm/s":1,"in/s":Se},both:[["mm\
+/s",1,3],["in/s",Se,3]]},force:{spellings:{kn:1,n:.001,...jp},both:[["kN",1,1],["short tons",Vt,1]]},rating:{spellings:{
+"kn/m":1,"n/mm":1,"short tons/ft":Vt/Po,"t/m":jp.t},both:[["kN/m",1,1],["short tons/ft",Vt/Po,1]]}},q_=/^([+-]?)(?:(?:(\d+)[ -])?(\d+)\/(\d+)|(\d+\.?\d*|\.\d+)) *(.*)$/;
+K_=e=>/^[\d.,]+$/.test(e.trim());J_=(e,t)=>te(e,t).replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,"")});function Mt([e,t],[n,s],o,a=[(e+n)/2,(t+s)/2-10]){return v`<path class="dimension strong" d="M${e} ${t}L${n} ${s}"/>
     <circle class="dimension-end" cx=${e} cy=${t} r="4"/>
     <circle class="dimension-end" cx=${n} cy=${s} r="4"/>
-    <text x=${a[0]} y=${a[1]} text-anchor="middle" font-size="21">${o}</text>`}function Yo(e){let[t,n]=X_[e];return i`<svg class="drawing word-picture" viewBox="0 0 360 260" role="img" aria-label=${t}>
+    <text x=${a[0]} y=${a[1]} text-anchor="middle" font-size="21">${o}</text>`}function Xo(e){let[t,n]=Q_[e];return i`<svg class="drawing word-picture" viewBox="0 0 360 260" role="img" aria-label=${t}>
     ${n}
-  </svg>`}var Gp,J_,Jo,ur,Y_,X_,jl=m(()=>{y();Gp=v`<path class="tool" d="M180 168L150 138V20H210V138Z"/>
-  <path class="tool" d="M80 150H130L180 200L230 150H280V245H80Z"/>`,J_=v`<path class="sheet-line" d="M88 80L180 178L272 80"/>`,
-Jo=v`${Gp}${J_}`,ur=v`<path class="sheet-line" d="M50 200H230Q250 200 250 180V60"/>`,Y_=v`<path class="sheet-line" d="M30 130H330"/><path class="fold" d="M180 100V160"/>`,
-X_={"v-opening":["A die, its V opening marked",v`${Jo}${Mt([130,225],[230,225],"V opening",[180,218])}
-    <path class="dimension" d="M130 150V232M230 150V232"/>`],"tip-radius":["A punch, its tip marked",v`${Gp}${Mt(
+  </svg>`}var zp,Y_,Yo,hr,X_,Q_,Vl=m(()=>{y();zp=v`<path class="tool" d="M180 168L150 138V20H210V138Z"/>
+  <path class="tool" d="M80 150H130L180 200L230 150H280V245H80Z"/>`,Y_=v`<path class="sheet-line" d="M88 80L180 178L272 80"/>`,
+Yo=v`${zp}${Y_}`,hr=v`<path class="sheet-line" d="M50 200H230Q250 200 250 180V60"/>`,X_=v`<path class="sheet-line" d="M30 130H330"/><path class="fold" d="M180 100V160"/>`,
+Q_={"v-opening":["A die, its V opening marked",v`${Yo}${Mt([130,225],[230,225],"V opening",[180,218])}
+    <path class="dimension" d="M130 150V232M230 150V232"/>`],"tip-radius":["A punch, its tip marked",v`${zp}${Mt(
 [180,166],[255,60],"tip radius",[290,52])}`],"inside-radius":["A bent sheet, the radius inside the bend marked",
-v`${ur}${Mt([238,186],[150,110],"inside radius",[135,98])}`],flange:["A bent sheet, the flange marked",v`${ur}${Mt(
-[290,205],[290,60],"flange",[325,48])}`],deduction:["A bent sheet with its two outside lengths, A and B",v`${ur}${Mt(
-[45,235],[258,235],"A")}${Mt([290,207],[290,60],"B",[315,138])}`],blank:["A flat sheet with its bend line",v`${Y_}${Mt(
+v`${hr}${Mt([238,186],[150,110],"inside radius",[135,98])}`],flange:["A bent sheet, the flange marked",v`${hr}${Mt(
+[290,205],[290,60],"flange",[325,48])}`],deduction:["A bent sheet with its two outside lengths, A and B",v`${hr}${Mt(
+[45,235],[258,235],"A")}${Mt([290,207],[290,60],"B",[315,138])}`],blank:["A flat sheet with its bend line",v`${X_}${Mt(
 [30,190],[330,190],"blank = A + B − deduction")}`],allowance:["A bent sheet, the length of the metal in the \
-bend marked",v`${ur}<path class="dimension strong" d="M222 200Q250 200 250 172"/>
+bend marked",v`${hr}<path class="dimension strong" d="M222 200Q250 200 250 172"/>
       <text x="165" y="160" font-size="21" text-anchor="middle">bend allowance</text>`],"k-factor":["A bent sh\
 eet, the line that keeps its length marked",v`<path class="tool" d="M60 240A180 180 0 0 1 240 60V110A130 130 0 0 0 110 240Z"/>
       <path class="centre strong" d="M88 240A152 152 0 0 1 240 88"/>
@@ -563,18 +563,18 @@ eet, the line that keeps its length marked",v`<path class="tool" d="M60 240A180 
 "A sheet under the punch, and more open after it",v`<path class="sheet-line" d="M90 70L180 190L270 70"/>
       <path class="centre strong" d="M66 90L180 190L294 90"/>
       <text x="180" y="235" font-size="21" text-anchor="middle">dashed: after release</text>`],"set-angle":["A\
- bend in its tools, the angle between its flats marked",v`${Jo}<path class="dimension strong" d="M120 114A90 90 0 0 1 240 114"/>
+ bend in its tools, the angle between its flats marked",v`${Yo}<path class="dimension strong" d="M120 114A90 90 0 0 1 240 114"/>
       <text x="305" y="100" font-size="21" text-anchor="middle">set angle</text>`],"punch-depth":["A bend in i\
-ts tools, the way of the punch below the flat sheet marked",v`${Jo}<path class="centre" d="M40 132H320"/>
+ts tools, the way of the punch below the flat sheet marked",v`${Yo}<path class="centre" d="M40 132H320"/>
       ${Mt([320,132],[320,168],"depth",[320,195])}`],gauge:["A flat sheet on the die against the back gauge, X\
  and R marked",v`<path class="tool" d="M80 150H130L160 180L190 150H240V240H80Z"/>
       <path class="sheet-line thin" d="M40 143H285V60"/>
       <path class="tool" d="M292 82H340V104H292Z"/>${Mt([160,40],[292,40],"X")}
       ${Mt([318,150],[318,93],"R",[338,130])}
       <path class="centre" d="M160 20V240M240 150H340"/>`],"second-hit":["The same bend, pressed again and a l\
-ittle deeper",v`${Jo}<path class="dimension strong" d="M180 25V75M170 62L180 78L190 62"/>
+ittle deeper",v`${Yo}<path class="dimension strong" d="M180 25V75M170 62L180 78L190 62"/>
       <text x="272" y="40" font-size="21" text-anchor="middle">again, deeper</text>`],rating:["A bend in its t\
-ools, the force on the punch marked",v`${Jo}<path class="dimension strong" d="M180 2V60M168 44L180 62L192 44"/>
+ools, the force on the punch marked",v`${Yo}<path class="dimension strong" d="M180 2V60M168 44L180 62L192 44"/>
       <text x="250" y="40" font-size="21" text-anchor="middle">force</text>`],label:["A label with its square \
 and its code",v`<path class="tool" d="M40 40H320V220H40Z"/>
       <path class="square" d="M60 60h40v40h-40zM60 160h40v40h-40zM150 60h40v40h-40z
@@ -585,8 +585,8 @@ and its code",v`<path class="tool" d="M40 40H320V220H40Z"/>
       <text x="180" y="155" font-size="24" text-anchor="middle">X 57.9</text>`],devices:["A phone and a comput\
 er of the same shop",v`<path class="tool" d="M40 50H110V190H40ZM170 60H330V170H170ZM150 190H350V205H150Z"/>
       <path class="dimension strong" d="M115 120H165"/>`],copy:["The shop's file and its copy",v`<path class="tool" d="M60 60H140V190H60ZM220 60H300V190H220Z"/>
-      <path class="dimension strong" d="M150 125H210M196 115L212 125L196 135"/>`]}});function pr(e){let t=Q_[e];return t?i`<a class="word" href="/words#${t}" data-test="word-${t}" @click=${ev(t)}>${e}</a>`:
-e}var Xo,Q_,Ul,ev,hr=m(()=>{y();jl();Xo={"v-opening":{title:"V opening",text:"The width of the V in the die, b\
+      <path class="dimension strong" d="M150 125H210M196 115L212 125L196 135"/>`]}});function mr(e){let t=ev[e];return t?i`<a class="word" href="/words#${t}" data-test="word-${t}" @click=${tv(t)}>${e}</a>`:
+e}var Qo,ev,Gl,tv,fr=m(()=>{y();Vl();Qo={"v-opening":{title:"V opening",text:"The width of the V in the die, b\
 etween the sharp corners of its face and flanks. Usual is 8 times the thickness: a wider V takes less force an\
 d gives a larger inside radius and a longer flange."},"tip-radius":{title:"Tip radius",text:"The rounding of t\
 he punch's tip. A tip much sharper than the sheet is thick creases it."},"inside-radius":{title:"Inside radius",
@@ -607,24 +607,24 @@ to the finger's face, R its height above the die's top face."},"second-hit":{tit
 A bend can be closed further, never opened. So the first piece is pressed a little too open, measured, and pre\
 ssed again, deeper."},rating:{title:"Rating and force to allow for",text:"The rating is what a tool bears over\
  its length, as stamped on it. The force to allow for is the high end of what a bend may take; it is compared \
-with each rating. Plate and papers come first."}},Q_={"V opening":"v-opening","V openings":"v-opening","Tip ra\
+with each rating. Plate and papers come first."}},ev={"V opening":"v-opening","V openings":"v-opening","Tip ra\
 dius":"tip-radius","Inside radius":"inside-radius","Flange from":"flange",Deduction:"deduction","Bend allowanc\
 e":"allowance","K-factor":"k-factor",Springback:"springback","Set angle":"set-angle","First hit: set angle":"s\
-econd-hit",Depth:"punch-depth","First hit: depth":"punch-depth","Allow for":"rating",Rating:"rating"};Ul=e=>i`${Yo(
+econd-hit",Depth:"punch-depth","First hit: depth":"punch-depth","Allow for":"rating",Rating:"rating"};Gl=e=>i`${Xo(
 e)}
-    <p>${Xo[e].text}</p>`,ev=e=>t=>{if(t.ctrlKey||t.metaKey||t.shiftKey)return;t.preventDefault();let n=document.
+    <p>${Qo[e].text}</p>`,tv=e=>t=>{if(t.ctrlKey||t.metaKey||t.shiftKey)return;t.preventDefault();let n=document.
 querySelector("dialog.word-entry")??document.createElement("dialog");n.className="word-entry",n.setAttribute("\
-aria-label",Xo[e].title),n.isConnected||document.body.append(n);let s=n;kt(i`<h2>${Xo[e].title}</h2>
-      ${Ul(e)}
+aria-label",Qo[e].title),n.isConnected||document.body.append(n);let s=n;kt(i`<h2>${Qo[e].title}</h2>
+      ${Gl(e)}
       <div class="buttons">
         <button type="button" class="button next" data-test="close-word" @click=${()=>s.close()}>
           Close
         </button>
-      </div>`,s),s.open||s.showModal()}});function A({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],meant:r=nu(String(n)),keys:l="text",placeholder:c="",
-unit:d="",on:p="input",next:h=!1,list:f="",mark:g=0}){let b=R=>s(R.target.value),_=a.length?"":Up(String(n),d);
+      </div>`,s),s.open||s.showModal()}});function A({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],meant:r=su(String(n)),keys:l="text",placeholder:c="",
+unit:d="",on:p="input",next:h=!1,list:f="",mark:g=0}){let b=C=>s(C.target.value),_=a.length?"":Vp(String(n),d);
 return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${e}
-      >${tv(g)}${pr(t)}${d?i` <span class="hint">(${d})</span>`:u}</label
+      >${nv(g)}${mr(t)}${d?i` <span class="hint">(${d})</span>`:u}</label
     >
     <input
       id=${e}
@@ -642,16 +642,16 @@ return i`<div class="field ${a.length?"has-wrong":""}">
       @input=${p==="input"?b:u}
       @change=${p==="change"?b:u} />
     <span id="${e}-more">
-      ${a.map(R=>i`<span class="wrong" data-test="wrong-${e}">${R}</span>`)}
+      ${a.map(C=>i`<span class="wrong" data-test="wrong-${e}">${C}</span>`)}
       ${_?i`<span class="hint" data-test="read-${e}">${_}</span>`:u}
       ${o?i`<span class="hint">${o}</span>`:u}
     </span>
-    ${a.length?nv(e,r,s):u}
-  </div>`}function nv(e,t,n){return i`<div class="may-mean">
+    ${a.length?sv(e,r,s):u}
+  </div>`}function sv(e,t,n){return i`<div class="may-mean">
     ${t.map(s=>i`<button type="button" class="button" data-test="may-mean-${e}" @click=${()=>n(s)}>
           ${s}
         </button>`)}
-  </div>`}function Yn({name:e,label:t,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
+  </div>`}function es({name:e,label:t,value:n,change:s,lines:o,hint:a="",wrong:r=[],unit:l=""}){return i`<div class="field broad ${r.
 length?"has-wrong":""}">
     <label for=${e}>${t}${l?i` <span class="hint">(${l})</span>`:u}</label>
     <textarea
@@ -698,8 +698,8 @@ length?"has-wrong":""}">
           </label>`)}
     </div>
   </div>`}function Ot(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var _e,
-tv,G=m(()=>{y();$n();Vp();L();hr();_e=e=>t=>{t.preventDefault(),e()};tv=e=>e?i`<span class="mark-in-label" aria-hidden="true">${e}</span> `:
-u});function zp(e,t){return i`<p>
+nv,z=m(()=>{y();bn();Gp();L();fr();_e=e=>t=>{t.preventDefault(),e()};nv=e=>e?i`<span class="mark-in-label" aria-hidden="true">${e}</span> `:
+u});function qp(e,t){return i`<p>
       Check a bend at once: until your press and tools are entered, plain stand-in tools are counted with, and
       the answer says so.
     </p>
@@ -707,83 +707,83 @@ u});function zp(e,t){return i`<p>
     <section aria-label="Set up the shop">
       <h2>Set up the shop</h2>
       <ol class="first-steps" data-test="first-steps">
-        ${e.map(n=>sv(n,t))}
+        ${e.map(n=>ov(n,t))}
       </ol>
     </section>
     <nav class="home-new" aria-label="Start something">
       <a class="button" href="/part" data-test="new-part">New part</a>
       <a class="button" href="/scan">Scan a label</a>
-    </nav>`}function sv({step:e,done:t},n){let{title:s,words:o,body:a}=ov[e](n),r=!t&&!Zo(e),l=()=>{Dp(e),n()};
+    </nav>`}function ov({step:e,done:t},n){let{title:s,words:o,body:a}=av[e](n),r=!t&&!Jo(e),l=()=>{Fp(e),n()};
 return i`<li class="panel" data-test="step-${e}" data-open=${String(r)}>
     <h3>${s} ${t?i`<span class="soft">done</span>`:u}</h3>
     ${r?i`<p>${o}</p>`:u} ${a}
     ${r?i`<button type="button" class="button" data-test="later-${e}" @click=${l}>
             ${e==="units"?"That is right":"Later"}
           </button>`:u}
-  </li>`}var ov,qp=m(()=>{y();Hl();ae();G();ov={units:e=>({title:"Units",words:"Guessed from the language of t\
+  </li>`}var av,Kp=m(()=>{y();Ul();ae();z();av={units:e=>({title:"Units",words:"Guessed from the language of t\
 his browser. Settings change them at any time.",body:Q({name:"units",label:"Units",value:P().units,options:[["\
 mm","mm and kN"],["inch","inch and tons"]],change:t=>{Je({units:t==="inch"?"inch":"mm"}),e()}})}),press:()=>({
 title:"Press",words:"Its name, force and bed length are enough.",body:i`<a class="button" href="/shop/press" data-test="to-press">The press</a>`}),
 tools:()=>({title:"Tools",words:"Pick a shape by its picture, type the sizes that are engraved on it.",body:i`<a class="button" href="/shop/dies/+" data-test="to-dies">Add a die</a>
-      <a class="button" href="/shop/punches/+" data-test="to-punches">Add a punch</a>`})}});var xn,oe,nt=m(()=>{y();xn=()=>matchMedia("(min-width: 1000px)").matches,oe=(e,t,{test:n="",open:s=xn()}={})=>i`<details class="fold" data-test=${n||
+      <a class="button" href="/shop/punches/+" data-test="to-punches">Add a punch</a>`})}});var Sn,oe,st=m(()=>{y();Sn=()=>matchMedia("(min-width: 1000px)").matches,oe=(e,t,{test:n="",open:s=Sn()}={})=>i`<details class="fold" data-test=${n||
 u} ?open=${s}>
     <summary><h2>${e}</h2></summary>
     ${t}
-  </details>`});function k(e,t=av[e]){return i`<span class="flag ${e}"
-    ><svg viewBox="0 0 24 24" aria-hidden="true">${rv[e]}</svg>${t}</span
-  >`}function Vl({step:e,steps:t=[]}){return t.length>1?i`<b>Steps ${t.join(", ")}.</b> `:e?i`<b>Step ${e}.</b> `:
-u}function Ue(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>Is.indexOf(Le(s))-Is.indexOf(
+  </details>`});function S(e,t=rv[e]){return i`<span class="flag ${e}"
+    ><svg viewBox="0 0 24 24" aria-hidden="true">${iv[e]}</svg>${t}</span
+  >`}function zl({step:e,steps:t=[]}){return t.length>1?i`<b>Steps ${t.join(", ")}.</b> `:e?i`<b>Step ${e}.</b> `:
+u}function Ue(e,{quiet:t=!1}={}){let n=e.filter(s=>!t||s.level!=="ok").sort((s,o)=>Ds.indexOf(Le(s))-Ds.indexOf(
 Le(o)));return n.length===0?u:i`<ul class="checks" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s.level} data-code=${s.code}>
-          ${k(Le(s))}
+          ${S(Le(s))}
           <div class="say">
-            ${Vl(s)}${Xe(s.template,s.numbers)}
-            ${s.do?i`<div class="do">${Xe(Xn(s),s.numbers)}</div>`:u}
+            ${zl(s)}${Xe(s.template,s.numbers)}
+            ${s.do?i`<div class="do">${Xe(ts(s),s.numbers)}</div>`:u}
           </div>
         </li>`)}
-  </ul>`}function Ws(e){let t=new Map;for(let s of e){let o=`${Le(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
-let n=[...t.values()].sort(([s],[o])=>Is.indexOf(Le(s))-Is.indexOf(Le(o)));return i`<ul class="checks lines" data-test="checks">
+  </ul>`}function Fs(e){let t=new Map;for(let s of e){let o=`${Le(s)} ${s.code}`;t.set(o,[...t.get(o)??[],s])}
+let n=[...t.values()].sort(([s],[o])=>Ds.indexOf(Le(s))-Ds.indexOf(Le(o)));return i`<ul class="checks lines" data-test="checks">
     ${n.map(s=>i`<li class="check" data-level=${s[0].level} data-code=${s[0].code}>
-          ${iv(s)}
+          ${lv(s)}
         </li>`)}
-  </ul>`}function iv([e,...t]){let n=i`${k(Le(e))}
-    <div class="say">${Vl(e)}${Xe(e.template,e.numbers)} ${lv(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
+  </ul>`}function lv([e,...t]){let n=i`${S(Le(e))}
+    <div class="say">${zl(e)}${Xe(e.template,e.numbers)} ${cv(t)}</div>`;return!e.do&&t.length===0?n:i`<details ?open=${e.
 level==="stop"}>
     <summary>${n}</summary>
-    ${t.map(s=>i`<p class="say">${Vl(s)}${Xe(s.template,s.numbers)}</p>`)}
-    ${e.do?i`<p class="do">${Xe(Xn(e),e.numbers)}</p>`:u}
-  </details>`}function lv(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?u:t.
-length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var av,Is,
-rv,Le,Me,Xn,je,Qo,V=m(()=>{y();L();av={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},Is=
-["stop","caution","unknown","note","ok"],rv={stop:v`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
+    ${t.map(s=>i`<p class="say">${zl(s)}${Xe(s.template,s.numbers)}</p>`)}
+    ${e.do?i`<p class="do">${Xe(ts(e),e.numbers)}</p>`:u}
+  </details>`}function cv(e){let t=e.flatMap(({step:n,steps:s=[]})=>s.length?s:n??[]);return e.length===0?u:t.
+length===0?i`<b>And ${e.length} more.</b>`:i`<b>Also step${t.length>1?"s":""} ${t.join(", ")}.</b>`}var rv,Ds,
+iv,Le,Me,ts,je,ea,G=m(()=>{y();L();rv={stop:"Stop",caution:"Caution",unknown:"Unknown",note:"Note",ok:"OK"},Ds=
+["stop","caution","unknown","note","ok"],iv={stop:v`<path d="M7 1h10l6 6v10l-6 6H7l-6-6V7z" fill="none" stroke="currentColor" stroke-width="3"/>`,
 caution:v`<path d="M12 3.2 22 20.5H2z" fill="none" stroke="currentColor" stroke-width="2.6"
       stroke-linejoin="round"/>
     <path d="M12 9.2v5.4M12 16.4v2.2" fill="none" stroke="currentColor" stroke-width="2.4"/>`,unknown:v`<circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/>
     <path d="M8.5 9a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 17v2" fill="none" stroke="currentColor"
       stroke-width="2.5"/>`,note:v`<path d="M3 12h16M13 6l6 6-6 6" fill="none" stroke="currentColor" stroke-width="2.5"/>`,
 ok:v`<path d="M3 13l6 6L21 5" fill="none" stroke="currentColor" stroke-width="3.5"/>`};Le=({level:e,sign:t,do:n,
-step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),Me=({template:e,numbers:t})=>Xe(e,t),Xn=({do:e,do_template:t})=>t??
-e,je=({template:e,numbers:t={},words:n=""})=>e?Xe(e,t):n,Qo=e=>e.map(Me).join(" ")});function Qn(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
-c",month:"short",year:"numeric"})}function de(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${Qn(e)}\
-, ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function Ds({made_at:e,received_at:t}){return t?
-!e||Math.abs(Date.parse(e)-Date.parse(t))<cv?de(t):`in the shop ${de(t)}, made ${de(e)} by the device’s clock`:
-de(e??"")}function Jt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var cv,Ve=m(()=>{cv=5*6e4});function Gl(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
+step:s,steps:o=[]})=>t??(e==="ok"&&n&&(s||o.length)?"note":e),Me=({template:e,numbers:t})=>Xe(e,t),ts=({do:e,do_template:t})=>t??
+e,je=({template:e,numbers:t={},words:n=""})=>e?Xe(e,t):n,ea=e=>e.map(Me).join(" ")});function ns(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":t.toLocaleDateString("en-GB",{day:"numeri\
+c",month:"short",year:"numeric"})}function de(e){let t=new Date(e);return Number.isNaN(t.valueOf())?"":`${ns(e)}\
+, ${t.toLocaleTimeString("en-GB",{hour:"2-digit",minute:"2-digit"})}`}function Hs({made_at:e,received_at:t}){return t?
+!e||Math.abs(Date.parse(e)-Date.parse(t))<dv?de(t):`in the shop ${de(t)}, made ${de(e)} by the device’s clock`:
+de(e??"")}function Jt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join(", ")}var dv,Ve=m(()=>{dv=5*6e4});function ql(e,{metalName:t,waiting:n}){return i`<ul class="rows cards" data-test="cards">
     ${e.map(s=>i`<li class="row">
           <a href="/c/${s.code}" data-test="card" data-code=${s.code}>
             <span class="lead">${s.title||"Untitled"}</span>
             <span class="code">${B(s.code)}</span>
             <span class="more">
-              ${t(s.metal)}, ${j(s.thickness_mm)} ${N()},
+              ${t(s.metal)}, ${U(s.thickness_mm)} ${N()},
               ${s.bends===1?"1 bend":`${s.bends} bends`} · changed
-              ${Qn(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · archived":""}
-              ${dv(n.get(s.code)??"")}
-              ${s.settle?i`<span data-test="resolve">${k("caution",`${s.settle} to resolve`)}</span>`:u}
-              ${s.worst==="stop"?k("stop"):u}
+              ${ns(s.updated_at)}${s.updated_by?` by ${s.updated_by}`:""}${s.archived?" · archived":""}
+              ${uv(n.get(s.code)??"")}
+              ${s.settle?i`<span data-test="resolve">${S("caution",`${s.settle} to resolve`)}</span>`:u}
+              ${s.worst==="stop"?S("stop"):u}
             </span>
           </a>
         </li>`)}
-  </ul>`}var dv,Kp=m(()=>{y();fe();pt();L();V();Ve();dv=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
-u});function fr(e,t,n,s){let o=$e(e.code),a=o.fault||(e.asked&&!o.whole?pv(o.code):"");return i`<form class="code-form" @submit=${l=>{
+  </ul>`}var uv,Zp=m(()=>{y();fe();pt();L();G();Ve();uv=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
+u});function $r(e,t,n,s){let o=$e(e.code),a=o.fault||(e.asked&&!o.whole?hv(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),e.asked=!0,o.whole?se(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
     <div class="code-line">
@@ -803,38 +803,38 @@ l.preventDefault(),e.asked=!0,o.whole?se(`/c/${o.code}`):n()}}>
       <button class="button ${o.whole?"next":""}" data-test="open">Open</button>
     </div>
     <p id="code-more" class="code-more" role="status">
-      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:uv(o,t,s)}
+      ${a?i`<span class="wrong" data-test="code-fault">${a}</span>`:pv(o,t,s)}
     </p>
-  </form>`}function uv(e,t,n){if(!e.whole)return n;let s=t.find(o=>o.code===e.code);return s?i`<span data-test="code-found"
+  </form>`}function pv(e,t,n){if(!e.whole)return n;let s=t.find(o=>o.code===e.code);return s?i`<span data-test="code-found"
         >${B(e.code)} is <b>${s.title||"untitled"}</b>.</span
       >`:i`<span data-test="code-unknown"
         >A valid code, but not on this device yet. Open asks the shop.</span
-      >`}var mr,pv,zl=m(()=>{y();$n();fe();Oe();mr=()=>({code:"",asked:!1});pv=e=>e?`A card code has seven cha\
-racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Yp={};ie(Yp,{show:()=>fv});async function fv(e){e.title("Find a card");let t={typed:mr(),search:"",shown:ql},
-n=await Jp(),s=!1,o=()=>{let r=q(re.press)?Fp(n.shop):[];r.length&&Wp(),e.render(r.length&&n.list.length===0?i`<div class="home">
+      >`}var gr,hv,Kl=m(()=>{y();bn();fe();Oe();gr=()=>({code:"",asked:!1});hv=e=>e?`A card code has seven cha\
+racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Xp={};ie(Xp,{show:()=>gv});async function gv(e){e.title("Find a card");let t={typed:gr(),search:"",shown:Zl},
+n=await Yp(),s=!1,o=()=>{let r=K(re.press)?Hp(n.shop):[];r.length&&Dp(),e.render(r.length&&n.list.length===0?i`<div class="home">
             <h1>A new shop</h1>
-            ${zp(r,o)} ${Zp}
+            ${qp(r,o)} ${Jp}
           </div>`:i`<div class="home">
             <h1>Find a card</h1>
             <div class="home-scan">
-              <a class="button next wide" href="/scan" data-test="scan">${hv} Scan a label</a>
+              <a class="button next wide" href="/scan" data-test="scan">${mv} Scan a label</a>
             </div>
             <div class="home-ways">
-              ${fr(t.typed,n.list,o,"Seven characters, capitals or not.")}
+              ${$r(t.typed,n.list,o,"Seven characters, capitals or not.")}
               <nav class="home-new" aria-label="Start something">
-                ${ce("/bend",mv)}
+                ${ce("/bend",fv)}
                 ${ce("/part",i`<a class="button" href="/part" data-test="new-part"
-                    >${C("cards.create","New part","Plan a part")}</a
+                    >${R("cards.create","New part","Plan a part")}</a
                   >`)}
               </nav>
             </div>
-            ${gv(t,n,s,o)} ${Zp}
-          </div>`)};o();let a=async()=>{s||=it().reached!==null,n=await Jp(),o(),(s||n.list.length)&&e.ready()};
-document.addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await W().then(a)}async function Jp(){
-let[{list:e,where:t},n,s]=await Promise.all([Ep(),wn(),Qe().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(
-r,Nl(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>Rs(n?.metals,r),shop:n}}function gv(e,t,n,s){
-if(t.list.length===0)return n?yv():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
-let o=bv(t,e.search);return i`<section class="home-list" aria-label="Cards">
+            ${$v(t,n,s,o)} ${Jp}
+          </div>`)};o();let a=async()=>{s||=lt().reached!==null,n=await Yp(),o(),(s||n.list.length)&&e.ready()};
+document.addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await W().then(a)}async function Yp(){
+let[{list:e,where:t},n,s]=await Promise.all([Np(),yn(),Qe().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(
+r,Cl(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>Is(n?.metals,r),shop:n}}function $v(e,t,n,s){
+if(t.list.length===0)return n?_v():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
+let o=wv(t,e.search);return i`<section class="home-list" aria-label="Cards">
     <div class="field search">
       <label for="search">Look for a title, code, metal, thickness or note</label>
       <input
@@ -843,87 +843,87 @@ let o=bv(t,e.search);return i`<section class="home-list" aria-label="Cards">
         type="search"
         autocomplete="off"
         .value=${Ae(e.search)}
-        @input=${a=>{e.search=a.target.value,e.shown=ql,s()}} />
+        @input=${a=>{e.search=a.target.value,e.shown=Zl,s()}} />
     </div>
-    <p class="count" role="status" data-test="count">${wv(o.length,t,e.search)}</p>
-    ${Gl(o.slice(0,e.shown),t)}
+    <p class="count" role="status" data-test="count">${yv(o.length,t,e.search)}</p>
+    ${ql(o.slice(0,e.shown),t)}
     ${o.length>e.shown?i`<div class="buttons">
             <button
               class="button"
               data-test="more"
-              @click=${()=>{e.shown+=ql,s()}}>
+              @click=${()=>{e.shown+=Zl,s()}}>
               Show more
             </button>
           </div>`:u}
-    ${e.search.trim()?u:$v(t)}
-  </section>`}function $v(e){let t=e.list.filter(n=>n.archived);return t.length?oe(`Archived: ${t.length}`,Gl(
-t,e),{test:"archived",open:!1}):u}function bv({list:e,metalName:t},n){let s=n.toLowerCase().split(/\s+/).filter(
+    ${e.search.trim()?u:bv(t)}
+  </section>`}function bv(e){let t=e.list.filter(n=>n.archived);return t.length?oe(`Archived: ${t.length}`,ql(
+t,e),{test:"archived",open:!1}):u}function wv({list:e,metalName:t},n){let s=n.toLowerCase().split(/\s+/).filter(
 Boolean);return s.length===0?e.filter(o=>!o.archived):e.filter(o=>{let{code:a,title:r,note:l,metal:c,thickness_mm:d}=o,
-p=`${c} ${t(c)} ${j(d)} ${N()}`,h=`${a} ${B(a)} ${r} ${l} ${p}`.toLowerCase();return s.every(f=>h.includes(f))})}
-function wv(e,{list:t,where:n},s){let o=n==="device"?"on this device":"of the shop";return s.trim()===""?e===1?
-`1 card ${o}`:`${e} cards ${o}`:e===0?`None of the ${t.length} cards matches.`:`${e} of ${t.length} cards`}function yv(){
-return it().reached===!1?i`<div class="state" data-test="empty">
+p=`${c} ${t(c)} ${U(d)} ${N()}`,h=`${a} ${B(a)} ${r} ${l} ${p}`.toLowerCase();return s.every(f=>h.includes(f))})}
+function yv(e,{list:t,where:n},s){let o=n==="device"?"on this device":"of the shop";return s.trim()===""?e===1?
+`1 card ${o}`:`${e} cards ${o}`:e===0?`None of the ${t.length} cards matches.`:`${e} of ${t.length} cards`}function _v(){
+return lt().reached===!1?i`<div class="state" data-test="empty">
         <strong>No cards on this device yet</strong>The shop’s server does not answer. Once it does, every
         card comes here and stays.
       </div>`:i`<div class="state" data-test="empty">
-        <strong>The shop has no cards yet</strong>${C("cards.create","Describe a part, and keep its plan as th\
+        <strong>The shop has no cards yet</strong>${R("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var ql,hv,Zp,mv,Xp=m(()=>{y();$n();fe();be();Pe();He();ye();L();pt();Hl();we();qp();nt();pe();Kp();
-zl();ql=40,hv=i`<svg viewBox="0 0 40 40" aria-hidden="true">
+      </div>`}var Zl,mv,Jp,fv,Qp=m(()=>{y();bn();fe();be();Pe();He();ye();L();pt();Ul();we();Kp();st();pe();Zp();
+Kl();Zl=40,mv=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`,Zp=i`<p><a href="/guide" data-test="to-guide">Guide</a></p>`,mv=i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`});var es,Qp,eh,Fs,Kl=m(()=>{es=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`,Jp=i`<p><a href="/guide" data-test="to-guide">Guide</a></p>`,fv=i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`});var ss,eh,th,js,Jl=m(()=>{ss=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
 °, V = 8 t",unit:"°",needed:!0},{name:"min_radius_over_t_across",label:"Smallest radius over t, across the g\
 rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius over t, with the grain",unit:"",
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
-ing n",unit:"",needed:!1}],Qp=["guaranteed minimum","typical","measured","common practice","from memory"],eh=[
+ing n",unit:"",needed:!1}],eh=["guaranteed minimum","typical","measured","common practice","from memory"],th=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
-ss","stainless steel"],["aluminium","aluminium"]],Fs=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
+ss","stainless steel"],["aluminium","aluminium"]],js=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function At(e=""){let n=e.split(`
-`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(th.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...nh}]}function ah(e){let t=At(e),{angle:n,face:s}=t[t.length-1];return ts(
-[...t,{...nh,angle:n,face:s}])}var th,nh,sh,ts,oh,rh,ea,gr=m(()=>{th=["v","angle","radius","face","centre","co\
-de","rating"],nh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},sh=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];ts=e=>e.map(t=>th.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
+`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(nh.map((a,r)=>[a,
+o[r]??""]))});return n.length?n:[{...sh}]}function rh(e){let t=At(e),{angle:n,face:s}=t[t.length-1];return os(
+[...t,{...sh,angle:n,face:s}])}var nh,sh,oh,os,ah,ih,ta,br=m(()=>{nh=["v","angle","radius","face","centre","co\
+de","rating"],sh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},oh=[["top","top"],["back","b\
+ack"],["bottom","bottom"],["front","front"]];os=e=>e.map(t=>nh.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
 `
-`),oh=(e,t,n)=>ts(At(e).map((s,o)=>o===t?{...s,...n}:s));rh=(e,t)=>ts(At(e).filter((n,s)=>s!==t)),ea={v_opening_mm:"\
+`),ah=(e,t,n)=>os(At(e).map((s,o)=>o===t?{...s,...n}:s));ih=(e,t)=>os(At(e).filter((n,s)=>s!==t)),ta={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var ch,dh,_v,vv,kv,$r,Yt,Hs,Zl,ih,lh,Jl,Yl,Xl,js,Ql=m(()=>{ch="Empty is unknown: checks with it then say so.",
-dh={name:"rating_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},
-_v={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
-ice twice."},vv=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],kv=[{name:"con\
+ating"}});var dh,uh,vv,kv,xv,wr,Yt,Us,Yl,lh,ch,Xl,Ql,ec,Vs,tc=m(()=>{dh="Empty is unknown: checks with it then say so.",
+uh={name:"rating_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},
+vv={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
+ice twice."},kv=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],xv=[{name:"con\
 dition",label:"Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown",
-"unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],$r={name:"name",label:"Name",type:"\
-text",broad:!0},Yt=e=>t=>t.shape===e,Hs=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
-hint:`One point a line: x, y. x towards the back gauge, y up. ${t}`,when:Yt("points")}),Zl=(...e)=>({name:"sha\
-pe",label:"Shape",type:"pick",broad:!0,options:[...e,["points","by points or DXF"]]}),ih={name:"turned",label:"\
-Sits in the press",type:"yes",options:[["no","as drawn"],["yes","reversed"]]},lh={title:"Rating and pieces",part:"\
-rest",fields:[dh,_v]},Jl={title:"Place and condition",part:"rest",fields:[...vv,...kv]},Yl=e=>e.shape!=="multi\
-_v",Xl=({die_holder_height_mm:e})=>!!e&&!/^0+([.,]0*)?( mm| in)?$/.test(String(e)),js={punches:[{title:"What i\
-t is",part:"what",fields:[$r,{name:"angle_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_m\
-m",label:"Tip radius",type:"length"}]},{title:"Outline",part:"outline",fields:[Zl(["straight","straight"],["go\
+"unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],wr={name:"name",label:"Name",type:"\
+text",broad:!0},Yt=e=>t=>t.shape===e,Us=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
+hint:`One point a line: x, y. x towards the back gauge, y up. ${t}`,when:Yt("points")}),Yl=(...e)=>({name:"sha\
+pe",label:"Shape",type:"pick",broad:!0,options:[...e,["points","by points or DXF"]]}),lh={name:"turned",label:"\
+Sits in the press",type:"yes",options:[["no","as drawn"],["yes","reversed"]]},ch={title:"Rating and pieces",part:"\
+rest",fields:[uh,vv]},Xl={title:"Place and condition",part:"rest",fields:[...kv,...xv]},Ql=e=>e.shape!=="multi\
+_v",ec=({die_holder_height_mm:e})=>!!e&&!/^0+([.,]0*)?( mm| in)?$/.test(String(e)),Vs={punches:[{title:"What i\
+t is",part:"what",fields:[wr,{name:"angle_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_m\
+m",label:"Tip radius",type:"length"}]},{title:"Outline",part:"outline",fields:[Yl(["straight","straight"],["go\
 oseneck","gooseneck"]),{name:"height_mm",label:"Height, tip to seat",type:"length"},{name:"body_width_mm",label:"\
 Width of the body",type:"length"},{name:"neck_relief_mm",label:"Throat behind the tip",type:"length",when:Yt("\
 gooseneck")},{name:"neck_width_mm",label:"Thickness of the neck",type:"length",when:Yt("gooseneck"),blank:"as \
 the body"},{name:"throat_top_mm",label:"Throat begins to close",type:"length",when:Yt("gooseneck"),blank:"as h\
-igh as it can",hint:"Above the tip."},Hs("punch","The tip is at 0, 0."),ih]},lh,Jl],dies:[{title:"What it is",
-part:"what",fields:[$r,{name:"v_opening_mm",label:"V opening",type:"length",hint:"Between the sharp corners of\
- face and flanks.",when:Yl},{name:"angle_deg",label:"Angle of the V",type:"number",unit:"°",when:Yl},{name:"s\
-houlder_radius_mm",label:"Shoulder radius",type:"length",when:Yl}]},{title:"Outline",part:"outline",fields:[Zl(
+igh as it can",hint:"Above the tip."},Us("punch","The tip is at 0, 0."),lh]},ch,Xl],dies:[{title:"What it is",
+part:"what",fields:[wr,{name:"v_opening_mm",label:"V opening",type:"length",hint:"Between the sharp corners of\
+ face and flanks.",when:Ql},{name:"angle_deg",label:"Angle of the V",type:"number",unit:"°",when:Ql},{name:"s\
+houlder_radius_mm",label:"Shoulder radius",type:"length",when:Ql}]},{title:"Outline",part:"outline",fields:[Yl(
 ["single_v","single V"],["multi_v","block with several V's"]),{name:"height_mm",label:"Height",type:"length"},
-{name:"width_mm",label:"Width",type:"length"},ih,{name:"openings",label:"The V's of the block",type:"openings",
-when:Yt("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:Yt("multi_v")},Hs("die","The \
-top face is at y 0, the V's middle at x 0.")]},lh,Jl],holders:[{title:"What it is",part:"what",fields:[$r,dh]},
-{title:"Outline",part:"outline",fields:[Zl(["block","plain block"],["clamps","clamps that stick out"]),{name:"\
+{name:"width_mm",label:"Width",type:"length"},lh,{name:"openings",label:"The V's of the block",type:"openings",
+when:Yt("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:Yt("multi_v")},Us("die","The \
+top face is at y 0, the V's middle at x 0.")]},ch,Xl],holders:[{title:"What it is",part:"what",fields:[wr,uh]},
+{title:"Outline",part:"outline",fields:[Yl(["block","plain block"],["clamps","clamps that stick out"]),{name:"\
 height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the front",
 type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to the ba\
 ck",type:"length"},{name:"clamp_height_mm",label:"Clamps up from the seat",type:"length",when:Yt("clamps")},{name:"\
 body_front_mm",label:"Body above, to the front",type:"length",when:Yt("clamps")},{name:"body_back_mm",label:"B\
-ody above, to the back",type:"length",when:Yt("clamps")},Hs("holder","The punch's seat is at 0, 0.")]},Jl],press:[
-{title:"The press",part:"what",fields:[$r,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_\
+ody above, to the back",type:"length",when:Yt("clamps")},Us("holder","The punch's seat is at 0, 0.")]},Xl],press:[
+{title:"The press",part:"what",fields:[wr,{name:"force_kn",label:"Full force",type:"force"},{name:"bed_length_\
 mm",label:"Bed length",type:"length"}]},{title:"Room for the sheet and the tools",part:"rest",fields:[{name:"b\
 etween_frames_mm",label:"Between the frames",type:"length",blank:"unknown"},{name:"open_height_mm",label:"Open\
  height",type:"length",blank:"unknown"},{name:"stroke_mm",label:"Stroke",type:"length",blank:"unknown"},{name:"\
@@ -932,15 +932,15 @@ ram_width_mm",label:"Ram width",type:"length",blank:"unknown"},{name:"ram_height
 length",blank:"unknown"},{name:"bed_width_mm",label:"Bed width",type:"length",blank:"unknown"},{name:"bed_heig\
 ht_mm",label:"Bed height",type:"length",blank:"unknown"},{name:"floor_below_die_mm",label:"Floor below the die",
 type:"length",broad:!0,blank:"not looked at",hint:"From the face that the die stands on, down to the floor: lo\
-ng parts hang that far."},{...Hs("ram","From the face that carries the holder. Empty: a plain beam."),name:"ra\
-m_points_mm",label:"Ram by points",when:void 0,folded:!0},{...Hs("bed","From the face that carries the die or \
+ng parts hang that far."},{...Us("ram","From the face that carries the holder. Empty: a plain beam."),name:"ra\
+m_points_mm",label:"Ram by points",when:void 0,folded:!0},{...Us("bed","From the face that carries the die or \
 its holder. Empty: a plain beam."),name:"bed_points_mm",label:"Bed by points",when:void 0,folded:!0}]},{title:"\
 Riser or die holder on the bed",part:"rest",fields:[{name:"die_holder_height_mm",label:"Height under the die",
 type:"length",blank:"none",broad:!0,hint:"0 or empty: the die stands on the bed."},{name:"die_holder_width_mm",
-label:"Width",type:"length",when:Xl,blank:"by points"},{name:"die_holder_rating_kn_per_m",label:"Rating of the\
- die holder",type:"rating",hint:"As stamped on it or in its papers.",when:Xl},{...Hs("die_holder","The die's s\
+label:"Width",type:"length",when:ec,blank:"by points"},{name:"die_holder_rating_kn_per_m",label:"Rating of the\
+ die holder",type:"rating",hint:"As stamped on it or in its papers.",when:ec},{...Us("die_holder","The die's s\
 eat is at y 0, the bed's at minus the height. Empty: a plain block."),name:"die_holder_points_mm",label:"Die h\
-older by points",when:Xl,folded:!0}]},{title:"Ratings",part:"rest",fields:[{name:"force_per_m_limit_kn_per_m",
+older by points",when:ec,folded:!0}]},{title:"Ratings",part:"rest",fields:[{name:"force_per_m_limit_kn_per_m",
 label:"Most force per length of bed",type:"rating",hint:"What bed and ram bear over a short length."},{name:"o\
 ff_centre_mm",label:"Full force off the middle, up to",type:"length",blank:"unknown"},{name:"deflection_mm",label:"\
 Gives way in the middle",type:"length",broad:!0,blank:"unknown",hint:"Bed and ram together, middle against end\
@@ -956,47 +956,47 @@ R to",type:"length",blank:"unknown"},{name:"finger_height_mm",label:"Finger heig
 wn"},{name:"finger_depth_mm",label:"Finger depth",type:"length",blank:"unknown"},{name:"gauge_repeatability_mm",
 label:"Repeats within ±",type:"length",broad:!0,blank:"unknown",hint:"As in its papers.",counted_mm:.1}]},{title:"\
 Holder in the ram, and notes",part:"rest",fields:[{name:"holder",label:"Holder",type:"pick",options:[],blank:"\
-none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function Lt(e=""){let t=Ss(e);return t===""?null:xv.test(t)?Number(t):t}function Mv(e){let{show:t}=Xt.number;return{
-v:Z(e.v_opening_mm),angle:t(e.angle_deg),radius:Z(e.shoulder_radius_mm),face:e.face,centre:Z(e.centre_mm),code:e.
-code??"",rating:Xt.rating.show(e.rating_kn_per_m)}}function Ov({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
-let l={v_opening_mm:br(e),angle_deg:Lt(t),shoulder_radius_mm:br(n),centre_mm:br(o)};return{...Object.fromEntries(
-Object.entries(l).filter(([,d])=>d!==null)),face:s||"top",code:a||null,rating_kn_per_m:uh(r)}}function yr(e,t){
-return Object.fromEntries(Et(e).map(({name:n,type:s})=>[n,Xt[s].show(t[n])]))}function _r(e,t,n={}){let s=({name:r,
+none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function Lt(e=""){let t=Ms(e);return t===""?null:Sv.test(t)?Number(t):t}function Ov(e){let{show:t}=Xt.number;return{
+v:J(e.v_opening_mm),angle:t(e.angle_deg),radius:J(e.shoulder_radius_mm),face:e.face,centre:J(e.centre_mm),code:e.
+code??"",rating:Xt.rating.show(e.rating_kn_per_m)}}function Av({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
+let l={v_opening_mm:yr(e),angle_deg:Lt(t),shoulder_radius_mm:yr(n),centre_mm:yr(o)};return{...Object.fromEntries(
+Object.entries(l).filter(([,d])=>d!==null)),face:s||"top",code:a||null,rating_kn_per_m:ph(r)}}function vr(e,t){
+return Object.fromEntries(Et(e).map(({name:n,type:s})=>[n,Xt[s].show(t[n])]))}function kr(e,t,n={}){let s=({name:r,
 type:l})=>r in n&&Xt[l].show(n[r])===t[r]?n[r]:Xt[l].take(t[r]),a=Et(e).filter(({when:r})=>!r||r(t)).map(r=>({
-spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||Av(r)).map(({spec:r,value:l})=>[
-r.name,l]))}function hh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Xt.text.show(e[n]);for(let{
-name:n}of Fs)t[n]=Xt.number.show(e[n]);for(let{name:n}of es){let s=e[n];for(let o of Lv)t[`${n}.${o}`]=Xt.number.
-show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function mh(e){let t={name:e.name.trim(),note:e.note.trim(),
-gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of Fs)(e[n]?.trim()||!s)&&(t[n]=Lt(e[n]));for(let{name:n,
-needed:s}of es){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?Ev(e,n):null}
-return t}function Ev(e,t){let n=["low","nominal","high"].map(s=>[s,Lt(e[`${t}.${s}`])]);return{...Object.fromEntries(
-n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function fh(e,t){
+spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||Lv(r)).map(({spec:r,value:l})=>[
+r.name,l]))}function mh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Xt.text.show(e[n]);for(let{
+name:n}of js)t[n]=Xt.number.show(e[n]);for(let{name:n}of ss){let s=e[n];for(let o of Ev)t[`${n}.${o}`]=Xt.number.
+show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function fh(e){let t={name:e.name.trim(),note:e.note.trim(),
+gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of js)(e[n]?.trim()||!s)&&(t[n]=Lt(e[n]));for(let{name:n,
+needed:s}of ss){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?Nv(e,n):null}
+return t}function Nv(e,t){let n=["low","nominal","high"].map(s=>[s,Lt(e[`${t}.${s}`])]);return{...Object.fromEntries(
+n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function gh(e,t){
 let n={},s=[];for(let[o,a]of Object.entries(e)){let r=`.${o}.`,c=(r.includes(".openings.")?t.filter(p=>p==="op\
 enings"):t).filter(p=>r.includes(`.${p}.`)).sort((p,h)=>h.length-p.length)[0],d=/\.(\d+)$/.exec(o)?.[1];c==="o\
 penings"?(n[o.slice(o.indexOf(c))]??=[]).push(...a):c?(n[c]??=[]).push(...d&&r.endsWith(`.${c}.${d}.`)?a.map(p=>`\
-Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var xv,wr,br,Sv,uh,
-Tv,Xt,ph,Et,Av,Lv,Nt=m(()=>{Kl();gr();Ql();L();xv=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;wr=e=>(t="")=>t.trim()===
-""?null:e(t),br=wr(e=>ne(e)),Sv=wr(e=>cn(e,ft())),uh=wr(e=>cn(e,ot())),Tv=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
+Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var Sv,_r,yr,Tv,ph,
+Mv,Xt,hh,Et,Lv,Ev,Nt=m(()=>{Jl();br();tc();L();Sv=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;_r=e=>(t="")=>t.trim()===
+""?null:e(t),yr=_r(e=>ne(e)),Tv=_r(e=>dn(e,ft())),ph=_r(e=>dn(e,at())),Mv=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
 filter(Boolean),Xt={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
-show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:Z,take:br},number:{show:e=>e==
-null?"":String(e),take:Lt},force:{show:e=>al(e,ft()),take:Sv},rating:{show:e=>al(e,ot()),take:uh},speed:{show:Z,
-take:wr(e=>ne(e).replace(/ (mm|in)$/," $1/s"))},lengths:{show:e=>(e??[]).map(Z).join(", "),take:(e="")=>e.split(
-/[,;\n]/).filter(t=>t.trim()).map(t=>ne(t))},points:{show:e=>(e??[]).map(([t,n])=>`${Z(t)}, ${Z(n)}`).join(`
-`),take:e=>Tv(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>ne(n)))},openings:{show:e=>ts((e??[]).map(Mv)),
-take:e=>At(e).map(Ov)},figure:{show:String,take:String}};ph=e=>Xt.points.show(e),Et=e=>js[e].flatMap(t=>t.fields);
-Av=({type:e,blank:t})=>e==="rating"||t!==void 0,Lv=["low","nominal","high","source","standing"]});function vr(e){let t={...Nv};for(let n of tc){let s=e.get(ec[n])?.slice(0,60);if(s==null)continue;let o=` ${N()}`;
-t[n]=nc(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function kr(e){let t=new URLSearchParams;for(let n of tc){
-let s=e[n].trim();s!==""&&t.set(ec[n],nc(n)?ne(s):s)}return t.toString()}function ta(e){return Pv.filter(t=>e[t].
-trim()==="")}function ns(e){let t={};for(let n of tc){let s=e[n].trim();s!==""&&(t[n]=nc(n)?ne(s):n==="include\
-d_angle_deg"?Lt(s):s)}return t}var Nv,ec,tc,Pv,nc,xr=m(()=>{Nt();L();Nv={metal:"",thickness_mm:"",bend_length_mm:"",
-included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},ec={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
-length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},tc=Object.keys(ec),Pv=["meta\
-l","thickness_mm","bend_length_mm","included_angle_deg"],nc=e=>e.endsWith("_mm")});function Qt(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
+show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:J,take:yr},number:{show:e=>e==
+null?"":String(e),take:Lt},force:{show:e=>il(e,ft()),take:Tv},rating:{show:e=>il(e,at()),take:ph},speed:{show:J,
+take:_r(e=>ne(e).replace(/ (mm|in)$/," $1/s"))},lengths:{show:e=>(e??[]).map(J).join(", "),take:(e="")=>e.split(
+/[,;\n]/).filter(t=>t.trim()).map(t=>ne(t))},points:{show:e=>(e??[]).map(([t,n])=>`${J(t)}, ${J(n)}`).join(`
+`),take:e=>Mv(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>ne(n)))},openings:{show:e=>os((e??[]).map(Ov)),
+take:e=>At(e).map(Av)},figure:{show:String,take:String}};hh=e=>Xt.points.show(e),Et=e=>Vs[e].flatMap(t=>t.fields);
+Lv=({type:e,blank:t})=>e==="rating"||t!==void 0,Ev=["low","nominal","high","source","standing"]});function xr(e){let t={...Pv};for(let n of sc){let s=e.get(nc[n])?.slice(0,60);if(s==null)continue;let o=` ${N()}`;
+t[n]=oc(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function Sr(e){let t=new URLSearchParams;for(let n of sc){
+let s=e[n].trim();s!==""&&t.set(nc[n],oc(n)?ne(s):s)}return t.toString()}function na(e){return Cv.filter(t=>e[t].
+trim()==="")}function as(e){let t={};for(let n of sc){let s=e[n].trim();s!==""&&(t[n]=oc(n)?ne(s):n==="include\
+d_angle_deg"?Lt(s):s)}return t}var Pv,nc,sc,Cv,oc,Tr=m(()=>{Nt();L();Pv={metal:"",thickness_mm:"",bend_length_mm:"",
+included_angle_deg:"90",die:"",punch:"",punch_radius_mm:""},nc={metal:"metal",thickness_mm:"thickness",bend_length_mm:"\
+length",included_angle_deg:"angle",die:"die",punch:"punch",punch_radius_mm:"tip"},sc=Object.keys(nc),Cv=["meta\
+l","thickness_mm","bend_length_mm","included_angle_deg"],oc=e=>e.endsWith("_mm")});function Qt(e,t,n,s=250){let o,a,r=()=>{clearTimeout(o),a?.abort()};n.addEventListener("abort",r);async function l(c){
 a=new AbortController;let{signal:d}=a;try{let p=await e(c,d);d.aborted||t({question:c,answer:p})}catch(p){d.aborted||
-t({question:c,error:p})}}return{stop:r,ask(c,{now:d=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),d?0:s))}}}var na=m(
+t({question:c,error:p})}}return{stop:r,ask(c,{now:d=!1}={}){r(),!n.aborted&&(o=setTimeout(()=>l(c),d?0:s))}}}var sa=m(
 ()=>{});function Pt(e,t,{band:n=null,note:s="",origin:o="",test:a=""}={}){return i`<div class="figure" data-test=${a||
 u}>
-    <span class="what">${pr(e)}</span>
+    <span class="what">${mr(e)}</span>
     <span class="value"
       >${t.text}${t.unit==="°"?"°":i`<span class="unit">${t.unit}</span>`}</span
     >
@@ -1005,70 +1005,70 @@ u}>
 u}</span
           >`:u}
     ${s&&s!==u?i`<span class="band">${s}</span>`:u}
-  </div>`}var Sr=m(()=>{y();hr()});function Tr(e){return e.force_kn===null||e.force_kn===void 0?u:i`<b>${$(Ge(e))}</b>
-    <small class="expected">expected ${$(Sn(e))}</small>`}function sa(e,t,n="force_kn",{note:s=u,origin:o=""}={}){
-return Pt(e,Ge(t,n),{note:i`expected ${$(Sn(t,n))}${s}`,origin:o,test:n})}var Ge,Sn,gh,$t=m(()=>{y();L();Sr();
-Ge=(e,t="force_kn")=>gh(t)(e[`${t}_high`],{up:!0}),Sn=(e,t="force_kn")=>gh(t)(e[t]),gh=e=>e==="force_kn"?me:Ie});var sc,$h=m(()=>{sc=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
+  </div>`}var Mr=m(()=>{y();fr()});function Or(e){return e.force_kn===null||e.force_kn===void 0?u:i`<b>${$(Ge(e))}</b>
+    <small class="expected">expected ${$(Tn(e))}</small>`}function oa(e,t,n="force_kn",{note:s=u,origin:o=""}={}){
+return Pt(e,Ge(t,n),{note:i`expected ${$(Tn(t,n))}${s}`,origin:o,test:n})}var Ge,Tn,$h,$t=m(()=>{y();L();Mr();
+Ge=(e,t="force_kn")=>$h(t)(e[`${t}_high`],{up:!0}),Tn=(e,t="force_kn")=>$h(t)(e[t]),$h=e=>e==="force_kn"?me:Ie});var ac,bh=m(()=>{ac=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#e.observe(this),this.#t.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#e.disconnect(),this.#t.disconnect()}measure(){let t=this.
 querySelector("svg"),{width:n,height:s}=t?.viewBox.baseVal??{width:0,height:0};if(!t||!n||!t.clientWidth||!t.clientHeight)
 return;let o=Math.max(n/t.clientWidth,s/t.clientHeight);t.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",sc)});function oc({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function bh(e,{
-left:t,right:n,bottom:s,top:o}){let[a,r]=ss(e),[[l,c],[d,p]]=[e.on_sheet,e.on_tool],h=a-t>n-a?-1:1,f=r-s>.7*(o-
-s)?1:-1,[g,b]=oc(e);return v`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
+define("drawing-frame",ac)});function rc({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function wh(e,{
+left:t,right:n,bottom:s,top:o}){let[a,r]=rs(e),[[l,c],[d,p]]=[e.on_sheet,e.on_tool],h=a-t>n-a?-1:1,f=r-s>.7*(o-
+s)?1:-1,[g,b]=rc(e);return v`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
     <path class="near-line" d="M${l} ${-c}L${d} ${-p}" />
-    ${Mr(e,n-t)?u:[e.on_sheet,e.on_tool].map(Cv)}
+    ${Ar(e,n-t)?u:[e.on_sheet,e.on_tool].map(Rv)}
     <g transform="translate(${a} ${-r})">
-      ${Mr(e,n-t)?v`<circle class="px near-ring" r="17" />`:u}
+      ${Ar(e,n-t)?v`<circle class="px near-ring" r="17" />`:u}
       <path class="px near-leader" d="M${h*12} ${f*12}L${h*34} ${f*30}H${h*44}" />
       <text class="px label near-label" x=${h*50} y=${f*30-2}
         text-anchor=${h>0?"start":"end"}>${g}<tspan x=${h*50}
           dy="1.1em">${b}</tspan></text>
     </g>
-  </g>`}var ss,Mr,Cv,ac=m(()=>{y();L();ss=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];Mr=(e,t)=>Math.abs(
-e.distance_mm)<.1*t,Cv=([e,t])=>v`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function Ct(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:d=!1,room:p=null}){
-let h=s??(e.bounds[2]-e.bounds[0])/6,f=n?Bv(h,d?c:null):Iv(e,h,c),g=p&&!n?Wv(f,p,h):f,{left:b,bottom:_,right:R,
-top:J}=g,x=l??Rv(e,t==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
+  </g>`}var rs,Ar,Rv,ic=m(()=>{y();L();rs=({on_sheet:[e,t],on_tool:[n,s]})=>[(e+n)/2,(t+s)/2];Ar=(e,t)=>Math.abs(
+e.distance_mm)<.1*t,Rv=([e,t])=>v`<g transform="translate(${e} ${-t})"><circle class="px near-dot" r="4" /></g>`});function Ct(e,{pose:t,close:n,opening:s,gauge:o,angle:a,words:r,moment:l=null,near:c=null,mark:d=!1,room:p=null}){
+let h=s??(e.bounds[2]-e.bounds[0])/6,f=n?Iv(h,d?c:null):Wv(e,h,c),g=p&&!n?Dv(f,p,h):f,{left:b,bottom:_,right:C,
+top:D}=g,k=l??Bv(e,t==="after"?"after":"before");return i`<drawing-frame class="pose-frame">
     <svg
       class="drawing pose"
       role="img"
       aria-label=${r}
       data-test="pose"
       data-pose=${t}
-      viewBox="${b} ${-J} ${R-b} ${J-_}"
+      viewBox="${b} ${-D} ${C-b} ${D-_}"
       preserveAspectRatio="xMidYMid meet">
-      ${[e.bed,e.die].map(Re).map(wh)}
-      <g transform="translate(0 ${x.down})">${x.tools.map(wh)}</g>
-      ${e.die.length?v`<path class="axis" d="M0 ${-J-999}V999" />`:u}
-      <path class="gauge" transform="translate(${x.back} 0)" d=${x.gauge} />
-      <path class="sheet" data-test="sheet" d=${x.sheet} />
-      ${t==="before"&&e.gauge_point?Dv(e.gauge_point,o,g):u}
-      ${t==="after"&&a?Fv(e.after.sheet,a,h,g):u}
-      ${d&&c?bh(c,g):u}
+      ${[e.bed,e.die].map(Re).map(yh)}
+      <g transform="translate(0 ${k.down})">${k.tools.map(yh)}</g>
+      ${e.die.length?v`<path class="axis" d="M0 ${-D-999}V999" />`:u}
+      <path class="gauge" transform="translate(${k.back} 0)" d=${k.gauge} />
+      <path class="sheet" data-test="sheet" d=${k.sheet} />
+      ${t==="before"&&e.gauge_point?Fv(e.gauge_point,o,g):u}
+      ${t==="after"&&a?Hv(e.after.sheet,a,h,g):u}
+      ${d&&c?wh(c,g):u}
     </svg>
-  </drawing-frame>`}function Rv(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Re(n),tools:[
-s,o,a].map(Re),down:0,gauge:Re(r),back:0}}function Bv(e,t){let[n,s]=t?ss(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
-e,right:n+1.5*e,top:s+e}}function Iv(e,t,n){let[s,o,a,r]=ut([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
+  </drawing-frame>`}function Bv(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Re(n),tools:[
+s,o,a].map(Re),down:0,gauge:Re(r),back:0}}function Iv(e,t){let[n,s]=t?rs(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
+e,right:n+1.5*e,top:s+e}}function Wv(e,t,n){let[s,o,a,r]=ut([e.before.sheet,e.after.sheet]),l=14*t,c=e.gauge_point?
 e.gauge_point[0]+1.5*t:0,d={left:Math.max(Math.min(s-.4*t,-1.4*t),-l),right:Math.min(Math.max(a+.4*t,c,1.4*t),
 Math.max(l,c))},p=d.right-d.left,h={...d,bottom:Math.max(Math.min(o-.3*t,-1.1*t,-.17*p),-l/2),top:Math.min(Math.
-max(r+.3*t,1.6*t),8*t)},f=n?rc(h,ss(n),Math.max(t,.1*p)):h;return{...f,bottom:Math.min(f.bottom,f.top*-.33)}}function Wv(e,{
-bounds:t,share:n},s){let o=rc(rc(e,[t[0],t[1]],s),[t[2],t[3]],s),a=r=>e[r]+(o[r]-e[r])*n;return{left:a("left"),
-right:a("right"),bottom:a("bottom"),top:a("top")}}function Dv([e,t],n,{bottom:s}){let o=s*.45;return v`<g class="dimension-line" data-test="gauge-dimension">
+max(r+.3*t,1.6*t),8*t)},f=n?lc(h,rs(n),Math.max(t,.1*p)):h;return{...f,bottom:Math.min(f.bottom,f.top*-.33)}}function Dv(e,{
+bounds:t,share:n},s){let o=lc(lc(e,[t[0],t[1]],s),[t[2],t[3]],s),a=r=>e[r]+(o[r]-e[r])*n;return{left:a("left"),
+right:a("right"),bottom:a("bottom"),top:a("top")}}function Fv([e,t],n,{bottom:s}){let o=s*.45;return v`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${e} ${-t}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${e}" />
-    ${yh(0,o,180)}${yh(e,o,0)}
+    ${_h(0,o,180)}${_h(e,o,0)}
     <g transform="translate(${e} ${-t})"><circle class="px touch" r="5" /></g>
-    ${_h(e/2,o,n,17)}
-  </g>`}function Fv(e,t,n,{left:s,right:o}){let a=Math.min(...e.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
+    ${vh(e/2,o,n,17)}
+  </g>`}function Hv(e,t,n,{left:s,right:o}){let a=Math.min(...e.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=t/2*(Math.PI/180),[c,d]=[r*Math.sin(l),a+r*Math.cos(l)];return v`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-d}A${r} ${r} 0 0 1 ${c} ${-d}" />
-    ${_h(0,a+r,$(M(t)))}
-  </g>`}var wh,rc,yh,_h,oa=m(()=>{y();L();$h();ac();kn();wh=e=>e?v`<path class="tool" d=${e} />`:u;rc=({left:e,
+    ${vh(0,a+r,$(M(t)))}
+  </g>`}var yh,lc,_h,vh,aa=m(()=>{y();L();bh();ic();xn();yh=e=>e?v`<path class="tool" d=${e} />`:u;lc=({left:e,
 right:t,bottom:n,top:s},[o,a],r)=>({left:Math.min(e,o-r),right:Math.max(t,o+r),bottom:Math.min(n,a-r),top:Math.
-max(s,a+r)});yh=(e,t,n)=>v`<g transform="translate(${e} ${-t})">
-    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,_h=(e,t,n,s=0)=>v`<g transform="translate(${e} ${-t})">
+max(s,a+r)});_h=(e,t,n)=>v`<g transform="translate(${e} ${-t})">
+    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,vh=(e,t,n,s=0)=>v`<g transform="translate(${e} ${-t})">
     <text class="px label" y=${s} text-anchor="middle"
-      dominant-baseline="central">${n}</text></g>`});function vh(e,t){let n=[...e].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
+      dominant-baseline="central">${n}</text></g>`});function kh(e,t){let n=[...e].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
     ${n.map(s=>i`<li class="row option" data-die=${s.die} data-level=${s.level}>
           <button
             type="button"
@@ -1078,214 +1078,214 @@ max(s,a+r)});yh=(e,t,n)=>v`<g transform="translate(${e} ${-t})">
               >${s.chosen?"✓ ":""}${s.die}
               <small>V ${te(s.v_over_t,1)} × thickness</small></span
             >
-            ${s.level==="ok"?u:k(s.level)}
-            <span class="facts"> ${Hv(s).map(o=>jv(...o))} </span>
-            <span class="more">${Me(s.reason_said)} ${yn(s)}.</span>
+            ${s.level==="ok"?u:S(s.level)}
+            <span class="facts"> ${jv(s).map(o=>Uv(...o))} </span>
+            <span class="more">${Me(s.reason_said)} ${_n(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var Hv,jv,kh=m(()=>{y();be();L();$t();V();Hv=e=>[["allow for",$(Ge(e,"force_kn_per_m")),`expected ${Sn(
+  </ol>`}var jv,Uv,xh=m(()=>{y();be();L();$t();G();jv=e=>[["allow for",$(Ge(e,"force_kn_per_m")),`expected ${Tn(
 e,"force_kn_per_m").text}`],["radius",$(w(e.inside_radius_mm))],["flange from",$(w(e.min_flange_mm))],["set",$(
-M(e.set_angle_deg))]],jv=(e,t,n)=>i`<span class="fact"
+M(e.set_angle_deg))]],Uv=(e,t,n)=>i`<span class="fact"
     ><small>${e}</small>
     <span class="amount">${t}</span
     >${n?i` <small class="beside">${n}</small>`:u}</span
-  >`});function Us(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
-    <b>First hit:</b> ${ic(e)}. If it is too open, make a second hit.
+  >`});function Gs(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
+    <b>First hit:</b> ${cc(e)}. If it is too open, make a second hit.
     <span class="drawn">${t}</span>
-  </p>`:u}var Or,ic,xh,Ar,os=m(()=>{y();L();Or=e=>M(e).text.replace(/\.0$/,""),ic=e=>`comes out ${Or(e.comes_out_deg_low)}\
- to ${Or(e.comes_out_deg_high)}°`,xh=e=>`${Or(e.comes_out_deg_low)}–${Or(e.comes_out_deg_high)}°`,Ar=(e,{set_angle_deg:t,
-firstHit:n})=>n?e.expected_set_angle_deg:t});function Lr(e){return lc(e,t=>t.level==="stop"||t.level==="caution")}function lc(e,t){let n=e.filter(o=>!Sh(o)&&
+  </p>`:u}var Lr,cc,Sh,Er,is=m(()=>{y();L();Lr=e=>M(e).text.replace(/\.0$/,""),cc=e=>`comes out ${Lr(e.comes_out_deg_low)}\
+ to ${Lr(e.comes_out_deg_high)}°`,Sh=e=>`${Lr(e.comes_out_deg_low)}–${Lr(e.comes_out_deg_high)}°`,Er=(e,{set_angle_deg:t,
+firstHit:n})=>n?e.expected_set_angle_deg:t});function Nr(e){return dc(e,t=>t.level==="stop"||t.level==="caution")}function dc(e,t){let n=e.filter(o=>!Th(o)&&
 t(o));if(n.length===0)return u;let s=n.some(o=>o.level==="stop");return i`<section
     class="panel urgent ${s?"has-stop":""}"
     aria-label="Findings"
     data-test="urgent">
-    ${Ws(n)}
-  </section>`}function Vs(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>Le(o)==="note"),s=e.filter(o=>Le(
+    ${Fs(n)}
+  </section>`}function zs(e){let t=e.filter(o=>o.level==="unknown"),n=e.filter(o=>Le(o)==="note"),s=e.filter(o=>Le(
 o)==="ok");return i`${t.length?i`<section>
           <h2>Not known</h2>
-          ${Ws(t)}
+          ${Fs(t)}
         </section>`:u}
   ${n.length?i`<section data-test="notes">
-          ${oe("How to do it",Ws(n),{test:"notes-fold"})}
+          ${oe("How to do it",Fs(n),{test:"notes-fold"})}
         </section>`:u}
-  ${s.length?oe(`Passed checks: ${s.length}`,Ue(s),{test:"fine",open:!1}):u}`}function Tn(e){let t=e.filter(Sh);
+  ${s.length?oe(`Passed checks: ${s.length}`,Ue(s),{test:"fine",open:!1}):u}`}function Mn(e){let t=e.filter(Th);
 if(t.length===0)return u;let n=i`<ul>
     ${t.map(s=>i`<li>
           <b>${Xe(s.template,s.numbers)}</b>
-          ${Xe(Xn(s),s.numbers)}
+          ${Xe(ts(s),s.numbers)}
         </li>`)}
   </ul>`;return i`<section class="every-time">
-    ${oe(i`${k("caution")} At the press, every time`,n,{test:"every-time"})}
-  </section>`}var Sh,Th,Mh,aa=m(()=>{y();L();V();nt();Sh=e=>e.code.startsWith("general-");Th=e=>lc(e,t=>t.level===
-"stop"),Mh=e=>lc(e,t=>t.level==="caution")});function Er(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function cc(e){
-let t=Er(e);return Object.keys(t).length?{tools:t}:{}}function en(e){let{die:t,punch:n}=Er(e);return[t&&`die ${t}`,
-n&&`punch ${n}`].filter(Boolean).join(", ")}var ra,as=m(()=>{ra=e=>({die:e?.die??"",punch:e?.punch??""})});function uc(e,t,n,s){let o=(a,r)=>A({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
+    ${oe(i`${S("caution")} At the press, every time`,n,{test:"every-time"})}
+  </section>`}var Th,Mh,Oh,ra=m(()=>{y();L();G();st();Th=e=>e.code.startsWith("general-");Mh=e=>dc(e,t=>t.level===
+"stop"),Oh=e=>dc(e,t=>t.level==="caution")});function Pr(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function uc(e){
+let t=Pr(e);return Object.keys(t).length?{tools:t}:{}}function en(e){let{die:t,punch:n}=Pr(e);return[t&&`die ${t}`,
+n&&`punch ${n}`].filter(Boolean).join(", ")}var ia,ls=m(()=>{ia=e=>({die:e?.die??"",punch:e?.punch??""})});function hc(e,t,n,s){let o=(a,r)=>A({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:t[a]??"",wrong:I(n,`${e}.${a}`),change:l=>s({[a]:l})});
-return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Ah(e,{dies:t,punches:n},s,o){
-let a=t.flatMap(pc).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
+return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Lh(e,{dies:t,punches:n},s,o){
+let a=t.flatMap(mc).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
         <span>Tools: <b>${en(e.tools)||"chosen by the planner"}</b></span>
       </summary>
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
-      ${uc("tools",e.tools??{},s,r=>o({...e,tools:{die:"",punch:"",...e.tools,...r}}))}
+      ${hc("tools",e.tools??{},s,r=>o({...e,tools:{die:"",punch:"",...e.tools,...r}}))}
     </details>
-    ${Oh("codes-of-dies",a)}
-    ${Oh("codes-of-punches",n.map(({code:r})=>r))}`}function Gs({tools_reason:e,tools_reason_said:t}){let n=je(
-{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:u}var dc,pc,Oh,rs=m(()=>{
-y();as();V();G();et();dc=["tools.die","tools.punch"];pc=e=>e.shape==="multi_v"?e.openings:[e];Oh=(e,t)=>i`<datalist id=${e}>${t.
-map(n=>i`<option value=${n}></option>`)}</datalist>`});function Nr(e){let t=(e??"").split(":")[0].trim();return Uv.includes(t)?t:""}function ia(e){if(!e)return"";let t=new Map;
-for(let[n,s]of Vv){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
-slice(1)}: ${s.join(", ")}.`).join(" ")}var Uv,Vv,Pr=m(()=>{Uv=["model","handbook","your test bends"];Vv=[["fo\
+    ${Ah("codes-of-dies",a)}
+    ${Ah("codes-of-punches",n.map(({code:r})=>r))}`}function qs({tools_reason:e,tools_reason_said:t}){let n=je(
+{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:u}var pc,mc,Ah,cs=m(()=>{
+y();ls();G();z();et();pc=["tools.die","tools.punch"];mc=e=>e.shape==="multi_v"?e.openings:[e];Ah=(e,t)=>i`<datalist id=${e}>${t.
+map(n=>i`<option value=${n}></option>`)}</datalist>`});function Cr(e){let t=(e??"").split(":")[0].trim();return Vv.includes(t)?t:""}function la(e){if(!e)return"";let t=new Map;
+for(let[n,s]of Gv){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
+slice(1)}: ${s.join(", ")}.`).join(" ")}var Vv,Gv,Rr=m(()=>{Vv=["model","handbook","your test bends"];Gv=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
-nd_allowance_mm","allowance"]]});function Eh(e){return i`<ul class="ratings" data-test="ratings">
-    ${e.map(Gv)}
-  </ul>`}function Gv(e){let{what:t,share_percent:n,level:s}=e;return i`<li class="rating" data-level=${s} data-what=${t}>
-    <span class="rating-of"><b>${Ph[t]??t}</b>${Nh(e)}</span>
-    ${k(s,n===null?"Unknown":`${te(n,0)} %`)}
+nd_allowance_mm","allowance"]]});function Nh(e){return i`<ul class="ratings" data-test="ratings">
+    ${e.map(zv)}
+  </ul>`}function zv(e){let{what:t,share_percent:n,level:s}=e;return i`<li class="rating" data-level=${s} data-what=${t}>
+    <span class="rating-of"><b>${Ch[t]??t}</b>${Ph(e)}</span>
+    ${S(s,n===null?"Unknown":`${te(n,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${n===null?"open":""}" d="M0 9H250" />
-      ${n===null?u:qv(n)}
+      ${n===null?u:Kv(n)}
     </svg>
-    <span class="rating-words">${zv(e)}</span>
-  </li>`}function zv({load_kn:e,load_kn_per_m:t,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=t===void 0?
+    <span class="rating-words">${qv(e)}</span>
+  </li>`}function qv({load_kn:e,load_kn_per_m:t,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=t===void 0?
 $(me(e)):$(Ie(t));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=t===void 0?
-$(me(n)):$(Ie(s));return`${a} of ${r}`}function qv(e){let t=Math.min(e/100*Lh,250);return v`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${Lh} 0V18" />`}
-var Lh,Nh,hc,Ph,Ch=m(()=>{y();L();V();Lh=200;Nh=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,hc=e=>`${Ph[e.
-what]??e.what}${Nh(e)}`,Ph={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
-holder:"Holder","die holder":"Die holder"}});function zs(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(_=>l/_<=a)??Kv(l,a))*o,d=Math.
-floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,h=_=>Zv(n+(_-d)/(p-d)*(s-n)),f=Math.round((p-d)/c),g=Math.max(0,-Math.
-floor(Math.log10(c/o)+1e-9)),b=Array.from({length:f+1},(_,R)=>d+R*c).map(_=>({at:h(_),text:(_/o).toFixed(g).replace(
-/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:h,marks:b}}function Kv(e,t){let n=(e>0?e:1)/t,s=10**Math.floor(
-Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Cr(e){return e.length?`M${e.
-map(([t,n])=>`${t} ${n}`).join("L")}`:""}var Zv,mc=m(()=>{Zv=e=>Math.round(e*100)/100});function Rh({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(g=>g.force_kn_high)),a=s.filter(g=>g.limit_kn!==
+$(me(n)):$(Ie(s));return`${a} of ${r}`}function Kv(e){let t=Math.min(e/100*Eh,250);return v`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${Eh} 0V18" />`}
+var Eh,Ph,fc,Ch,Rh=m(()=>{y();L();G();Eh=200;Ph=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,fc=e=>`${Ch[e.
+what]??e.what}${Ph(e)}`,Ch={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
+holder:"Holder","die holder":"Die holder"}});function Ks(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(_=>l/_<=a)??Zv(l,a))*o,d=Math.
+floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,h=_=>Jv(n+(_-d)/(p-d)*(s-n)),f=Math.round((p-d)/c),g=Math.max(0,-Math.
+floor(Math.log10(c/o)+1e-9)),b=Array.from({length:f+1},(_,C)=>d+C*c).map(_=>({at:h(_),text:(_/o).toFixed(g).replace(
+/^-0(\.0*)?$/,"0").replace("-","−")}));return{at:h,marks:b}}function Zv(e,t){let n=(e>0?e:1)/t,s=10**Math.floor(
+Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Br(e){return e.length?`M${e.
+map(([t,n])=>`${t} ${n}`).join("L")}`:""}var Jv,gc=m(()=>{Jv=e=>Math.round(e*100)/100});function Bh({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(g=>g.force_kn_high)),a=s.filter(g=>g.limit_kn!==
 null).sort((g,b)=>Number(b.limit_kn)-Number(g.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:g})=>Number(
-g)<=(g===r?Yv:Jv)*o),c=Wh(e),d=zs(0,Math.max(o,...l.map(g=>Number(g.limit_kn))),{from:ze.bottom,to:ze.top+28,size:ft().
+g)<=(g===r?Xv:Yv)*o),c=Dh(e),d=Ks(0,Math.max(o,...l.map(g=>Number(g.limit_kn))),{from:ze.bottom,to:ze.top+28,size:ft().
 size}),p=(g,b)=>[c.at(g.punch_depth_mm),d.at(g[b])],h=[...e.map(g=>p(g,"force_kn_high")),...e.map(g=>p(g,"forc\
 e_kn_low")).reverse()],f=n?`Force over punch depth. The peak is expected at ${$(me(n.force_kn))}, at a depth o\
-f ${$(Ih(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
+f ${$(Wh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Rr} ${Br}"
+    viewBox="0 0 ${Ir} ${Wr}"
     role="img"
     aria-label=${f}
     data-test="stroke-force">
-    ${Dh(c,d,ft().unit)}
-    <path class="band" d="${Cr(h)}Z" />
-    ${t.punch_depth_mm===null?u:Fh(c.at(t.punch_depth_mm))} ${Xv(l,d)}
-    ${ek(a.filter(g=>!l.includes(g)))}
-    <path class="curve" d=${Cr(e.map(g=>p(g,"force_kn")))} data-test="force-curve" />
-    ${n?nk(c.at(n.punch_depth_mm),d.at(n.force_kn)):u}
-  </svg>`}function Bh({curve:e,set:t,trials:n}){let s=n.filter(h=>h.punch_depth_mm!==null),o=Wh(e,s.map(h=>Number(
-h.punch_depth_mm))),a=[...e.map(h=>h.loaded_angle_deg),...s.map(h=>h.measured_deg)],r=zs(Math.min(...a),180,{from:ze.
-bottom,to:ze.top,steps:[5,10,15,30,45]}),l=h=>Cr(e.map(f=>[o.at(f.punch_depth_mm),r.at(f[h])])),c=t.set_angle_deg===
+    ${Fh(c,d,ft().unit)}
+    <path class="band" d="${Br(h)}Z" />
+    ${t.punch_depth_mm===null?u:Hh(c.at(t.punch_depth_mm))} ${Qv(l,d)}
+    ${tk(a.filter(g=>!l.includes(g)))}
+    <path class="curve" d=${Br(e.map(g=>p(g,"force_kn")))} data-test="force-curve" />
+    ${n?sk(c.at(n.punch_depth_mm),d.at(n.force_kn)):u}
+  </svg>`}function Ih({curve:e,set:t,trials:n}){let s=n.filter(h=>h.punch_depth_mm!==null),o=Dh(e,s.map(h=>Number(
+h.punch_depth_mm))),a=[...e.map(h=>h.loaded_angle_deg),...s.map(h=>h.measured_deg)],r=Ks(Math.min(...a),180,{from:ze.
+bottom,to:ze.top,steps:[5,10,15,30,45]}),l=h=>Br(e.map(f=>[o.at(f.punch_depth_mm),r.at(f[h])])),c=t.set_angle_deg===
 null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle over punch depth. ${c?`${$(M(t.set_angle_deg))}\
- under load at a depth of ${$(Ih(Number(t.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} results drawn.`;return i`<svg
+ under load at a depth of ${$(Wh(Number(t.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} results drawn.`;return i`<svg
     class="drawing chart-picture"
-    viewBox="0 0 ${Rr} ${Br}"
+    viewBox="0 0 ${Ir} ${Wr}"
     role="img"
     aria-label=${p}
     data-test="stroke-angle">
-    ${Dh(o,r,"°")} ${c?Fh(c.x):u}
+    ${Fh(o,r,"°")} ${c?Hh(c.x):u}
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?v`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:u}
-    ${s.map(h=>tk(o.at(Number(h.punch_depth_mm)),r.at(h.measured_deg),h))}
-  </svg>`}function Wh(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return zs(0,n,{from:ze.left,to:ze.
-right,size:N()==="in"?Se:1,most:6})}function Dh(e,t,n){let{left:s,right:o,top:a,bottom:r}=ze,l=n==="°",c=t.marks.
+    ${s.map(h=>nk(o.at(Number(h.punch_depth_mm)),r.at(h.measured_deg),h))}
+  </svg>`}function Dh(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return Ks(0,n,{from:ze.left,to:ze.
+right,size:N()==="in"?Se:1,most:6})}function Fh(e,t,n){let{left:s,right:o,top:a,bottom:r}=ze,l=n==="°",c=t.marks.
 map(({at:h,text:f})=>v`<path class="faint" d="M${s} ${h}H${o}"/>
       <text x=${s-6} y=${h+6} text-anchor="end"
         font-size=${tn}>${f}${l?"°":""}</text>`),d=e.marks.map(({at:h,text:f})=>v`<path class="faint" d="M${h} ${r}v6"/>
-      <text x=${Math.min(h,Rr-f.length*tn*.3)} y=${r+24} text-anchor="middle"
+      <text x=${Math.min(h,Ir-f.length*tn*.3)} y=${r+24} text-anchor="middle"
         font-size=${tn}>${f}</text>`),p=v`<text class="quiet" x=${s-6} y="18" text-anchor="end"
     font-size=${tn}>${n}</text>`;return v`
     ${c}
     ${d}
     <path class="edge" d="M${s} ${a}V${r}H${o}"/>
-    <text class="quiet" x=${o} y=${Br-8} text-anchor="end"
+    <text class="quiet" x=${o} y=${Wr-8} text-anchor="end"
       font-size=${tn}>punch depth, ${N()}</text>
-    ${l?u:p}`}function Xv(e,t){let n=-1/0;return Qv(e).map(({limit_kn:s,names:o})=>{let a=t.at(s);return n=Math.
+    ${l?u:p}`}function Qv(e,t){let n=-1/0;return ek(e).map(({limit_kn:s,names:o})=>{let a=t.at(s);return n=Math.
 max(a-6,n+tn+2),v`<path class="limit" d="M${ze.left} ${a}H${ze.right}" data-test="limit-line"
         data-kn=${s}/>
       <text class="limit-word" x=${ze.left+6} y=${n}
-        font-size=${tn}>${o.join(", ")} ${$(me(s))}</text>`})}function Qv(e){let t=new Map;for(let n of e)t.set(
-Number(n.limit_kn),[...t.get(Number(n.limit_kn))??[],Ir(n)]);return[...t].map(([n,s])=>({limit_kn:n,names:s}))}
-function ek(e){if(!e.length)return u;let t=e.length>1?`, ${e.length-1} more`:"";return v`<text class="limit-word" x=${ze.
+        font-size=${tn}>${o.join(", ")} ${$(me(s))}</text>`})}function ek(e){let t=new Map;for(let n of e)t.set(
+Number(n.limit_kn),[...t.get(Number(n.limit_kn))??[],Dr(n)]);return[...t].map(([n,s])=>({limit_kn:n,names:s}))}
+function tk(e){if(!e.length)return u;let t=e.length>1?`, ${e.length-1} more`:"";return v`<text class="limit-word" x=${ze.
 right} y="18" text-anchor="end" font-size=${tn}
-      data-test="limit-far">↑ ${fc(e[e.length-1])}${t}</text>`}function Ir({what:e,name:t}){return e==="pres\
+      data-test="limit-far">↑ ${$c(e[e.length-1])}${t}</text>`}function Dr({what:e,name:t}){return e==="pres\
 s per metre"?"Bed and ram":e==="press"||!t?e[0].toUpperCase()+e.slice(1):`${e[0].toUpperCase()}${e.slice(1)} ${t}`}
-function tk(e,t,{id:n,outlier:s}){return s?v`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
+function nk(e,t,{id:n,outlier:s}){return s?v`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
         data-test="result-point" data-id=${n} data-odd="true"/>`:v`<circle class="result-point" cx=${e} cy=${t} r="6" data-test="result-point" data-id=${n}/>`}
-var Rr,Br,ze,tn,Jv,Yv,Ih,Fh,fc,nk,Hh=m(()=>{y();L();mc();Rr=400,Br=320,ze={left:58,right:Rr-14,top:20,bottom:Br-
-54},tn=18,Jv=3,Yv=5;Ih=e=>w(e,{digits:2});Fh=e=>v`<path class="set-line" d="M${e} ${ze.top}V${ze.bottom}"/>
-  <text class="set-word" x=${e-5} y=${ze.bottom-6} text-anchor="end" font-size=${tn}>set</text>`;fc=({what:e,name:t,
-limit_kn:n})=>`${Ir({what:e,name:t})} ${$(me(n))}`;nk=(e,t)=>v`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Vh({stroke:e,error:t,open:n,toggled:s}){return i`<details
+var Ir,Wr,ze,tn,Yv,Xv,Wh,Hh,$c,sk,jh=m(()=>{y();L();gc();Ir=400,Wr=320,ze={left:58,right:Ir-14,top:20,bottom:Wr-
+54},tn=18,Yv=3,Xv=5;Wh=e=>w(e,{digits:2});Hh=e=>v`<path class="set-line" d="M${e} ${ze.top}V${ze.bottom}"/>
+  <text class="set-word" x=${e-5} y=${ze.bottom-6} text-anchor="end" font-size=${tn}>set</text>`;$c=({what:e,name:t,
+limit_kn:n})=>`${Dr({what:e,name:t})} ${$(me(n))}`;sk=(e,t)=>v`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Gh({stroke:e,error:t,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
     @toggle=${o=>s(o.target.open)}>
     <summary>The stroke in pictures</summary>
-    ${n?sk(e,t):u}
-  </details>`}function sk(e,t){return t?i`<p class="hint" data-test="stroke-missing">
+    ${n?ok(e,t):u}
+  </details>`}function ok(e,t){return t?i`<p class="hint" data-test="stroke-missing">
       ${t instanceof E?t.message:"The stroke could not be fetched."}
     </p>`:e?e.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
-      ${Rh(e)}
+      ${Bh(e)}
       <div class="stroke-words">
-        <p data-test="stroke-peak">${ok(e)}</p>
-        ${ak(e)}
+        <p data-test="stroke-peak">${ak(e)}</p>
+        ${rk(e)}
       </div>
     </figure>
     <figure>
       <figcaption>Angle over depth</figcaption>
-      ${Bh(e)}
+      ${Ih(e)}
       <div class="stroke-words">
         <ul class="keys" aria-label="What the lines are">
-          <li>${jh("curve")} under load</li>
-          <li>${jh("curve let-go")} released</li>
-          ${e.trials.length?i`<li>${lk} trials, released</li>`:u}
+          <li>${Uh("curve")} under load</li>
+          <li>${Uh("curve let-go")} released</li>
+          ${e.trials.length?i`<li>${ck} trials, released</li>`:u}
         </ul>
-        <p data-test="stroke-set">${rk(e)}</p>
-        ${ik(e)}
+        <p data-test="stroke-set">${ik(e)}</p>
+        ${lk(e)}
       </div>
     </figure>
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
-function ok({peak:e,work_j:t}){if(!e)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${$(
+function ak({peak:e,work_j:t}){if(!e)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${$(
 Ge(e))}.</b> The peak is expected at
-    ${$(me(e.force_kn))}, ${Uh(e.punch_depth_mm)} deep, ${$(M(e.loaded_angle_deg))}
-    under load.`;return t?i`${n} Work in the stroke ${te(t,0)} J.`:n}function ak({limits:e}){let t=e.filter(s=>s.
+    ${$(me(e.force_kn))}, ${Vh(e.punch_depth_mm)} deep, ${$(M(e.loaded_angle_deg))}
+    under load.`;return t?i`${n} Work in the stroke ${te(t,0)} J.`:n}function rk({limits:e}){let t=e.filter(s=>s.
 limit_kn!==null),n=e.filter(s=>s.limit_kn===null);return i`${t.length?i`<p class="hint" data-test="stroke-limits">
-          Limits: ${t.map(fc).join(", ")}. The shaded band is what the force may be.
+          Limits: ${t.map($c).join(", ")}. The shaded band is what the force may be.
         </p>`:u}
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
-          <b>Rating unknown:</b> ${n.map(Ir).join(", ")}. Read it off the plate.
-        </p>`:u}`}function rk({set:e}){return e.set_angle_deg===null?"Tools and press end before the bend is s\
-harp enough: there is nothing to set.":`Set ${$(M(e.set_angle_deg))} under load at a depth of ${Uh(e.punch_depth_mm)}\
-.`}function ik({trials:e}){let t=e.filter(n=>n.punch_depth_mm===null).length;return t?i`<p class="hint">
+          <b>Rating unknown:</b> ${n.map(Dr).join(", ")}. Read it off the plate.
+        </p>`:u}`}function ik({set:e}){return e.set_angle_deg===null?"Tools and press end before the bend is s\
+harp enough: there is nothing to set.":`Set ${$(M(e.set_angle_deg))} under load at a depth of ${Vh(e.punch_depth_mm)}\
+.`}function lk({trials:e}){let t=e.filter(n=>n.punch_depth_mm===null).length;return t?i`<p class="hint">
         ${t===1?"One result has":`${t} results have`} no depth written down and can't be drawn.
-      </p>`:u}var Uh,jh,lk,Gh=m(()=>{y();Hh();H();L();$t();Uh=e=>$(w(e,{digits:2}));jh=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:u}var Vh,Uh,ck,zh=m(()=>{y();jh();j();L();$t();Vh=e=>$(w(e,{digits:2}));Uh=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${e} d="M2 8H38" />
-  </svg>`,lk=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+  </svg>`,ck=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="result-point" cx="20" cy="8" r="6" />
-</svg>`});function nn(e,t,n,s,o=qh(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return Pt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Nr(e.sources?.[t]),test:t})}function qh({
-handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Nr(t?.[s])==="handbook")return u;let r=o(a);
+</svg>`});function nn(e,t,n,s,o=Kh(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return Pt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Cr(e.sources?.[t]),test:t})}function Kh({
+handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Cr(t?.[s])==="handbook")return u;let r=o(a);
 if(r.text===o(n[s]).text)return u;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],d=a<l||a>c;return i`<span class=${d?
 "handbook differs":"handbook"} data-test="handbook-${s}"
     >handbook says ${$(r)}</span
-  >`}function Kh(e,t,n){return i`${Th(e.checks)}
+  >`}function Zh(e,t,n){return i`${Mh(e.checks)}
     <section class="bend-first" aria-label="What to set" data-test="first">
-      ${ck(e,t)} ${dk(e)}
+      ${dk(e,t)} ${uk(e)}
     </section>
-    ${Mh(e.checks)} ${Vs(e.checks)}
+    ${Oh(e.checks)} ${zs(e.checks)}
     <div class="columns bend-columns">
-      <div>${mk(e)} ${gk(e)}</div>
-      <div>${$k(e,n)} ${Vh(n.stroke)} ${bk(e,n)}</div>
+      <div>${fk(e)} ${$k(e)}</div>
+      <div>${bk(e,n)} ${Gh(n.stroke)} ${wk(e,n)}</div>
     </div>
-    ${wk(e)} ${Tn(e.checks)}`}function ck(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
+    ${yk(e)} ${Mn(e.checks)}`}function dk(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
 code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-tools">
       Counted with plain stand-in tools: a V of ${$(w(e.v_opening_mm))} and a punch with a tip
       of ${$(w(e.punch_radius_mm))}.
-      ${t.length&&n.length?u:C(re.punches,i`<a href="/shop/${n.length?"punches":"dies"}/+" data-test="to-first-tools"
+      ${t.length&&n.length?u:R(re.punches,i`<a href="/shop/${n.length?"punches":"dies"}/+" data-test="to-first-tools"
                 >Enter your own tools</a
               >`)}
     </p>`:i`<ul class="tools" data-test="chosen">
@@ -1294,55 +1294,55 @@ code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-t
             ><span class="name" data-test="chosen-${a}"
               ><b>${r??"none"}</b> <span>${l?.name??""}</span></span
             >
-            <span class="where">${l?yn(l):""}</span>
+            <span class="where">${l?_n(l):""}</span>
             ${l&&l.condition!=="good"?i`<span class="more"
                     >condition:
                     ${l.condition}${l.condition_note?`, ${l.condition_note}`:""}</span
                   >`:u}
           </li>`)}
     </ul>
-    ${Gs(e)}`}function dk(e){return i`<div class="figures">${e.first_hit?hk(e):pk(e)}</div>
+    ${qs(e)}`}function uk(e){return i`<div class="figures">${e.first_hit?mk(e):hk(e)}</div>
     <div class="figures three">
-      ${sa("Allow for",e,"force_kn")}
+      ${oa("Allow for",e,"force_kn")}
       ${Pt("Flange from",w(e.min_flange_mm),{test:"min_flange_mm"})}
-      ${nn(e,"bend_deduction_mm","Deduction",is)}
+      ${nn(e,"bend_deduction_mm","Deduction",ds)}
     </div>
-    ${uk(e)} ${Us(e.first_hit)}`}function uk({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
+    ${pk(e)} ${Gs(e.first_hit)}`}function pk({ratings:e}){let t=e?.find(({share_percent:s})=>s===null),n=(e??[]).
 reduce((s,o)=>(o.share_percent??0)>(s?.share_percent??0)?o:s,null);return i`<p class="weakest" data-test="weakest">
-    ${t?i`<b>${hc(t)}: rating unknown.</b>`:u}
-    ${n?i`${hc(n)}: ${te(n.share_percent??0,0)} % of the rating.`:u}
-  </p>`}function mk(e){return oe("Force against the ratings",i`<div class="figures">
-        ${sa("Per length, allow for",e,"force_kn_per_m")}
-        ${Pt("Expected",me(e.force_kn),{note:fk(e),origin:Nr(e.sources?.force_kn),test:"force_expected"})}
+    ${t?i`<b>${fc(t)}: rating unknown.</b>`:u}
+    ${n?i`${fc(n)}: ${te(n.share_percent??0,0)} % of the rating.`:u}
+  </p>`}function fk(e){return oe("Force against the ratings",i`<div class="figures">
+        ${oa("Per length, allow for",e,"force_kn_per_m")}
+        ${Pt("Expected",me(e.force_kn),{note:gk(e),origin:Cr(e.sources?.force_kn),test:"force_expected"})}
       </div>
       ${e.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
-              ${Eh(e.ratings)}`:u}`)}function fk(e){let t=e.force_kn_low,n=qh(e,"force_kn",me);return i`${typeof t==
-"number"?`at least ${$(me(t))}`:u}${n===u?u:i` <br />${n}`}`}function gk(e){return oe("What comes out",i`<div class="figures">
-      ${nn(e,"inside_radius_mm","Inside radius",is)}
+              ${Nh(e.ratings)}`:u}`)}function gk(e){let t=e.force_kn_low,n=Kh(e,"force_kn",me);return i`${typeof t==
+"number"?`at least ${$(me(t))}`:u}${n===u?u:i` <br />${n}`}`}function $k(e){return oe("What comes out",i`<div class="figures">
+      ${nn(e,"inside_radius_mm","Inside radius",ds)}
       ${nn(e,"springback_deg","Springback",M)}
-      ${nn(e,"bend_allowance_mm","Bend allowance",is)}
-      ${nn(e,"k_factor","K-factor",Zh)}
-    </div>`)}function $k(e,{pose:t,show:n}){if(!e.drawing)return u;let s=$(M(e.set_angle_deg)),o=t==="before"?
+      ${nn(e,"bend_allowance_mm","Bend allowance",ds)}
+      ${nn(e,"k_factor","K-factor",Jh)}
+    </div>`)}function bk(e,{pose:t,show:n}){if(!e.drawing)return u;let s=$(M(e.set_angle_deg)),o=t==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return oe("Drawn to scale",i`<section class="bend-drawing" aria-label="The bend in its tools">
       ${Q({name:"pose-shown",label:"Shown",value:t,options:[["before","Before"],["after","Bent"]],change:a=>n(
 a==="before"?"before":"after")})}
       ${Ct(e.drawing,{pose:t,close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,words:`The sheet i\
 n die and punch, ${o}`})}
-    </section>`,{test:"drawing"})}function bk(e,{use:t}){return e.options?.length?oe(`Dies of the crib: ${e.options.
+    </section>`,{test:"drawing"})}function wk(e,{use:t}){return e.options?.length?oe(`Dies of the crib: ${e.options.
 length}`,i`<p class="hint">Tap one to use it. Each with the reason for its rank.</p>
-      ${vh(e.options,t)}`,{test:"dies"}):u}function wk({opinions:e,sources:t}){return e?oe("Second opinions",i`<div class="opinions">
-      ${e.force?.length?zh("Force by published relations",e.force,[["force_kn","Force",me],["force_kn_per_m","\
+      ${kh(e.options,t)}`,{test:"dies"}):u}function yk({opinions:e,sources:t}){return e?oe("Second opinions",i`<div class="opinions">
+      ${e.force?.length?qh("Force by published relations",e.force,[["force_kn","Force",me],["force_kn_per_m","\
 Per length",Ie]]):u}
-      ${e.allowance?.length?zh("Bend allowance by published relations",e.allowance,[["bend_allowance_mm","Allo\
-wance",is],["k_factor","K",Zh]]):u}
+      ${e.allowance?.length?qh("Bend allowance by published relations",e.allowance,[["bend_allowance_mm","Allo\
+wance",ds],["k_factor","K",Jh]]):u}
       ${t?i`<details>
               <summary>Where each figure comes from</summary>
               <dl class="sources">
-                ${Object.entries(t).map(([n,s])=>i`<dt>${yk[n]??n}</dt>
+                ${Object.entries(t).map(([n,s])=>i`<dt>${_k[n]??n}</dt>
                       <dd>${s}</dd>`)}
               </dl>
             </details>`:u}
-    </div>`,{open:!1}):u}function zh(e,t,n){return i`<div class="table">
+    </div>`,{open:!1}):u}function qh(e,t,n){return i`<div class="table">
     <table>
       <caption>
         ${e}
@@ -1360,25 +1360,25 @@ wance",is],["k_factor","K",Zh]]):u}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var is,pk,hk,Zh,yk,Jh=m(()=>{y();oa();be();L();$t();kh();Sr();os();aa();nt();pe();G();rs();Pr();Ch();
-Gh();is=e=>w(e,{digits:2});pk=e=>i`
+  </div>`}var ds,hk,mk,Jh,_k,Yh=m(()=>{y();aa();be();L();$t();xh();Mr();is();ra();st();pe();z();cs();Rr();Rh();
+zh();ds=e=>w(e,{digits:2});hk=e=>i`
   ${nn(e,"set_angle_deg","Set angle",M)}
-  ${nn(e,"punch_depth_mm","Depth",is)}
-`,hk=e=>i`
+  ${nn(e,"punch_depth_mm","Depth",ds)}
+`,mk=e=>i`
   ${nn(e,"set_angle_deg","First hit: set angle",M,`then about ${$(M(e.expected_set_angle_deg))}`)}
-  ${nn(e,"punch_depth_mm","First hit: depth",is,`then about ${$(is(e.expected_punch_depth_mm))}`)}
-`;Zh=e=>({text:e==null?"–":te(e,2),unit:""});yk={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+  ${nn(e,"punch_depth_mm","First hit: depth",ds,`then about ${$(ds(e.expected_punch_depth_mm))}`)}
+`;Jh=e=>({text:e==null?"–":te(e,2),unit:""});_k={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Xh={};ie(Xh,{show:()=>kk});async function kk(e){e.title("Check a bend"),e.render(Ce("Looking into the crib\
-…"));let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async x=>(await he(x,e.signal)).items)),o={
-dies:n,punches:s},a=vr(e.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=t[0]?.code??"";let l={answer:null,
-error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:xn()},d=Qt(async(x,S)=>(await O("POST","/bend",
-{body:x,signal:S})).body,({answer:x=null,error:S=null})=>{Object.assign(l,{answer:x,error:S,busy:!1}),Object.assign(
-c,{stroke:null,error:null}),h(),b()},e.signal),p=Qt(async(x,S)=>(await O("POST","/stroke",{body:x,signal:S})).
-body,({answer:x=null,error:S=null})=>{Object.assign(c,{stroke:x,error:S}),b()},e.signal);function h(){p.stop(),
-c.open&&l.answer&&!c.stroke&&p.ask(ns(a),{now:!0})}function f(x){history.replaceState(null,"",`/bend?${kr(a)}`),
-l.busy=ta(a).length===0,l.busy?d.ask(ns(a),x):(d.stop(),Object.assign(l,{answer:null,error:null})),b()}function g(x,S){
-Object.assign(a,x),f(S)}function b(){let x=l.error instanceof E?l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Qh={};ie(Qh,{show:()=>xk});async function xk(e){e.title("Check a bend"),e.render(Ce("Looking into the crib\
+…"));let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async k=>(await he(k,e.signal)).items)),o={
+dies:n,punches:s},a=xr(e.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=t[0]?.code??"";let l={answer:null,
+error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:Sn()},d=Qt(async(k,x)=>(await O("POST","/bend",
+{body:k,signal:x})).body,({answer:k=null,error:x=null})=>{Object.assign(l,{answer:k,error:x,busy:!1}),Object.assign(
+c,{stroke:null,error:null}),h(),b()},e.signal),p=Qt(async(k,x)=>(await O("POST","/stroke",{body:k,signal:x})).
+body,({answer:k=null,error:x=null})=>{Object.assign(c,{stroke:k,error:x}),b()},e.signal);function h(){p.stop(),
+c.open&&l.answer&&!c.stroke&&p.ask(as(a),{now:!0})}function f(k){history.replaceState(null,"",`/bend?${Sr(a)}`),
+l.busy=na(a).length===0,l.busy?d.ask(as(a),k):(d.stop(),Object.assign(l,{answer:null,error:null})),b()}function g(k,x){
+Object.assign(a,k),f(x)}function b(){let k=l.error instanceof E?l.error.errors:{};e.render(i`<h1 class="bend-title">Check a bend</h1>
         <div
           class="desk"
           aria-busy=${l.busy?"true":"false"}
@@ -1387,37 +1387,37 @@ Object.assign(a,x),f(S)}function b(){let x=l.error instanceof E?l.error.errors:{
           <form
             class="panel desk-form"
             aria-label="The bend"
-            @submit=${S=>S.preventDefault()}>
-            ${xk(a,{metals:t,...o,openTools:r,answer:l.answer},x,g)}
+            @submit=${x=>x.preventDefault()}>
+            ${Sk(a,{metals:t,...o,openTools:r,answer:l.answer},k,g)}
           </form>
           <p class="unseen" role="status">${_()}</p>
-          <div class="desk-answer" data-test="answer">${R(x)}</div>
-        </div>`),l.busy||e.ready()}function _(){let{answer:x}=l;if(!x||l.busy)return"";let S=x.worst==="ok"?"":
-`${x.worst}. `,T=x.set_angle_deg===null?"nothing to set":`set ${$(M(x.set_angle_deg))}`;return`${S}Die ${x.die??
-"none"}, allow for ${$(Ge(x))}, ${T}.`}function R(x){let S=ta(a);return S.length?Te("One bend, all its figures",
-i`Still to type: ${S.map(T=>vk[T]).join(", ")}.`):l.error?J(x):l.answer?Kh(l.answer,o,{pose:l.pose,show:T=>{l.
+          <div class="desk-answer" data-test="answer">${C(k)}</div>
+        </div>`),l.busy||e.ready()}function _(){let{answer:k}=l;if(!k||l.busy)return"";let x=k.worst==="ok"?"":
+`${k.worst}. `,T=k.set_angle_deg===null?"nothing to set":`set ${$(M(k.set_angle_deg))}`;return`${x}Die ${k.die??
+"none"}, allow for ${$(Ge(k))}, ${T}.`}function C(k){let x=na(a);return x.length?Te("One bend, all its figures",
+i`Still to type: ${x.map(T=>kk[T]).join(", ")}.`):l.error?D(k):l.answer?Zh(l.answer,o,{pose:l.pose,show:T=>{l.
 pose=T,b()},use:T=>g({die:a.die===T?"":T},{now:!0}),stroke:{...c,toggled:T=>{c.open!==T&&(c.open=T,h(),b())}}}):
-Ce("Working it out…")}function J(x){if(!(l.error instanceof E)||l.error.status>=500)return i`${gn(l.error)}
+Ce("Working it out…")}function D(k){if(!(l.error instanceof E)||l.error.status>=500)return i`${$n(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>f({now:!0})}>
             Try again
           </button>
-        </div>`;let S=wp(x,_k),T=Object.keys(x).length>S.length?["The words are beside the field."]:[l.error.message];
+        </div>`;let x=yp(k,vk),T=Object.keys(k).length>x.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
-      <strong>That can't be worked out yet</strong>${[...T,...S].map(D=>i`<p>${D}</p>`)}
-    </div>`}f({now:!0})}function xk(e,{metals:t,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(h,f,g={})=>A(
+      <strong>That can't be worked out yet</strong>${[...T,...x].map(F=>i`<p>${F}</p>`)}
+    </div>`}f({now:!0})}function Sk(e,{metals:t,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(h,f,g={})=>A(
 {name:h,label:f,value:e[h],wrong:I(r,h),change:b=>l({[h]:b}),...g}),d=(h,f,g)=>X({name:h,label:f,value:e[h],options:g,
 wrong:I(r,h),change:b=>l({[h]:b},{now:!0})}),p=e.metal&&!t.some(({code:h})=>h===e.metal);return i`${d("metal",
-"Metal",[...p?[[e.metal,`${e.metal} (not in the shop)`]]:[],...Tk(t)])}
+"Metal",[...p?[[e.metal,`${e.metal} (not in the shop)`]]:[],...Mk(t)])}
     <div class="fields three">
-      ${c("thickness_mm","Thickness",{unit:N(),hint:a?Sk(a,e.thickness_mm):"3, 1/8 in, 16 ga"})}
+      ${c("thickness_mm","Thickness",{unit:N(),hint:a?Tk(a,e.thickness_mm):"3, 1/8 in, 16 ga"})}
       ${c("bend_length_mm","Length",{unit:N()})}
       ${c("included_angle_deg","Angle",{unit:"°",keys:"decimal",hint:a?"":"90 is square"})}
     </div>
     <details class="choose-tools" ?open=${o}>
       <summary>Choose tools yourself</summary>
-      ${d("die","Die",[["","Best of the crib"],...Yh(e.die,n)])}
-      ${d("punch","Punch",[["","Best of the crib"],...Yh(e.punch,s)])}
+      ${d("die","Die",[["","Best of the crib"],...Xh(e.die,n)])}
+      ${d("punch","Punch",[["","Best of the crib"],...Xh(e.punch,s)])}
       ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:N()})}
     </details>
     ${e.die||e.punch||e.punch_radius_mm?i`<button
@@ -1426,230 +1426,230 @@ wrong:I(r,h),change:b=>l({[h]:b},{now:!0})}),p=e.metal&&!t.some(({code:h})=>h===
             data-test="choose-for-me"
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
-          </button>`:u}`}function Sk({thickness_mm:e,thickness_gauge:t},n){return[/ga/i.test(n)?$(w(e,{digits:2})):
-"",t??""].filter(Boolean).join(", ")}function Yh(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);return e&&
-!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var _k,vk,Tk,Qh=m(()=>{y();H();xr();be();na();L();
-$t();Jh();G();nt();We();et();_k=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch","p\
-unch_radius_mm"],vk={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angle"};
-Tk=e=>e.map(({code:t,name:n})=>[t,n])});function em(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
+          </button>`:u}`}function Tk({thickness_mm:e,thickness_gauge:t},n){return[/ga/i.test(n)?$(w(e,{digits:2})):
+"",t??""].filter(Boolean).join(", ")}function Xh(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);return e&&
+!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var vk,kk,Mk,em=m(()=>{y();j();Tr();be();sa();L();
+$t();Yh();z();st();We();et();vk=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch","p\
+unch_radius_mm"],kk={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angle"};
+Mk=e=>e.map(({code:t,name:n})=>[t,n])});function tm(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
 request("screen").catch(()=>{}),e.aborted&&t?.release())};document.addEventListener("visibilitychange",n,{signal:e}),
-e.addEventListener("abort",()=>t?.release()),n()}var gc,$c=m(()=>{y();gc=()=>"wakeLock"in navigator?u:i`<p class="hint" data-test="may-go-dark">
+e.addEventListener("abort",()=>t?.release()),n()}var bc,wc=m(()=>{y();bc=()=>"wakeLock"in navigator?u:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
       </p>`});async function sn(e){let{body:t}=await O("GET","/press-screens",{signal:e,timeout:3e3});return t.press_screens}
-async function sm(e){let{body:t}=await O("PUT",`/press-screens/${encodeURIComponent(e)}`,{body:{code:null,step:0}});
-return t}async function om(e){await O("DELETE",`/press-screens/${encodeURIComponent(e)}`)}function bc(){let e=im(
-tm);return typeof e?.name=="string"?{code:null,step:0,etag:null,...e}:null}function im(e){try{return JSON.parse(
-localStorage.getItem(e)??"null")}catch{return null}}function lm(e,t){try{t===null?localStorage.removeItem(e):localStorage.
-setItem(e,JSON.stringify(t))}catch{}}var tm,nm,ls,ht,wc,am,rm,Rt=m(()=>{H();tm="flangebook.bench.here",nm="fla\
-ngebook.bench.last";ls=e=>/^\d/.test(e)?`press screen ${e}`:e,ht=e=>/^\d/.test(e)?`Press screen ${e}`:e;wc=e=>lm(
-tm,e),am=()=>String(im(nm)??""),rm=e=>lm(nm,e)});function Wr(e,t,n,s){let o=`/press-screens/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,
-refused:""},r=null,l=t,c=0,d=!1,p;function h(S){let T={...a,waits:r!==null,...S},D=Object.keys(T).every(ue=>T[ue]===
-a[ue]);a=T,!D&&!s.aborted&&n.changed(a)}async function f(){if(clearTimeout(p),d||s.aborted)return;d=!0;try{await(r&&
-!g()?b():_()),R()}catch(T){s.aborted||J(T)}d=!1;let S=r!==null&&c===0;s.aborted||(p=setTimeout(f,S?0:Math.min(
-Ok,Mk*1.5**c)))}function g(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,h({late:!0}),!0)}async function b(){
-let S=r;if(!S)return;let T=P().name?{by:P().name}:{};try{l=(await O("PUT",o,{body:{...S.place,...T},etag:S.whatever?
-null:l,signal:s,timeout:cm})).etag,r===S&&(r=null),n.sent?.(S.place,l??"",r!==null),h({refused:"",late:!1})}catch(D){
-if(!(D instanceof E)||D.status>=500)throw D;r=null,l=null,h({refused:D.status===412?"":D.message}),await _()}}
-async function _(){let S=r,{status:T,body:D,etag:ue}=await O("GET",o,{seen:l,signal:s,timeout:cm});s.aborted||
-r!==S||T===304||(l=ue,h({late:!1}),n.heard(D,ue??""))}function R(){let S=a.answers===!1;c=0,h({answers:!0,gone:!1}),
-hn(!0),S&&W()}function J(S){c+=1,S instanceof E&&S.status===404?h({answers:!0,gone:!0}):S instanceof E&&S.status<
-500?h({answers:!0,refused:S.message}):h({answers:!1}),S instanceof U?hn(!1,S):S instanceof E||console.error(S)}
-let x=()=>document.visibilityState==="visible"&&f();return document.addEventListener("visibilitychange",x,{signal:s}),
-addEventListener("online",x,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),f(),{move(S,{whatever:T=!1}={}){
-r={place:S,at:Date.now(),whatever:T},h({late:!1,refused:""}),c===0&&f()},standing:()=>a}}var Mk,Ok,cm,yc=m(()=>{
-H();ae();ye();Mk=1e3,Ok=4e3,cm=3e3});function dm(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Ak.
-has(o.key)?e.next:Lk.has(o.key)?e.back:null;!a||Nk(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<Ek)&&(n=o.
-timeStamp,a()))};addEventListener("keydown",s,{signal:t}),addEventListener("click",o=>o.detail>0&&Pk(),{signal:t})}
-function Nk({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
-e===" ")&&s.matches("button, a, summary")}function Pk(){let e=document.activeElement;e?.matches("button, summa\
-ry, input[type=range]")&&e.blur()}var Ak,Lk,Ek,um=m(()=>{Ak=new Set(["ArrowRight","PageDown"," ","Enter"]),Lk=
-new Set(["ArrowLeft","PageUp","Backspace"]),Ek=300});function Dr(e,{pixels:t=Bs(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=K*2.4,r=Jn(e.bounds,t-2*a,n-1.6*
-a),[,l,c]=e.bounds,[d,p]=r([c,l]),h=f=>f.map(([g,b,_,R])=>`M${r([g,b])}L${r([_,R])}`).join("");return i`<svg
+async function om(e){let{body:t}=await O("PUT",`/press-screens/${encodeURIComponent(e)}`,{body:{code:null,step:0}});
+return t}async function am(e){await O("DELETE",`/press-screens/${encodeURIComponent(e)}`)}function yc(){let e=lm(
+nm);return typeof e?.name=="string"?{code:null,step:0,etag:null,...e}:null}function lm(e){try{return JSON.parse(
+localStorage.getItem(e)??"null")}catch{return null}}function cm(e,t){try{t===null?localStorage.removeItem(e):localStorage.
+setItem(e,JSON.stringify(t))}catch{}}var nm,sm,us,ht,_c,rm,im,Rt=m(()=>{j();nm="flangebook.bench.here",sm="fla\
+ngebook.bench.last";us=e=>/^\d/.test(e)?`press screen ${e}`:e,ht=e=>/^\d/.test(e)?`Press screen ${e}`:e;_c=e=>cm(
+nm,e),rm=()=>String(lm(sm)??""),im=e=>cm(sm,e)});function Fr(e,t,n,s){let o=`/press-screens/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,
+refused:""},r=null,l=t,c=0,d=!1,p;function h(x){let T={...a,waits:r!==null,...x},F=Object.keys(T).every(ue=>T[ue]===
+a[ue]);a=T,!F&&!s.aborted&&n.changed(a)}async function f(){if(clearTimeout(p),d||s.aborted)return;d=!0;try{await(r&&
+!g()?b():_()),C()}catch(T){s.aborted||D(T)}d=!1;let x=r!==null&&c===0;s.aborted||(p=setTimeout(f,x?0:Math.min(
+Ak,Ok*1.5**c)))}function g(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,h({late:!0}),!0)}async function b(){
+let x=r;if(!x)return;let T=P().name?{by:P().name}:{};try{l=(await O("PUT",o,{body:{...x.place,...T},etag:x.whatever?
+null:l,signal:s,timeout:dm})).etag,r===x&&(r=null),n.sent?.(x.place,l??"",r!==null),h({refused:"",late:!1})}catch(F){
+if(!(F instanceof E)||F.status>=500)throw F;r=null,l=null,h({refused:F.status===412?"":F.message}),await _()}}
+async function _(){let x=r,{status:T,body:F,etag:ue}=await O("GET",o,{seen:l,signal:s,timeout:dm});s.aborted||
+r!==x||T===304||(l=ue,h({late:!1}),n.heard(F,ue??""))}function C(){let x=a.answers===!1;c=0,h({answers:!0,gone:!1}),
+mn(!0),x&&W()}function D(x){c+=1,x instanceof E&&x.status===404?h({answers:!0,gone:!0}):x instanceof E&&x.status<
+500?h({answers:!0,refused:x.message}):h({answers:!1}),x instanceof V?mn(!1,x):x instanceof E||console.error(x)}
+let k=()=>document.visibilityState==="visible"&&f();return document.addEventListener("visibilitychange",k,{signal:s}),
+addEventListener("online",k,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),f(),{move(x,{whatever:T=!1}={}){
+r={place:x,at:Date.now(),whatever:T},h({late:!1,refused:""}),c===0&&f()},standing:()=>a}}var Ok,Ak,dm,vc=m(()=>{
+j();ae();ye();Ok=1e3,Ak=4e3,dm=3e3});function um(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Lk.
+has(o.key)?e.next:Ek.has(o.key)?e.back:null;!a||Pk(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<Nk)&&(n=o.
+timeStamp,a()))};addEventListener("keydown",s,{signal:t}),addEventListener("click",o=>o.detail>0&&Ck(),{signal:t})}
+function Pk({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
+e===" ")&&s.matches("button, a, summary")}function Ck(){let e=document.activeElement;e?.matches("button, summa\
+ry, input[type=range]")&&e.blur()}var Lk,Ek,Nk,pm=m(()=>{Lk=new Set(["ArrowRight","PageDown"," ","Enter"]),Ek=
+new Set(["ArrowLeft","PageUp","Backspace"]),Nk=300});function Hr(e,{pixels:t=Ws(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=Z*2.4,r=Qn(e.bounds,t-2*a,n-1.6*
+a),[,l,c]=e.bounds,[d,p]=r([c,l]),h=f=>f.map(([g,b,_,C])=>`M${r([g,b])}L${r([_,C])}`).join("");return i`<svg
     class="drawing folded"
     data-test=${s}
     role="img"
-    aria-label=${Bk(e)}
+    aria-label=${Ik(e)}
     width=${d+2*a}
     height=${p+1.6*a}
-    viewBox="${-a} ${-K*.7} ${d+2*a} ${p+1.6*a}">
+    viewBox="${-a} ${-Z*.7} ${d+2*a} ${p+1.6*a}">
     ${e.faces.filter(({side:f})=>o&&f===o).map(({outline:f})=>v`<path class="marked-face" d="M${f.map(g=>r(g).
 join(" ")).join("L")}Z"/>`)}
     <path class="hidden-line" d=${h(e.lines.hidden)} />
     <path class="bend-edge" d=${h(e.lines.bend)} />
     <path class="edge" d=${h(e.lines.edge)} />
-    ${e.dimensions.map(({name:f,from:g,to:b,mm:_})=>Ck(r(g),r(b),f,j(_)))}
-    ${e.faces.filter(({flat:f})=>f===1).map(({side:f,outline:g})=>Rk(f,g.map(r),f===o))}
-  </svg>`}function Ck(e,t,n,s){let o=n==="length"?[-K*.5,K*.95]:n==="width"?[K*.5,K*.95]:[K*.9,0],[a,r]=[e,t].
-map(([p,h])=>[p+o[0],h+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],d=tt(s,K);return v`<path class="dimension" d="M${a}L${r}"/>
+    ${e.dimensions.map(({name:f,from:g,to:b,mm:_})=>Rk(r(g),r(b),f,U(_)))}
+    ${e.faces.filter(({flat:f})=>f===1).map(({side:f,outline:g})=>Bk(f,g.map(r),f===o))}
+  </svg>`}function Rk(e,t,n,s){let o=n==="length"?[-Z*.5,Z*.95]:n==="width"?[Z*.5,Z*.95]:[Z*.9,0],[a,r]=[e,t].
+map(([p,h])=>[p+o[0],h+o[1]]),[l,c]=[(a[0]+r[0])/2,(a[1]+r[1])/2],d=nt(s,Z);return v`<path class="dimension" d="M${a}L${r}"/>
     <path class="dimension tick"
       d="M${a[0]-4} ${a[1]+4}L${a[0]+4} ${a[1]-4}M${r[0]-4} ${r[1]+4}L${r[0]+4} ${r[1]-4}"/>
-    <rect class="ground" x=${l-d/2} y=${c-K*.65} width=${d} height=${K*1.3}/>
-    <text x=${l} y=${c} font-size=${K} text-anchor="middle" dominant-baseline="central">${s}</text>`}function Rk(e,t,n){
-let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=tt(e,K);return v`<rect class="ground ${n?
-"marked-word":""}" x=${s-a/2} y=${o-K*.65}
-      width=${a} height=${K*1.3}/>
-    <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${K}
-      text-anchor="middle" dominant-baseline="central">${e}</text>`}function Bk({length_mm:e,width_mm:t,height_mm:n,
-faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${cs({length_mm:e,width_mm:t,height_mm:n})}\
-, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function cs({length_mm:e,width_mm:t,height_mm:n}){
-return $({text:[e,t,n].map(j).join(" × "),unit:w(0).unit})}function pm(e,{pixels:t=Bs(),tallest:n=t*.9,test:s="\
-blank"}={}){let[o,a]=[j(e.length_mm),j(e.width_mm)],r=tt(a,K)+K*1.8,l=Jn([0,0,e.length_mm,e.width_mm],t-r-12,n-
-K*3),[c,d]=l([e.length_mm,0]);return i`<svg
+    <rect class="ground" x=${l-d/2} y=${c-Z*.65} width=${d} height=${Z*1.3}/>
+    <text x=${l} y=${c} font-size=${Z} text-anchor="middle" dominant-baseline="central">${s}</text>`}function Bk(e,t,n){
+let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=nt(e,Z);return v`<rect class="ground ${n?
+"marked-word":""}" x=${s-a/2} y=${o-Z*.65}
+      width=${a} height=${Z*1.3}/>
+    <text class="side-name ${n?"marked-word":""}" x=${s} y=${o} font-size=${Z}
+      text-anchor="middle" dominant-baseline="central">${e}</text>`}function Ik({length_mm:e,width_mm:t,height_mm:n,
+faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${ps({length_mm:e,width_mm:t,height_mm:n})}\
+, folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function ps({length_mm:e,width_mm:t,height_mm:n}){
+return $({text:[e,t,n].map(U).join(" × "),unit:w(0).unit})}function hm(e,{pixels:t=Ws(),tallest:n=t*.9,test:s="\
+blank"}={}){let[o,a]=[U(e.length_mm),U(e.width_mm)],r=nt(a,Z)+Z*1.8,l=Qn([0,0,e.length_mm,e.width_mm],t-r-12,n-
+Z*3),[c,d]=l([e.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
     data-test=${s}
     role="img"
-    aria-label=${Dk(e)}
+    aria-label=${Fk(e)}
     width=${c+r+12}
-    height=${d+K*3}
-    viewBox="-6 -6 ${c+r+12} ${d+K*3}">
+    height=${d+Z*3}
+    viewBox="-6 -6 ${c+r+12} ${d+Z*3}">
     <path class="sheet" d="M${e.outline.map(p=>l(p).join(" ")).join("L")}Z" />
-    ${e.lines.map(p=>Wk(p,l))}
+    ${e.lines.map(p=>Dk(p,l))}
     <path
       class="dimension"
-      d="M0 ${d+K*1.3}H${c}M-4 ${d+K*1.3+4}l8 -8M${c-4} ${d+K*1.3+4}l8 -8" />
-    ${Ik(c/2,d+K*1.3,o)}
+      d="M0 ${d+Z*1.3}H${c}M-4 ${d+Z*1.3+4}l8 -8M${c-4} ${d+Z*1.3+4}l8 -8" />
+    ${Wk(c/2,d+Z*1.3,o)}
     <path
       class="dimension"
-      d="M${c+K} 0V${d}M${c+K-4} 4l8 -8M${c+K-4} ${d+4}l8 -8" />
-    <text x=${c+K*1.6} y=${d/2} font-size=${K} dominant-baseline="central">
+      d="M${c+Z} 0V${d}M${c+Z-4} 4l8 -8M${c+Z-4} ${d+4}l8 -8" />
+    <text x=${c+Z*1.6} y=${d/2} font-size=${Z} dominant-baseline="central">
       ${a}
     </text>
-  </svg>`}function Ik(e,t,n){let s=tt(n,K);return v`<rect class="ground" x=${e-s/2} y=${t-K*.7} width=${s} height=${K*
+  </svg>`}function Wk(e,t,n){let s=nt(n,Z);return v`<rect class="ground" x=${e-s/2} y=${t-Z*.7} width=${s} height=${Z*
 1.4}/>
-    <text x=${e} y=${t} font-size=${K} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Wk({
+    <text x=${e} y=${t} font-size=${Z} text-anchor="middle" dominant-baseline="central">${n}</text>`}function Dk({
 bend:e,place:t,x1_mm:n,y1_mm:s,x2_mm:o,y2_mm:a,direction:r},l){let[c,d]=[l([n,s]),l([o,a])],p=.5+(t%2?-1:1)*.12*
 Math.ceil((t-1)/1),[h,f]=[c[0]+(d[0]-c[0])*p,c[1]+(d[1]-c[1])*p];return v`<path class="fold ${r}" d="M${c}L${d}"/>
-    <circle class="badge" cx=${h} cy=${f} r=${K*.68}/>
-    <text class="badge-number" x=${h} y=${f} font-size=${K*.95} text-anchor="middle"
-      dominant-baseline="central">${e}</text>`}function Dk(e){let t=e.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
-direction}`);return`Blank ${j(e.length_mm)} by ${j(e.width_mm)}, inside of the box up. ${t.join("; ")}.`}var K,
-qe,qs=m(()=>{y();L();cr();kn();pt();K=18;qe=e=>!!e?.folded});function Fr(e,t){return!qe(e)||!t.side?u:i`<section class="box-step" data-test="box-step" aria-label="Which side">
-    ${Dr(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
+    <circle class="badge" cx=${h} cy=${f} r=${Z*.68}/>
+    <text class="badge-number" x=${h} y=${f} font-size=${Z*.95} text-anchor="middle"
+      dominant-baseline="central">${e}</text>`}function Fk(e){let t=e.lines.map(n=>`bend ${n.bend} ${n.side} ${n.
+direction}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}, inside of the box up. ${t.join("; ")}.`}var Z,
+qe,Zs=m(()=>{y();L();ur();xn();pt();Z=18;qe=e=>!!e?.folded});function jr(e,t){return!qe(e)||!t.side?u:i`<section class="box-step" data-test="box-step" aria-label="Which side">
+    ${Hr(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${le(w(t.bend_length_mm))}</b> long.</li>
-      ${hm("Punch",t.segments_mm?.punch)} ${hm("Die",t.segments_mm?.die)}
+      ${mm("Punch",t.segments_mm?.punch)} ${mm("Die",t.segments_mm?.die)}
       ${t.clear_between_mm===null||t.clear_between_mm===void 0?u:i`<li data-test="clear-between">
               Clear between the finished sides: <b>${le(w(t.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
-      ${Fk(t.sides_near??[])}
+      ${Hk(t.sides_near??[])}
     </ul>
-  </section>`}function hm(e,t){if(!t?.length)return u;let n=t.reduce((o,a)=>o+a,0),s=t.length>1?`${t.map(j).join(
-" + ")} = `:"";return i`<li class="pieces">${e}: <b>${s}${j(n)} ${w(0).unit}</b></li>`}function Fk(e){if(!e.length)
+  </section>`}function mm(e,t){if(!t?.length)return u;let n=t.reduce((o,a)=>o+a,0),s=t.length>1?`${t.map(U).join(
+" + ")} = `:"";return i`<li class="pieces">${e}: <b>${s}${U(n)} ${w(0).unit}</b></li>`}function Hk(e){if(!e.length)
 return u;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=$(M(t.included_angle_deg)),s=le(w(Math.abs(t.
 distance_mm)));return i`<li data-test="sides-near">
     ${t.distance_mm<0?i`<b>The finished ${t.side} side runs ${s} into the ${t.tool}</b>, at ${n}.`:i`The finished ${t.
 side} side stays <b>${s}</b> from the ${t.tool}, nearest at ${n}.`}
-  </li>`}var _c=m(()=>{y();qs();pt();L()});function gm(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
-turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Ks(e){let t=gm(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${bm}${wm[t]}</svg
-    ><b>${$m[t]}.</b>`}function Hr(e,t){let n=gm(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
-    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${bm}${wm[n]}</svg>
+  </li>`}var kc=m(()=>{y();Zs();pt();L()});function $m(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
+turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Js(e){let t=$m(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${wm}${ym[t]}</svg
+    ><b>${bm[t]}.</b>`}function Ur(e,t){let n=$m(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${wm}${ym[n]}</svg>
     <p>
-      <b data-test="move">${$m[n]}.</b>
+      <b data-test="move">${bm[n]}.</b>
       <span data-test="face">${e.inside_face==="up"?"Top":"Bottom"} face up.</span>
-      ${Uk(e,t)}
+      ${Vk(e,t)}
     </p>
-  </div>`}function la({gauged_end:e,gauged_side:t},n){return t?`${t} side`:`${e} end${n?` (flat ${e==="left"?1:
-n})`:""}`}function Uk(e,t){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=e;if(a==="hem flatten")
+  </div>`}function ca({gauged_end:e,gauged_side:t},n){return t?`${t} side`:`${e} end${n?` (flat ${e==="left"?1:
+n})`:""}`}function Vk(e,t){let{gauged_end:n,gauged_against:s,gauge_x_mm:o,operation:a}=e;if(a==="hem flatten")
 return i`<span data-test="end">The hem at the ${n} end goes under the flattening tool.</span>`;if(!n||o===null)
-return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=la(e,t);return i`<span data-test="end"
+return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=ca(e,t);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var $m,bm,vc,mm,Hk,fm,jk,wm,Zs=m(()=>{y();$m={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var bm,wm,xc,fm,jk,gm,Uk,ym,Ys=m(()=>{y();bm={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},bm=v`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,vc=v`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-mm=v`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,Hk=v`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-fm=v`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,jk=v`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-wm={first:[Hk],same:[jk],over:[vc],end:[mm],both:[vc,mm],quarter:[fm],"quarter-over":[vc,fm]}});function ca({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
-s,o]=[e[n-1],e[n]];return kc(s,o,(t-s.share)/(o.share-s.share))}function kc(e,t,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
+ver and a quarter"},wm=v`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,xc=v`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+fm=v`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,jk=v`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+gm=v`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Uk=v`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+ym={first:[jk],same:[Uk],over:[xc],end:[fm],both:[xc,fm],quarter:[gm],"quarter-over":[xc,gm]}});function da({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
+s,o]=[e[n-1],e[n]];return Sc(s,o,(t-s.share)/(o.share-s.share))}function Sc(e,t,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(e.share,t.share),phase:t.phase,included_angle_deg:s(e.included_angle_deg,
 t.included_angle_deg),punch_y_mm:s(e.punch_y_mm,t.punch_y_mm),left:o(e.left,t.left),right:o(e.right,t.right),inside_radius_mm:s(
 e.inside_radius_mm,t.inside_radius_mm),half_arc_mm:s(e.half_arc_mm,t.half_arc_mm),gauge_x_mm:e.gauge_x_mm===null||
-t.gauge_x_mm===null?null:s(e.gauge_x_mm,t.gauge_x_mm)}}function ym({frames:e}){let t=e.find(o=>o.punch_y_mm<=0)??
+t.gauge_x_mm===null?null:s(e.gauge_x_mm,t.gauge_x_mm)}}function _m({frames:e}){let t=e.find(o=>o.punch_y_mm<=0)??
 e[0],n=Math.min(...e.map(o=>o.punch_y_mm)),s=[...e].reverse().find(o=>o.phase==="bend")??e[e.length-1];return{
-before:t.share,after:n<0?s.share:e[e.length-1].share}}function _m(e,t){let n=-t.punch_travel_mm,s=t.phase==="b\
+before:t.share,after:n<0?s.share:e[e.length-1].share}}function vm(e,t){let n=-t.punch_travel_mm,s=t.phase==="b\
 end",o=c=>s?c.included_angle_deg:t.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?t.included_angle_deg:t.phase===
-"approach"?n:-n,r=Vk(e.frames,t.phase);return{...Gk(r,o,a),punch_y_mm:n}}function Vk(e,t){let n=t==="withdrawa\
+"approach"?n:-n,r=Gk(e.frames,t.phase);return{...zk(r,o,a),punch_y_mm:n}}function Gk(e,t){let n=t==="withdrawa\
 l"?["release","withdrawal"]:[t],s=e.findIndex(a=>n.includes(a.phase)),o=e.filter((a,r)=>n.includes(a.phase)||r===
-s-1);return o.length?o:e}function Gk(e,t,n){for(let a=1;a<e.length;a+=1){let[r,l]=[t(e[a-1]),t(e[a])];if(n<=r&&
-n>=l&&r>l)return kc(e[a-1],e[a],(r-n)/(r-l))}if(n>t(e[0]))return e[0];let[s,o]=e.slice(-2);return o.phase==="b\
-end"?kc(s,o,(t(s)-n)/(t(s)-t(o))):o}function zk({thickness_mm:e,left:t,right:n},{left:s,right:o,half_arc_mm:a,
-inside_radius_mm:r}){let[l,c]=Js([[-a,-e/2],[-a,e/2]],s),[d,p]=Js([[a,-e/2],[a,e/2]],o),h=([g,b])=>`${g} ${-b}`,
-f=g=>g.map(b=>`L${h(b)}`).join("");return`M${h(l)}A${r+e} ${r+e} 0 0 0 ${h(d)}${f(Js(n,o))}L${h(p)}A${r} ${r} \
-0 0 1 ${h(c)}${f(Js(t,s))}Z`}function vm(e,{phase:t,punch_y_mm:n}){let s=t==="putting in"||t==="approach",o=e.
+s-1);return o.length?o:e}function zk(e,t,n){for(let a=1;a<e.length;a+=1){let[r,l]=[t(e[a-1]),t(e[a])];if(n<=r&&
+n>=l&&r>l)return Sc(e[a-1],e[a],(r-n)/(r-l))}if(n>t(e[0]))return e[0];let[s,o]=e.slice(-2);return o.phase==="b\
+end"?Sc(s,o,(t(s)-n)/(t(s)-t(o))):o}function qk({thickness_mm:e,left:t,right:n},{left:s,right:o,half_arc_mm:a,
+inside_radius_mm:r}){let[l,c]=Xs([[-a,-e/2],[-a,e/2]],s),[d,p]=Xs([[a,-e/2],[a,e/2]],o),h=([g,b])=>`${g} ${-b}`,
+f=g=>g.map(b=>`L${h(b)}`).join("");return`M${h(l)}A${r+e} ${r+e} 0 0 0 ${h(d)}${f(Xs(n,o))}L${h(p)}A${r} ${r} \
+0 0 1 ${h(c)}${f(Xs(t,s))}Z`}function km(e,{phase:t,punch_y_mm:n}){let s=t==="putting in"||t==="approach",o=e.
 frames.filter(h=>h.phase===(s?"putting in":"taking out"));if(!o.length||t==="bend"||t==="release")return null;
-let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:h,right:f})=>[...Js(e.left,h),
-...Js(e.right,f)]),[c,d]=[l.map(([h])=>h),l.map(([,h])=>h)];return{bounds:[Math.min(...c),Math.min(...d),Math.
-max(...c),Math.max(...d,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function Js(e,[t,n,s]){let[o,a]=[Math.cos(
-s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function jr(e,t,n){let s=-n.
-punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:zk(t,n),tools:[
-e.before.ram,e.before.holder,e.before.punch].map(Re).filter(Boolean),down:s,gauge:Re(e.before.gauge),back:a}}var xc=m(
-()=>{kn()});function Ur({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=Am?t:null}function ds(e){
-let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Ur(e),{before:o,after:a}=ym(n),r=s?_m(n,
-s):ca(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:jr(t,n,r),
-near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function Ys(e){let{clearance:t}=e;
-if(!t)return"Clearance was not checked at this step.";let n=Ur(e);if(!n)return`Nothing comes within ${le(w(Am,
+let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:h,right:f})=>[...Xs(e.left,h),
+...Xs(e.right,f)]),[c,d]=[l.map(([h])=>h),l.map(([,h])=>h)];return{bounds:[Math.min(...c),Math.min(...d),Math.
+max(...c),Math.max(...d,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function Xs(e,[t,n,s]){let[o,a]=[Math.cos(
+s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function Vr(e,t,n){let s=-n.
+punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:qk(t,n),tools:[
+e.before.ram,e.before.holder,e.before.punch].map(Re).filter(Boolean),down:s,gauge:Re(e.before.gauge),back:a}}var Tc=m(
+()=>{xn()});function Gr({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=Lm?t:null}function hs(e){
+let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Gr(e),{before:o,after:a}=_m(n),r=s?vm(n,
+s):da(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Vr(t,n,r),
+near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function Qs(e){let{clearance:t}=e;
+if(!t)return"Clearance was not checked at this step.";let n=Gr(e);if(!n)return`Nothing comes within ${le(w(Lm,
 {digits:0}))} of the part.`;let s=le(w(Math.abs(n.distance_mm))),o=typeof t.needed_mm=="number"?`, ${le(w(t.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
-e part";return n.distance_mm<=0?`${a} runs ${s} into the ${km(n.tool)}, ${xm(n)}.`:`Closest: ${a.toLowerCase()}\
- is ${s} from the ${km(n.tool)}, ${xm(n)}${t.hits?.length?o:""}.`}function xm({phase:e,included_angle_deg:t,punch_travel_mm:n}){
+e part";return n.distance_mm<=0?`${a} runs ${s} into the ${xm(n.tool)}, ${Sm(n)}.`:`Closest: ${a.toLowerCase()}\
+ is ${s} from the ${xm(n.tool)}, ${Sm(n)}${t.hits?.length?o:""}.`}function Sm({phase:e,included_angle_deg:t,punch_travel_mm:n}){
 let s=$(w(Math.max(0,-n),{digits:0}));return e==="approach"?`as the punch comes down, ${s} above the sheet`:e===
 "withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${$(M(t))}`}
-function Sc({motion:e},t){let n=$(M(t.included_angle_deg));if(t.phase==="bend")return e.frames[0].phase==="ben\
+function Mc({motion:e},t){let n=$(M(t.included_angle_deg));if(t.phase==="bend")return e.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(t.phase==="release")return`Releasing, ${n}`;if(t.phase==="taking out")
-return`Taking it out${Sm(e,t)}`;if(t.phase==="putting in")return`Putting it in${Sm(e,t)}`;let s=$(w(Math.max(0,
+return`Taking it out${Tm(e,t)}`;if(t.phase==="putting in")return`Putting it in${Tm(e,t)}`;let s=$(w(Math.max(0,
 t.punch_y_mm),{digits:0}));return t.phase==="withdrawal"?`Punch rising, ${s} up`:t.punch_y_mm>0?`Punch coming \
-down, ${s} up`:"First touch, sheet flat"}function Sm({frames:e},{phase:t,right:n}){let s=t==="putting in"?e.find(
+down, ${s} up`:"First touch, sheet flat"}function Tm({frames:e},{phase:t,right:n}){let s=t==="putting in"?e.find(
 a=>a.phase==="approach"):[...e].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??e[0]).
-right[2]));return o?`, tilted by ${o}°`:", no tilt"}function qk({clearance:e}){let{way_in:t,way_out:n,rides_up:s,
+right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Kk({clearance:e}){let{way_in:t,way_out:n,rides_up:s,
 clear:o}=e??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(t==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
-."};let[a,r]=[Mm(t,n,"slide"),Mm(t,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
-Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${Tm}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
+."};let[a,r]=[Om(t,n,"slide"),Om(t,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
+Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${Mm}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${t==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Tm}`}:null}function Bt(e,{short:t=!1}={}){let n=qk(e);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Mm}`}:null}function Bt(e,{short:t=!1}={}){let n=Kk(e);return n?
 t?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${Om(n.kind)}<b>${n.what}.</b></span
+      >${Am(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${Om(n.kind)}
+    ${Am(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:u}var Am,km,Tm,Mm,Om,Kk,Zk,on=m(()=>{y();xc();L();Am=100;km=e=>({gauge:"gauge finger",sheet:"part it\
-self"})[e]??e;Tm="Punch still, at its top. Fingers never between.";Mm=(e,t,n)=>[e===n&&"in",t===n&&"out"].filter(
-Boolean).join(" and ");Om=e=>e==="swing"?Kk:Zk(e!=="slide"),Kk=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  </div>`:u}var Lm,xm,Mm,Om,Am,Zk,Jk,on=m(()=>{y();Tc();L();Lm=100;xm=e=>({gauge:"gauge finger",sheet:"part it\
+self"})[e]??e;Mm="Punch still, at its top. Fingers never between.";Om=(e,t,n)=>[e===n&&"in",t===n&&"out"].filter(
+Boolean).join(" and ");Am=e=>e==="swing"?Zk:Jk(e!=="slide"),Zk=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
-</svg>`,Zk=e=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+</svg>`,Jk=e=>i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
     <path class="sign-sheet" d="M4 22H40V36H4Z" />
     <path class="sign-edge" d="M2 12H64M2 46H64" />
     <path class="sign-turn" d=${e?"M46 22L60 36M60 22L46 36":"M44 29H62M62 29l-6 -5M62 29l-6 5"} />
-  </svg>`});function Mc({segments_mm:e,segments_total_mm:t}){if(!e?.length)return"";let n=e.map(o=>j(o)).join(" + "),s=w(0).
-unit;return e.length>1?`${n} = ${j(t??0)} ${s}`:`${n} ${s}`}function Xs(e,t=0,n=[]){return e?.length?i`<ul class="tools" data-test="tools">
+  </svg>`});function Ac({segments_mm:e,segments_total_mm:t}){if(!e?.length)return"";let n=e.map(o=>U(o)).join(" + "),s=w(0).
+unit;return e.length>1?`${n} = ${U(t??0)} ${s}`:`${n} ${s}`}function eo(e,t=0,n=[]){return e?.length?i`<ul class="tools" data-test="tools">
     ${e.map(s=>i`<li class="tool-row" data-kind=${s.kind} data-code=${s.code}>
           <span class="kind">${s.kind}</span>
           <span class="name"><b>${s.code}</b> ${s.name}</span>
-          <span class="where">${Tc(s)}</span>
+          <span class="where">${Oc(s)}</span>
           <span class="more"
-            >${[Mc(s),Em(s.steps,t),Oc(s,n),Jk(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[Ac(s),Nm(s.steps,t),Lc(s,n),Yk(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
-  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Em(e,t){return!e?.
-length||e.length===t?"":`step${e.length>1?"s":""} ${e.join(", ")}`}function Oc({kind:e,code:t},n){let s=n.filter(
-a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${Em(
-o.map(({number:a})=>a),0)}`:""}`:""}function Jk(e){return e==="good"||!e?"":e==="unknown"?"condition unknown":
-e}function Vr(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures blank">
+  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Nm(e,t){return!e?.
+length||e.length===t?"":`step${e.length>1?"s":""} ${e.join(", ")}`}function Lc({kind:e,code:t},n){let s=n.filter(
+a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${Nm(
+o.map(({number:a})=>a),0)}`:""}`:""}function Yk(e){return e==="good"||!e?"":e==="unknown"?"condition unknown":
+e}function zr(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures blank">
       ${Pt("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
 w(e.length_mm_high,{digits:2})]})}
       ${Pt("Blank width",w(e.width_mm,e.outline?{digits:2}:{}),{test:"blank-width",band:e.width_mm_low===void 0||
 e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm_high,{digits:2})]})}
-      ${Pt("Mass",Po(e.mass_kg),{test:"blank-mass"})}
+      ${Pt("Mass",Co(e.mass_kg),{test:"blank-mass"})}
     </div>
     ${e.rests_on?i`<p data-test="blank-rests-on">Blank by ${e.rests_on}.</p>`:u}
-    ${e.lines?i`<p data-test="relief">${Ac(e)}</p>`:u}`}function Ac({relief:e,lines:t=[]}){let n=new Set(t.map(
+    ${e.lines?i`<p data-test="relief">${Ec(e)}</p>`:u}`}function Ec({relief:e,lines:t=[]}){let n=new Set(t.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!e?"":e.shape===
 "none"?"Corners without relief.":`Corner reliefs ${e.shape}, ${$(w(e.size_mm,{digits:1}))} ${e.shape==="round"?
-"across.":"a side."}`}function Nm(e){let t=s=>w(s,{digits:2}).text,n=[["At",s=>t(s.at_mm)],["Angle",s=>$(M(s.included_angle_deg))],
+"across.":"a side."}`}function Pm(e){let t=s=>w(s,{digits:2}).text,n=[["At",s=>t(s.at_mm)],["Angle",s=>$(M(s.included_angle_deg))],
 ["Inside radius",s=>t(s.inside_radius_mm)],["Allowance",s=>t(s.bend_allowance_mm)],["Deduction",s=>t(s.bend_deduction_mm)],
 ["K-factor",s=>typeof s.k_factor=="number"?s.k_factor.toFixed(2):"–"]];return i`<div class="lines-frame">
     <table class="blank-table stacks" role="table" data-test="bend-lines">
@@ -1665,7 +1665,7 @@ e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm
       </thead>
       <tbody role="rowgroup">
         ${e.bend_lines.map(s=>i`<tr role="row" data-bend=${s.bend}>
-              <th role="rowheader" scope="row">${s.bend} ${Yk(e,s)}${s.direction}</th>
+              <th role="rowheader" scope="row">${s.bend} ${Xk(e,s)}${s.direction}</th>
               ${n.map(([o,a],r)=>i`<td
                     role="cell"
                     class="number"
@@ -1676,28 +1676,28 @@ e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm
             </tr>`)}
       </tbody>
     </table>
-  </div>`}function Yk({lines:e},{bend:t}){let n=e?.find(s=>s.bend===t)?.side;return n?`${n} `:""}function Lc(e,t=0){
+  </div>`}function Xk({lines:e},{bend:t}){let n=e?.find(s=>s.bend===t)?.side;return n?`${n} `:""}function Nc(e,t=0){
 let n=e.turn_over||e.turn_end||e.turn_quarter,s=e.gauged_against&&e.gauged_against!=="flat edge"?`, against th\
-e ${e.gauged_against}`:"",o=e.gauged_end?`${Xk(la(e,t))} to the gauge${s}, `:"";return i`<span class="handling">
+e ${e.gauged_against}`:"",o=e.gauged_end?`${Qk(ca(e,t))} to the gauge${s}, `:"";return i`<span class="handling">
     ${n?i`<span
             class="turn"
             data-test="turn"
             data-quarter=${String(!!e.turn_quarter)}
             data-over=${String(e.turn_over)}
             data-end=${String(e.turn_end)}
-            >${Ks(e)}</span
+            >${Js(e)}</span
           > `:u}
     ${Bt(e,{short:!0})} ${o}${e.inside_face==="up"?"top":"bottom"} face
-    up.${Qk(e)}
-  </span>`}function Qk({hits:e}){if(!e)return u;let t=e.gauge_x_mm.map(n=>j(n)).join(", ");return i` <span data-test="hits"
+    up.${e0(e)}
+  </span>`}function e0({hits:e}){if(!e)return u;let t=e.gauge_x_mm.map(n=>U(n)).join(", ");return i` <span data-test="hits"
     >${e.count} bumps, ${$(w(e.pitch_mm,{digits:2}))} apart, gauge X ${t}.</span
   >`}function It(e){let t=e.operation&&e.operation!=="bend"?e.operation:"bend",n=e.side?`Bend ${e.bend}, ${e.side}`:
-`Bend ${e.bend}`;return t==="bend"?n:`${n}, ${t}`}function e0(e,t,n){let s=e[`${t}_low`],o=e[`${t}_high`],a=s==
-null||s===o?u:i`<small class="band">${n(s).text} to ${$(n(o))}</small>`;return i`${$(n(e[t]))}${a}`}function Lm(e,t,n){
-return ct(e,e)?e.first_hit?t0(e,t,n):e.limits?e0(e,t,n):$(n(e[t])):$(n(null))}function t0(e,t,n){let s=t==="se\
-t_angle_deg"?`first hit, ${ic(e.first_hit)}; then about `:"then about ";return i`${$(n(e[t]))}<small class="band"
+`Bend ${e.bend}`;return t==="bend"?n:`${n}, ${t}`}function t0(e,t,n){let s=e[`${t}_low`],o=e[`${t}_high`],a=s==
+null||s===o?u:i`<small class="band">${n(s).text} to ${$(n(o))}</small>`;return i`${$(n(e[t]))}${a}`}function Em(e,t,n){
+return ct(e,e)?e.first_hit?n0(e,t,n):e.limits?t0(e,t,n):$(n(e[t])):$(n(null))}function n0(e,t,n){let s=t==="se\
+t_angle_deg"?`first hit, ${cc(e.first_hit)}; then about `:"then about ";return i`${$(n(e[t]))}<small class="band"
       >${s}${$(n(e[`expected_${t}`]))}</small
-    >`}function Gr(e,{link:t}={}){let n=o=>w(o,{digits:2}),s=e.part?.flats_mm?.length??0;return i`<div class="steps-frame">
+    >`}function qr(e,{link:t}={}){let n=o=>w(o,{digits:2}),s=e.part?.flats_mm?.length??0;return i`<div class="steps-frame">
     <table class="steps stacks" role="table" data-test="steps">
       <thead role="rowgroup">
         <tr role="row">
@@ -1713,39 +1713,39 @@ t_angle_deg"?`first hit, ${ic(e.first_hit)}; then about `:"then about ";return i
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${$(n(o.gauge_x_mm))}</td>
               <td role="cell" data-head="Gauge R" data-test="gauge-r">${$(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${Lm(o,"set_angle_deg",M)}
+                ${Em(o,"set_angle_deg",M)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${Lm(o,"punch_depth_mm",n)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${Em(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
-                ${$(Ge(o))}<small class="band">expected ${$(Sn(o))}</small>
+                ${$(Ge(o))}<small class="band">expected ${$(Tn(o))}</small>
               </td>
               <td role="cell" data-head="Tools">
                 ${[o.punch,o.die].filter(Boolean).join(" / ")||"none"}${o.punch_turned?i` <span class="punch-turned">punch reversed</span>`:
 u}
               </td>
-              <td role="cell" data-head="Sheet" class="long">${Lc(o,s)}</td>
+              <td role="cell" data-head="Sheet" class="long">${Nc(o,s)}</td>
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var Tc,Xk,Mn=m(()=>{y();be();vn();L();$t();pt();Sr();os();Zs();on();Tc=yn;Xk=e=>e[0].toUpperCase()+e.
-slice(1)});function zr(e,t){return i`<header class="step-top">
+  </div>`}var Oc,Qk,On=m(()=>{y();be();kn();L();$t();pt();Mr();is();Ys();on();Oc=_n;Qk=e=>e[0].toUpperCase()+e.
+slice(1)});function Kr(e,t){return i`<header class="step-top">
     <a class="step-card" href="/c/${e.code}" data-test="to-card"
       ><span aria-hidden="true">‹</span> <span class="step-title">${e.title||e.display_code}</span></a
     >
-    ${Ec(e,t)}
-  </header>`}function st(e,t,n){return i`<div class="set-figure" data-test=${n}>
+    ${Pc(e,t)}
+  </header>`}function ot(e,t,n){return i`<div class="set-figure" data-test=${n}>
     <span class="what"
       >${e}${t.unit&&t.unit!=="°"?i` <span class="unit">${t.unit}</span>`:u}</span
     >
     <span class="value" data-test="${n}-value">${t.text}${t.unit==="°"?"°":u}</span>
-  </div>`}var Ec,On=m(()=>{y();Mn();Ec=(e,t)=>i`<h1>
+  </div>`}var Pc,An=m(()=>{y();On();Pc=(e,t)=>i`<h1>
     <span data-test="step-number">Step ${t.number} of ${e.plan.steps.length}</span>
     <small
       >${It(t)}
       ${t.direction}${t.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch reversed</b>`:
 u}</small
     >
-  </h1>`});function Pm(e,t,n,s,o){let a=ds(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?ca(e.motion,l):null,
+  </h1>`});function Cm(e,t,n,s,o){let a=hs(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?da(e.motion,l):null,
 d=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),h=(f,g,b,_)=>i`<button
       type="button"
       class="button"
@@ -1754,10 +1754,10 @@ d=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),h=(f,g,b,_)=>i`<button
       @click=${()=>{Object.assign(n,g,{playing:!1}),s()}}>
       ${f}
     </button>`;return i`${Ct(e.drawing,{pose:r==="between"?"during":r,close:n.close,opening:e.v_opening_mm,gauge:p,
-angle:t,moment:d??(c&&jr(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&vm(e.motion,c),words:`${It(
-e)}, ${s0(e,r)}. Gauge at ${p}.`})}
+angle:t,moment:d??(c&&Vr(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&km(e.motion,c),words:`${It(
+e)}, ${o0(e,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
-            ${o0(e,r,c)}
+            ${a0(e,r,c)}
           </p>`:u}
     <div class="toggles">
       ${h("Before",{at:"before"},r==="before","before")}
@@ -1765,9 +1765,9 @@ e)}, ${s0(e,r)}. Gauge at ${p}.`})}
       ${h("After",{at:"after"},r==="after","after")}
       ${h(n.close?"Whole":"Zoom",{close:!n.close},n.close,"closer")}
     </div>
-    ${a?a0(e,l,n,s,o):u}`}function s0(e,t){return t==="before"?"the sheet on the die before the bend":t==="aft\
-er"?"at the bottom of the stroke":t==="during"?Ys(e):"on its way"}function o0(e,t,n){return n?Sc(e,n):Ys(e)}function a0(e,t,n,s,o){
-let a=()=>{n.playing=!n.playing,n.playing&&r0(t>=1?0:t,n,s,o),s()};return i`<div class="motion">
+    ${a?r0(e,l,n,s,o):u}`}function o0(e,t){return t==="before"?"the sheet on the die before the bend":t==="aft\
+er"?"at the bottom of the stroke":t==="during"?Qs(e):"on its way"}function a0(e,t,n){return n?Mc(e,n):Qs(e)}function r0(e,t,n,s,o){
+let a=()=>{n.playing=!n.playing,n.playing&&i0(t>=1?0:t,n,s,o),s()};return i`<div class="motion">
     <button
       type="button"
       class="button play"
@@ -1785,49 +1785,49 @@ let a=()=>{n.playing=!n.playing,n.playing&&r0(t>=1?0:t,n,s,o),s()};return i`<div
       step="any"
       .value=${String(t)}
       aria-label="The bend from first to last"
-      aria-valuetext=${Sc(e,ca(e.motion,t))}
+      aria-valuetext=${Mc(e,da(e.motion,t))}
       data-test="motion"
       @input=${r=>{Object.assign(n,{playing:!1,at:"between",share:Number(r.target.value)}),s()}} />
-  </div>`}function r0(e,t,n,s){let o=performance.now(),a=r=>{!t.playing||s.aborted||(t.share=Math.min(1,e+Math.
-max(0,r-o)/n0),t.playing=t.share<1,n(),t.playing&&requestAnimationFrame(a))};Object.assign(t,{at:"between",share:e}),
-requestAnimationFrame(a)}var n0,da,qr=m(()=>{y();xc();oa();L();Mn();on();n0=7e3,da=()=>({at:"before",share:0,close:!1,
-playing:!1})});function Cm(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length){let o=je({...n?.said,words:n?.words});return i`<p data-test="no-setting">${o||
-"No new setting comes from this one."}</p>`}let s=je({...n?.said,words:n?.what})||`${i0(e)} Something else is \
+  </div>`}function i0(e,t,n,s){let o=performance.now(),a=r=>{!t.playing||s.aborted||(t.share=Math.min(1,e+Math.
+max(0,r-o)/s0),t.playing=t.share<1,n(),t.playing&&requestAnimationFrame(a))};Object.assign(t,{at:"between",share:e}),
+requestAnimationFrame(a)}var s0,ua,Zr=m(()=>{y();Tc();aa();L();On();on();s0=7e3,ua=()=>({at:"before",share:0,close:!1,
+playing:!1})});function Rm(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length){let o=je({...n?.said,words:n?.words});return i`<p data-test="no-setting">${o||
+"No new setting comes from this one."}</p>`}let s=je({...n?.said,words:n?.what})||`${l0(e)} Something else is \
 wrong.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
-    <p>${k("stop")} <b>No new setting.</b> ${s}</p>
+    <p>${S("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(n?.to_check??Lp).map(o=>i`<li>${o}</li>`)}
+      ${(n?.to_check??Ep).map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`}function i0(e){let t=Fl(e),n="That is further off than the card’s table of corrections goes.";return t?
-`${n} Tools and press end at ${$(M(t.sharpest_deg))} under load.`:n}function Rm(e,t){return e.die?i`<p class="why-not-set" data-test="why-not-set">
-    ${k("stop")} <b>No angle and depth.</b>
+  </div>`}function l0(e){let t=jl(e),n="That is further off than the card’s table of corrections goes.";return t?
+`${n} Tools and press end at ${$(M(t.sharpest_deg))} under load.`:n}function Bm(e,t){return e.die?i`<p class="why-not-set" data-test="why-not-set">
+    ${S("stop")} <b>No angle and depth.</b>
     ${t?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:u}var Nc=m(()=>{y();vn();L();V()});function Bm({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?u:i`<h3>Where the tools stand</h3>
+  </p>`:u}var Cc=m(()=>{y();kn();L();G()});function Im({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?u:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${e.map(t=>i`<li>
             <b>Station ${t.number}</b> ${t.punch}${t.turned?", reversed,":u} over ${t.die}:
-            ${Im(t.centre_mm)}; step${t.steps.length>1?"s":""} ${t.steps.join(", ")}.
-            ${t.off_centre_level==="ok"?u:i`${k(t.off_centre_level)} load off the middle, see the findings.`}
+            ${Wm(t.centre_mm)}; step${t.steps.length>1?"s":""} ${t.steps.join(", ")}.
+            ${t.off_centre_level==="ok"?u:i`${S(t.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
-    </ul>`}function Kr({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
-`Station ${n.number}, ${Im(n.centre_mm)}`:""}function Im(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
-w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var Zr=m(()=>{y();L();V()});function Jr(e,t){let n=t.checks.filter(l=>Le(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
+    </ul>`}function Jr({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
+`Station ${n.number}, ${Wm(n.centre_mm)}`:""}function Wm(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
+w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var Yr=m(()=>{y();L();G()});function Xr(e,t){let n=t.checks.filter(l=>Le(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+Me(l),{...l,sign:Le(
-l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Yr(e,t,n,s,o){
+l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Qr(e,t,n,s,o){
 if(!t.drawing)return i`<p class="state" data-test="no-drawing">
       ${t.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=dt(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return Pm(r,Ar(t,a),n,s,o)}function Xr(e,t){let n=dt(
+    </p>`;let a=dt(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return Cm(r,Er(t,a),n,s,o)}function ei(e,t){let n=dt(
 e,t);return n.set_angle_deg===null&&t.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
-      ${st("Gauge X",w(n.gauge_x_mm),"gauge-x")}
-      ${st("Gauge R",w(t.gauge_r_mm),"gauge-r")}
-      ${st("Angle to set",M(n.set_angle_deg),"set-angle")}
-      ${st("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
+      ${ot("Gauge X",w(n.gauge_x_mm),"gauge-x")}
+      ${ot("Gauge R",w(t.gauge_r_mm),"gauge-r")}
+      ${ot("Angle to set",M(n.set_angle_deg),"set-angle")}
+      ${ot("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
-    ${Us(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
-    ${n.set_angle_deg===null?Rm(t,n.fromTrial):u} ${l0(t)}
+    ${Gs(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
+    ${n.set_angle_deg===null?Bm(t,n.fromTrial):u} ${c0(t)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-result" data-test="from-result">
             <b>Angle and depth from a first piece.</b> The plan said ${$(M(t.set_angle_deg))} and
             ${$(w(t.punch_depth_mm,{digits:2}))}.
@@ -1836,12 +1836,12 @@ i`<div class="set-figures">
             <b>Retract the gauge ${$(w(t.gauge_draw_back_mm,{digits:0}))}</b>
             before the stroke: the rising flange would run into it.
           </p>`:u}
-    ${c0(t)}`}function l0(e){let t=Tr(e);return t===u?u:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
-function c0({hits:e}){return e?i`<div class="hits" data-test="hits">
+    ${d0(t)}`}function c0(e){let t=Or(e);return t===u?u:i`<p class="press-force" data-test="press-force">Allow for ${t}</p>`}
+function d0({hits:e}){return e?i`<div class="hits" data-test="hits">
     <b>${e.count} bumps</b>, ${$(M(e.angle_each_deg))} each. Move the gauge
     ${$(w(e.pitch_mm,{digits:2}))} each time:
     ${e.gauge_x_mm.map(t=>w(t).text).join(" · ")}
-  </div>`:u}function Wm(e,t){if(!t.die)return u;let n=Kr(e,t);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:u}function Dm(e,t){if(!t.die)return u;let n=Jr(e,t);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1866,16 +1866,16 @@ function c0({hits:e}){return e?i`<div class="hits" data-test="hits">
         <dd><b>${$(M(t.included_angle_deg))}</b> ${t.direction}</dd>
       </div>
     </dl>
-    ${Gs(t)}`}var Qr=m(()=>{y();He();L();$t();V();os();qr();rs();Nc();On();Zr()});function Dm(e){let t=new Map;for(let n of e)t.set(n.run_id,[...t.get(n.run_id)??[],n]);return[...t.values()].map(
-d0).reverse()}function d0(e){let t=new Set(e.map(({undoes:r})=>r)),n=e.filter(({id:r,kind:l})=>l!=="back"&&!t.
+    ${qs(t)}`}var ti=m(()=>{y();He();L();$t();G();is();Zr();cs();Cc();An();Yr()});function Fm(e){let t=new Map;for(let n of e)t.set(n.run_id,[...t.get(n.run_id)??[],n]);return[...t.values()].map(
+u0).reverse()}function u0(e){let t=new Set(e.map(({undoes:r})=>r)),n=e.filter(({id:r,kind:l})=>l!=="back"&&!t.
 has(r)),s=r=>n.filter(l=>l.kind===r).length,o=n.find(({kind:r})=>r==="begun"),a=n.filter(({kind:r})=>r==="piec\
-e"||r==="scrap");return{id:e[0].run_id,revision:(o??e[0]).revision,pieces:o?.pieces??null,state:u0(n),done:s("\
-piece"),scrapped:s("scrap"),settingUp:!a.length&&!s("setup"),last:a.at(-1)??null}}function u0(e){let t=e.filter(
+e"||r==="scrap");return{id:e[0].run_id,revision:(o??e[0]).revision,pieces:o?.pieces??null,state:p0(n),done:s("\
+piece"),scrapped:s("scrap"),settingUp:!a.length&&!s("setup"),last:a.at(-1)??null}}function p0(e){let t=e.filter(
 ({kind:n})=>["paused","resumed","ended"].includes(n));return t.some(({kind:n})=>n==="ended")?"ended":t.at(-1)?.
-kind==="paused"?"paused":"open"}var Fm,us,ei,Qs=m(()=>{Fm=e=>e.find(({state:t})=>t!=="ended")??null,us=({done:e,
-pieces:t},n=0)=>`Piece ${e+1+n}${t===null?"":` of ${t}`}`,ei=({done:e,pieces:t})=>t!==null&&e+1>=t});function Hm(e,{scrap:t,pause:n,resume:s,ready:o}){let a=e.state==="paused";return i`<section class="run-bar" aria-label="Run" data-test="run-bar" data-done=${e.
+kind==="paused"?"paused":"open"}var Hm,ms,ni,to=m(()=>{Hm=e=>e.find(({state:t})=>t!=="ended")??null,ms=({done:e,
+pieces:t},n=0)=>`Piece ${e+1+n}${t===null?"":` of ${t}`}`,ni=({done:e,pieces:t})=>t!==null&&e+1>=t});function jm(e,{scrap:t,pause:n,resume:s,ready:o}){let a=e.state==="paused";return i`<section class="run-bar" aria-label="Run" data-test="run-bar" data-done=${e.
 done}>
-    ${eo(e)}
+    ${no(e)}
     ${a?i`<button type="button" class="button next" data-test="run-resume" @click=${s}>
             Go on with the run
           </button>`:i`<button type="button" class="button" data-test="run-scrap" @click=${t}>Scrap</button>
@@ -1883,100 +1883,100 @@ done}>
     ${e.settingUp&&!a?i`<button type="button" class="button run-ready" data-test="run-ready" @click=${o}>
             Set-up finished
           </button>`:u}
-  </section>`}var eo,Pc=m(()=>{y();Qs();eo=e=>i`<p class="run-piece" data-test="run-piece">
-    <b>${us(e)}</b>
+  </section>`}var no,Rc=m(()=>{y();to();no=e=>i`<p class="run-piece" data-test="run-piece">
+    <b>${ms(e)}</b>
     ${e.state==="paused"?i`<span data-test="run-paused">paused</span>`:u}
     ${e.scrapped?i`<span data-test="run-scrapped">${e.scrapped} scrapped</span>`:u}
-  </p>`});function Um(e,t,n,s){let o=t.runs.filter(r=>r.state!=="ended"),a=t.asking&&Vm(e,t,n);return!a&&!t.runs.length&&
+  </p>`});function Vm(e,t,n,s){let o=t.runs.filter(r=>r.state!=="ended"),a=t.asking&&Gm(e,t,n);return!a&&!t.runs.length&&
 !t.taken?.length?u:i`<section class="panel card-run" data-test="run-panel">
     <h2>Run</h2>
-    ${o.map(r=>m0(e,r,s))}
-    ${o.length?f0(e,t.screens):u}
-    ${a?h0(t,s):u}
-    ${t.runs.length>o.length||t.taken?.length?g0(e,t):u}
-  </section>`}function h0({typed:e,wrong:t},{type:n,begin:s}){return i`<form class="run-begin" data-test="run-begin" novalidate @submit=${a=>{
+    ${o.map(r=>f0(e,r,s))}
+    ${o.length?g0(e,t.screens):u}
+    ${a?m0(t,s):u}
+    ${t.runs.length>o.length||t.taken?.length?$0(e,t):u}
+  </section>`}function m0({typed:e,wrong:t},{type:n,begin:s}){return i`<form class="run-begin" data-test="run-begin" novalidate @submit=${a=>{
 a.preventDefault(),s()}}>
     ${A({name:"run_pieces",label:"Pieces",value:e,change:n,wrong:t,keys:"numeric"})}
     <button class="button" data-test="begin-run">Begin a run</button>
-  </form>`}function m0(e,t,{pause:n,resume:s,back:o,end:a}){let r=t.pieces!==null&&t.done>=t.pieces;return i`<div class="run-going" data-test="run-going" data-state=${t.
+  </form>`}function f0(e,t,{pause:n,resume:s,back:o,end:a}){let r=t.pieces!==null&&t.done>=t.pieces;return i`<div class="run-going" data-test="run-going" data-state=${t.
 state}>
     <p class="run-piece">
-      <b data-test="run-stands">${r?"All pieces done":us(t)}</b>
+      <b data-test="run-stands">${r?"All pieces done":ms(t)}</b>
       ${t.state==="paused"?i`<span>paused</span>`:u}
     </p>
     <p data-test="run-counts">
       ${t.done} done, ${t.scrapped}
       scrapped.${t.revision===e.revision?u:i` <b>Begun with revision ${t.revision}; this is revision ${e.revision}.</b>`}
     </p>
-    ${q("runs.keep")?i`<div class="buttons">
-            ${t.state==="paused"?ti("run-resume","Go on with the run",()=>s(t)):ti("run-pause","Pause",()=>n(t))}
-            ${t.last?ti("run-back","Back one",()=>o(t)):u}
-            ${ti("run-end","End the run",()=>a(t),r)}
+    ${K("runs.keep")?i`<div class="buttons">
+            ${t.state==="paused"?si("run-resume","Go on with the run",()=>s(t)):si("run-pause","Pause",()=>n(t))}
+            ${t.last?si("run-back","Back one",()=>o(t)):u}
+            ${si("run-end","End the run",()=>a(t),r)}
           </div>`:u}
-  </div>`}function f0({plan:e},t){if(!t.length)return u;let n=t.map(({name:s,step:o})=>o>e.steps.length?`${ht(
-s)}: all steps done`:`${ht(s)}: step ${o}`);return i`<p data-test="run-where">${n.join(". ")}.</p>`}function g0({
+  </div>`}function g0({plan:e},t){if(!t.length)return u;let n=t.map(({name:s,step:o})=>o>e.steps.length?`${ht(
+s)}: all steps done`:`${ht(s)}: step ${o}`);return i`<p data-test="run-where">${n.join(". ")}.</p>`}function $0({
 code:e},{taken:t}){if(!t)return i`<p class="hint" data-test="no-times">
       What the runs took is worked out in the shop, which does not answer.
     </p>`;let n=i`<ul class="rows" data-test="runs">
-      ${t.slice(0,p0).map(s=>i`<li class="row run-row" data-test="run" data-id=${s.id}>
-            <span class="lead">${$0(s)}</span>
-            <span class="more">${de(s.begun_at)} · ${b0(s)}</span>
+      ${t.slice(0,h0).map(s=>i`<li class="row run-row" data-test="run" data-id=${s.id}>
+            <span class="lead">${b0(s)}</span>
+            <span class="more">${de(s.begun_at)} · ${w0(s)}</span>
           </li>`)}
     </ul>
     <a class="button" href="/api/v1/cards/${e}/runs.csv" download data-test="runs-csv"
       >All runs as a table (CSV)</a
-    >`;return oe("What the runs took",n,{test:"runs-fold"})}function $0({pieces:e,done:t,scrapped:n,scrap:s,state:o}){
+    >`;return oe("What the runs took",n,{test:"runs-fold"})}function b0({pieces:e,done:t,scrapped:n,scrap:s,state:o}){
 let a=s.map(({step:r,pieces:l})=>`${l} at step ${r}`).join(", ");return[`${t}${e===null?"":` of ${e}`} done`,n?
 `${n} scrapped (${a})`:"none scrapped",o==="ended"?"":o==="paused"?"paused":"goes on"].filter(Boolean).join(",\
- ")}function b0({setup_s:e,setup_until:t,seconds_per_piece:n}){let s=e===null?"set-up goes on":`set-up${t==="s\
-aid"?"":" and first piece"} ${jm(e)}`;return n===null?s:`${s}, ${jm(n)} a piece`}function jm(e){let t=Math.round(
+ ")}function w0({setup_s:e,setup_until:t,seconds_per_piece:n}){let s=e===null?"set-up goes on":`set-up${t==="s\
+aid"?"":" and first piece"} ${Um(e)}`;return n===null?s:`${s}, ${Um(n)} a piece`}function Um(e){let t=Math.round(
 e);if(t<60)return`${t} s`;let n=Math.floor(t/60),s=t%60?` ${String(t%60).padStart(2,"0")} s`:"";return n<60?`${n}\
- min${s}`:`${Math.floor(n/60)} h ${String(n%60).padStart(2,"0")} min`}var p0,Vm,Gm,ti,ni,si=m(()=>{y();Qs();Rt();
-we();G();Ve();nt();p0=5;Vm=({plan:e},{runs:t},n)=>q("runs.keep")&&!n&&e.steps.length>0&&t.every(s=>s.state==="\
-ended"),Gm=(e,t,n,{ask:s})=>Vm(e,t,n)?i`<button
+ min${s}`:`${Math.floor(n/60)} h ${String(n%60).padStart(2,"0")} min`}var h0,Gm,zm,si,oi,ai=m(()=>{y();to();Rt();
+we();z();Ve();st();h0=5;Gm=({plan:e},{runs:t},n)=>K("runs.keep")&&!n&&e.steps.length>0&&t.every(s=>s.state==="\
+ended"),zm=(e,t,n,{ask:s})=>Gm(e,t,n)?i`<button
         type="button"
         class="button"
         data-test="run-open"
         aria-expanded=${t.asking?"true":"false"}
         @click=${s}>
         Run
-      </button>`:u;ti=(e,t,n,s=!1)=>i`<button type="button" class="button ${s?"next":""}" data-test=${e} @click=${n}>
+      </button>`:u;si=(e,t,n,s=!1)=>i`<button type="button" class="button ${s?"next":""}" data-test=${e} @click=${n}>
     ${t}
-  </button>`;ni=e=>ei(e)?{label:"Piece done",more:e.pieces===null?"":`${e.done+1} of ${e.pieces}`}:{label:"Nex\
-t piece",more:us(e,1).toLowerCase()}});function zm(e,t,{name:n,lines:s,acts:o},a,r=null){let{stops:l,watch:c}=Jr(e,t),d=c.filter(g=>Le(g)!=="note"),p=c.
-length>w0,h=p?d:c,f=t.number===e.plan.steps.length;return i`<article
+  </button>`;oi=e=>ni(e)?{label:"Piece done",more:e.pieces===null?"":`${e.done+1} of ${e.pieces}`}:{label:"Nex\
+t piece",more:ms(e,1).toLowerCase()}});function qm(e,t,{name:n,lines:s,acts:o},a,r=null){let{stops:l,watch:c}=Xr(e,t),d=c.filter(g=>Le(g)!=="note"),p=c.
+length>y0,h=p?d:c,f=t.number===e.plan.steps.length;return i`<article
     class="step press-screen-step"
     data-test="press-screen-step"
     data-code=${e.code}
     data-step=${t.number}
     data-revision=${e.revision}>
     <header class="step-top">
-      ${oi(n,o)}
+      ${ri(n,o)}
       <p class="press-screen-card" data-test="press-screen-card">${e.title||e.display_code}</p>
-      ${r?eo(r):u} ${Ec(e,t)}
+      ${r?no(r):u} ${Pc(e,t)}
     </header>
     ${s} ${l.length?i`<div class="step-stop">${Ue(l)}</div>`:u}
     <div class="step-body">
-      <div class="step-way">${Hr(t,e.part.flats_mm.length)}${Bt(t)}</div>
-      <section class="step-set" aria-label="What to set">${Xr(e,t)}</section>
+      <div class="step-way">${Ur(t,e.part.flats_mm.length)}${Bt(t)}</div>
+      <section class="step-set" aria-label="What to set">${ei(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${a}</section>
       <section class="step-watch ${p?"many":""}" aria-label="What to watch">
-        ${h.length?Ue(h):u}${Fr(e.plan,t)}
+        ${h.length?Ue(h):u}${jr(e.plan,t)}
       </section>
-      <section class="step-with" aria-label="Tools">${Xs(y0(e,t),0)}</section>
+      <section class="step-with" aria-label="Tools">${eo(_0(e,t),0)}</section>
     </div>
-    ${Zm({back:t.number>1,...qm(t.number,f,r)},o)}
-  </article>`}function qm(e,t,n,s=!1){return t?n?.state==="open"&&q("runs.keep")?ni(n):s?{label:"Next piece",more:"\
-step 1"}:{label:"Done",more:""}:{label:"Next",more:`step ${e+1}`}}function Km(e,{name:t,lines:n,acts:s},o=null){
-let a=e.plan.steps.length,r=o?.state==="open"&&!q("runs.keep");return i`<article
+    ${Jm({back:t.number>1,...Km(t.number,f,r)},o)}
+  </article>`}function Km(e,t,n,s=!1){return t?n?.state==="open"&&K("runs.keep")?oi(n):s?{label:"Next piece",more:"\
+step 1"}:{label:"Done",more:""}:{label:"Next",more:`step ${e+1}`}}function Zm(e,{name:t,lines:n,acts:s},o=null){
+let a=e.plan.steps.length,r=o?.state==="open"&&!K("runs.keep");return i`<article
     class="step press-screen-step"
     data-test="press-screen-done"
     data-code=${e.code}
     data-step=${a+1}>
     <header class="step-top">
-      ${oi(t,s)}
+      ${ri(t,s)}
       <p class="press-screen-card" data-test="press-screen-card">${e.title||e.display_code}</p>
-      ${o?eo(o):u}
+      ${o?no(o):u}
     </header>
     ${n}
     <div class="press-screen-says">
@@ -1990,21 +1990,21 @@ let a=e.plan.steps.length,r=o?.state==="open"&&!q("runs.keep");return i`<article
         Take this card off
       </button>
     </div>
-    ${Zm({back:!0,...r?{}:qm(a,!0,o,!0)},s)}
-  </article>`}function Zm({back:e,label:t,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
+    ${Jm({back:!0,...r?{}:Km(a,!0,o,!0)},s)}
+  </article>`}function Jm({back:e,label:t,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!e} @click=${s.back}>Back</button>
     ${t?i`<button type="button" class="button next" data-test="next" @click=${s.next}>
             ${t}${n?i` <small>${n}</small>`:u}
           </button>`:u}
-  </nav>`}var w0,y0,oi,Cc=m(()=>{y();Rt();_c();V();Zs();Mn();On();on();Qr();we();Pc();si();w0=3;y0=(e,t)=>e.plan.
-tools.filter(n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));oi=(e,t)=>i`<button
+  </nav>`}var y0,_0,ri,Bc=m(()=>{y();Rt();kc();G();Ys();On();An();on();ti();we();Rc();ai();y0=3;_0=(e,t)=>e.plan.
+tools.filter(n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));ri=(e,t)=>i`<button
     type="button"
     class="button press-screen-name"
     data-test="press-screen-name"
     aria-label="${ht(e)}, this display. Choose another"
     @click=${t.choose}>
     ${ht(e)}
-  </button>`});function Jm({names:e,silent:t,typed:n,wrong:s,here:o},a){return i`<div class="press-screen-choose" data-test="press-screen-choose">
+  </button>`});function Ym({names:e,silent:t,typed:n,wrong:s,here:o},a){return i`<div class="press-screen-choose" data-test="press-screen-choose">
     <h1>Which press screen is this display?</h1>
     ${t?i`<p class="press-screen-line" data-test="silent">
             The shop does not answer. It is asked again automatically.
@@ -2024,10 +2024,10 @@ type,hint:"Like 1, or Big press. It is kept on this display."})}
             <button class="button" data-test="make-press-screen">Add it</button>
           </form>`:u}
     ${o?i`<button type="button" class="button" data-test="stay" @click=${()=>a.take(o)}>
-            Stay at ${ls(o)}
+            Stay at ${us(o)}
           </button>`:u}
-    ${gc()}
-  </div>`}function ef({answers:e,refused:t},n,s,o){return i`${e===!1?i`<p class="press-screen-line" role="status" data-test="alone">
+    ${bc()}
+  </div>`}function tf({answers:e,refused:t},n,s,o){return i`${e===!1?i`<p class="press-screen-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again automatically.`}
         </p>`:u}
   ${t?i`<p class="press-screen-line" role="status" data-test="refused">
@@ -2036,206 +2036,206 @@ type,hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="press-screen-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:u}`}var Ym,Xm,Qm,Rc,tf=m(()=>{y();H();$c();Rt();fe();Cc();G();Ym=e=>Rc(e,"press-screen-idle",ht(
+        </p>`:u}`}var Xm,Qm,ef,Ic,nf=m(()=>{y();j();wc();Rt();fe();Bc();z();Xm=e=>Ic(e,"press-screen-idle",ht(
 e.name),i`<p>Open a card on a phone and choose this press screen.</p>
-      ${gc()}`),Xm=(e,t,n)=>Rc(n,"press-screen-no-card",B(e),t instanceof E?i`<p>${t.message}</p>`:i`<p>
+      ${bc()}`),Qm=(e,t,n)=>Ic(n,"press-screen-no-card",B(e),t instanceof E?i`<p>${t.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes when the shop is back.
-        </p>`),Qm=(e,t,n)=>Rc(n,"press-screen-no-step",`There is no step ${t}`,i`<p>
+        </p>`),ef=(e,t,n)=>Ic(n,"press-screen-no-step",`There is no step ${t}`,i`<p>
       ${e.title||e.display_code} has ${e.plan.steps.length} now. Choose the step on the phone.
-    </p>`),Rc=({name:e,lines:t,acts:n},s,o,a)=>i`<article class="step press-screen-step" data-test=${s}>
-    <header class="step-top">${oi(e,n)}</header>
+    </p>`),Ic=({name:e,lines:t,acts:n},s,o,a)=>i`<article class="step press-screen-step" data-test=${s}>
+    <header class="step-top">${ri(e,n)}</header>
     ${t}
     <div class="press-screen-says">
       <h1>${o}</h1>
       ${a}
     </div>
-  </article>`});async function Bc(e){let t=await Tu(e).catch(()=>[]),n=new Set(t.map(({id:o})=>o)),s=ai.filter(o=>o.code===e&&
-!n.has(o.body.id));return Dm([...t,...s.map(({body:o})=>o)])}async function Ke(e,t,n){let s={id:Ne(),run_id:t,
-revision:e.revision,made_at:new Date().toISOString(),...n},o={id:s.id,kind:"run",code:e.code,body:s};try{await Pa(
-o),mn(),W()}catch{ai.push({code:e.code,body:s}),Ns(o).catch(()=>ai.splice(ai.findIndex(a=>a.body.id===s.id),1))}
-return document.dispatchEvent(new CustomEvent("run")),s}function to(e,t){document.addEventListener("run",e,{signal:t}),
-document.addEventListener("sync",e,{signal:t})}var ai,ri,nf,ua=m(()=>{Qs();Ia();Pe();Vn();ye();ai=[];ri=async e=>Fm(
-await Bc(e)),nf=(e,t)=>Ke(e,Ne(),{kind:"begun",pieces:t})});function sf(e,t,n){let s=null,o="",a=async()=>{let l=e()?.code??"",c=l?await ri(l):null;t.aborted||l!==(e()?.code??
-"")||l===o&&JSON.stringify(c)===JSON.stringify(s)||([o,s]=[l,c],n())};to(a,t);let r=()=>e()?.code===o?s:null;return{
-look:a,now:r,moved:()=>{W(),setTimeout(()=>!t.aborted&&W(),_0)},count:()=>{let[l,c]=[r(),e()];return l?.state!==
-"open"||!c||!q("runs.keep")?!1:(Ke(c,l.id,{kind:"piece"}),!0)}}}var _0,of=m(()=>{ua();we();ye();_0=1500});var lf={};ie(lf,{show:()=>k0});function k0(e){em(e.signal);let t=bc();t?rf(e,t):af(e,"")}function af(e,t){e.title(
+  </article>`});async function Wc(e){let t=await Mu(e).catch(()=>[]),n=new Set(t.map(({id:o})=>o)),s=ii.filter(o=>o.code===e&&
+!n.has(o.body.id));return Fm([...t,...s.map(({body:o})=>o)])}async function Ke(e,t,n){let s={id:Ne(),run_id:t,
+revision:e.revision,made_at:new Date().toISOString(),...n},o={id:s.id,kind:"run",code:e.code,body:s};try{await Ra(
+o),fn(),W()}catch{ii.push({code:e.code,body:s}),Cs(o).catch(()=>ii.splice(ii.findIndex(a=>a.body.id===s.id),1))}
+return document.dispatchEvent(new CustomEvent("run")),s}function so(e,t){document.addEventListener("run",e,{signal:t}),
+document.addEventListener("sync",e,{signal:t})}var ii,li,sf,pa=m(()=>{to();Da();Pe();qn();ye();ii=[];li=async e=>Hm(
+await Wc(e)),sf=(e,t)=>Ke(e,Ne(),{kind:"begun",pieces:t})});function of(e,t,n){let s=null,o="",a=async()=>{let l=e()?.code??"",c=l?await li(l):null;t.aborted||l!==(e()?.code??
+"")||l===o&&JSON.stringify(c)===JSON.stringify(s)||([o,s]=[l,c],n())};so(a,t);let r=()=>e()?.code===o?s:null;return{
+look:a,now:r,moved:()=>{W(),setTimeout(()=>!t.aborted&&W(),v0)},count:()=>{let[l,c]=[r(),e()];return l?.state!==
+"open"||!c||!K("runs.keep")?!1:(Ke(c,l.id,{kind:"piece"}),!0)}}}var v0,af=m(()=>{pa();we();ye();v0=1500});var cf={};ie(cf,{show:()=>x0});function x0(e){tm(e.signal);let t=yc();t?lf(e,t):rf(e,"")}function rf(e,t){e.title(
 "Press screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:t},o;e.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&e.render(Jm(s,c)),r=p=>{n.abort();let h=bc();rf(e,h?.name===p?h:{name:p,code:null,step:0,etag:null})},
-c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await sm(p||" ")).name)}catch(h){
+aborted&&e.render(Ym(s,c)),r=p=>{n.abort();let h=yc();lf(e,h?.name===p?h:{name:p,code:null,step:0,etag:null})},
+c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await om(p||" ")).name)}catch(h){
 s.wrong=h instanceof E?h.errors.name?.[0]??h.message:String(h.message),a()}},type:p=>Object.assign(s,{typed:p})},
 d=async()=>{try{Object.assign(s,{names:(await sn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),e.ready(),o=setTimeout(d,v0))};a(),d()}function rf(e,t){let{name:n}=t,s=new AbortController,
+signal.aborted||(a(),e.ready(),o=setTimeout(d,k0))};a(),d()}function lf(e,t){let{name:n}=t,s=new AbortController,
 {signal:o}=s;e.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:t.code,
-step:t.step},l=null,c=null,d=0,p=da(),h=sf(()=>l,o,()=>x()),f=Wr(n,t.etag,{keepMs:1/0,heard:(T,D)=>{t={...t,etag:D},
-_({code:T.code,step:T.step},!1)},sent:(T,D,ue)=>g({etag:D,unsent:ue}),changed:T=>T.gone?b(""):x()},o);function g(T){
-t={...t,...r,...T},wc(t)}function b(T){s.abort(),T||wc(null),af(e,T)}function _(T,D){let ue=T.code!==r.code||T.
-step!==r.step;T.code!==r.code&&(l=null),ue&&(p=da()),ue&&(T.step===1||h.now())&&h.moved(),r=T,g({unsent:D}),D&&
-f.move(T),ue||!l&&T.code?R():x()}async function R(){a.abort(),a=new AbortController;let T=a.signal;if(d=0,c=null,
-x(),!!r.code)try{await St(r.code,D=>{T.aborted||(l=D,d=0,x(),h.look())},T)}catch(D){if(T.aborted||o.aborted)return;
-c=D,x()}}let J={next:()=>{if(!l)return;let T=l.plan.steps.length;if(r.step>=T&&h.count())return _({code:l.code,
+step:t.step},l=null,c=null,d=0,p=ua(),h=of(()=>l,o,()=>k()),f=Fr(n,t.etag,{keepMs:1/0,heard:(T,F)=>{t={...t,etag:F},
+_({code:T.code,step:T.step},!1)},sent:(T,F,ue)=>g({etag:F,unsent:ue}),changed:T=>T.gone?b(""):k()},o);function g(T){
+t={...t,...r,...T},_c(t)}function b(T){s.abort(),T||_c(null),rf(e,T)}function _(T,F){let ue=T.code!==r.code||T.
+step!==r.step;T.code!==r.code&&(l=null),ue&&(p=ua()),ue&&(T.step===1||h.now())&&h.moved(),r=T,g({unsent:F}),F&&
+f.move(T),ue||!l&&T.code?C():k()}async function C(){a.abort(),a=new AbortController;let T=a.signal;if(d=0,c=null,
+k(),!!r.code)try{await St(r.code,F=>{T.aborted||(l=F,d=0,k(),h.look())},T)}catch(F){if(T.aborted||o.aborted)return;
+c=F,k()}}let D={next:()=>{if(!l)return;let T=l.plan.steps.length;if(r.step>=T&&h.count())return _({code:l.code,
 step:1},!0);r.step>T&&h.now()?.state==="open"||_({code:l.code,step:r.step>T?1:r.step+1},!0)},back:()=>l&&r.step>
-1&&_({code:l.code,step:r.step-1},!0),clear:()=>_({code:null,step:0},!0),choose:()=>b(n),newer:()=>R()};function x(){
-if(o.aborted)return;let T=ef(f.standing(),!!l,d,J.newer);e.title(l?`${l.title||l.code}, ${n}`:n),e.render(S({name:n,
-lines:T,acts:J})),(l||c||!r.code)&&e.ready()}function S(T){if(!r.code)return Ym(T);if(!l)return c?Xm(r.code,c,
-T):Ce(`Opening ${B(r.code)}…`);let D=l.plan.steps,ue=D[r.step-1],Ao=ue&&Yr(l,ue,p,x,a.signal);return ue?zm(l,
-ue,T,Ao,h.now()):r.step===D.length+1?Km(l,T,h.now()):Qm(l,r.step,T)}dm(J,o),xe(x,o),document.addEventListener(
-"sync",async T=>{if(!l)return c&&T.detail.reached?R():void 0;let D=await gt(l.code).catch(()=>{});!D||D.code!==
-l?.code||D.revision===l.revision||d===D.revision||(d=D.revision,x())},{signal:o}),o.addEventListener("abort",()=>a.
-abort()),g({}),t.unsent&&f.move(r),R()}var v0,cf=m(()=>{H();$c();Rt();yc();He();fe();um();ae();Fe();tf();Cc();
-qr();We();Qr();of();v0=3e3});function z(e,t){let n=document.getElementById("notices"),s=()=>kt(i``,n);kt(i`<div class="notice" data-test="notice">
+1&&_({code:l.code,step:r.step-1},!0),clear:()=>_({code:null,step:0},!0),choose:()=>b(n),newer:()=>C()};function k(){
+if(o.aborted)return;let T=tf(f.standing(),!!l,d,D.newer);e.title(l?`${l.title||l.code}, ${n}`:n),e.render(x({name:n,
+lines:T,acts:D})),(l||c||!r.code)&&e.ready()}function x(T){if(!r.code)return Xm(T);if(!l)return c?Qm(r.code,c,
+T):Ce(`Opening ${B(r.code)}…`);let F=l.plan.steps,ue=F[r.step-1],Lo=ue&&Qr(l,ue,p,k,a.signal);return ue?qm(l,
+ue,T,Lo,h.now()):r.step===F.length+1?Zm(l,T,h.now()):ef(l,r.step,T)}um(D,o),xe(k,o),document.addEventListener(
+"sync",async T=>{if(!l)return c&&T.detail.reached?C():void 0;let F=await gt(l.code).catch(()=>{});!F||F.code!==
+l?.code||F.revision===l.revision||d===F.revision||(d=F.revision,k())},{signal:o}),o.addEventListener("abort",()=>a.
+abort()),g({}),t.unsent&&f.move(r),C()}var k0,df=m(()=>{j();wc();Rt();vc();He();fe();pm();ae();Fe();nf();Bc();
+Zr();We();ti();af();k0=3e3});function q(e,t){let n=document.getElementById("notices"),s=()=>kt(i``,n);kt(i`<div class="notice" data-test="notice">
       <span>${e}</span>
       <button type="button" @click=${()=>{s(),t?.act()}}>${t?.label??"Close"}</button>
-    </div>`,n),clearTimeout(df),(!t||t.goes)&&(df=setTimeout(s,8e3))}var df,Ze=m(()=>{y()});function Wc(e){try{let t=JSON.parse(localStorage.getItem(Ic(e))??"null");return t&&Array.isArray(t.form?.flats)&&
-Array.isArray(t.form?.bends)?t:null}catch{return null}}function ii(e,t){try{return localStorage.setItem(Ic(e),
-JSON.stringify({...t,kept_at:new Date().toISOString()})),!0}catch{return!1}}function Dc(e){try{localStorage.removeItem(
-Ic(e))}catch{}}var Ic,uf=m(()=>{Ic=e=>`flangebook.part.${e||"new"}`});var li,Wt,ci,di,pa=m(()=>{Nt();as();L();li=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
-Wt=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),ci=e=>({angle:String(e.included_angle_deg),direction:e.
-direction,radius:Z(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?Z(e.hem_gap_mm):"",...ra(e)}),
-di=(e,t)=>({included_angle_deg:e.kind==="bend"?Lt(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
-e.kind==="bend"?{inside_radius_mm:ne(e.radius,t)}:{},...e.kind==="open_hem"?{hem_gap_mm:ne(e.gap,t)}:{},...Er(
-e)})});function ui(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[Wt(),Wt()]}:e==="lips-out"?{flats:["",""],
+    </div>`,n),clearTimeout(uf),(!t||t.goes)&&(uf=setTimeout(s,8e3))}var uf,Ze=m(()=>{y()});function Fc(e){try{let t=JSON.parse(localStorage.getItem(Dc(e))??"null");return t&&Array.isArray(t.form?.flats)&&
+Array.isArray(t.form?.bends)?t:null}catch{return null}}function ci(e,t){try{return localStorage.setItem(Dc(e),
+JSON.stringify({...t,kept_at:new Date().toISOString()})),!0}catch{return!1}}function Hc(e){try{localStorage.removeItem(
+Dc(e))}catch{}}var Dc,pf=m(()=>{Dc=e=>`flangebook.part.${e||"new"}`});var di,Wt,ui,pi,ha=m(()=>{Nt();ls();L();di=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+Wt=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),ui=e=>({angle:String(e.included_angle_deg),direction:e.
+direction,radius:J(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?J(e.hem_gap_mm):"",...ia(e)}),
+pi=(e,t)=>({included_angle_deg:e.kind==="bend"?Lt(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
+e.kind==="bend"?{inside_radius_mm:ne(e.radius,t)}:{},...e.kind==="open_hem"?{hem_gap_mm:ne(e.gap,t)}:{},...Pr(
+e)})});function hi(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[Wt(),Wt()]}:e==="lips-out"?{flats:["",""],
 bends:[Wt(),{...Wt(),direction:"down"}]}:{flats:[""],bends:[Wt()]};return{length:"",width:"",there:e==="channe\
-l"?["left","right"]:[...ps],alike:!0,sides:{left:t(),right:t(),front:t(),back:t()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function hf(e,t){let n=ui(t);for(let s of ps){let o=e.sides[e.alike?
+l"?["left","right"]:[...fs],alike:!0,sides:{left:t(),right:t(),front:t(),back:t()},relief:"round",reliefSize:"",
+corner:"closed",gap:"",firstPair:"left-right"}}function mf(e,t){let n=hi(t);for(let s of fs){let o=e.sides[e.alike?
 e.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...e,there:n.there,sides:n.
-sides}}function mf({there:e,sides:t,alike:n}){let s=(n?e.slice(0,1):e).map(r=>t[r]),o=({bends:r})=>r.length===
+sides}}function ff({there:e,sides:t,alike:n}){let s=(n?e.slice(0,1):e).map(r=>t[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return e.length===2&&e.includes("left")&&e.includes("right")&&s.every(o)?"channel":e.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function ff(e){let t=ps.
-filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=ui().sides;for(let o of ps){let a=e.sides[o]??e.
-sides[t[0]];s[o]={flats:a.flats_mm.map(Z),bends:a.bends.map(ci)}}return{length:Z(e.length_mm),width:Z(e.width_mm),
-there:t,alike:n.every(o=>o===n[0]),sides:s,relief:e.relief,reliefSize:Z(e.relief_mm),corner:e.corner,gap:Z(e.gap_mm),
-firstPair:e.first_pair??"left-right"}}function wf(e,t){let n=s=>e.there.includes(s)?$f(e,s).flats.map((o,a)=>`${s}\
- ${oo(a)}`):[];return Fc.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
-o),...n(o)])}function yf(e,t){let n=o=>ne(o,t),s=e.there.map(o=>{let a=$f(e,o);return[o,{flats_mm:a.flats.map(
-n),bends:a.bends.map(r=>di(r,t))}]});return{length_mm:n(e.length),width_mm:n(e.width),sides:Object.fromEntries(
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function gf(e){let t=fs.
+filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=hi().sides;for(let o of fs){let a=e.sides[o]??e.
+sides[t[0]];s[o]={flats:a.flats_mm.map(J),bends:a.bends.map(ui)}}return{length:J(e.length_mm),width:J(e.width_mm),
+there:t,alike:n.every(o=>o===n[0]),sides:s,relief:e.relief,reliefSize:J(e.relief_mm),corner:e.corner,gap:J(e.gap_mm),
+firstPair:e.first_pair??"left-right"}}function yf(e,t){let n=s=>e.there.includes(s)?bf(e,s).flats.map((o,a)=>`${s}\
+ ${ro(a)}`):[];return jc.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
+o),...n(o)])}function _f(e,t){let n=o=>ne(o,t),s=e.there.map(o=>{let a=bf(e,o);return[o,{flats_mm:a.flats.map(
+n),bends:a.bends.map(r=>pi(r,t))}]});return{length_mm:n(e.length),width_mm:n(e.width),sides:Object.fromEntries(
 s),relief:e.relief,corner:e.corner,...e.firstPair==="front-back"?{first_pair:e.firstPair}:{},...e.reliefSize.trim()&&
-e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="closed"?{gap_mm:n(e.gap)}:{}}}function no(e){
-return[["box.length_mm","length of the base",e.length],["box.width_mm","width of the base",e.width],...Hc(e).flatMap(
-t=>x0(e,t))]}function x0({sides:e,alike:t},n){let s=t?"":`${n} `;return e[n].flats.flatMap((o,a)=>{let{kind:r,
-angle:l,gap:c}=e[n].bends[a],d=`${s}${oo(a)}`;return[[so(n,a),d,o],...r==="bend"?[[pi(n,a),`angle of the ${d}`,
-l]]:[],...r==="open_hem"?[[`${An(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function _f(e,t){if(!e.alike)return t;
+e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="closed"?{gap_mm:n(e.gap)}:{}}}function oo(e){
+return[["box.length_mm","length of the base",e.length],["box.width_mm","width of the base",e.width],...Uc(e).flatMap(
+t=>S0(e,t))]}function S0({sides:e,alike:t},n){let s=t?"":`${n} `;return e[n].flats.flatMap((o,a)=>{let{kind:r,
+angle:l,gap:c}=e[n].bends[a],d=`${s}${ro(a)}`;return[[ao(n,a),d,o],...r==="bend"?[[mi(n,a),`angle of the ${d}`,
+l]]:[],...r==="open_hem"?[[`${Ln(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function vf(e,t){if(!e.alike)return t;
 let n=e.there[0];return Object.fromEntries(Object.entries(t).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
-`box.sides.${n}.`),o]))}function vf(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
+`box.sides.${n}.`),o]))}function kf(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[t]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${oo(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function kf(e,t,n,s){
-let o=e.sides[t];return hi(e,t,{...o,flats:o.flats.with(n,s)})}function ao(e,t,n,s){let o=e.sides[t];return hi(
-e,t,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function xf(e,t){let{flats:n,bends:s}=e.sides[t],o=s.map(
-a=>({...a,kind:"bend"}));return hi(e,t,{flats:[...n,""],bends:[...o,Wt()]})}function Sf(e,t){let{flats:n,bends:s}=e.
-sides[t];return hi(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Tf(e,t){let n=ps.filter(o=>o===t!==
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ro(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function xf(e,t,n,s){
+let o=e.sides[t];return fi(e,t,{...o,flats:o.flats.with(n,s)})}function io(e,t,n,s){let o=e.sides[t];return fi(
+e,t,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function Sf(e,t){let{flats:n,bends:s}=e.sides[t],o=s.map(
+a=>({...a,kind:"bend"}));return fi(e,t,{flats:[...n,""],bends:[...o,Wt()]})}function Tf(e,t){let{flats:n,bends:s}=e.
+sides[t];return fi(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Mf(e,t){let n=fs.filter(o=>o===t!==
 e.there.includes(o));if(!n.length)return e;let s=e.sides[e.there[0]];return{...e,there:n,sides:e.alike?{...e.sides,
-[n[0]]:s}:e.sides}}function Mf(e,t){let n=e.sides[e.there[0]];return{...e,alike:t,sides:t?e.sides:{left:n,right:n,
-front:n,back:n}}}var Fc,ps,pf,gf,$f,hs,bf,Hc,so,An,pi,oo,hi,ms=m(()=>{pa();L();Fc=[["left","right"],["front","\
-back"]],ps=Fc.flat(),pf=6;gf=({there:e})=>Fc.every(t=>t.some(n=>e.includes(n))),$f=(e,t)=>e.sides[e.alike?e.there[0]:
-t],hs=e=>wf(e,()=>[]),bf=e=>wf(e,(t,n)=>[`base, ${t} to ${n}`]);Hc=({there:e,alike:t})=>t?e.slice(0,1):e;so=(e,t)=>`\
-box.sides.${e}.flats_mm.${t}`,An=(e,t)=>`box.sides.${e}.bends.${t}`,pi=(e,t)=>`${An(e,t)}.included_angle_deg`,
-oo=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;hi=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function Uc(e){if(!e)return ha();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
+[n[0]]:s}:e.sides}}function Of(e,t){let n=e.sides[e.there[0]];return{...e,alike:t,sides:t?e.sides:{left:n,right:n,
+front:n,back:n}}}var jc,fs,hf,$f,bf,gs,wf,Uc,ao,Ln,mi,ro,fi,$s=m(()=>{ha();L();jc=[["left","right"],["front","\
+back"]],fs=jc.flat(),hf=6;$f=({there:e})=>jc.every(t=>t.some(n=>e.includes(n))),bf=(e,t)=>e.sides[e.alike?e.there[0]:
+t],gs=e=>yf(e,()=>[]),wf=e=>yf(e,(t,n)=>[`base, ${t} to ${n}`]);Uc=({there:e,alike:t})=>t?e.slice(0,1):e;ao=(e,t)=>`\
+box.sides.${e}.flats_mm.${t}`,Ln=(e,t)=>`box.sides.${e}.bends.${t}`,mi=(e,t)=>`${Ln(e,t)}.included_angle_deg`,
+ro=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;fi=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function Gc(e){if(!e)return ma();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
 "",no_turn_over:!!e.no_turn_over,no_turn_end:!!e.no_turn_end,one_set_up:!!e.one_set_up,critical_flats:[...e.critical_flats??
-[]],margin:s===void 0||s===jc?"":Z(s)}}function Vc(e,t){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
-critical_flats:l,margin:c}=e??ha(),d={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
+[]],margin:s===void 0||s===Vc?"":J(s)}}function zc(e,t){let{first:n,last:s,no_turn_over:o,no_turn_end:a,one_set_up:r,
+critical_flats:l,margin:c}=e??ma(),d={...n?{first:Number(n)}:{},...s?{last:Number(s)}:{},...o?{no_turn_over:o}:
 {},...a?{no_turn_end:a}:{},...r?{one_set_up:r}:{},...l.length?{critical_flats:l}:{},...c.trim()?{margin_mm:ne(
-c,t)}:{}};return Object.keys(d).length?{wishes:d}:{}}function Gc(e,t){if(!e)return{};let n=t?-1:1,s=a=>!a||Number(
+c,t)}:{}};return Object.keys(d).length?{wishes:d}:{}}function qc(e,t){if(!e)return{};let n=t?-1:1,s=a=>!a||Number(
 a)===t?"":Number(a)>t?String(Number(a)+n):a,o=e.critical_flats.filter(a=>!t||a!==t+1).map(a=>a>t?a+n:a);return{
-wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function ro(e){let{first:t,last:n,no_turn_over:s,
-no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??ha();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
+wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function lo(e){let{first:t,last:n,no_turn_over:s,
+no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??ma();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var jc,ha,Of,ma=m(()=>{L();jc=2,ha=()=>({
-first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Of=e=>({...e,first:"",
-last:"",critical_flats:[]})});function qc(e){return{unit:N(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[Wt()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function mi({aside:e,...t},n){let s=Af({...t,box:n?t.box??e??ui():
-null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function Lf(e,t){return e.box&&t&&String(hs(e.box))===String(
-hs(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:Af({...e,box:t})}function io(e,t){return e.box?{...qc(e.metal),
-title:e.title??"",note:t,thickness:Z(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:Uc(
-e.wishes),tools:ra(e.tools),box:ff(e.box)}:{unit:N(),title:e.title??"",note:t,metal:e.metal,thickness:Z(e.thickness_mm),
-length:Z(e.bend_length_mm),flats:e.flats_mm.map(Z),bends:e.bends.map(ci),dimension:e.dimension??"din6935",grain:e.
-grain??"",order:e.order??null,wishes:Uc(e.wishes),tools:ra(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
-flat),position:Z(n.position_mm),diameter:Z(n.diameter_mm)}))}}function lo(e){let t=n=>ne(n,e.unit);return e.box?
-{title:e.title.trim(),metal:e.metal,thickness_mm:t(e.thickness),dimension:e.dimension,box:yf(e.box,e.unit),...e.
-order?{order:e.order}:{},...Vc(e.wishes,e.unit),...cc(e.tools)}:{title:e.title.trim(),metal:e.metal,thickness_mm:t(
-e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>di(n,e.unit)),dimension:e.
-dimension,...e.grain?{grain:e.grain}:{},...e.order?{order:e.order}:{},...Vc(e.wishes,e.unit),...cc(e.tools),...e.
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Vc,ma,Af,fa=m(()=>{L();Vc=2,ma=()=>({
+first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Af=e=>({...e,first:"",
+last:"",critical_flats:[]})});function Zc(e){return{unit:N(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[Wt()],dimension:"\
+din6935",grain:"",holes:[],order:null,box:null}}function gi({aside:e,...t},n){let s=Lf({...t,box:n?t.box??e??hi():
+null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function Ef(e,t){return e.box&&t&&String(gs(e.box))===String(
+gs(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:Lf({...e,box:t})}function co(e,t){return e.box?{...Zc(e.metal),
+title:e.title??"",note:t,thickness:J(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:Gc(
+e.wishes),tools:ia(e.tools),box:gf(e.box)}:{unit:N(),title:e.title??"",note:t,metal:e.metal,thickness:J(e.thickness_mm),
+length:J(e.bend_length_mm),flats:e.flats_mm.map(J),bends:e.bends.map(ui),dimension:e.dimension??"din6935",grain:e.
+grain??"",order:e.order??null,wishes:Gc(e.wishes),tools:ia(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
+flat),position:J(n.position_mm),diameter:J(n.diameter_mm)}))}}function uo(e){let t=n=>ne(n,e.unit);return e.box?
+{title:e.title.trim(),metal:e.metal,thickness_mm:t(e.thickness),dimension:e.dimension,box:_f(e.box,e.unit),...e.
+order?{order:e.order}:{},...zc(e.wishes,e.unit),...uc(e.tools)}:{title:e.title.trim(),metal:e.metal,thickness_mm:t(
+e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>pi(n,e.unit)),dimension:e.
+dimension,...e.grain?{grain:e.grain}:{},...e.order?{order:e.order}:{},...zc(e.wishes,e.unit),...uc(e.tools),...e.
 holes.length?{holes:e.holes.map(n=>({flat:Lt(n.flat),position_mm:t(n.position),diameter_mm:t(n.diameter)}))}:{}}}
-function fi(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...no(
+function $i(e){let t=[["metal","metal",e.metal],["thickness_mm","thickness",e.thickness]];return(e.box?[...t,...oo(
 e.box)]:[...t,["bend_length_mm","length",e.length],...e.flats.map((s,o)=>[`flats_mm.${o}`,`flat ${o+1}`,s]),...e.
-bends.flatMap((s,o)=>S0(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
+bends.flatMap((s,o)=>T0(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hole ${o+1}: flat`,s.flat],[`hole\
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
-filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function S0({kind:e,angle:t,gap:n},s){return e==="bend"?[[`\
+filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function T0({kind:e,angle:t,gap:n},s){return e==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,t]]:e==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function Ef(e,t,n){return{...e,flats:e.flats.with(t,n)}}function fs(e,t,n){return{...e,bends:e.
-bends.with(t,{...e.bends[t],...n})}}function Zc(e,t){let n=e.bends.at(t==="left"?0:-1),s={...Wt(),direction:n?.
+ ${s+1}`,n]]:[]}function Nf(e,t,n){return{...e,flats:e.flats.with(t,n)}}function bs(e,t,n){return{...e,bends:e.
+bends.with(t,{...e.bends[t],...n})}}function Yc(e,t){let n=e.bends.at(t==="left"?0:-1),s={...Wt(),direction:n?.
 direction??"up"},o=t==="left"?e.bends:e.bends.map((r,l)=>l>0&&l===e.bends.length-1?{...r,kind:"bend"}:r);if(t===
-"right")return{...e,bends:[...o,s],flats:[...e.flats,""],order:null};let a=e.holes.map(r=>({...r,flat:Pf(r.flat,
-1,1)}));return{...e,bends:[s,...o],flats:["",...e.flats],order:null,holes:a,...Gc(e.wishes,0)}}function Nf(e,t){
-let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Pf(o.flat,n,-1)}));return{...e,bends:e.
-bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...Gc(e.wishes,t+1)}}function Pf(e,t,n){
-let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function gi(e){let t=e.split(/[^\d]+/).filter(Boolean).
-map(Number);return t.length?t:null}function Cf(e,t){return t===0||t===e.bends.length-1}var zc,Af,Kc,Ln=m(()=>{
-pa();ms();Nt();as();L();ma();zc=40;Af=e=>({...e,order:null,...e.wishes?{wishes:Of(e.wishes)}:{}});Kc=e=>JSON.stringify(
-{...lo(e),title:""})});async function Jc(e,t){try{let{body:n}=await O("POST","/cards",{body:{...Bf(e),code:t},timeout:Rf});return{saved:await Df(
-n)}}catch(n){if(n instanceof E&&n.status===409)return{taken:t};throw Wf(n)}}async function If(e,t){let n={...Bf(
-e),reason:e.reason??""},s=T0(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await O("PUT",`/cards/${t.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Rf});return await vu().then(c=>Bo({...s,number:c},l)).catch(
-()=>{}),{saved:await Df(r)}}catch(o){if(o instanceof E&&o.status===412)return{stale:await Tt(t.code)};throw Wf(
-o)}}function T0(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ne(),wanted:n});let{code:s,etag:o,
+"right")return{...e,bends:[...o,s],flats:[...e.flats,""],order:null};let a=e.holes.map(r=>({...r,flat:Cf(r.flat,
+1,1)}));return{...e,bends:[s,...o],flats:["",...e.flats],order:null,holes:a,...qc(e.wishes,0)}}function Pf(e,t){
+let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Cf(o.flat,n,-1)}));return{...e,bends:e.
+bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...qc(e.wishes,t+1)}}function Cf(e,t,n){
+let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function bi(e){let t=e.split(/[^\d]+/).filter(Boolean).
+map(Number);return t.length?t:null}function Rf(e,t){return t===0||t===e.bends.length-1}var Kc,Lf,Jc,En=m(()=>{
+ha();$s();Nt();ls();L();fa();Kc=40;Lf=e=>({...e,order:null,...e.wishes?{wishes:Af(e.wishes)}:{}});Jc=e=>JSON.stringify(
+{...uo(e),title:""})});async function Xc(e,t){try{let{body:n}=await O("POST","/cards",{body:{...If(e),code:t},timeout:Bf});return{saved:await Ff(
+n)}}catch(n){if(n instanceof E&&n.status===409)return{taken:t};throw Df(n)}}async function Wf(e,t){let n={...If(
+e),reason:e.reason??""},s=M0(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await O("PUT",`/cards/${t.code}`,{body:{
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Bf});return await ku().then(c=>Io({...s,number:c},l)).catch(
+()=>{}),{saved:await Ff(r)}}catch(o){if(o instanceof E&&o.status===412)return{stale:await Tt(t.code)};throw Df(
+o)}}function M0(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ne(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=e;return{id:e.saving.id,number:0,kind:"edit",code:s,body:t,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function Wf(e){return e instanceof E&&(e.errors=Object.fromEntries(Object.entries(e.
-errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function Df(e){return _t(e).catch(()=>e)}var Rf,Bf,
-Ff=m(()=>{H();He();Pe();Ln();ae();Fe();Rf=6e4,Bf=e=>({part:lo(e),note:e.note,...P().name?{by:P().name}:{}})});function Uf(e,{pixels:t=Bs(),tallest:n=t*.45,test:s="blank"}={}){let o=j(e.width_mm),a=t-tt(o,ee)-ee*2,r=a/e.length_mm,
-l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=Hf(e.bend_lines.map(b=>[b.at_mm*r,ee*1.8+tt(Yc(b),ee)]),a),p=Hf(
-e.bend_lines.map(b=>[b.at_mm*r,tt(j(b.at_mm),ee)]),a),h=jf(d)*fa+ee*.4,f=jf(p)*fa+ee*.4,g=h+c;return i`<svg
+after:r,etag:o,revision:a}}function Df(e){return e instanceof E&&(e.errors=Object.fromEntries(Object.entries(e.
+errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function Ff(e){return _t(e).catch(()=>e)}var Bf,If,
+Hf=m(()=>{j();He();Pe();En();ae();Fe();Bf=6e4,If=e=>({part:uo(e),note:e.note,...P().name?{by:P().name}:{}})});function Vf(e,{pixels:t=Ws(),tallest:n=t*.45,test:s="blank"}={}){let o=U(e.width_mm),a=t-nt(o,ee)-ee*2,r=a/e.length_mm,
+l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=jf(e.bend_lines.map(b=>[b.at_mm*r,ee*1.8+nt(Qc(b),ee)]),a),p=jf(
+e.bend_lines.map(b=>[b.at_mm*r,nt(U(b.at_mm),ee)]),a),h=Uf(d)*ga+ee*.4,f=Uf(p)*ga+ee*.4,g=h+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
-      aria-label=${M0(e)}
-      viewBox="-8 -4 ${t+8} ${g+f+fa*1.4}">
-      ${l?A0(a,h,g):v`<rect class="sheet" x="0" y=${h} width=${a} height=${c}/>`}
-      ${e.bend_lines.map((b,_)=>O0(b,b.at_mm*r,d[_],p[_],h,g))}
-      ${L0(a,g+f+ee*.7,j(e.length_mm))}
-      ${E0(a+ee,h,g,o)}
+      aria-label=${O0(e)}
+      viewBox="-8 -4 ${t+8} ${g+f+ga*1.4}">
+      ${l?L0(a,h,g):v`<rect class="sheet" x="0" y=${h} width=${a} height=${c}/>`}
+      ${e.bend_lines.map((b,_)=>A0(b,b.at_mm*r,d[_],p[_],h,g))}
+      ${E0(a,g+f+ee*.7,U(e.length_mm))}
+      ${N0(a+ee,h,g,o)}
     </svg>
-    ${l?i`<p class="hint">Width ${$({text:o,unit:""})} is drawn short at the break.</p>`:u}`}function Yc(e){let t=e.
-included_angle_deg?le(M(e.included_angle_deg)):"hem";return`${e.direction} ${t}`}function M0(e){let t=e.bend_lines.
-map(n=>`bend ${n.bend} ${Yc(n)} at ${j(n.at_mm)}`);return`Blank ${j(e.length_mm)} by ${j(e.width_mm)}. ${t.join(
-"; ")}.`}function Hf(e,t){let n=[];return e.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),Math.max(t-o/2,o/2)),
-r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function O0(e,t,n,s,o,a){
-let r=o-ee*.4-fa*(n.row+.5),l=a+ee*.4+fa*(s.row+.5),c=n.at-n.width/2;return v`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
+    ${l?i`<p class="hint">Width ${$({text:o,unit:""})} is drawn short at the break.</p>`:u}`}function Qc(e){let t=e.
+included_angle_deg?le(M(e.included_angle_deg)):"hem";return`${e.direction} ${t}`}function O0(e){let t=e.bend_lines.
+map(n=>`bend ${n.bend} ${Qc(n)} at ${U(n.at_mm)}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}. ${t.join(
+"; ")}.`}function jf(e,t){let n=[];return e.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),Math.max(t-o/2,o/2)),
+r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function A0(e,t,n,s,o,a){
+let r=o-ee*.4-ga*(n.row+.5),l=a+ee*.4+ga*(s.row+.5),c=n.at-n.width/2;return v`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
     <path class="leader" d="M${t} ${o}V${r+ee*.8}M${t} ${a}V${l-ee*.8}"/>
     <rect class="ground" x=${c} y=${r-ee*.75} width=${n.width} height=${ee*1.5}/>
     <circle class="badge" cx=${c+ee*.75} cy=${r} r=${ee*.68}/>
     <text class="badge-number" x=${c+ee*.75} y=${r} font-size=${ee*.95} text-anchor="middle"
       dominant-baseline="central">${e.bend}</text>
-    <text x=${c+ee*1.7} y=${r} font-size=${ee} dominant-baseline="central">${Yc(e)}</text>
+    <text x=${c+ee*1.7} y=${r} font-size=${ee} dominant-baseline="central">${Qc(e)}</text>
     <rect class="ground" x=${s.at-s.width/2} y=${l-ee*.7} width=${s.width}
       height=${ee*1.4}/>
     <text x=${s.at} y=${l} font-size=${ee} text-anchor="middle"
-      dominant-baseline="central">${j(e.at_mm)}</text>`}function A0(e,t,n){let s=(t+n)/2,o=`L${e*.52} ${s+3}L${e*
+      dominant-baseline="central">${U(e.at_mm)}</text>`}function L0(e,t,n){let s=(t+n)/2,o=`L${e*.52} ${s+3}L${e*
 .54} ${s-14}L${e*.58} ${s+8}L${e*.6} ${s-9}`,a=`L${e*.6} ${s-1}L${e*.58} ${s+16}L${e*.54} ${s-6}L${e*.52} ${s+
 11}`;return v`<path class="sheet" d="M0 ${t}V${s+3}${o}L${e} ${s-9}V${t}Z"/>
     <path class="sheet" d="M0 ${n}V${s+11}L${e*.52} ${s+11}${a.split("L").slice(1).reverse().map(r=>`L${r}`).join(
-"")}L${e} ${s-1}V${n}Z"/>`}function L0(e,t,n){let s=tt(n,ee);return v`<path class="dimension"
+"")}L${e} ${s-1}V${n}Z"/>`}function E0(e,t,n){let s=nt(n,ee);return v`<path class="dimension"
       d="M0 ${t}H${e}M-4 ${t+4}L4 ${t-4}M${e-4} ${t+4}L${e+4} ${t-4}"/>
     <rect class="ground" x=${e/2-s/2} y=${t-ee*.7} width=${s} height=${ee*1.4}/>
     <text x=${e/2} y=${t} font-size=${ee} text-anchor="middle"
-      dominant-baseline="central">${n}</text>`}function E0(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return v`<path class="dimension" d="M${e} ${t}V${n}${o(
+      dominant-baseline="central">${n}</text>`}function N0(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return v`<path class="dimension" d="M${e} ${t}V${n}${o(
 t)}${o(n)}"/>
     <text x=${e+ee*.6} y=${(t+n)/2} font-size=${ee}
-      dominant-baseline="central">${s}</text>`}var ee,fa,jf,Vf=m(()=>{y();L();cr();pt();ee=18,fa=ee*1.5;jf=e=>Math.
-max(0,...e.map(t=>t.row+1))});function mt(e,{mark:t=0,...n}={}){if(!qe(e))return Bp(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
-side??"";return Dr(e.folded,{...n,mark:s})}function gs(e,t={}){return e.outline?pm(e,t):Uf(e,t)}var En=m(()=>{
-qs();Vf();pt()});var bt,co=m(()=>{y();bt=(...e)=>i`<thead>
+      dominant-baseline="central">${s}</text>`}var ee,ga,Uf,Gf=m(()=>{y();L();ur();pt();ee=18,ga=ee*1.5;Uf=e=>Math.
+max(0,...e.map(t=>t.row+1))});function mt(e,{mark:t=0,...n}={}){if(!qe(e))return Ip(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
+side??"";return Hr(e.folded,{...n,mark:s})}function ws(e,t={}){return e.outline?hm(e,t):Vf(e,t)}var Nn=m(()=>{
+Zs();Gf();pt()});var bt,po=m(()=>{y();bt=(...e)=>i`<thead>
     <tr>
       ${e.map(t=>i`<th scope="col">${t}</th>`)}
     </tr>
-  </thead>`});function uo({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
-    <h2>${k("caution")} Somebody else saved meanwhile</h2>
+  </thead>`});function ho({how:e,differences:t},n,{saveMine:s,takeTheirs:o}){return i`<section class="panel clash" data-test="clash" role="alert">
+    <h2>${S("caution")} Somebody else saved meanwhile</h2>
     <p>
       ${e==="others changed"?`Not this ${n}, but others in the list. Save again to keep both.`:u}
       ${e==="taken out"?`This ${n} was taken out of the list. Save to put it back as you typed it.`:u}
       ${e==="this changed"?`This ${n} too. What you typed is still in the boxes.`:u}
     </p>
-    ${t.length?Xc(t):u}
+    ${t.length?ed(t):u}
     <div class="buttons">
       <button type="button" class="button next" data-test="save-mine" @click=${s}>
         Save what I typed
@@ -2244,8 +2244,8 @@ qs();Vf();pt()});var bt,co=m(()=>{y();bt=(...e)=>i`<thead>
               Take what is saved
             </button>`}
     </div>
-  </section>`}function $i(e,t,n){return n.filter(({name:s})=>(e[s]??"")!==(t[s]??"")).map(({name:s,label:o})=>({
-label:o,theirs:t[s]??"",mine:e[s]??""}))}var Xc,po=m(()=>{y();V();co();Xc=e=>i`<div class="table">
+  </section>`}function wi(e,t,n){return n.filter(({name:s})=>(e[s]??"")!==(t[s]??"")).map(({name:s,label:o})=>({
+label:o,theirs:t[s]??"",mine:e[s]??""}))}var ed,mo=m(()=>{y();G();po();ed=e=>i`<div class="table">
     <table>
       ${bt("Where","Saved now","You typed")}
       <tbody>
@@ -2256,15 +2256,15 @@ label:o,theirs:t[s]??"",mine:e[s]??""}))}var Xc,po=m(()=>{y();V();co();Xc=e=>i`<
             </tr>`)}
       </tbody>
     </table>
-  </div>`});function zf(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=io(e.part,e.note),r=[...new Set([...Qc(t),...Qc(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=$i(Gf(t),Gf(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
-    <h2>${k("caution")} Somebody else saved this card meanwhile</h2>
+  </div>`});function qf(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=co(e.part,e.note),r=[...new Set([...td(t),...td(a)].
+map(c=>c.label))].map(c=>({name:c,label:c})),l=wi(zf(t),zf(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+    <h2>${S("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${e.updated_by?`${e.updated_by} saved`:"Somebody saved"} revision ${e.revision}. What
       you typed is still in the boxes, and both can be kept.
     </p>
     <div class="columns">
-      ${l.length?Xc(l):i`<p>
+      ${l.length?ed(l):i`<p>
               The part is the same. Something else of the card changed: its results, its settings or whether
               it is archived.
             </p>`}
@@ -2285,20 +2285,20 @@ map(c=>c.label))].map(c=>({name:c,label:c})),l=$i(Gf(t),Gf(a),r);return i`<secti
       </button>
     </div>
     <p class="hint">Saved revisions stay in the card's history whatever you choose.</p>
-  </section>`}function Qc(e){return[{label:"Title",value:e.title},{label:"Note",value:e.note},{label:"Metal",value:e.
+  </section>`}function td(e){return[{label:"Title",value:e.title},{label:"Note",value:e.note},{label:"Metal",value:e.
 metal},{label:"Thickness",value:e.thickness},{label:"Length",value:e.length},{label:"Measured",value:e.dimension},
-{label:"Grain",value:e.grain},{label:"Order",value:e.order?.join(", ")??""},{label:"Limits on the order",value:ro(
-e.wishes)},{label:"Tools",value:en(e.tools)},...e.box?[...no(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
+{label:"Grain",value:e.grain},{label:"Order",value:e.order?.join(", ")??""},{label:"Limits on the order",value:lo(
+e.wishes)},{label:"Tools",value:en(e.tools)},...e.box?[...oo(e.box).map(([,t,n])=>({label:`${t[0].toUpperCase()}${t.
 slice(1)}`,value:n})),{label:"Corners",value:`${e.box.corner}, relief ${e.box.relief} ${e.box.reliefSize} ${e.
 box.gap}`.trim()},{label:"Sides",value:e.box.there.join(", ")}]:[],...(e.box?[]:e.flats).map((t,n)=>({label:`F\
 lat ${n+1}`,value:t})),...(e.box?[]:e.bends).map((t,n)=>({label:`Bend ${n+1}`,value:[t.kind==="bend"?`${t.angle}\
 °`:t.kind.replace("_"," "),t.direction,t.radius&&`radius ${t.radius}`,t.gap&&`gap ${t.gap}`,en(t)].filter(Boolean).
 join(", ")})),...e.holes.map((t,n)=>({label:`Hole ${n+1}`,value:`flat ${t.flat}, at ${t.position}, size ${t.diameter}`}))]}
-var Gf,qf=m(()=>{y();En();ms();Ln();as();ma();V();po();Gf=e=>Object.fromEntries(Qc(e).map(({label:t,value:n})=>[
-t,n]))});function Zf(e,t,n){let{box:s,unit:o}=e,a=_f(s,t),r=(l,c)=>n(Lf(e,l),c);return i`${W0(s,r)}
+var zf,Kf=m(()=>{y();Nn();$s();En();ls();fa();G();mo();zf=e=>Object.fromEntries(td(e).map(({label:t,value:n})=>[
+t,n]))});function Jf(e,t,n){let{box:s,unit:o}=e,a=vf(s,t),r=(l,c)=>n(Ef(e,l),c);return i`${D0(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
-      ${D0(s,r)}
+      ${F0(s,r)}
       <div class="fields">
         ${A({next:!0,name:"box.length_mm",label:"Length, left to right",value:s.length,wrong:I(a,"box.length_m\
 m"),change:l=>r({...s,length:l})})}
@@ -2314,77 +2314,77 @@ change:l=>r({...s,width:l})})}
         name="box.alike"
         data-test="box.alike"
         .checked=${s.alike}
-        @change=${l=>r(Mf(s,l.target.checked))} /><span>All sides alike</span></label
+        @change=${l=>r(Of(s,l.target.checked))} /><span>All sides alike</span></label
     >
-    ${Hc(s).map(l=>F0(s,l,a,r))}
-    ${oe(i`Corners <span class="fold-now">${B0(s)}</span>`,i`${V0(e,a,r)}${I0(s,r)}`,{test:"corners-fold"})}`}
-function B0({corner:e,relief:t,reliefSize:n}){let s=t==="none"?"no relief":`${t} relief`;return`${e}, ${s}${t!==
-"none"&&n?` ${n}`:""}`}function W0(e,t){let n=mf(e);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
-    ${N0.map(([s,o,a])=>i`<button
+    ${Uc(s).map(l=>H0(s,l,a,r))}
+    ${oe(i`Corners <span class="fold-now">${I0(s)}</span>`,i`${G0(e,a,r)}${W0(s,r)}`,{test:"corners-fold"})}`}
+function I0({corner:e,relief:t,reliefSize:n}){let s=t==="none"?"no relief":`${t} relief`;return`${e}, ${s}${t!==
+"none"&&n?` ${n}`:""}`}function D0(e,t){let n=ff(e);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+    ${P0.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
           data-test="kind-${s}"
-          @click=${()=>t(hf(e,s))}>
+          @click=${()=>t(mf(e,s))}>
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
-  </div>`}function D0(e,t){let n=s=>{let o=e.there.includes(s),a=o&&e.there.length===1;return i`<button
+  </div>`}function F0(e,t){let n=s=>{let o=e.there.includes(s),a=o&&e.there.length===1;return i`<button
       type="button"
       class="base-side ${s}"
       aria-pressed=${String(o)}
       ?disabled=${a}
       data-test="side-${s}"
-      @click=${()=>t(Tf(e,s))}>
+      @click=${()=>t(Mf(e,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
-    ${ps.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
-  </div>`}function F0(e,t,n,s){let{flats:o,bends:a}=e.sides[t],r=e.alike?"Each side":`${t[0].toUpperCase()}${t.
+    ${fs.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
+  </div>`}function H0(e,t,n,s){let{flats:o,bends:a}=e.sides[t],r=e.alike?"Each side":`${t[0].toUpperCase()}${t.
 slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${t}">
     <legend>${r}</legend>
-    ${U0(a)}
+    ${V0(a)}
     <ol class="box-chain">
-      ${o.map((l,c)=>i`<li>${H0(e,t,c,n,s)}</li>`)}
+      ${o.map((l,c)=>i`<li>${j0(e,t,c,n,s)}</li>`)}
     </ol>
     <div class="buttons">
       <button
         type="button"
         class="button"
         data-test="add-flat-${t}"
-        ?disabled=${o.length>=pf}
-        @click=${()=>s(xf(e,t),{focus:so(t,o.length)})}>
+        ?disabled=${o.length>=hf}
+        @click=${()=>s(Sf(e,t),{focus:ao(t,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${t}"
-              @click=${()=>s(Sf(e,t),{focus:so(t,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(Tf(e,t),{focus:ao(t,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:u}
     </div>
-  </fieldset>`}function H0(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],Jf(oo(n))],d=`${An(t,n)}.hem\
+  </fieldset>`}function j0(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],Yf(ro(n))],d=`${Ln(t,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${A({next:!0,name:so(t,n),label:c,value:a[n],wrong:[...I(s,so(t,n)),...I(s,An(t,n))],change:p=>o(kf(e,t,
+      ${A({next:!0,name:ao(t,n),label:c,value:a[n],wrong:[...I(s,ao(t,n)),...I(s,Ln(t,n))],change:p=>o(xf(e,t,
 n,p))})}
-      ${l.kind==="bend"?A({next:!0,name:pi(t,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
-pi(t,n)),change:p=>o(ao(e,t,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
+      ${l.kind==="bend"?A({next:!0,name:mi(t,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
+mi(t,n)),change:p=>o(io(e,t,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
 em"}</p>`}
     </div>
-    ${l.kind==="open_hem"?A({next:!0,name:d,label:"Clear gap inside",value:l.gap,wrong:I(s,d),change:p=>o(ao(e,
+    ${l.kind==="open_hem"?A({next:!0,name:d,label:"Clear gap inside",value:l.gap,wrong:I(s,d),change:p=>o(io(e,
 t,n,{gap:p}))}):u}
-    ${Q({name:`${An(t,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
-n","↓ down"]]:R0,change:p=>o(ao(e,t,n,{direction:p==="down"?"down":"up"}))})}
-    ${j0(e,t,n,s,o)}`}function j0(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],l=`${An(t,n)}.inside_radius_mm`,c=n===
+    ${Q({name:`${Ln(t,n)}.direction`,label:`${c} turns`,value:l.direction,options:n===0?[["up","↑ up"],["dow\
+n","↓ down"]]:B0,change:p=>o(io(e,t,n,{direction:p==="down"?"down":"up"}))})}
+    ${U0(e,t,n,s,o)}`}function U0(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],l=`${Ln(t,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?u:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${Jf(oo(n))}: </span
+      <span class="unseen">${Yf(ro(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":u}
     </summary>
     ${r[n].kind==="bend"?A({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
-radius,wrong:I(s,l),change:d=>o(ao(e,t,n,{radius:d}))}):u}
-    ${c?X({name:`${An(t,n)}.kind`,label:"Kind",value:r[n].kind,options:li,change:d=>o(ao(e,t,n,{kind:d}))}):u}
-  </details>`}function U0(e){let t=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of e.
+radius,wrong:I(s,l),change:d=>o(io(e,t,n,{radius:d}))}):u}
+    ${c?X({name:`${Ln(t,n)}.kind`,label:"Kind",value:r[n].kind,options:di,change:d=>o(io(e,t,n,{kind:d}))}):u}
+  </details>`}function V0(e){let t=[34,22,16,12,10,8],n=[[8,56],[56,56]],s=0;for(let[o,{angle:a,direction:r,kind:l}]of e.
 entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-c;let[d,p]=n[n.length-1];n.push(
 [d+t[o]*Math.cos(s),p-t[o]*Math.sin(s)])}return i`<svg class="chain-sketch" viewBox="0 0 110 70" aria-hidden="true">
     <path class="sheet-line" d="M${n.map(o=>o.join(" ")).join("L")}" />
@@ -2392,12 +2392,12 @@ entries()){let c=(180-(l==="bend"?Number(a)||90:12))*Math.PI/180;s+=r==="up"?c:-
     ${n.slice(2).map(([o,a],r)=>v`<circle class="badge" cx=${(o+n[r+1][0])/2} cy=${(a+n[r+1][1])/2} r="9.5"/>
           <text class="badge-number" x=${(o+n[r+1][0])/2} y=${(a+n[r+1][1])/2}
             text-anchor="middle" dominant-baseline="central">${r+1}</text>`)}
-  </svg>`}function V0({box:e,unit:t},n,s){return i`<div class="corner-grid">
-      ${z0(e)}
+  </svg>`}function G0({box:e,unit:t},n,s){return i`<div class="corner-grid">
+      ${q0(e)}
       <div>
-        ${Q({name:"box.corner",label:"Walls at the corner",value:e.corner,options:C0,change:o=>s({...e,corner:o===
+        ${Q({name:"box.corner",label:"Walls at the corner",value:e.corner,options:R0,change:o=>s({...e,corner:o===
 "open"?"open":"closed"})})}
-        ${Q({name:"box.relief",label:"Relief",value:e.relief,options:P0,change:o=>s({...e,relief:o})})}
+        ${Q({name:"box.relief",label:"Relief",value:e.relief,options:C0,change:o=>s({...e,relief:o})})}
       </div>
     </div>
     <div class="fields">
@@ -2406,24 +2406,24 @@ f, side",unit:t,hint:"Empty: by radius and thickness.",value:e.reliefSize,wrong:
 {...e,reliefSize:o})})}
       ${e.corner==="open"?u:A({next:!0,name:"box.gap_mm",label:"Gap between the walls",unit:t,hint:"Empty: by \
 thickness.",value:e.gap,wrong:I(n,"box.gap_mm"),change:o=>s({...e,gap:o})})}
-    </div>`}function z0({corner:e,relief:t}){let[n,s]=e==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
+    </div>`}function q0({corner:e,relief:t}){let[n,s]=e==="closed"?[18,8]:[0,0];return i`<svg class="corner-sketch" viewBox="0 0 112 92" aria-hidden="true">
     <path
       class="flat-sheet"
-      d="M110 4L${50-s} 4L${50-s} 20L50 20${G0[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
+      d="M110 4L${50-s} 4L${50-s} 20L50 20${z0[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var N0,P0,C0,Kf,R0,I0,Jf,G0,Yf=m(()=>{y();pa();ms();Ln();G();nt();et();N0=[["tray","Tray","M10 14V44\
+  </svg>`}var P0,C0,R0,Zf,B0,W0,Yf,z0,Xf=m(()=>{y();ha();$s();En();z();st();et();P0=[["tray","Tray","M10 14V44\
 H86V14"],["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channe\
-l","Two sides","M10 14V44H86V14M18 36H30M66 36H78"]],P0=[["round","Round"],["square","Square"],["none","None"]],
-C0=[["closed","Closed"],["open","Open"]],Kf=[["left-right","Left and right"],["front-back","Front and back"]],
-R0=[["up","↑ in"],["down","↓ out"]];I0=(e,t)=>gf(e)?Q({name:"box.first_pair",label:"Bent first; the others\
- go between them",value:e.firstPair??Kf[0][0],options:Kf,change:n=>t({...e,firstPair:n==="front-back"?n:"left-\
-right"})}):u;Jf=e=>e[0].toUpperCase()+e.slice(1);G0={none:"L50 40L30 40",square:"L58 20L58 48L30 48",round:"L5\
-0 31A9 9 0 1 1 41 40L30 40"}});function Qf(e,t){return i`<details class="convention" data-test="convention">
+l","Two sides","M10 14V44H86V14M18 36H30M66 36H78"]],C0=[["round","Round"],["square","Square"],["none","None"]],
+R0=[["closed","Closed"],["open","Open"]],Zf=[["left-right","Left and right"],["front-back","Front and back"]],
+B0=[["up","↑ in"],["down","↓ out"]];W0=(e,t)=>$f(e)?Q({name:"box.first_pair",label:"Bent first; the others\
+ go between them",value:e.firstPair??Zf[0][0],options:Zf,change:n=>t({...e,firstPair:n==="front-back"?n:"left-\
+right"})}):u;Yf=e=>e[0].toUpperCase()+e.slice(1);z0={none:"L50 40L30 40",square:"L58 20L58 48L30 48",round:"L5\
+0 31A9 9 0 1 1 41 40L30 40"}});function eg(e,t){return i`<details class="convention" data-test="convention">
     <summary>
-      <span>Flats are measured: <b>${Xf[e.dimension].title.toLowerCase()}</b></span>
+      <span>Flats are measured: <b>${Qf[e.dimension].title.toLowerCase()}</b></span>
     </summary>
     <div role="radiogroup" aria-label="How flats are measured">
-      ${Object.entries(Xf).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
+      ${Object.entries(Qf).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
             <input
               type="radio"
               name="dimension"
@@ -2433,15 +2433,15 @@ right"})}):u;Jf=e=>e[0].toUpperCase()+e.slice(1);G0={none:"L50 40L30 40",square:
               @change=${()=>t({...e,dimension:n})} />
             <svg viewBox="0 0 64 38" aria-hidden="true">
               <g class="sheet-line">
-                ${n==="inside"?v`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:q0(n)}
+                ${n==="inside"?v`<path d="M17 2V12a6 6 0 0 0 6 6H60"/>`:K0(n)}
               </g>
               <g class="measure-line">${a}</g>
             </svg>
             <span><b>${s}</b> ${o}</span>
           </label>`)}
     </div>
-  </details>`}function q0(e){return e==="din6935"?v`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:v`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
-function eg(e,t,n){let s=(o,a)=>n({...e,holes:e.holes.with(o,{...e.holes[o],...a})});return i`<details class="holes">
+  </details>`}function K0(e){return e==="din6935"?v`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:v`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
+function tg(e,t,n){let s=(o,a)=>n({...e,holes:e.holes.with(o,{...e.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${e.holes.length?`: ${e.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${e.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
@@ -2470,7 +2470,7 @@ t,`${r}.position_mm`),change:l=>s(a,{position:l})})}
 .flat`})}>
       + Hole
     </button>
-  </details>`}function tg(e,t,n,s){let o=e.box?hs(e.box):[],a=e.order??t??e.bends.map((l,c)=>c+1),r=(l,c)=>s({
+  </details>`}function ng(e,t,n,s){let o=e.box?gs(e.box):[],a=e.order??t??e.bends.map((l,c)=>c+1),r=(l,c)=>s({
 ...e,order:a.toSpliced(l,1).toSpliced(c,0,a[l])},{focus:`order-${a[l]}-${c<l?"earlier":"later"}`});return i`<details class="order">
     <summary>
       <span
@@ -2479,7 +2479,7 @@ t,`${r}.position_mm`),change:l=>s(a,{position:l})})}
       >
     </summary>
     ${A({next:!0,name:"order",label:"Bend numbers, first to last",hint:"Empty: the planner chooses.",value:e.order?.
-join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...e,order:gi(l)})})}
+join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...e,order:bi(l)})})}
     <ol class="order-rows">
       ${a.map((l,c)=>i`<li>
             <span>Bend ${l}${o[l-1]?`: ${o[l-1]}`:""}</span>
@@ -2510,25 +2510,25 @@ join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...e,order:gi(l)})})}
             @click=${()=>s({...e,order:null})}>
             Let the planner choose
           </button>`:u}
-  </details>`}function ng(e,t,n){return X({name:"grain",label:"Rolling direction against the bend lines",value:e.
+  </details>`}function sg(e,t,n){return X({name:"grain",label:"Rolling direction against the bend lines",value:e.
 grain,wrong:I(t,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...e,grain:s})})}var Xf,sg=m(()=>{y();$n();ms();Ln();G();et();Xf={din6935:{title:"\
+s along the grain"]],change:s=>n({...e,grain:s})})}var Qf,og=m(()=>{y();bn();$s();En();z();et();Qf={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:v`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:v`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:v`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var og,ag=m(()=>{y();Il();Wl();og=er(class extends Cs{constructor(){super(...arguments),this.key=u}render(e,t){
-return this.key=e,t}update(e,[t,n]){return t!==this.key&&(tr(e),this.key=t),n}})});function rg(e,t,n){let s=e.bends.length>=zc;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:v`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var ag,rg=m(()=>{y();Dl();Fl();ag=nr(class extends Bs{constructor(){super(...arguments),this.key=u}render(e,t){
+return this.key=e,t}update(e,[t,n]){return t!==this.key&&(sr(e),this.key=t),n}})});function ig(e,t,n){let s=e.bends.length>=Kc;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
         data-test="add-left"
         ?disabled=${s}
-        @click=${()=>n(Zc(e,"left"),{focus:"flats_mm.0"})}>
+        @click=${()=>n(Yc(e,"left"),{focus:"flats_mm.0"})}>
         + Bend at the left end
       </button>
     </div>
     <ol class="section-rows" data-test="section-rows">
-      ${e.flats.map((o,a)=>i`${Z0(e,a,t,n)}${a<e.bends.length?J0(e,a,t,n):u}`)}
+      ${e.flats.map((o,a)=>i`${J0(e,a,t,n)}${a<e.bends.length?Y0(e,a,t,n):u}`)}
     </ol>
     <div class="add-bend">
       <button
@@ -2536,28 +2536,28 @@ return this.key=e,t}update(e,[t,n]){return t!==this.key&&(tr(e),this.key=t),n}})
         class="button"
         data-test="add-right"
         ?disabled=${s}
-        @click=${()=>n(Zc(e,"right"),{focus:`flats_mm.${e.flats.length}`})}>
+        @click=${()=>n(Yc(e,"right"),{focus:`flats_mm.${e.flats.length}`})}>
         + Bend at the right end
       </button>
     </div>
-    ${s?i`<p class="hint">A part has at most ${zc} bends.</p>`:u}`}function Z0(e,t,n,s){let o=`flats_mm.${t}`;
+    ${s?i`<p class="hint">A part has at most ${Kc} bends.</p>`:u}`}function J0(e,t,n,s){let o=`flats_mm.${t}`;
 return i`<li class="flat-row">
-    ${A({next:!0,name:o,label:`Flat ${t+1}`,value:e.flats[t],wrong:I(n,o),change:a=>s(Ef(e,t,a))})}
-  </li>`}function J0(e,t,n,s){let o=e.bends[t],a=`bends.${t}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
+    ${A({next:!0,name:o,label:`Flat ${t+1}`,value:e.flats[t],wrong:I(n,o),change:a=>s(Nf(e,t,a))})}
+  </li>`}function Y0(e,t,n,s){let o=e.bends[t],a=`bends.${t}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([d])=>d===a||d===`${a}.kind`||d===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${t+1}>
     <span class="badge-mark" aria-hidden="true">${t+1}</span>
     <div class="bend-main">
       ${r?i`<p class="hem-word">${o.kind==="closed_hem"?"Closed hem":"Open hem"}</p>`:A({next:!0,name:l,label:`\
-Bend ${t+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:I(n,l),change:d=>s(fs(e,t,{angle:d}))})}
-      ${Q({name:`${a}.direction`,label:`Bend ${t+1} turns`,value:o.direction,options:K0,change:d=>s(fs(e,t,{direction:d===
+Bend ${t+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:I(n,l),change:d=>s(bs(e,t,{angle:d}))})}
+      ${Q({name:`${a}.direction`,label:`Bend ${t+1} turns`,value:o.direction,options:Z0,change:d=>s(bs(e,t,{direction:d===
 "down"?"down":"up"}))})}
     </div>
     ${Object.values(c).flat().map(d=>i`<p class="wrong" data-test="wrong-${a}">${d}</p>`)}
-    ${o.kind==="open_hem"?Y0(e,t,n,s):u}
-    ${og(t,X0(e,t,n,s))}
-  </li>`}function Y0(e,t,n,s){let o=`bends.${t}.hem_gap_mm`;return A({next:!0,name:o,label:"Clear gap inside",
-unit:e.unit,value:e.bends[t].gap,wrong:I(n,o),change:a=>s(fs(e,t,{gap:a}))})}function X0(e,t,n,s){let o=e.bends[t],
+    ${o.kind==="open_hem"?X0(e,t,n,s):u}
+    ${ag(t,Q0(e,t,n,s))}
+  </li>`}function X0(e,t,n,s){let o=`bends.${t}.hem_gap_mm`;return A({next:!0,name:o,label:"Clear gap inside",
+unit:e.unit,value:e.bends[t].gap,wrong:I(n,o),change:a=>s(bs(e,t,{gap:a}))})}function Q0(e,t,n,s){let o=e.bends[t],
 a=`bends.${t}.inside_radius_mm`,r=[o.radius&&`Radius ${o.radius}`,en(o)].filter(Boolean).join(", ");return i`${r?
 i`<p class="hint bend-wanted">${r}</p>`:u}
     <details class="bend-more">
@@ -2566,21 +2566,21 @@ i`<p class="hint bend-wanted">${r}</p>`:u}
         ><span class="bend-more-words">Radius, tools, kind, remove</span>
       </summary>
       ${o.kind==="bend"?A({next:!0,name:a,label:"Inside radius wanted",unit:e.unit,hint:"Empty: what the tools\
- give.",value:o.radius,wrong:I(n,a),change:l=>s(fs(e,t,{radius:l}))}):u}
-      ${uc(`bends.${t}`,o,n,l=>s(fs(e,t,l)))}
-      ${Cf(e,t)||o.kind!=="bend"?X({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:li,change:l=>s(fs(
+ give.",value:o.radius,wrong:I(n,a),change:l=>s(bs(e,t,{radius:l}))}):u}
+      ${hc(`bends.${t}`,o,n,l=>s(bs(e,t,l)))}
+      ${Rf(e,t)||o.kind!=="bend"?X({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:di,change:l=>s(bs(
 e,t,{kind:l}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
       <button
         type="button"
         class="button wide"
         data-test="remove-bend-${t+1}"
         ?disabled=${e.bends.length<2}
-        @click=${()=>s(Nf(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
+        @click=${()=>s(Pf(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
         Remove bend ${t+1} and flat ${t+2}
       </button>
-    </details>`}var K0,ig=m(()=>{y();ag();pa();Ln();G();as();rs();et();K0=[["up","↑ up"],["down","↓ down"]]});function cg(e,t,n){let s=e.wishes??ha(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?hs(e.box).map((c,d)=>[String(
-d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?bf(e.box).map(c=>c[0].toUpperCase()+
-c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=ro(s);return i`<details class="order-limits" data-test="order-limits">
+    </details>`}var Z0,lg=m(()=>{y();rg();ha();En();z();ls();cs();et();Z0=[["up","↑ up"],["down","↓ down"]]});function dg(e,t,n){let s=e.wishes??ma(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?gs(e.box).map((c,d)=>[String(
+d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?wf(e.box).map(c=>c[0].toUpperCase()+
+c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=lo(s);return i`<details class="order-limits" data-test="order-limits">
     <summary>
       <span>Limits on the order: <b>${l||"none"}</b></span>
     </summary>
@@ -2590,21 +2590,21 @@ rst"),change:c=>o({first:c})})}
       ${X({name:"wishes.last",label:"Bend last",value:s.last,options:[["","Any"],...a],wrong:I(t,"wishes.last"),
 change:c=>o({last:c})})}
     </div>
-    ${bi("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
-    ${bi("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
-    ${bi("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
+    ${yi("wishes.no_turn_over","Never turn it over",s.no_turn_over,c=>o({no_turn_over:c}))}
+    ${yi("wishes.no_turn_end","Never turn it end for end",s.no_turn_end,c=>o({no_turn_end:c}))}
+    ${yi("wishes.one_set_up","One set-up: no change of tools",s.one_set_up,c=>o({one_set_up:c}))}
     <fieldset class="tick-flats" id="wishes.critical_flats" tabindex="-1">
       <legend>Flats to gauge directly</legend>
       <p class="hint">Their length comes straight from the gauge, where an order allows it.</p>
       <div>
-        ${r.map((c,d)=>bi(`wishes.flat-${d+1}`,c,s.critical_flats.includes(d+1),p=>o({critical_flats:Q0(s.critical_flats,
+        ${r.map((c,d)=>yi(`wishes.flat-${d+1}`,c,s.critical_flats.includes(d+1),p=>o({critical_flats:ex(s.critical_flats,
 d+1,p)})))}
       </div>
       ${I(t,"wishes.critical_flats").map(c=>i`<span class="wrong">${c}</span>`)}
     </fieldset>
     ${A({next:!0,name:"wishes.margin_mm",label:"Clearance wanted between part and tools",unit:e.unit,hint:"Emp\
-ty: the usual.",placeholder:Z(jc),value:s.margin,wrong:I(t,"wishes.margin_mm"),change:c=>o({margin:c})})}
-  </details>`}function bi(e,t,n,s){return i`<label class="tick"
+ty: the usual.",placeholder:J(Vc),value:s.margin,wrong:I(t,"wishes.margin_mm"),change:c=>o({margin:c})})}
+  </details>`}function yi(e,t,n,s){return i`<label class="tick"
     ><input
       type="checkbox"
       name=${e}
@@ -2613,30 +2613,30 @@ ty: the usual.",placeholder:Z(jc),value:s.margin,wrong:I(t,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${t}</span
     ></label
-  >`}var ed,lg,Q0,dg=m(()=>{y();$n();ms();L();ma();G();et();ed=["wishes.first","wishes.last","wishes.critical_\
-flats","wishes.margin_mm"],lg={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};Q0=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function pg(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
+  >`}var nd,cg,ex,ug=m(()=>{y();bn();$s();L();fa();z();et();nd=["wishes.first","wishes.last","wishes.critical_\
+flats","wishes.margin_mm"],cg={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
+Clearance wanted"};ex=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function hg(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
 []:[[e.metal,e.metal?`${e.metal} (not in the shop)`:"Choose"]],...t.map(({code:p,name:h})=>[p,h])],{box:d}=e;return i`${Q(
 {name:"shape",label:"What it is",value:d?"box":"section",options:[["section","Section"],["box","Box or tray"]],
-change:p=>r(mi(e,p==="box"))})}
+change:p=>r(gi(e,p==="box"))})}
     ${A({next:!0,name:"title",label:"Name of the part",value:e.title,wrong:I(a,"title"),change:p=>r({...e,title:p})})}
     ${X({name:"metal",label:"Metal",value:e.metal,options:c,wrong:I(a,"metal"),change:p=>r({...e,metal:p})})}
     <div class="fields">
-      ${A({next:!0,name:"thickness_mm",label:"Thickness",unit:e.unit,placeholder:"3 or 16 ga",hint:s?nx(s,e.thickness):
+      ${A({next:!0,name:"thickness_mm",label:"Thickness",unit:e.unit,placeholder:"3 or 16 ga",hint:s?sx(s,e.thickness):
 "",value:e.thickness,wrong:I(a,"thickness_mm"),change:p=>r({...e,thickness:p})})}
       ${d?u:A({next:!0,name:"bend_length_mm",label:"Bend length",unit:e.unit,value:e.length,wrong:I(a,"bend_le\
 ngth_mm"),change:p=>r({...e,length:p})})}
     </div>
-    ${d?i`${Zf({...e,box:d},a,r)} `:i`<h2>Section, left to right <small>${e.unit}, °</small></h2>
-            ${rg(e,a,r)}`}
-    ${oe(i`More, if it matters <span class="fold-now">${ex(e)}</span>`,tx(e,{crib:n,plan:s,errors:a,change:r}),
+    ${d?i`${Jf({...e,box:d},a,r)} `:i`<h2>Section, left to right <small>${e.unit}, °</small></h2>
+            ${ig(e,a,r)}`}
+    ${oe(i`More, if it matters <span class="fold-now">${tx(e)}</span>`,nx(e,{crib:n,plan:s,errors:a,change:r}),
 {test:"more-fold"})}
     ${o?A({next:!0,name:"reason",label:"Why this change, for the history",value:e.reason??"",wrong:I(a,"reason"),
-change:p=>r({...e,reason:p})}):u}`}function tx(e,{crib:t,plan:n,errors:s,change:o}){let a=n?.order?.sequence;return i`${Qf(
+change:p=>r({...e,reason:p})}):u}`}function nx(e,{crib:t,plan:n,errors:s,change:o}){let a=n?.order?.sequence;return i`${eg(
 e,o)}
-    ${e.box?u:i`${ng(e,s,o)} ${eg(e,s,o)}`}
-    ${e.box&&!n&&!e.order?u:tg(e,a,s,o)}
-    ${cg(e,s,o)} ${Ah(e,t,s,o)}
+    ${e.box?u:i`${sg(e,s,o)} ${tg(e,s,o)}`}
+    ${e.box&&!n&&!e.order?u:ng(e,a,s,o)}
+    ${dg(e,s,o)} ${Lh(e,t,s,o)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -2646,63 +2646,63 @@ e,o)}
         rows="2"
         .value=${Ae(e.note)}
         @input=${r=>o({...e,note:r.target.value})}></textarea>
-    </div>`}function nx({part:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(w(e.thickness_mm,{digits:2})),
-t??""].filter(Boolean).join(", ")}function td(e){return e.box?["title","metal","thickness_mm",...no(e.box).map(
-([t])=>t),"box.relief_mm","box.gap_mm","order",...ed,...dc,"note","reason"]:["title","metal","thickness_mm","b\
+    </div>`}function sx({part:e,thickness_gauge:t},n){return[/^[\d.,\s]+$/.test(n)?"":$(w(e.thickness_mm,{digits:2})),
+t??""].filter(Boolean).join(", ")}function sd(e){return e.box?["title","metal","thickness_mm",...oo(e.box).map(
+([t])=>t),"box.relief_mm","box.gap_mm","order",...nd,...pc,"note","reason"]:["title","metal","thickness_mm","b\
 end_length_mm",...e.flats.map((t,n)=>`flats_mm.${n}`),...e.bends.flatMap((t,n)=>[`bends.${n}.included_angle_de\
 g`,`bends.${n}.inside_radius_mm`,...t.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:[],`bends.${n}.die`,`bends.${n}\
 .punch`]),...e.holes.flatMap((t,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,`holes.${n}.diameter_mm`]),"gr\
-ain","order",...ed,...dc,"note","reason"]}function wi(e){if(e.startsWith("box"))return vf(e);let[t,n,s]=e.split(
-".");return t==="tools"?n==="die"?"Die":"Punch":t==="wishes"?lg[n]??"Limits on the order":n===void 0?ug[t]??t:
-`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[t]??t} ${Number(n)+1}${s?`, ${ug[s]??s}`:""}`}function hg(e){let t=e.
+ain","order",...nd,...pc,"note","reason"]}function _i(e){if(e.startsWith("box"))return kf(e);let[t,n,s]=e.split(
+".");return t==="tools"?n==="die"?"Die":"Punch":t==="wishes"?cg[n]??"Limits on the order":n===void 0?pg[t]??t:
+`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[t]??t} ${Number(n)+1}${s?`, ${pg[s]??s}`:""}`}function mg(e){let t=e.
 target;if(e.key!=="Enter"||!(t instanceof HTMLInputElement))return;e.preventDefault();let n=[...t.form.querySelectorAll(
 "input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(t)+1).find(o=>o.checkVisibility());s instanceof
-HTMLElement&&s.focus()}var ex,ug,nd=m(()=>{y();$n();L();Ln();ms();Yf();G();nt();sg();rs();ig();ma();as();dg();
-et();ex=e=>[e.dimension!=="din6935"&&"how flats are measured",e.grain&&"rolling direction",e.holes.length>0&&"\
-holes",e.order&&"order",ro(e.wishes)&&"limits",en(e.tools)&&"tools",e.note&&"note"].filter(Boolean).join(", ");
-ug={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
+HTMLElement&&s.focus()}var tx,pg,od=m(()=>{y();bn();L();En();$s();Xf();z();st();og();cs();lg();fa();ls();ug();
+et();tx=e=>[e.dimension!=="din6935"&&"how flats are measured",e.grain&&"rolling direction",e.holes.length>0&&"\
+holes",e.order&&"order",lo(e.wishes)&&"limits",en(e.tools)&&"tools",e.note&&"note"].filter(Boolean).join(", ");
+pg={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
-place",diameter_mm:"size",die:"die",punch:"punch"}});function mg({dimensions:e=[]}){let t=e.filter(({error_mm:a})=>a!==null);if(!t.length)return u;let{basis:n,basis_said:s}=t[0],
+place",diameter_mm:"size",die:"die",punch:"punch"}});function fg({dimensions:e=[]}){let t=e.filter(({error_mm:a})=>a!==null);if(!t.length)return u;let{basis:n,basis_said:s}=t[0],
 o=je({...s,words:n});return i`<h3>Expected tolerance of each flange</h3>
     <ul class="order-list sizes" data-test="sizes">
-      ${t.map(ox)}
+      ${t.map(ax)}
     </ul>
-    ${o?i`<p class="hint" data-test="sizes-basis">${o}</p>`:u}`}function ox({flat:e,flat_name:t=`flat ${e}`,wanted_mm:n,
+    ${o?i`<p class="hint" data-test="sizes-basis">${o}</p>`:u}`}function ax({flat:e,flat_name:t=`flat ${e}`,wanted_mm:n,
 error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${e}>
     <b>${t[0].toUpperCase()}${t.slice(1)}</b> ${$(w(n))}
-    <b>± ${$(sx(Number(s)))}</b>, from step
+    <b>± ${$(ox(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:u}.
-  </li>`}var sx,fg=m(()=>{y();L();V();sx=e=>N()==="in"?{text:te(e/Se,3),unit:"in"}:w(e,{digits:2})});function yi(e,t){if(!$s(e))return u;let{order:n}=e,[s,o]=ax(e),a=!!e.part?.order?.length,r=a?t.free():u,l=n.sequence.
+  </li>`}var ox,gg=m(()=>{y();L();G();ox=e=>N()==="in"?{text:te(e/Se,3),unit:"in"}:w(e,{digits:2})});function vi(e,t){if(!ys(e))return u;let{order:n}=e,[s,o]=rx(e),a=!!e.part?.order?.length,r=a?t.free():u,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
-      ${k(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
+      ${S(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
     </p>
     ${l>1?i`<p class="order-run">
-            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${gg(n.sequence)}
+            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${$g(n.sequence)}
           </p>`:u}
-    ${rx(n.blocked??[])} ${ix(n.remedies??[])} ${lx(n.wishes)}
+    ${ix(n.blocked??[])} ${lx(n.remedies??[])} ${cx(n.wishes)}
     ${r===u?u:i`<div class="buttons">${r}</div>`}
-    ${cx(n.alternatives,t)}
-    ${oe("Where the tools stand, and flange tolerances",i`${Bm(e)} ${mg(e)}`,{test:"stations-fold"})}
-  </div>`}function ax({order:e,checks:t}){let n=s=>t.some(o=>o.code===s);return e.proven?["ok","Clear on paper"]:
+    ${dx(n.alternatives,t)}
+    ${oe("Where the tools stand, and flange tolerances",i`${Im(e)} ${fg(e)}`,{test:"stations-fold"})}
+  </div>`}function rx({order:e,checks:t}){let n=s=>t.some(o=>o.code===s);return e.proven?["ok","Clear on paper"]:
 n("clearance-assumed")&&!n("no-order")?["unknown","Sizes assumed"]:n("no-order")?["stop","No order"]:t.some(({
 level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the way"]:n("order-not-found")?["caution","Non\
-e found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution","Not fully checked"]}function gg(e){
+e found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution","Not fully checked"]}function $g(e){
 return i`<span class="run" role="img" aria-label="bends ${e.join(", ")}"
     >${e.map(t=>i`<span class="badge-mark" aria-hidden="true">${t}</span>`)}</span
-  >`}function rx(e){return e.length?i`<h3>What is in the way</h3>
+  >`}function ix(e){return e.length?i`<h3>What is in the way</h3>
     <ul class="order-list" data-test="blocked">
       ${e.map(({bend:t,words:n})=>i`<li><b>Bend ${t}</b> ${n}</li>`)}
-    </ul>`:u}function ix(e){return e.length?i`<h3>What would help</h3>
+    </ul>`:u}function lx(e){return e.length?i`<h3>What would help</h3>
     <ul class="order-list" data-test="remedies">
       ${e.map(t=>i`<li>${Me(t)}</li>`)}
-    </ul>`:u}function lx(e){return e.length?i`<h3>What each limit costs</h3>
+    </ul>`:u}function cx(e){return e.length?i`<h3>What each limit costs</h3>
     <ul class="order-list" data-test="limit-costs">
       ${e.map(t=>i`<li data-limit=${t.wish}>${je(t)}</li>`)}
-    </ul>`:u}function cx(e,{use:t}){return e.length?oe("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
-      ${e.map(({sequence:n,words:s})=>i`<li>${gg(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
-    </ul>`,{test:"others-fold"}):u}var $s,$g,bg,_i=m(()=>{y();V();nt();pe();fg();Zr();$s=({order:e})=>Array.isArray(
-e?.wishes)&&Array.isArray(e?.alternatives);$g=e=>({use:t=>i`<button
+    </ul>`:u}function dx(e,{use:t}){return e.length?oe("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
+      ${e.map(({sequence:n,words:s})=>i`<li>${$g(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
+    </ul>`,{test:"others-fold"}):u}var ys,bg,wg,ki=m(()=>{y();G();st();pe();gg();Yr();ys=({order:e})=>Array.isArray(
+e?.wishes)&&Array.isArray(e?.alternatives);bg=e=>({use:t=>i`<button
       type="button"
       class="button use-order"
       data-test="use-order"
@@ -2712,40 +2712,40 @@ e?.wishes)&&Array.isArray(e?.alternatives);$g=e=>({use:t=>i`<button
     </button>`,free:()=>i`<button type="button" class="button use-order" data-test="let-it-choose" @click=${()=>e(
 null)}>
       Let it choose
-    </button>`}),bg=e=>({use:t=>C("cards.revise",i`<a
+    </button>`}),wg=e=>({use:t=>R("cards.revise",i`<a
         class="button use-order"
         data-test="use-order"
         aria-label="Use this order: ${t.join(", ")}"
         href="/part?from=${e}&order=${t.join("-")}"
         >Use this order</a
-      >`),free:()=>C("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${e}&order=free"
+      >`),free:()=>R("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${e}&order=free"
         >Let it choose</a
-      >`)})});function wg(e,{save:t,order:n}){return i`${Lr(e.checks)}
+      >`)})});function yg(e,{save:t,order:n}){return i`${Nr(e.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
-        <div>${Vr(e.blank)}${xn()?gs(e.blank,{pixels:560}):u}</div>
+        <div>${zr(e.blank)}${Sn()?ws(e.blank,{pixels:560}):u}</div>
         <div>
-          ${oe("Bend lines and drawings",dx(e.blank,t),{test:"bend-lines-fold"})}
+          ${oe("Bend lines and drawings",ux(e.blank,t),{test:"bend-lines-fold"})}
         </div>
       </div>
     </section>
-    ${$s(e)?i`<section>
+    ${ys(e)?i`<section>
             <h2>Order</h2>
-            ${yi(e,n)}
+            ${vi(e,n)}
           </section>`:u}
     <section>
       <h2>Fetch</h2>
-      ${Xs(e.tools,e.steps.length,e.steps)}
+      ${eo(e.tools,e.steps.length,e.steps)}
     </section>
     <section>
       <h2>Steps</h2>
-      ${e.order&&!$s(e)?i`<p data-test="order-words">${e.order.words}</p>`:u}
-      <div class="step-drawings">${e.steps.map(s=>ux(s,e.part.thickness_mm))}</div>
-      ${oe("All settings in a table",Gr(e),{test:"steps-fold"})}
+      ${e.order&&!ys(e)?i`<p data-test="order-words">${e.order.words}</p>`:u}
+      <div class="step-drawings">${e.steps.map(s=>px(s,e.part.thickness_mm))}</div>
+      ${oe("All settings in a table",qr(e),{test:"steps-fold"})}
     </section>
-    ${Vs(e.checks)} ${Tn(e.checks)}`}function dx(e,t){return i`${xn()?u:gs(e,{pixels:innerWidth-24})} ${Nm(e)}
-    ${px(e.bend_lines)}
+    ${zs(e.checks)} ${Mn(e.checks)}`}function ux(e,t){return i`${Sn()?u:ws(e,{pixels:innerWidth-24})} ${Pm(e)}
+    ${hx(e.bend_lines)}
     <div class="buttons">
       <button type="button" class="button" data-test="blank-svg" @click=${()=>t("svg")}>
         Drawing as SVG
@@ -2753,9 +2753,9 @@ null)}>
       <button type="button" class="button" data-test="blank-dxf" @click=${()=>t("dxf")}>
         Drawing as DXF
       </button>
-    </div>`}function ux(e,t){let n=ct(e,e)?e.set_angle_deg:null,s=[$(M(n)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],
-o=i`${e.number}. ${It(e)} <span class="step-set">${s.join(", ")}</span>`;return oe(o,hx(e,t),{test:"step-fold"})}
-function px(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?u:i`<details data-test="other-allowances">
+    </div>`}function px(e,t){let n=ct(e,e)?e.set_angle_deg:null,s=[$(M(n)),`X ${w(e.gauge_x_mm,{digits:1}).text}`],
+o=i`${e.number}. ${It(e)} <span class="step-set">${s.join(", ")}</span>`;return oe(o,mx(e,t),{test:"step-fold"})}
+function hx(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?u:i`<details data-test="other-allowances">
     <summary>
       Other sources differ on
       ${t.length===1?`bend ${t[0].bend}`:`${t.length} bends`}
@@ -2764,44 +2764,44 @@ function px(e){let t=e.filter(n=>n.opinions?.length);return t.length===0?u:i`<de
           <b>Bend ${n.bend}:</b>
           ${n.opinions.map(s=>`${s.name} ${$(w(s.bend_allowance_mm,{digits:2}))}`).join("; ")}.
         </p>`)}
-  </details>`}function hx(e,t){if(!e.drawing)return u;let n=w(e.gauge_x_mm,{digits:2}),s=Ar(e,{set_angle_deg:e.
+  </details>`}function mx(e,t){if(!e.drawing)return u;let n=w(e.gauge_x_mm,{digits:2}),s=Er(e,{set_angle_deg:e.
 set_angle_deg,firstHit:e.first_hit??null}),o=$(M(s)),a={close:!1,opening:e.v_opening_mm??8*t,gauge:n.text,angle:s,
-near:ds(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.number}>
+near:hs(e)?.near??null};return i`<figure class="step-drawing" data-step=${e.number}>
     <figcaption>
-      ${Lc(e)} ${Gs(e)}
-      <small data-test="origins">${ia(e.origin)}</small>
+      ${Nc(e)} ${qs(e)}
+      <small data-test="origins">${la(e.origin)}</small>
       ${e.motion?i`<span class="near-words ${e.clearance?.hits?.length?"hit":""}" data-test="near-words"
-              >${Ys(e)}</span
+              >${Qs(e)}</span
             >`:u}
     </figcaption>
     <div class="poses">
       ${Ct(e.drawing,{...a,pose:"before",words:`Step ${e.number} before the bend: the sheet on the die, gauge \
 at ${$(n)}.`})}
-      ${mx(e,a)}
+      ${fx(e,a)}
       ${Ct(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
     </div>
-  </figure>`}function mx(e,t){let n=ds(e);return n?Ct(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${e.number}. ${Ys(e)}`}):u}var yg=m(()=>{y();En();oa();vn();L();os();aa();nt();_i();rs();Pr();on();Mn()});function _g({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+  </figure>`}function fx(e,t){let n=hs(e);return n?Ct(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
+Step ${e.number}. ${Qs(e)}`}):u}var _g=m(()=>{y();Nn();aa();kn();L();is();ra();st();ki();cs();Rr();on();On()});function vg({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${e&&o?"stale":""} ${a===u?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
     ${e?.section?mt(e,r?{pixels:innerWidth-56,tallest:200}:{pixels:Math.min(860,innerWidth-560),tallest:440}):
 u}
     ${a===u?i`<p class="picture-words" role="status" data-test="picture-words">
-            ${gx(e,t,n,s)}
+            ${$x(e,t,n,s)}
           </p>`:r?a:u}
-  </div>`}function fx(e){let[t]=Object.entries(e.errors);return t?Rl(wi(t[0]),t[1]):e.message}function gx(e,t,n,s){
+  </div>`}function gx(e){let[t]=Object.entries(e.errors);return t?Il(_i(t[0]),t[1]):e.message}function $x(e,t,n,s){
 if(s.length)return`Still to type: ${s.slice(0,4).map(([,l])=>l).join(", ")}${s.length>4?` and ${s.length-4} mo\
-re`:""}.`;if(t instanceof U)return"The shop's server does not answer. What you type stays on this device.";if(t instanceof
-E)return`Not right yet. ${fx(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
+re`:""}.`;if(t instanceof V)return"The shop's server does not answer. What you type stays on this device.";if(t instanceof
+E)return`Not right yet. ${gx(t)}`;if(t)return String(t);if(!e)return n?"Working it out…":"";let o=e.blank.outline?
 `Blank ${w(e.blank.length_mm,{digits:2}).text} × ${$(w(e.blank.width_mm,{digits:2}))}`:`Blank ${$(w(e.blank.length_mm,
-{digits:2}))}`,[a]=e.checks.filter(({level:r})=>r==="stop");return i`<span>${[o,...bx(e)].join(" · ")}</span>
-    ${e.worst==="ok"?u:k(e.worst)}
-    ${a?i`<span class="picture-stop">${Me(a)}</span>`:u}`}function bx({steps:e,order:t}){if(!e.length)return[];
+{digits:2}))}`,[a]=e.checks.filter(({level:r})=>r==="stop");return i`<span>${[o,...wx(e)].join(" · ")}</span>
+    ${e.worst==="ok"?u:S(e.worst)}
+    ${a?i`<span class="picture-stop">${Me(a)}</span>`:u}`}function wx({steps:e,order:t}){if(!e.length)return[];
 let n=["punch","die"].map(a=>[...new Set(e.map(r=>r[a]).filter(Boolean))]),s=e.reduce((a,r)=>(r.force_kn_high??
 0)>(a.force_kn_high??0)?r:a),o=t?.sequence??[];return[n.every(a=>a.length)?n.map(a=>a.join(", ")).join(" on "):
-"",s.force_kn_high?$(Ge(s)):"",o.length>1&&o.length<=$x?`order ${o.join(" ")}`:""].filter(Boolean)}var $x,vg=m(
-()=>{y();En();H();L();V();$t();nd();et();$x=8});function yx({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
+"",s.force_kn_high?$(Ge(s)):"",o.length>1&&o.length<=bx?`order ${o.join(" ")}`:""].filter(Boolean)}var bx,kg=m(
+()=>{y();Nn();j();L();G();$t();od();et();bx=8});function _x({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${t} value=${Math.min(e,t)} aria-label="Time used">
       ${Math.round(e)} s
@@ -2820,13 +2820,13 @@ let n=["punch","die"].map(a=>[...new Set(e.map(r=>r[a]).filter(Boolean))]),s=e.r
       </div>
       <div class="best">
         <dt>Best so far</dt>
-        <dd data-test="looking-best">${s?i`<b>${vx(s)}</b>`:"none yet"}</dd>
+        <dd data-test="looking-best">${s?i`<b>${kx(s)}</b>`:"none yet"}</dd>
       </div>
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
-  </section>`}function vx(e){return _x.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
-"no turning"}function xg({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?yx(t,s):n?kx({again:o,
-back:e?a:null}):u}function kx({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
+  </section>`}function kx(e){return vx.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
+"no turning"}function Sg({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?_x(t,s):n?xx({again:o,
+back:e?a:null}):u}function xx({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
       ${t?"Below stands the plan from before your last change.":u}
@@ -2837,57 +2837,57 @@ back:e?a:null}):u}function kx({again:e,back:t}){return i`<section class="looking
               Back to the part before
             </button>`:u}
     </div>
-  </section>`}var wx,kg,_x,xx,Sx,Sg,Tg=m(()=>{y();wx=.6,kg=({seconds:e})=>e>=wx;_x=[["turn_overs","turn-over",
+  </section>`}var yx,xg,vx,Sx,Tx,Tg,Mg=m(()=>{y();yx=.6,xg=({seconds:e})=>e>=yx;vx=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
-ide or tilt","slides or tilts"]];xx="Type the flats from the left end to the right, and between them how far e\
+ide or tilt","slides or tilts"]];Sx="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
-stand here as soon as the section is whole.",Sx="Choose what it is like, type the base and the walls, outside \
+stand here as soon as the section is whole.",Tx="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
- and right are bent first, then front and back between them.",Sg=e=>i`<div class="state how-to" data-test="how-to">
-    <strong>The plan comes here</strong> ${e?Sx:xx}
-  </div>`});var Og={};ie(Og,{show:()=>Tx});async function Tx(e){let t=Ps(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
+ and right are bent first, then front and back between them.",Tg=e=>i`<div class="state how-to" data-test="how-to">
+    <strong>The plan comes here</strong> ${e?Tx:Sx}
+  </div>`});var Ag={};ie(Ag,{show:()=>Mx});async function Mx(e){let t=Rs(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
 vise":"cards.create";e.title(t?`Edit ${B(t)}`:"New part"),e.render(Ce(t?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([he("metals",e.signal),he("dies",e.signal),
-he("punches",e.signal)]),r=t?"":Ps(e.query.get("copy")??"").slice(0,7),l=r?Wc(""):null,c=r?await Ox(r,e.signal):
-await Mx(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(c.form=mi(c.form,!0));let d={...c,plan:null,planned:null,
-progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,kept:!0},p=Qt(async(F,ge)=>(await au(
-"/plan",lo(F),{signal:ge,tell:h})).plan,({question:F,answer:ge,error:wt=null})=>{ge&&Object.assign(d,{plan:ge,
-planned:F}),Object.assign(d,{error:wt,busy:!1,progress:null,summary:d.summary&&wt!==null}),Ht()},e.signal,350);
-function h(F){kg(F)&&(d.progress=F,Ht())}function f(F=!1){let ge=Kc(d.form);if(!F&&ge===d.key&&!d.error)return Ht();
-Object.assign(d,{key:ge,busy:fi(d.form).length===0,progress:null,stopped:!1}),d.busy?p.ask(d.form,{now:F}):(p.
+he("punches",e.signal)]),r=t?"":Rs(e.query.get("copy")??"").slice(0,7),l=r?Fc(""):null,c=r?await Ax(r,e.signal):
+await Ox(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(c.form=gi(c.form,!0));let d={...c,plan:null,planned:null,
+progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,kept:!0},p=Qt(async(H,ge)=>(await ru(
+"/plan",uo(H),{signal:ge,tell:h})).plan,({question:H,answer:ge,error:wt=null})=>{ge&&Object.assign(d,{plan:ge,
+planned:H}),Object.assign(d,{error:wt,busy:!1,progress:null,summary:d.summary&&wt!==null}),Ht()},e.signal,350);
+function h(H){xg(H)&&(d.progress=H,Ht())}function f(H=!1){let ge=Jc(d.form);if(!H&&ge===d.key&&!d.error)return Ht();
+Object.assign(d,{key:ge,busy:$i(d.form).length===0,progress:null,stopped:!1}),d.busy?p.ask(d.form,{now:H}):(p.
 stop(),d.error=null),Ht()}let g={cancel(){p.stop(),Object.assign(d,{busy:!1,progress:null,stopped:!0,error:null}),
-Ht()},again:()=>f(!0),back(){if(!d.planned)return;let F=d.form;Object.assign(d,{form:d.planned,key:Kc(d.planned),
-stopped:!1}),d.kept=ii(t,{form:d.form,base:d.base,newCode:d.newCode}),Ht(),z("The part of this plan is in the \
-boxes again.",{label:"Put mine back",act:()=>b(F)})}};function b(F,{focus:ge,undo:wt}={}){let jt=d.form;d.form=
-F,d.kept=ii(t,{form:F,base:d.base,newCode:d.newCode}),f(),ge&&requestAnimationFrame(()=>zn(ge)),wt&&z(wt,{label:"\
-Put it back",act:()=>b(jt)})}function _(F){b({...d.form,order:F},{undo:F?`Order ${F.join(", ")} is yours now.`:
-"The planner chooses the order."})}function R(F){history.replaceState(history.state,"",t?`/part?from=${t}`:"/p\
-art"),_(gi(F))}async function J(F){let[ge]=fi(d.form);if(ge){d.summary=!0,Ht(),zn(ge[0]);return}Object.assign(
-d,{saving:!0,clash:null,taken:""}),Ht();try{let yt=await F();if("saved"in yt)return x(yt.saved);"stale"in yt?d.
+Ht()},again:()=>f(!0),back(){if(!d.planned)return;let H=d.form;Object.assign(d,{form:d.planned,key:Jc(d.planned),
+stopped:!1}),d.kept=ci(t,{form:d.form,base:d.base,newCode:d.newCode}),Ht(),q("The part of this plan is in the \
+boxes again.",{label:"Put mine back",act:()=>b(H)})}};function b(H,{focus:ge,undo:wt}={}){let jt=d.form;d.form=
+H,d.kept=ci(t,{form:H,base:d.base,newCode:d.newCode}),f(),ge&&requestAnimationFrame(()=>Zn(ge)),wt&&q(wt,{label:"\
+Put it back",act:()=>b(jt)})}function _(H){b({...d.form,order:H},{undo:H?`Order ${H.join(", ")} is yours now.`:
+"The planner chooses the order."})}function C(H){history.replaceState(history.state,"",t?`/part?from=${t}`:"/p\
+art"),_(bi(H))}async function D(H){let[ge]=$i(d.form);if(ge){d.summary=!0,Ht(),Zn(ge[0]);return}Object.assign(
+d,{saving:!0,clash:null,taken:""}),Ht();try{let yt=await H();if("saved"in yt)return k(yt.saved);"stale"in yt?d.
 clash=yt.stale:d.taken=yt.taken}catch(yt){d.error=yt,d.summary=!0}d.saving=!1,Ht();let wt=d.error instanceof E?
-d.error.errors:{},jt=td(d.form).find(yt=>Object.keys(wt).some(Hd=>Hd===yt||Hd.startsWith(`${yt}.`)));jt&&zn(jt)}
-function x(F){Dc(t);let ge=F.revision===d.base?.revision;z(ge?"Nothing was changed, so nothing was saved.":`Ca\
-rd ${B(F.code)} saved${F.revision>1?`, revision ${F.revision}`:""}.`),se(`/c/${F.code}`)}let S=()=>q(n)&&J(()=>d.
-base?If(d.form,d.base):Jc(d.form,d.newCode)),T=()=>(d.newCode=Ya(),J(()=>Jc(d.form,d.newCode)));function D(){Dc(
-t);let F=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,...Mg(d.card,s)}),f(!0),z(t?"Th\
-e card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>b(F)})}function ue(F){let ge=d.form;Object.
-assign(d,{clash:null,base:sd(F)}),b(io(F.part,F.note)),z("What is saved is in the boxes now.",{label:"Put mine\
- back",act:()=>b(ge)})}async function Ao(F){try{await ru(`/blank.${F}`,lo(d.form),`${d.form.title.trim()||"bla\
-nk"}.${F}`)}catch(ge){z(Y(ge))}}function Ht(){let F=d.error instanceof E?d.error.errors:{},ge=fi(d.form),wt=xg(
+d.error.errors:{},jt=sd(d.form).find(yt=>Object.keys(wt).some(jd=>jd===yt||jd.startsWith(`${yt}.`)));jt&&Zn(jt)}
+function k(H){Hc(t);let ge=H.revision===d.base?.revision;q(ge?"Nothing was changed, so nothing was saved.":`Ca\
+rd ${B(H.code)} saved${H.revision>1?`, revision ${H.revision}`:""}.`),se(`/c/${H.code}`)}let x=()=>K(n)&&D(()=>d.
+base?Wf(d.form,d.base):Xc(d.form,d.newCode)),T=()=>(d.newCode=Qa(),D(()=>Xc(d.form,d.newCode)));function F(){Hc(
+t);let H=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,...Og(d.card,s)}),f(!0),q(t?"Th\
+e card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>b(H)})}function ue(H){let ge=d.form;Object.
+assign(d,{clash:null,base:ad(H)}),b(co(H.part,H.note)),q("What is saved is in the boxes now.",{label:"Put mine\
+ back",act:()=>b(ge)})}async function Lo(H){try{await iu(`/blank.${H}`,uo(d.form),`${d.form.title.trim()||"bla\
+nk"}.${H}`)}catch(ge){q(Y(ge))}}function Ht(){let H=d.error instanceof E?d.error.errors:{},ge=$i(d.form),wt=Sg(
 d,g),jt=!d.busy&&!d.stopped&&!ge.length&&!d.error;e.render(i`<h1>
-          ${t?i`${C(n,"Edit","Plan")} ${d.card?.title||"card"}
-                  <small class="code">${B(t)}</small>`:C(n,"New part","Plan a part")}
+          ${t?i`${R(n,"Edit","Plan")} ${d.card?.title||"card"}
+                  <small class="code">${B(t)}</small>`:R(n,"New part","Plan a part")}
         </h1>
         ${d.restored?i`<p class="restored" data-test="restored">
                 What you typed before is back.
-                <button type="button" class="link" data-test="start-over" @click=${D}>
+                <button type="button" class="link" data-test="start-over" @click=${F}>
                   ${t?"Back to the saved card":"Start an empty part"}
                 </button>
               </p>`:u}
         ${d.kept?u:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${d.clash?zf(d.clash,d.form,{saveMine:()=>{d.base=sd(d.clash),S()},takeTheirs:()=>ue(d.clash),saveAsNew:T}):
+        ${d.clash?qf(d.clash,d.form,{saveMine:()=>{d.base=ad(d.clash),x()},takeTheirs:()=>ue(d.clash),saveAsNew:T}):
 u}
         ${d.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
@@ -2897,8 +2897,8 @@ u}
                   Save this as another card
                 </button>
               </div>`:u}
-        ${d.summary?yp(F,wi,td(d.form)):u}
-        ${d.summary&&d.error instanceof U?i`<p class="panel" role="alert" data-test="not-saved">
+        ${d.summary?_p(H,_i,sd(d.form)):u}
+        ${d.summary&&d.error instanceof V?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
               </p>`:u}
@@ -2908,15 +2908,15 @@ u}
           data-busy=${String(d.busy)}
           aria-busy=${d.busy?"true":"false"}>
           <div class="part-edit">
-            ${_g(d,{open:ge,stale:!jt,waiting:wt})}
+            ${vg(d,{open:ge,stale:!jt,waiting:wt})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
-              @keydown=${hg}
-              @submit=${_e(S)}>
-              ${pg(d.form,{metals:s,crib:{dies:o,punches:a},plan:jt?d.plan:null,editing:!!t,errors:F,change:b})}
-              ${C(n,i`<div class="save-bar">
+              @keydown=${mg}
+              @submit=${_e(x)}>
+              ${hg(d.form,{metals:s,crib:{dies:o,punches:a},plan:jt?d.plan:null,editing:!!t,errors:H,change:b})}
+              ${R(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${d.saving}>
                     ${d.saving?"Saving…":t?"Save as the next revision":"Save as a card"}
                   </button>
@@ -2930,92 +2930,92 @@ u}
                       ${d.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:u}
-              ${d.plan?wg(d.plan,{save:Ao,order:$g(_)}):Sg(!!d.form.box)}
+              ${d.plan?yg(d.plan,{save:Lo,order:bg(_)}):Tg(!!d.form.box)}
             </div>
           </div>
-        </div>`),document.querySelectorAll(".part-form .wrong").forEach(Gn),d.busy||e.ready()}f(!0),r&&(history.
-replaceState(null,"","/part"),d.kept=ii("",{form:d.form,base:null,newCode:d.newCode}),l&&z("The copy took the \
-place of a part you had begun.",{label:"Put it back",act:()=>b(l.form)}));let Fd=e.query.get("order");Fd&&R(Fd)}
-function Mg(e,t){return e?{form:io(e.part,e.note),base:sd(e)}:{form:qc(t[0]?.code??""),base:null}}async function Mx(e,t,n){
-let s=Wc(e),o=null;try{e&&(o=await Tt(e,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.
-newCode,card:o,restored:!0}:{...Mg(o,t),newCode:Ya(),card:o,restored:!1}}async function Ox(e,t){let{part:n,note:s}=await Tt(
-e,t),o=`Copy of ${n.title||B(e)}`;return{form:io({...n,title:o},s),base:null,newCode:Ya(),card:null,restored:!1}}
-var sd,Ag=m(()=>{y();H();He();fe();be();na();Ze();uf();Ln();Ff();we();Oe();fe();pe();qf();nd();_i();yg();vg();
-Tg();We();et();G();sd=e=>({code:e.code,etag:e.etag,revision:e.revision,revision_id:e.revision_id})});async function Lg(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new bs(isSecureContext?"none":"insecure");
-let n;try{n=await navigator.mediaDevices.getUserMedia(Ax)}catch(o){throw new bs(Lx[o.name]??"busy")}let s=()=>n.
+        </div>`),document.querySelectorAll(".part-form .wrong").forEach(Kn),d.busy||e.ready()}f(!0),r&&(history.
+replaceState(null,"","/part"),d.kept=ci("",{form:d.form,base:null,newCode:d.newCode}),l&&q("The copy took the \
+place of a part you had begun.",{label:"Put it back",act:()=>b(l.form)}));let Hd=e.query.get("order");Hd&&C(Hd)}
+function Og(e,t){return e?{form:co(e.part,e.note),base:ad(e)}:{form:Zc(t[0]?.code??""),base:null}}async function Ox(e,t,n){
+let s=Fc(e),o=null;try{e&&(o=await Tt(e,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.
+newCode,card:o,restored:!0}:{...Og(o,t),newCode:Qa(),card:o,restored:!1}}async function Ax(e,t){let{part:n,note:s}=await Tt(
+e,t),o=`Copy of ${n.title||B(e)}`;return{form:co({...n,title:o},s),base:null,newCode:Qa(),card:null,restored:!1}}
+var ad,Lg=m(()=>{y();j();He();fe();be();sa();Ze();pf();En();Hf();we();Oe();fe();pe();Kf();od();ki();_g();kg();
+Mg();We();et();z();ad=e=>({code:e.code,etag:e.etag,revision:e.revision,revision_id:e.revision_id})});async function Eg(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new _s(isSecureContext?"none":"insecure");
+let n;try{n=await navigator.mediaDevices.getUserMedia(Lx)}catch(o){throw new _s(Ex[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return e.aborted&&s(),e.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
-"ended",t),n}function Eg(e){return!!e.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function Ng(e,t){await e.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var bs,Ax,Lx,Pg=m(()=>{bs=class extends Error{constructor(t){
-super(t),this.fault=t}},Ax={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-Lx={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Bg(){return vi??=Nx(),vi.catch(()=>vi=void 0),vi}async function Nx(){let e=await Px(),t=e??await Cg(),
-n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new ho(String(o));return t=await Cg(),
-n.read(s)}}};return n}async function Px(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
-()=>[]);return e&&t?.includes("qr_code")?new e(Rg):null}async function Cg(){try{let{BarcodeDetector:e,prepareZXingModule:t}=await import("/vendor/barcode-detector/ponyfill.js");
-return await t({overrides:{locateFile:()=>Ex},fireImmediately:!0}),new e(Rg)}catch(e){throw new ho(String(e))}}
-var ho,Ex,Rg,vi,Ig=m(()=>{ho=class extends Error{},Ex="/vendor/zxing-wasm/zxing_reader.wasm",Rg={formats:["qr_\
-code"]}});function Dg(e){let t=Bx(e.trim()),n=t?Cx.exec(t.pathname)?.[1]:Rx.exec(e.trim())?.[0];if(!n)return{kind:"other",
-code:"",words:Wx(e,t)};let{code:s,whole:o,fault:a}=$e(Ix(n));if(o)return{kind:"card",code:s,words:""};let r=a||
-`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${od(B(s))} is\
- not a card code. ${r}`}}function Bx(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
-t.protocol)?t:null}function Ix(e){try{return decodeURIComponent(e)}catch{return e}}function Wx(e,t){return t?`\
-It leads to ${od(t.host)}, not to a card.`:e.trim()?`It says “${od(e.trim())}”, which is not a card code.`:
-"It holds nothing that can be read."}var Cx,Rx,Wg,od,Fg=m(()=>{fe();Cx=/^\/c\/([^/]+)\/?$/i,Rx=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-Wg=40;od=e=>e.length>Wg?`${e.slice(0,Wg)}…`:e});async function Ug(e,t,n,s){for(;!s.aborted;){if(e.readyState>=e.HAVE_CURRENT_DATA){let o=await t.read(e);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,Dx))}}function Vg(e,t,n){let o=e.filter(l=>jg(l,t,t)).map(l=>({...Dg(
-l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Hg(a))return a[0];let r=a.
-filter(l=>jg(l.mark,t,n));return r.length>0&&Hg(r)?r[0]:"several"}function jg({boundingBox:e},t,n){let s=t.getBoundingClientRect(),
+"ended",t),n}function Ng(e){return!!e.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function Pg(e,t){await e.
+getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var _s,Lx,Ex,Cg=m(()=>{_s=class extends Error{constructor(t){
+super(t),this.fault=t}},Lx={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
+Ex={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Ig(){return xi??=Px(),xi.catch(()=>xi=void 0),xi}async function Px(){let e=await Cx(),t=e??await Rg(),
+n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new fo(String(o));return t=await Rg(),
+n.read(s)}}};return n}async function Cx(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
+()=>[]);return e&&t?.includes("qr_code")?new e(Bg):null}async function Rg(){try{let{BarcodeDetector:e,prepareZXingModule:t}=await import("/vendor/barcode-detector/ponyfill.js");
+return await t({overrides:{locateFile:()=>Nx},fireImmediately:!0}),new e(Bg)}catch(e){throw new fo(String(e))}}
+var fo,Nx,Bg,xi,Wg=m(()=>{fo=class extends Error{},Nx="/vendor/zxing-wasm/zxing_reader.wasm",Bg={formats:["qr_\
+code"]}});function Fg(e){let t=Ix(e.trim()),n=t?Rx.exec(t.pathname)?.[1]:Bx.exec(e.trim())?.[0];if(!n)return{kind:"other",
+code:"",words:Dx(e,t)};let{code:s,whole:o,fault:a}=$e(Wx(n));if(o)return{kind:"card",code:s,words:""};let r=a||
+`A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${rd(B(s))} is\
+ not a card code. ${r}`}}function Ix(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
+t.protocol)?t:null}function Wx(e){try{return decodeURIComponent(e)}catch{return e}}function Dx(e,t){return t?`\
+It leads to ${rd(t.host)}, not to a card.`:e.trim()?`It says “${rd(e.trim())}”, which is not a card code.`:
+"It holds nothing that can be read."}var Rx,Bx,Dg,rd,Hg=m(()=>{fe();Rx=/^\/c\/([^/]+)\/?$/i,Bx=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+Dg=40;rd=e=>e.length>Dg?`${e.slice(0,Dg)}…`:e});async function Vg(e,t,n,s){for(;!s.aborted;){if(e.readyState>=e.HAVE_CURRENT_DATA){let o=await t.read(e);s.aborted||
+await n(o)}await new Promise(o=>setTimeout(o,Fx))}}function Gg(e,t,n){let o=e.filter(l=>Ug(l,t,t)).map(l=>({...Fg(
+l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(jg(a))return a[0];let r=a.
+filter(l=>Ug(l.mark,t,n));return r.length>0&&jg(r)?r[0]:"several"}function Ug({boundingBox:e},t,n){let s=t.getBoundingClientRect(),
 o=Math.max(s.width/t.videoWidth,s.height/t.videoHeight),a=s.x+s.width/2+(e.x+e.width/2-t.videoWidth/2)*o,r=s.y+
 s.height/2+(e.y+e.height/2-t.videoHeight/2)*o,{left:l,right:c,top:d,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=d&&r<=p}var Dx,Hg,Gg=m(()=>{Fg();Dx=60;Hg=e=>e.every(t=>t.code===e[0].code)});function zg(e,t){let{title:n,words:s,again:o}=Fx[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
+l&&a<=c&&r>=d&&r<=p}var Fx,jg,zg=m(()=>{Hg();Fx=60;jg=e=>e.every(t=>t.code===e[0].code)});function qg(e,t){let{title:n,words:s,again:o}=Hx[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${t}>Try again</button>`:u}
-  </section>`}var ad,Fx,qg=m(()=>{y();ad=i`<p>
+  </section>`}var id,Hx,Kg=m(()=>{y();id=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
-</p>`,Fx={insecure:{title:"This page gets no camera",words:i`<p>
+</p>`,Hx={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
         has an https address, open that one.
       </p>
       <p>Type the code instead.</p>
-      ${ad}`,again:!1},none:{title:"No camera found",words:i`<p>
+      ${id}`,again:!1},none:{title:"No camera found",words:i`<p>
       This device has no camera that the browser can use. Connect one and try again, or type the code instead.
     </p>`,again:!0},refused:{title:"The camera is not allowed",words:i`<p>
         The browser may not use the camera here. Tap the sign beside the address and allow the camera; in an
         installed app, the phone’s settings have it. Then try again.
       </p>
       <p>Or type the code instead.</p>
-      ${ad}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
+      ${id}`,again:!0},busy:{title:"The camera does not start",words:i`<p>
       Another app or page is using it, or it was taken away. Close the other one and try again, or type the
       code instead.
     </p>`,again:!0},"no-decoder":{title:"The reader could not be loaded",words:i`<p>
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${ad}`,again:!0}}});var Zg={};ie(Zg,{show:()=>Vx});async function Vx(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
-says:Kg},n=mr(),s=await dn().catch(()=>[]),o=new AbortController,a=()=>e.render(Kx(t,{again:d,lamp:p},()=>fr(n,
+      ${id}`,again:!0}}});var Jg={};ie(Jg,{show:()=>Gx});async function Gx(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
+says:Zg},n=gr(),s=await un().catch(()=>[]),o=new AbortController,a=()=>e.render(Zx(t,{again:d,lamp:p},()=>$r(n,
 s,a,"Seven characters, capitals or not."))),r=h=>{Object.assign(t,h),a()},l=()=>{o.abort(),Object.assign(t,{stream:null,
-lamp:null})},c=h=>{l(),h instanceof bs?r({fault:h.fault}):h instanceof ho?r({fault:"no-decoder"}):e.render(gn(
-h)),e.ready()};async function d(){l();let{signal:h}=o=new AbortController;r({fault:null,says:Kg});try{let[f,g]=await Promise.
-all([Lg(h,()=>c(new bs("busy"))),Bg()]);if(h.aborted)return;r({stream:f,lamp:Eg(f)?!1:null,says:Hx});let b=document.
-querySelector(".scan-view video"),_=document.querySelector(".scan-frame");b.play().catch(()=>{}),e.ready();let R=Gx(
-J=>r({says:J}),h);await Ug(b,g,J=>R(Vg(J,b,_)),h)}catch(f){h.aborted||c(f)}}async function p(){if(!t.stream)return;
-let h=!t.lamp;await Ng(t.stream,h).then(()=>r({lamp:h}),()=>r({lamp:null}))}e.signal.addEventListener("abort",
-l),document.addEventListener("visibilitychange",()=>document.hidden?l():d(),{signal:e.signal}),d()}function Gx(e,t){
-let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Ux&&(n="");return}let l=a==="several"?
-a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(jx):a.kind==="card"?await qx(a.code,e,t):e(zx(a)),s=performance.
-now())}}function zx({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
-bel",words:`${t} Still looking.`}}async function qx(e,t,n){let s=B(e);t({kind:"found",title:s,words:"Opening i\
-t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await Np(e,n).catch(a=>String(a.
+lamp:null})},c=h=>{l(),h instanceof _s?r({fault:h.fault}):h instanceof fo?r({fault:"no-decoder"}):e.render($n(
+h)),e.ready()};async function d(){l();let{signal:h}=o=new AbortController;r({fault:null,says:Zg});try{let[f,g]=await Promise.
+all([Eg(h,()=>c(new _s("busy"))),Ig()]);if(h.aborted)return;r({stream:f,lamp:Ng(f)?!1:null,says:jx});let b=document.
+querySelector(".scan-view video"),_=document.querySelector(".scan-frame");b.play().catch(()=>{}),e.ready();let C=zx(
+D=>r({says:D}),h);await Vg(b,g,D=>C(Gg(D,b,_)),h)}catch(f){h.aborted||c(f)}}async function p(){if(!t.stream)return;
+let h=!t.lamp;await Pg(t.stream,h).then(()=>r({lamp:h}),()=>r({lamp:null}))}e.signal.addEventListener("abort",
+l),document.addEventListener("visibilitychange",()=>document.hidden?l():d(),{signal:e.signal}),d()}function zx(e,t){
+let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Vx&&(n="");return}let l=a==="several"?
+a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(Ux):a.kind==="card"?await Kx(a.code,e,t):e(qx(a)),s=performance.
+now())}}function qx({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
+bel",words:`${t} Still looking.`}}async function Kx(e,t,n){let s=B(e);t({kind:"found",title:s,words:"Opening i\
+t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await Pp(e,n).catch(a=>String(a.
 message));n.aborted||(o==="device"||o==="shop"?se(`/c/${e}`,{replace:!0}):t(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is valid, but this shop has no such card: it is another shop’s label. S\
 till looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server does no\
 t answer, so nobody can tell if it is a new card or another shop’s label. Still looking."}:{kind:"wrong",title:`${s}\
- could not be opened`,words:o}))}function Kx({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
+ could not be opened`,words:o}))}function Zx({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
 s.kind}>
     <h1>Scan a label</h1>
-    ${e?zg(e,o.again):i`<div class="scan-view">
+    ${e?qg(e,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${t} aria-label="What the camera sees"></video>
-            ${Zx}
+            ${Jx}
           </div>`}
     <div class="scan-beside">
       <p class="scan-says" data-kind=${e?"fault":s.kind} role="status" data-test="says">
@@ -3031,36 +3031,36 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var Kg,Hx,jx,Ux,Zx,Jg=m(()=>{y();Pg();He();fe();Ig();Gg();Oe();Fe();zl();qg();We();Kg={kind:"wait",title:"\
-Starting the camera…",words:"If the browser asks, allow it."},Hx={kind:"look",title:"Hold the label’s square\
- in the frame",words:"It opens by itself."},jx={kind:"wrong",title:"More than one label",words:"Hold only one \
-in the frame."},Ux=2500;Zx=i`<div class="scan-frame" aria-hidden="true">
+  </div>`}var Zg,jx,Ux,Vx,Jx,Yg=m(()=>{y();Cg();He();fe();Wg();zg();Oe();Fe();Kl();Kg();We();Zg={kind:"wait",title:"\
+Starting the camera…",words:"If the browser asks, allow it."},jx={kind:"look",title:"Hold the label’s square\
+ in the frame",words:"It opens by itself."},Ux={kind:"wrong",title:"More than one label",words:"Hold only one \
+in the frame."},Vx=2500;Jx=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function Yg(e,t,n){e$(e,t,n),rm(e),ve?.link.move({code:t,step:n},{whatever:!0})}function ki(){ve?.end.abort(),
-ve=null,xi(),ga()}function Xg(e,t){!ve||ve.at.code!==e||ve.at.step===t||(ve.at.step=t,xi(),ve.link.move({code:e,
-step:t}),ga())}function Qg(e){ve&&(ve.at.step=e,ve.link.move({code:ve.at.code,step:e},{whatever:!0}))}function Si(e,t){
-document.addEventListener("bench",()=>e($a()),{signal:t})}function e$(e,t,n,s=null){ve?.end.abort();let o=new AbortController,
-a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Wr(e,s,{keepMs:Jx,heard:l=>{if(l.code!==a.code)return ki();
-a.step=l.step,xi(),ga()},changed:({gone:l,answers:c,late:d,refused:p})=>{if(l)return ki();Object.assign(a,{answers:c,
-late:d,refused:p}),ga()}},o.signal);ve={at:a,link:r,end:o},xi(),ga()}function xi(){try{ve?sessionStorage.setItem(
-rd,JSON.stringify({name:ve.at.name,code:ve.at.code,step:ve.at.step})):sessionStorage.removeItem(rd)}catch{}}function Ti(){
-if(!ve)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(rd)??"{}");e&&t&&e$(e,t,n)}catch{}}var rd,
-Jx,ve,$a,ga,Mi=m(()=>{yc();Rt();rd="flangebook.on-bench",Jx=5e3,ve=null,$a=()=>ve?{...ve.at}:null;ga=()=>document.
+</div>`});function Xg(e,t,n){t$(e,t,n),im(e),ve?.link.move({code:t,step:n},{whatever:!0})}function Si(){ve?.end.abort(),
+ve=null,Ti(),$a()}function Qg(e,t){!ve||ve.at.code!==e||ve.at.step===t||(ve.at.step=t,Ti(),ve.link.move({code:e,
+step:t}),$a())}function e$(e){ve&&(ve.at.step=e,ve.link.move({code:ve.at.code,step:e},{whatever:!0}))}function Mi(e,t){
+document.addEventListener("bench",()=>e(ba()),{signal:t})}function t$(e,t,n,s=null){ve?.end.abort();let o=new AbortController,
+a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Fr(e,s,{keepMs:Yx,heard:l=>{if(l.code!==a.code)return Si();
+a.step=l.step,Ti(),$a()},changed:({gone:l,answers:c,late:d,refused:p})=>{if(l)return Si();Object.assign(a,{answers:c,
+late:d,refused:p}),$a()}},o.signal);ve={at:a,link:r,end:o},Ti(),$a()}function Ti(){try{ve?sessionStorage.setItem(
+ld,JSON.stringify({name:ve.at.name,code:ve.at.code,step:ve.at.step})):sessionStorage.removeItem(ld)}catch{}}function Oi(){
+if(!ve)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(ld)??"{}");e&&t&&t$(e,t,n)}catch{}}var ld,
+Yx,ve,ba,$a,Ai=m(()=>{vc();Rt();ld="flangebook.on-bench",Yx=5e3,ve=null,ba=()=>ve?{...ve.at}:null;$a=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Be(e){let{fault:t}=$e(e);return i`<div class="state" data-test="bad-code">
     <h1>${B(e)} is not a card</h1>
-    ${t||"A card code has seven characters, digits and letters without I, L, O and U."} ${id}
-  </div>`}function ws(e,t){if(t instanceof U)return i`<div class="state" data-test="not-kept">
+    ${t||"A card code has seven characters, digits and letters without I, L, O and U."} ${cd}
+  </div>`}function vs(e,t){if(t instanceof V)return i`<div class="state" data-test="not-kept">
       <h1>${B(e)} is not on this device</h1>
       The shop’s server does not answer, and this card was never opened or fetched here. Go where the network
-      reaches and open it again. ${id}
+      reaches and open it again. ${cd}
     </div>`;if(t instanceof E&&t.status===404)return i`<div class="state" data-test="unknown-code">
       <h1>There is no card ${B(e)}</h1>
-      The code is valid, but this shop has no card of that number. Look at the label again. ${id}
+      The code is valid, but this shop has no card of that number. Look at the label again. ${cd}
     </div>`;throw t}async function Dt(e,t){let{code:n}=e.params;try{await St(n,t,e.signal)}catch(s){e.signal.aborted||
-ke(e,ws(n,s))}}function ke(e,t){e.title("No such card"),e.render(t),e.ready()}var id,an=m(()=>{y();H();He();fe();
-id=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function n$(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
+ke(e,vs(n,s))}}function ke(e,t){e.title("No such card"),e.render(t),e.ready()}var cd,an=m(()=>{y();j();He();fe();
+cd=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function s$(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${e.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -3071,76 +3071,76 @@ id=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});
           ${e.differences.map(a=>i`<tr>
                 <th scope="row">${a.where}</th>
                 <td>${a.what}</td>
-                <td>${t$(a,"saved")}</td>
-                <td>${t$(a,"fresh")}</td>
+                <td>${n$(a,"saved")}</td>
+                <td>${n$(a,"fresh")}</td>
               </tr>`)}
         </tbody>
       </table>
     </div>
-    ${o&&q("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
+    ${o&&K("cards.revise")?i`<p>Settings that came from first pieces belong to the old plan and go with it.</p>`:
 u}
     <p class="wrong" role="alert">${n}</p>
-    ${C("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${t} @click=${s}>
+    ${R("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${t} @click=${s}>
         ${t?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
-  </details>`:u}function t$(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(e.field)&&typeof n=="number"?$(Gt(e.field??"",n)):e[t]}var s$=m(()=>{y();we();L();pe();co()});function ba(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
+  </details>`:u}function n$(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
+test(e.field)&&typeof n=="number"?$(Gt(e.field??"",n)):e[t]}var o$=m(()=>{y();we();L();pe();po()});function wa(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
 fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to resolve":e.late?`Saved here, not\
- yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function o$(e){let t=e.here??
+ yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function a$(e){let t=e.here??
 [],n=e.proposals??[];if(!t.length&&!n.length)return u;let s=t.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
     ${n.length?i`<div class="to-resolve" data-test="to-resolve">
             <p>
-              ${k("caution","To resolve")} This card was changed in two places at once. Both are kept.
+              ${S("caution","To resolve")} This card was changed in two places at once. Both are kept.
             </p>
-            ${C("cards.revise",i`<a class="button next" href="/c/${e.code}/resolve" data-test="resolve"
+            ${R("cards.revise",i`<a class="button next" href="/c/${e.code}/resolve" data-test="resolve"
                 >Resolve ${n.length===1?"it":`${n.length} changes`}</a
               >`,i`<p data-test="owners">The owner decides which holds.</p>`)}
           </div>`:u}
     ${t.length?i`<p class="waits" data-test="saved-here">
             <b>Saved here, not yet in the shop.</b>
-            ${Yx(t.length,n.length>0)}
+            ${Xx(t.length,n.length>0)}
             ${s.length?i`<a href="/settings">${s.length} refused: look</a>`:u}
           </p>`:u}
-  </section>`}function Yx(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
+  </section>`}function Xx(e,t){let n=e===1?"One change of this card waits":`${e} changes of this card wait`;return t?
 `${n} until the other one is resolved.`:`${n} and ${e===1?"is sent automatically":"are sent automatically"}.`}
-function Oi(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
-automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${q("cards.revise")?"decide which\
- holds.":"the owner decides which holds."}`:"Nothing was changed."}var mo=m(()=>{y();we();V();pe()});async function Ai(e,t){try{fo=(await sn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Li(e,t,{draw:n,
-start:s}){let o=$a();if(o?.code===e)return Xx(o,t);if(!fo.length)return u;let a=[a$,am()].find(r=>fo.includes(
-r))??fo[0];return i`<section
+function Li(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
+automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${K("cards.revise")?"decide which\
+ holds.":"the owner decides which holds."}`:"Nothing was changed."}var go=m(()=>{y();we();G();pe()});async function Ei(e,t){try{$o=(await sn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Ni(e,t,{draw:n,
+start:s}){let o=ba();if(o?.code===e)return Qx(o,t);if(!$o.length)return u;let a=[r$,rm()].find(r=>$o.includes(
+r))??$o[0];return i`<section
     class="show-on-press-screen"
     aria-label="Press screen"
     data-test="show-on-press-screen">
-    ${fo.length>1?X({name:"press-screen",label:"Press screen",value:a,options:fo.map(r=>[r,r]),change:r=>{a$=r,
+    ${$o.length>1?X({name:"press-screen",label:"Press screen",value:a,options:$o.map(r=>[r,r]),change:r=>{r$=r,
 n()}}):u}
     <button
       type="button"
       class="button"
       data-test="put-on-press-screen"
-      @click=${()=>{Yg(a,e,t),n(),s?.()}}>
-      Show on ${ls(a)}
+      @click=${()=>{Xg(a,e,t),n(),s?.()}}>
+      Show on ${us(a)}
     </button>
-  </section>`}function Xx(e,t){let n=ls(e.name);return i`<section
+  </section>`}function Qx(e,t){let n=us(e.name);return i`<section
     class="show-on-press-screen on"
     aria-label="Press screen"
     data-test="on-press-screen"
     data-press-screen-step=${e.step}>
-    <p role="status">${Qx(e,n)}</p>
-    ${e.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>Qg(t)}>
+    <p role="status">${e1(e,n)}</p>
+    ${e.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>e$(t)}>
             Show step ${t} there
           </button>`:u}
-    <button type="button" class="button" data-test="off-press-screen" @click=${ki}>
+    <button type="button" class="button" data-test="off-press-screen" @click=${Si}>
       Stop
     </button>
-  </section>`}function Qx({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
+  </section>`}function e1({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:t?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var fo,a$,ld=m(()=>{y();Rt();Mi();G();fo=[],a$=""});function Ei(e){let{drawing:t}=e,n=ds(e),s=Ur(e),o=e1(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
-    ${cd("before","before",r$(t.before),t,o)}
-    ${n?cd("during",s?oc(s).join(" "):"half way",n.shown,t,o,s):u}
-    ${cd("after","after",r$(t.after),t,o)}
-  </div>`}function e1(e,t,n){let[s,o,a,r]=ut([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?ss(n):[0,0];
+i`<b>On ${s}.</b>`}var $o,r$,dd=m(()=>{y();Rt();Ai();z();$o=[],r$=""});function Pi(e){let{drawing:t}=e,n=hs(e),s=Gr(e),o=t1(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+    ${ud("before","before",i$(t.before),t,o)}
+    ${n?ud("during",s?rc(s).join(" "):"half way",n.shown,t,o,s):u}
+    ${ud("after","after",i$(t.after),t,o)}
+  </div>`}function t1(e,t,n){let[s,o,a,r]=ut([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?rs(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,e.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
-l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function cd(e,t,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${e}>
+l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function ud(e,t,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${e}>
     <svg
       class="small-pose"
       viewBox="${o} ${-l} ${a-o} ${l-r}"
@@ -3152,228 +3152,228 @@ l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function cd(e,t,n,s,{from:o,to:a,low:r,hig
       </g>
       <path class="gauge" transform="translate(${n.back} 0)" d=${n.gauge} />
       <path class="sheet" d=${n.sheet} />
-      ${c?t1(c,a-o):u}
+      ${c?n1(c,a-o):u}
     </svg>
     <figcaption data-test="small-${e}">${t}</figcaption>
-  </figure>`}function t1(e,t){if(!Mr(e,t))return v`<path class="ring" d=${Ko([e.on_sheet,e.on_tool])}/>`;let[n,
-s]=ss(e);return v`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var r$,dd=m(()=>{y();on();ac();kn();r$=({
+  </figure>`}function n1(e,t){if(!Ar(e,t))return v`<path class="ring" d=${Zo([e.on_sheet,e.on_tool])}/>`;let[n,
+s]=rs(e);return v`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var i$,pd=m(()=>{y();on();ic();xn();i$=({
 sheet:e,ram:t,holder:n,punch:s,gauge:o})=>({sheet:Re(e),tools:[t,n,s].map(Re).filter(Boolean),down:0,gauge:Re(
-o),back:0})});function Ni(e,t,n,s){let o=[...e].sort((d,p)=>d[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
+o),back:0})});function Ci(e,t,n,s){let o=[...e].sort((d,p)=>d[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
 return null;let a=o.findIndex(d=>d[t]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[t])/
-(c[t]-l[t])*(c[s]-l[s])}var ud=m(()=>{});function wa(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
-let n=Number(t);return n>0&&n<180?n:null}function s1(e,t){let n=Number(e.trim().replace(",","."));if(t===null||
+(c[t]-l[t])*(c[s]-l[s])}var hd=m(()=>{});function ya(e){let t=e.trim().replace(",",".").replace(/\s*(°|deg)$/,"");if(!/^(\d+\.?\d*|\.\d+)$/.test(t))return null;
+let n=Number(t);return n>0&&n<180?n:null}function o1(e,t){let n=Number(e.trim().replace(",","."));if(t===null||
 !e.trim()||!Number.isFinite(n)||n<=0)return null;let s=Math.abs(n-t),[o]=[n*10,n/10].filter(a=>Math.abs(a-t)<s/
-3);return o&&o<180?String(Number(o.toFixed(3))):null}function ya(e,t=null){let n={},s={},o={},a=e.places==="on\
+3);return o&&o<180?String(Number(o.toFixed(3))):null}function _a(e,t=null){let n={},s={},o={},a=e.places==="on\
 e"?[["measured_deg",e.one]]:[["left_deg",e.left],["middle_deg",e.middle],["right_deg",e.right]];for(let[r,l]of a){
-if(l.trim()==="")continue;let c=wa(l),d=s1(l,t);d?(o[r]=[`${d}°`,...c===null?[]:[`${l.trim()}°`]],s[r]=[`${o[r].
-join(" or ")}?`]):c===null?s[r]=[e.places==="one"?i$:n1]:n[r]=c}return!Object.keys(n).length&&!Object.keys(s).
-length&&(s[a[0][0]]=[i$]),{angles:n,wrong:s,meant:o}}function l$(e,t,n){let s=i1(t),[o,a]=["set_angle_deg","pu\
-nch_depth_mm"].map(c=>Ni(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||
-o1(e,s))return null;let r=e,l={row:s,ends:s!==Pi(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.
-punch_depth_mm===null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return ct(e,l)?l:null}function o1({first_hit:e,
-included_angle_deg:t},n){return!!(e&&n>Math.max(t+a1,e.comes_out_deg_high))}function Pi(e){let t=Object.values(
-e);return t.reduce((n,s)=>n+s,0)/t.length}function i1(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-
-t>=r1?t:Pi(e)}function $o(e){return e?.correction?.set_angle_deg?e.correction:e?.table??null}function rn(e){let t=[
+if(l.trim()==="")continue;let c=ya(l),d=o1(l,t);d?(o[r]=[`${d}°`,...c===null?[]:[`${l.trim()}°`]],s[r]=[`${o[r].
+join(" or ")}?`]):c===null?s[r]=[e.places==="one"?l$:s1]:n[r]=c}return!Object.keys(n).length&&!Object.keys(s).
+length&&(s[a[0][0]]=[l$]),{angles:n,wrong:s,meant:o}}function c$(e,t,n){let s=l1(t),[o,a]=["set_angle_deg","pu\
+nch_depth_mm"].map(c=>Ci(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||
+a1(e,s))return null;let r=e,l={row:s,ends:s!==Ri(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.
+punch_depth_mm===null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return ct(e,l)?l:null}function a1({first_hit:e,
+included_angle_deg:t},n){return!!(e&&n>Math.max(t+r1,e.comes_out_deg_high))}function Ri(e){let t=Object.values(
+e);return t.reduce((n,s)=>n+s,0)/t.length}function l1(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-
+t>=i1?t:Ri(e)}function wo(e){return e?.correction?.set_angle_deg?e.correction:e?.table??null}function rn(e){let t=[
 e.left_deg,e.middle_deg,e.right_deg],s=t.some(o=>o!=null)?t.map(o=>$(M(o??null))).join(" / "):$(M(e.measured_deg));
-return e.flange_mm?`${s}, flange ${l1(e.flange_mm)}`:s}var go,i$,n1,a1,r1,l1,Nn=m(()=>{vn();ud();L();go={one:"",
-left:"",middle:"",right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};i$="Type the a\
-ngle between the flats in degrees, such as 90.5. Square is 90.",n1="Degrees, such as 90.5";a1=5;r1=.3;l1=e=>typeof e==
-"string"?e:$(w(e,{digits:2}))});function bo(e,{waiting:t,step:n}={}){return i`<li class="row result" data-test=${t?"waiting-result":"result"} data-id=${e.
+return e.flange_mm?`${s}, flange ${c1(e.flange_mm)}`:s}var bo,l$,s1,r1,i1,c1,Pn=m(()=>{kn();hd();L();bo={one:"",
+left:"",middle:"",right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};l$="Type the a\
+ngle between the flats in degrees, such as 90.5. Square is 90.",s1="Degrees, such as 90.5";r1=5;i1=.3;c1=e=>typeof e==
+"string"?e:$(w(e,{digits:2}))});function yo(e,{waiting:t,step:n}={}){return i`<li class="row result" data-test=${t?"waiting-result":"result"} data-id=${e.
 id}>
     <div>
       <span class="lead">${rn(e)}</span>
       <span class="code">Step ${e.step}</span>
       <span class="more">
-        ${t?i`<b class="waits">${ba(t)}</b> · `:u}
-        ${[Ds(e),Jt(e),c1(e),d1(e.correction,n)].filter(Boolean).join(" · ")}
+        ${t?i`<b class="waits">${wa(t)}</b> · `:u}
+        ${[Hs(e),Jt(e),d1(e),u1(e.correction,n)].filter(Boolean).join(" · ")}
         ${e.note?i`<span class="result-note">${e.note}</span>`:u}
         ${t?.refused?i`<a href="/settings">Decide</a>`:u}
       </span>
     </div>
-  </li>`}var c1,d1,pd=m(()=>{y();vn();Nn();L();mo();Ve();c1=e=>e.set_angle_deg?`set at ${$(M(e.set_angle_deg))}`:
-"",d1=(e,t)=>e?.set_angle_deg&&t&&ct(t,e)?`new setting ${$(M(e.set_angle_deg))}`:""});function c$(e,t,n,s){let o={runs:[],typed:"",wrong:[],taken:null,screens:[],asking:!1},a="[]",r=async()=>{let d=await Bc(
-e),p=JSON.stringify(d);n.aborted||p===a&&p1(d,o.taken??[])||(p!==a&&(o.typed||=String(d[0]?.pieces??""),o.runs=
+  </li>`}var d1,u1,md=m(()=>{y();kn();Pn();L();go();Ve();d1=e=>e.set_angle_deg?`set at ${$(M(e.set_angle_deg))}`:
+"",u1=(e,t)=>e?.set_angle_deg&&t&&ct(t,e)?`new setting ${$(M(e.set_angle_deg))}`:""});function d$(e,t,n,s){let o={runs:[],typed:"",wrong:[],taken:null,screens:[],asking:!1},a="[]",r=async()=>{let d=await Wc(
+e),p=JSON.stringify(d);n.aborted||p===a&&h1(d,o.taken??[])||(p!==a&&(o.typed||=String(d[0]?.pieces??""),o.runs=
 d,a=p,s()),l())},l=async()=>{o.taken=await O("GET",`/cards/${e}/runs`,{signal:n,timeout:4e3}).then(({body:p})=>p.
-runs,()=>null);let d=await sn(n).catch(()=>[]);o.screens=d.filter(p=>p.code===e),n.aborted||s()};to(r,n);let c=d=>p=>Ke(
+runs,()=>null);let d=await sn(n).catch(()=>[]);o.screens=d.filter(p=>p.code===e),n.aborted||s()};so(r,n);let c=d=>p=>Ke(
 t(),p.id,{kind:d});return{state:o,look:r,now:()=>o.runs.find(d=>d.state!=="ended")??null,acts:{ask:()=>{o.asking=
-!o.asking,s(),o.asking&&document.getElementById("run_pieces")?.focus()},type:d=>o.typed=d,begin:async()=>{let d=h1(
+!o.asking,s(),o.asking&&document.getElementById("run_pieces")?.focus()},type:d=>o.typed=d,begin:async()=>{let d=m1(
 o.typed);if(o.wrong=d?[]:["How many pieces? Type a whole number, such as 20."],!d||!o.asking)return s();o.asking=
-!1,await nf(t(),d),se(`/c/${e}/step/1`)},pause:c("paused"),resume:c("resumed"),end:c("ended"),back:d=>Ke(t(),d.
-id,{kind:"back",undoes:d.last?.id})}}}function h1(e){let t=/^\d{1,6}$/.test(e.trim())?Number(e):0;return t<=u1?
-t:0}var u1,p1,d$=m(()=>{H();ua();Rt();Oe();u1=1e5;p1=(e,t)=>e.every(({id:n,...s})=>t.some(o=>o.id===n&&o.done===
-s.done&&o.scrapped===s.scrapped&&o.state===s.state))});var u$={};ie(u$,{show:()=>m1});async function m1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=c$(t,()=>n,e.signal,()=>n&&a()),a=()=>{e.title(n.title||
-B(t)),e.render(f1(n,s,{take:l,archive:r,draw:a},o))},r=async()=>{try{({card:n}=await xt(n,{archived:!n.archived})),
-z(n.archived?"Archived. It stands under Archived, below the cards.":"In use again."),W()}catch(d){z(Y(d))}a()},
-l=async()=>{Object.assign(s,{busy:!0,fault:""}),a();try{let d=P().name?{by:P().name}:{};n=await Zn(await rr(n,
+!1,await sf(t(),d),se(`/c/${e}/step/1`)},pause:c("paused"),resume:c("resumed"),end:c("ended"),back:d=>Ke(t(),d.
+id,{kind:"back",undoes:d.last?.id})}}}function m1(e){let t=/^\d{1,6}$/.test(e.trim())?Number(e):0;return t<=p1?
+t:0}var p1,h1,u$=m(()=>{j();pa();Rt();Oe();p1=1e5;h1=(e,t)=>e.every(({id:n,...s})=>t.some(o=>o.id===n&&o.done===
+s.done&&o.scrapped===s.scrapped&&o.state===s.state))});var p$={};ie(p$,{show:()=>f1});async function f1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=d$(t,()=>n,e.signal,()=>n&&a()),a=()=>{e.title(n.title||
+B(t)),e.render(g1(n,s,{take:l,archive:r,draw:a},o))},r=async()=>{try{({card:n}=await xt(n,{archived:!n.archived})),
+q(n.archived?"Archived. It stands under Archived, below the cards.":"In use again."),W()}catch(d){q(Y(d))}a()},
+l=async()=>{Object.assign(s,{busy:!0,fault:""}),a();try{let d=P().name?{by:P().name}:{};n=await Xn(await lr(n,
 {replan:!0,reason:"Planned afresh with today’s tools",id:Ne(),...d})),s.fresh=null,W()}catch(d){s.fault=d instanceof
 E&&d.status===412?"The card was changed meanwhile. Open it again first.":Y(d)}s.busy=!1,a()},c=async d=>{n=d,s.
-waiting=(await qt(t).catch(()=>[])).filter(p=>p.kind==="trial"),s.metal=Rs((await wn())?.metals,n.part.metal),
-await o.look(),a(),e.ready()};xe(()=>n&&a(),e.signal),Si(()=>n&&a(),e.signal),document.addEventListener("sync",
-async()=>n&&c(await qo(t).catch(()=>{})??n),{signal:e.signal});try{await St(t,c,e.signal)}catch(d){e.signal.aborted||
-ke(e,ws(t,d));return}Ti(),Ai(e.signal,a),s.fresh=await O("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:d})=>d,
-()=>null),a()}function f1(e,t,{take:n,archive:s,draw:o},a){let{plan:r}=e,l=r.checks.filter(p=>p.level!=="ok"),
+waiting=(await qt(t).catch(()=>[])).filter(p=>p.kind==="trial"),s.metal=Is((await yn())?.metals,n.part.metal),
+await o.look(),a(),e.ready()};xe(()=>n&&a(),e.signal),Mi(()=>n&&a(),e.signal),document.addEventListener("sync",
+async()=>n&&c(await Ko(t).catch(()=>{})??n),{signal:e.signal});try{await St(t,c,e.signal)}catch(d){e.signal.aborted||
+ke(e,vs(t,d));return}Oi(),Ei(e.signal,a),s.fresh=await O("GET",`/cards/${t}/fresh`,{signal:e.signal}).then(({body:d})=>d,
+()=>null),a()}function g1(e,t,{take:n,archive:s,draw:o},a){let{plan:r}=e,l=r.checks.filter(p=>p.level!=="ok"),
 c=l.filter(p=>p.level==="stop"),d=l.filter(p=>p.level!=="stop"&&!p.code.startsWith("general-"));return i`<article class="card" data-test="card" data-revision=${e.
 revision}>
     <div class="card-head">
       <header class="card-top">
         <p class="card-code" data-test="card-code">${B(e.code)}</p>
         <h1 data-test="card-title">${e.title||"Untitled"}</h1>
-        <p class="card-what" data-test="card-what">${$1(e,t.metal)}</p>
+        <p class="card-what" data-test="card-what">${b1(e,t.metal)}</p>
         ${e.note?i`<p class="card-note" data-test="card-note">${e.note}</p>`:u}
         ${e.archived?i`<p class="card-note"><b>Archived.</b> This card is not in use any more.</p>`:u}
       </header>
-      ${o$(e)}
+      ${a$(e)}
       ${c.length?i`<section class="card-stops" aria-label="Stop">${Ue(c)}</section>`:u}
-      ${n$(t.fresh,{...t,take:n,settings:e.settings.length})}
-      ${g1(e,c.length>0,a.now())}
-      ${r.steps.length?Li(e.code,1,{draw:o,start:()=>se(`/c/${e.code}/step/1`)}):u}
+      ${s$(t.fresh,{...t,take:n,settings:e.settings.length})}
+      ${$1(e,c.length>0,a.now())}
+      ${r.steps.length?Ni(e.code,1,{draw:o,start:()=>se(`/c/${e.code}/step/1`)}):u}
       <section class="panel card-picture" aria-label="What it becomes">
         ${mt(r,{tallest:innerHeight*.26})}
       </section>
-      ${v1(e,s,Gm(e,a.state,c.length>0,a.acts))}
+      ${k1(e,s,zm(e,a.state,c.length>0,a.acts))}
     </div>
     <div class="card-body">
-      ${Um(e,a.state,c.length>0,a.acts)}
+      ${Vm(e,a.state,c.length>0,a.acts)}
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
-        ${Xs(r.tools,r.steps.length,r.steps)}${Vr(r.blank)}${qe(r)?gs(r.blank,{tallest:420}):u}
+        ${eo(r.tools,r.steps.length,r.steps)}${zr(r.blank)}${qe(r)?ws(r.blank,{tallest:420}):u}
       </section>
-      ${_1(e,t.waiting)}
+      ${v1(e,t.waiting)}
       <section class="panel card-steps">
         <h2>Steps</h2>
-        ${$s(r)?u:b1(r.order)}${y1(e)}
-        ${$s(r)?oe("Order",yi(r,bg(e.code)),{test:"order-fold"}):u}
+        ${ys(r)?u:w1(r.order)}${_1(e)}
+        ${ys(r)?oe("Order",vi(r,wg(e.code)),{test:"order-fold"}):u}
       </section>
       ${d.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
-              ${Ws(d)}
+              ${Fs(d)}
             </section>`:u}
-      ${Tn(r.checks)}
+      ${Mn(r.checks)}
     </div>
-  </article>`}function g1({code:e,plan:t},n,s){return t.steps.length?i`<div class="card-start">
+  </article>`}function $1({code:e,plan:t},n,s){return t.steps.length?i`<div class="card-start">
     <a class="button next wide" href="/c/${e}/step/1" data-test="start">
       ${n?"See step 1":s?"Go on":"Start"}
       <small
-        >${s?us(s).toLowerCase():t.steps.length===1?"1 step":`${t.steps.length} steps`}</small
+        >${s?ms(s).toLowerCase():t.steps.length===1?"1 step":`${t.steps.length} steps`}</small
       >
     </a>
-  </div>`:u}function $1({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
-1?"1 bend":`${e.bends.length} bends`,a=qe(t)?`box ${cs(t.folded)}`:`${j(e.bend_length_mm)} ${N()} long`;return`${n}\
-, ${j(e.thickness_mm)} ${N()}${s}, ${a}, ${o}`}function w1(e,t){let{gauge_x_mm:n}=dt(e,t);return n===null?"no \
-gauge":`gauge X ${$(w(n))}`}function y1(e){return i`<ol class="rows" data-test="step-list">
+  </div>`:u}function b1({part:e,plan:t},n){let s=t.thickness_gauge?` (${t.thickness_gauge})`:"",o=e.bends.length===
+1?"1 bend":`${e.bends.length} bends`,a=qe(t)?`box ${ps(t.folded)}`:`${U(e.bend_length_mm)} ${N()} long`;return`${n}\
+, ${U(e.thickness_mm)} ${N()}${s}, ${a}, ${o}`}function y1(e,t){let{gauge_x_mm:n}=dt(e,t);return n===null?"no \
+gauge":`gauge X ${$(w(n))}`}function _1(e){return i`<ol class="rows" data-test="step-list">
     ${e.plan.steps.map(t=>i`<li class="row">
           <a href="/c/${e.code}/step/${t.number}">
             <span class="lead">${t.number}. ${It(t)} ${t.direction}</span>
             <span class="code">${$(M(t.included_angle_deg))}</span>
             <span class="more">
-              ${w1(e,t)}
-              ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${Ks(t)}</span>`:
+              ${y1(e,t)}
+              ${t.turn_over||t.turn_end||t.turn_quarter?i`<span class="turn" data-test="turn">${Js(t)}</span>`:
 u}
             </span>
             ${Bt(t,{short:!0})}
-            ${t.drawing?Ei(t):u}
+            ${t.drawing?Pi(t):u}
           </a>
         </li>`)}
-  </ol>`}function _1(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<section class="card-results">
+  </ol>`}function v1(e,t){let n=[...e.trials].reverse().slice(0,3);return!n.length&&!t.length?i`<section class="card-results">
       <p class="soft" data-test="no-results">
-        Nothing measured yet.${C("results.keep"," After a bend, type the result.")}
+        Nothing measured yet.${R("results.keep"," After a bend, type the result.")}
       </p>
     </section>`:i`<section class="panel card-results">
     <h2>Results</h2>
     <ul class="rows results" data-test="results">
-      ${[...t].reverse().map(s=>bo(s.body,{waiting:s}))}
-      ${n.map(s=>bo(s,{step:e.plan.steps[s.step-1]}))}
+      ${[...t].reverse().map(s=>yo(s.body,{waiting:s}))}
+      ${n.map(s=>yo(s,{step:e.plan.steps[s.step-1]}))}
     </ul>
-  </section>`}function v1({code:e,archived:t},n,s){return i`<nav class="card-links" aria-label="This card">
+  </section>`}function k1({code:e,archived:t},n,s){return i`<nav class="card-links" aria-label="This card">
     ${s}
     ${ce(`/c/${e}/note`,i`<a class="button" href="/c/${e}/note" data-test="write-note">Note</a>`)}
     <a class="button" href="/c/${e}/history" data-test="history">History</a>
     <a class="button" href="/c/${e}/label" data-test="label">Label</a>
     <a class="button" href="/c/${e}/print" data-test="print">Print</a>
-    ${C("cards.revise",i`<a class="button" href="/part?from=${e}" data-test="edit">Edit</a>`)}
-    ${C("cards.create",i`<a class="button" href="/part?copy=${e}" data-test="copy">Copy</a>`)}
-    ${C("cards.revise",i`<button type="button" class="button" data-test="archive" @click=${n}>
+    ${R("cards.revise",i`<a class="button" href="/part?from=${e}" data-test="edit">Edit</a>`)}
+    ${R("cards.create",i`<a class="button" href="/part?copy=${e}" data-test="copy">Copy</a>`)}
+    ${R("cards.revise",i`<button type="button" class="button" data-test="archive" @click=${n}>
         ${t?"Use again":"Archive"}
       </button>`)}
-  </nav>`}var b1,p$=m(()=>{y();H();He();fe();be();_n();Pe();Mi();Oe();Ze();ae();ye();L();an();V();aa();nt();s$();
-mo();Zs();pe();_i();Mn();ld();dd();on();pd();qs();En();pt();d$();Qs();si();b1=e=>e?.words?i`<p class="order" data-test="order">${e.
-words}</p>`:u});function m$(){return performance.now()-h$<k1?!1:(h$=performance.now(),!0)}function f$(e,t,n){let s=null,o=async()=>{
-let a=await ri(e);t.aborted||JSON.stringify(a)===JSON.stringify(s)||(s=a,n())};return to(o,t),{look:o,now:()=>s,
-counted:()=>s?.state==="open"&&q("runs.keep")?s:null}}async function hd(e,t){if(!m$())return;let{id:n}=await Ke(
-e,t.id,{kind:"piece"});se(ei(t)?`/c/${e.code}`:`/c/${e.code}/step/1`),$$(e,t,n,`Piece ${t.done+1} counted.`,e.
-plan.steps.length)}async function g$(e,t,n){if(!m$())return;let{id:s}=await Ke(e,t.id,{kind:"scrap",step:n});se(
-`/c/${e.code}/step/1`),$$(e,t,s,`One piece scrapped at step ${n}.`,n)}function $$(e,t,n,s,o){z(s,{label:"Undo",
-act:async()=>{await Ke(e,t.id,{kind:"back",undoes:n}),se(`/c/${e.code}/step/${o}`)},goes:!0})}var k1,h$,b$=m(()=>{
-Qs();ua();we();Ze();Oe();k1=700,h$=-1/0});var _$={};ie(_$,{show:()=>x1});async function x1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
-t));let s=da(),o,a=f$(t,e.signal,()=>o&&r()),r=()=>{let l=o.plan.steps[Number(n)-1];if(!l)return e.render(M1(o,
-n));e.title(`${o.title||t}, step ${l.number}`),e.render(A1(o,l,()=>Yr(o,l,s,r,e.signal),Li(o.code,l.number,{draw:r}),
-a))};xe(()=>o&&r(),e.signal),Si(()=>o&&S1(o,Number(n),r),e.signal),document.addEventListener("sync",()=>o&&T1(
-o),{signal:e.signal}),addEventListener("keydown",l=>o&&O1(l,o,Number(n),a),{signal:e.signal}),Ti();try{await St(
-t,async l=>{o||await a.look(),!o&&l.plan.steps[Number(n)-1]&&Xg(t,Number(n)),o=l,r(),e.ready()},e.signal)}catch(l){
-e.signal.aborted||ke(e,ws(t,l));return}Ai(e.signal,()=>o&&r())}function S1(e,t,n){let s=$a(),o=s?.code===e.code&&
-s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?se(`/c/${e.code}/step/${o.number}`,{replace:!0}):n()}async function T1(e){
-let t=await qo(e.code).catch(()=>{});t&&t.revision!==e.revision&&z(`This card is at revision ${t.revision} now\
-.`,{label:"Show it",act:()=>Zt()})}function O1(e,t,n,s){if(e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
-test(e.target.tagName))return;let o=n===t.plan.steps.length&&s.counted();e.key==="ArrowRight"&&o?hd(t,o):e.key===
-"ArrowRight"&&se(w$(t,n).href),e.key==="ArrowLeft"&&se(y$(t,n).href)}function w$(e,t){let n=e.plan.steps.at(-1);
+  </nav>`}var w1,h$=m(()=>{y();j();He();fe();be();vn();Pe();Ai();Oe();Ze();ae();ye();L();an();G();ra();st();o$();
+go();Ys();pe();ki();On();dd();pd();on();md();Zs();Nn();pt();u$();to();ai();w1=e=>e?.words?i`<p class="order" data-test="order">${e.
+words}</p>`:u});function f$(){return performance.now()-m$<x1?!1:(m$=performance.now(),!0)}function g$(e,t,n){let s=null,o=async()=>{
+let a=await li(e);t.aborted||JSON.stringify(a)===JSON.stringify(s)||(s=a,n())};return so(o,t),{look:o,now:()=>s,
+counted:()=>s?.state==="open"&&K("runs.keep")?s:null}}async function fd(e,t){if(!f$())return;let{id:n}=await Ke(
+e,t.id,{kind:"piece"});se(ni(t)?`/c/${e.code}`:`/c/${e.code}/step/1`),b$(e,t,n,`Piece ${t.done+1} counted.`,e.
+plan.steps.length)}async function $$(e,t,n){if(!f$())return;let{id:s}=await Ke(e,t.id,{kind:"scrap",step:n});se(
+`/c/${e.code}/step/1`),b$(e,t,s,`One piece scrapped at step ${n}.`,n)}function b$(e,t,n,s,o){q(s,{label:"Undo",
+act:async()=>{await Ke(e,t.id,{kind:"back",undoes:n}),se(`/c/${e.code}/step/${o}`)},goes:!0})}var x1,m$,w$=m(()=>{
+to();pa();we();Ze();Oe();x1=700,m$=-1/0});var v$={};ie(v$,{show:()=>S1});async function S1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
+t));let s=ua(),o,a=g$(t,e.signal,()=>o&&r()),r=()=>{let l=o.plan.steps[Number(n)-1];if(!l)return e.render(O1(o,
+n));e.title(`${o.title||t}, step ${l.number}`),e.render(L1(o,l,()=>Qr(o,l,s,r,e.signal),Ni(o.code,l.number,{draw:r}),
+a))};xe(()=>o&&r(),e.signal),Mi(()=>o&&T1(o,Number(n),r),e.signal),document.addEventListener("sync",()=>o&&M1(
+o),{signal:e.signal}),addEventListener("keydown",l=>o&&A1(l,o,Number(n),a),{signal:e.signal}),Oi();try{await St(
+t,async l=>{o||await a.look(),!o&&l.plan.steps[Number(n)-1]&&Qg(t,Number(n)),o=l,r(),e.ready()},e.signal)}catch(l){
+e.signal.aborted||ke(e,vs(t,l));return}Ei(e.signal,()=>o&&r())}function T1(e,t,n){let s=ba(),o=s?.code===e.code&&
+s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?se(`/c/${e.code}/step/${o.number}`,{replace:!0}):n()}async function M1(e){
+let t=await Ko(e.code).catch(()=>{});t&&t.revision!==e.revision&&q(`This card is at revision ${t.revision} now\
+.`,{label:"Show it",act:()=>Zt()})}function A1(e,t,n,s){if(e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
+test(e.target.tagName))return;let o=n===t.plan.steps.length&&s.counted();e.key==="ArrowRight"&&o?fd(t,o):e.key===
+"ArrowRight"&&se(y$(t,n).href),e.key==="ArrowLeft"&&se(_$(t,n).href)}function y$(e,t){let n=e.plan.steps.at(-1);
 return t<e.plan.steps.length?{href:`/c/${e.code}/step/${t+1}`,label:"Next",more:`step ${t+1}`}:n.set_angle_deg===
 null||!Ut(`/c/${e.code}/result/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}\
-/result/${t}`,label:"Type the result",more:""}}function A1(e,t,n,s,o){let{stops:a,watch:r}=Jr(e,t),l=t.number===
+/result/${t}`,label:"Type the result",more:""}}function L1(e,t,n,s,o){let{stops:a,watch:r}=Xr(e,t),l=t.number===
 e.plan.steps.length,c=l?o.counted():null;return i`<article class="step" data-test="step">
-    ${zr(e,t)} ${N1(e,t,o.now())}
+    ${Kr(e,t)} ${P1(e,t,o.now())}
     ${a.length?i`<div class="step-stop">${Ue(a)}</div>`:u}
     <div class="step-body">
-      <div class="step-way">${Hr(t,e.part.flats_mm.length)}${Bt(t)}</div>
-      <section class="step-set" aria-label="What to set">${Xr(e,t)}</section>
+      <div class="step-way">${Ur(t,e.part.flats_mm.length)}${Bt(t)}</div>
+      <section class="step-set" aria-label="What to set">${ei(e,t)}</section>
       <section class="step-picture" aria-label="Drawing">${n()}</section>
       <div class="step-press-screen">${s}</div>
       <section class="step-watch" aria-label="What to watch">
         ${r.length?Ue(r):u}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${Wm(e.plan,t)} ${Fr(e.plan,t)}
-        ${ia(t.origin)?i`<p class="hint origins" data-test="origins">${ia(t.origin)}</p>`:u}
+        ${Dm(e.plan,t)} ${jr(e.plan,t)}
+        ${la(t.origin)?i`<p class="hint origins" data-test="origins">${la(t.origin)}</p>`:u}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
-      <a class="button" href=${y$(e,t.number).href} data-test="back">Back</a>
+      <a class="button" href=${_$(e,t.number).href} data-test="back">Back</a>
       ${l&&!c||t.set_angle_deg===null?u:ce(`/c/${e.code}/result/${t.number}`,i`<a class="button" href="/c/${e.
 code}/result/${t.number}" data-test="came-out"
                 >Type the result</a
               >`)}
-      ${c?E1(e,c):L1(w$(e,t.number))}
+      ${c?N1(e,c):E1(y$(e,t.number))}
     </nav>
-  </article>`}function E1(e,t){let{label:n,more:s}=ni(t);return i`<button
+  </article>`}function N1(e,t){let{label:n,more:s}=oi(t);return i`<button
     type="button"
     class="button next"
     data-test="next-piece"
-    @click=${()=>hd(e,t)}>
+    @click=${()=>fd(e,t)}>
     ${n}${s?i` <small>${s}</small>`:u}
-  </button>`}function N1(e,t,n){return n?q("runs.keep")?Hm(n,{scrap:()=>g$(e,n,t.number),pause:()=>Ke(e,n.id,{
-kind:"paused"}),resume:()=>Ke(e,n.id,{kind:"resumed"}),ready:()=>Ke(e,n.id,{kind:"setup"})}):i`<div class="run-bar">${eo(
-n)}</div>`:u}var M1,y$,L1,v$=m(()=>{y();He();fe();Ze();Mi();Oe();we();ae();_n();an();_c();V();Zs();pe();qr();Pr();
-ld();On();on();Qr();ua();b$();Pc();si();M1=(e,t)=>i`<div class="state" data-test="no-step">
+  </button>`}function P1(e,t,n){return n?K("runs.keep")?jm(n,{scrap:()=>$$(e,n,t.number),pause:()=>Ke(e,n.id,{
+kind:"paused"}),resume:()=>Ke(e,n.id,{kind:"resumed"}),ready:()=>Ke(e,n.id,{kind:"setup"})}):i`<div class="run-bar">${no(
+n)}</div>`:u}var O1,_$,E1,k$=m(()=>{y();He();fe();Ze();Ai();Oe();we();ae();vn();an();kc();G();Ys();pe();Zr();Rr();
+dd();An();on();ti();pa();w$();Rc();ai();O1=(e,t)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${t}</strong>This card has ${e.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${e.code}">Open the card</a></span>
-  </div>`;y$=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"});L1=({href:e,label:t,more:n})=>i`<a class="button next" href=${e} data-test="next"
+  </div>`;_$=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"});E1=({href:e,label:t,more:n})=>i`<a class="button next" href=${e} data-test="next"
     >${t}${n?i` <small>${n}</small>`:u}</a
-  >`});function wo(e){try{let t=JSON.parse(localStorage.getItem(md(e))??"null");return t?.units===P().units?t.typed:null}catch{
-return null}}function yo(e,t){try{localStorage.setItem(md(e),JSON.stringify({units:P().units,typed:t}))}catch{}}
-function ys(e){try{localStorage.removeItem(md(e))}catch{}}var md,Ci=m(()=>{ae();md=e=>`flangebook.typed.${e}`});function k$(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Ni(o.rows,"measured_deg",t,"flange_mm");if(a===
+  >`});function Cn(e){try{let t=JSON.parse(localStorage.getItem(gd(e))??"null");return t?.units===P().units?t.typed:null}catch{
+return null}}function Rn(e,t){try{localStorage.setItem(gd(e),JSON.stringify({units:P().units,typed:t}))}catch{}}
+function ln(e){try{localStorage.removeItem(gd(e))}catch{}}var gd,va=m(()=>{ae();gd=e=>`flangebook.typed.${e}`});function x$(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Ci(o.rows,"measured_deg",t,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
- is further off than a gauge error can be. Check it before you set a new X.",to_check:P1};let l=Math.abs(r)<=fd?
+ is further off than a gauge error can be. Check it before you set a new X.",to_check:C1};let l=Math.abs(r)<=$d?
 s:s-r,c=l>=o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not rea\
-ch far enough to correct the flange.",to_check:[]}}var fd,P1,_o,Ri=m(()=>{ud();fd=.05;P1=["Measure again, to t\
+ch far enough to correct the flange.",to_check:[]}}var $d,C1,_o,Bi=m(()=>{hd();$d=.05;C1=["Measure again, to t\
 he face that the card's dimension goes to.","Check which flange was measured.","Read the gauge: did it stand a\
-t the X of the card, and the sheet against it?"],_o=({correction:e,gauge:t})=>e?.flange??t??null});function C1(e){let t=wo(e);ys(e),lt(null),se(e,{replace:!0}),z("The form as it was before you typed.",{label:"\
-Put mine back",act:()=>{yo(e,t),se(e,{replace:location.pathname===e})}})}var Bi,gd=m(()=>{y();Ci();Ze();Oe();Bi=
+t the X of the card, and the sheet against it?"],_o=({correction:e,gauge:t})=>e?.flange??t??null});function R1(e){let t=Cn(e);ln(e),tt(null),se(e,{replace:!0}),q("The form as it was before you typed.",{label:"\
+Put mine back",act:()=>{Rn(e,t),se(e,{replace:location.pathname===e})}})}var vo,Ii=m(()=>{y();va();Ze();Oe();vo=
 e=>i`<p class="restored" data-test="restored">
     What you typed before is back.
-    <button type="button" class="link" data-test="start-over" @click=${()=>C1(e)}>
+    <button type="button" class="link" data-test="start-over" @click=${()=>R1(e)}>
       Start over
     </button>
-  </p>`});function S$(e,t,n,{save:s,draw:o,keep:a}){let{typed:r,wrong:l}=n,c=(p,h,f,g={})=>A({name:h,label:f,value:r[p],
+  </p>`});function T$(e,t,n,{save:s,draw:o,keep:a}){let{typed:r,wrong:l}=n,c=(p,h,f,g={})=>A({name:h,label:f,value:r[p],
 wrong:l[h],meant:n.meant[h],change:b=>{if(Object.assign(r,{[p]:b}),a(),!!n.meant[h]){for(let _ of[l,n.meant])delete _[h];
 o()}},...g}),d=n.used??dt(e,t);return i`<form class="result-form" novalidate data-test="result-form" @submit=${_e(
 s)}>
@@ -3385,11 +3385,11 @@ s)}>
 _deg","Left",{keys:"decimal",unit:"°"}),c("middle","middle_deg","Middle",{keys:"decimal",unit:"°"}),c("right",
 "right_deg","Right",{keys:"decimal",unit:"°"})]}
       </div>
-      ${$d(r,()=>{a(),o()})}
+      ${bd(r,()=>{a(),o()})}
       <div class="result-more">
         ${n.byDepth?c("set","punch_depth_mm","Depth that was set",{unit:N(),placeholder:d.punch_depth_mm===null?
-"":w(d.punch_depth_mm,{digits:2}).text,hint:x$}):c("set","set_angle_deg","Angle that was set",{keys:"decimal",
-unit:"°",placeholder:d.set_angle_deg===null?"":M(d.set_angle_deg).text,hint:x$})}
+"":w(d.punch_depth_mm,{digits:2}).text,hint:S$}):c("set","set_angle_deg","Angle that was set",{keys:"decimal",
+unit:"°",placeholder:d.set_angle_deg===null?"":M(d.set_angle_deg).text,hint:S$})}
         ${c("flange","flange_mm","Flange measured",{unit:N(),hint:"If you measured it."})}
         ${c("note","note","Note",{hint:"Grain, anything odd."})}
       </div>
@@ -3411,30 +3411,30 @@ unit:"°",placeholder:d.set_angle_deg===null?"":M(d.set_angle_deg).text,hint:x$}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var x$,$d,bd=m(()=>{y();He();L();G();x$="Leave it if it was set as shown.",$d=(e,t)=>Q({name:"place\
+  </form>`}var S$,bd,wd=m(()=>{y();He();L();z();S$="Leave it if it was set as shown.",bd=(e,t)=>Q({name:"place\
 s",label:"Measured at",value:e.places,options:[["one","One place"],["three","Left, middle, right"]],change:n=>{
-Object.assign(e,{places:n}),t()}})});function T$(e){let t=_o(e);return t?t.gauge_x_mm===null?R1(t):i`<div class="set-figures" data-test="new-gauge">
-      ${st("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
+Object.assign(e,{places:n}),t()}})});function M$(e){let t=_o(e);return t?t.gauge_x_mm===null?B1(t):i`<div class="set-figures" data-test="new-gauge">
+      ${ot("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${M$(t.error_mm)}</p>`:u}function R1({error_mm:e,words:t,said:n,to_check:s}){
+    <p class="basis" data-test="gauge-basis">${O$(t.error_mm)}</p>`:u}function B1({error_mm:e,words:t,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
-    <p>${k("stop")} <b>No new gauge X.</b> ${M$(e)} No gauge is that far off.</p>
+    <p>${S("stop")} <b>No new gauge X.</b> ${O$(e)} No gauge is that far off.</p>
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${je({...n,words:t})}</p>`}function M$(e){return e===null?"":Math.abs(e)<=
-fd?"Flange as wanted: leave the gauge.":`Flange ${le(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function O$(e){
+  </div>`:i`<p data-test="no-gauge">${je({...n,words:t})}</p>`}function O$(e){return e===null?"":Math.abs(e)<=
+$d?"Flange as wanted: leave the gauge.":`Flange ${le(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function A$(e){
 let t=e?.crown;return t?i`<div class="crown" data-test="crown">
-    <p>${B1(t)}</p>
-    ${t.shim?I1(t.shim):u}
-  </div>`:u}function B1({middle_open_deg:e,shim:t,said:n,words:s}){return t?i`<b>The middle is ${le(M(e))} more open than the ends.</b> First crown the middle
-    by ${le(w(t.middle_mm,{digits:2}))}, or shim the die:`:je({...n,words:s})}function I1({strip_mm:e,lengths_mm:t}){
+    <p>${I1(t)}</p>
+    ${t.shim?W1(t.shim):u}
+  </div>`:u}function I1({middle_open_deg:e,shim:t,said:n,words:s}){return t?i`<b>The middle is ${le(M(e))} more open than the ends.</b> First crown the middle
+    by ${le(w(t.middle_mm,{digits:2}))}, or shim the die:`:je({...n,words:s})}function W1({strip_mm:e,lengths_mm:t}){
 let n=t.map(o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return i`<p data-test="shim">
     ${t.length===1?"1 strip":`${t.length} strips`} of
     ${le(w(e,{digits:2}))} under the middle of the die, one on the other, ${n} ${s}
     long. Nothing at the ends. Then set what stands above, which is for the ends; bend again and measure.
-  </p>`}var A$,L$=m(()=>{y();Ri();L();V();On();A$=({thickness_mm:e})=>e?` Calculated for the ${le(w(e,{digits:2}))}\
- that the sheet measures.`:""});function E$(e,t,n,{again:s,keep:o}){let a=$o(n);return i`<div
+  </p>`}var L$,E$=m(()=>{y();Bi();L();G();An();L$=({thickness_mm:e})=>e?` Calculated for the ${le(w(e,{digits:2}))}\
+ that the sheet measures.`:""});function N$(e,t,n,{again:s,keep:o}){let a=wo(n);return i`<div
     class="result-answer"
     data-test="result-answer"
     data-waits=${n.waits?"true":"false"}>
@@ -3444,97 +3444,97 @@ let n=t.map(o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return
               <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
               It is sent automatically.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?D1(a):Cm(t,n)}
-      ${a?i`<p class="basis" data-test="basis">${H1(n)}</p>`:u}
-      ${n.question?W1(e,n.question):u} ${T$(n)}
-      ${U1(n.correction)} ${O$(n.correction)}
-      ${a?C("cards.revise",z1(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
+      ${a?F1(a):Rm(t,n)}
+      ${a?i`<p class="basis" data-test="basis">${j1(n)}</p>`:u}
+      ${n.question?D1(e,n.question):u} ${M$(n)}
+      ${V1(n.correction)} ${A$(n.correction)}
+      ${a?R("cards.revise",q1(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 u}
     </div>
     <nav class="step-nav" aria-label="Result">
       <button class="button" data-test="again" @click=${s}>Measure again</button>
       <a class="button" href="/c/${e.code}/step/${t.number}" data-test="back">Step ${t.number}</a>
-      ${a&&n.kept!=="kept"?C("cards.revise",wd(e,t,"button",", not kept"),wd(e,t)):wd(e,t)}
+      ${a&&n.kept!=="kept"?R("cards.revise",yd(e,t,"button",", not kept"),yd(e,t)):yd(e,t)}
     </nav>
-  </div>`}function wd({code:e,plan:t},{number:n},s="button next",o=""){let a=n===t.steps.length;return i`<a class=${s} href=${a?
+  </div>`}function yd({code:e,plan:t},{number:n},s="button next",o=""){let a=n===t.steps.length;return i`<a class=${s} href=${a?
 `/c/${e}`:`/c/${e}/step/${n+1}`} data-test="next"
     >${a?`Done${o}: the card`:`Next${o}: step ${n+1}`}</a
-  >`}function H1({correction:e,table:t}){return e?`${je({...e.said,words:e.what})}${j1(e)}${A$(e)}`:`Worked ou\
+  >`}function j1({correction:e,table:t}){return e?`${je({...e.said,words:e.what})}${U1(e)}${L$(e)}`:`Worked ou\
 t on this device, from the card’s own table at ${$(M(t?.row??null))}. The shop works it out again when the r\
-esult arrives.${t?.ends?` ${F1}`:""}`}function U1(e){let t=e?.tilt_mm_per_m;return t==null?u:i`<p data-test="tilt">
-    Left and right differ: about ${G1(Math.abs(t))},
+esult arrives.${t?.ends?` ${H1}`:""}`}function V1(e){let t=e?.tilt_mm_per_m;return t==null?u:i`<p data-test="tilt">
+    Left and right differ: about ${z1(Math.abs(t))},
     ${t>0?"the right end deeper":"the left end deeper"}.
-  </p>`}function z1(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
+  </p>`}function q1(e,t){return e.kept==="kept"?i`<p class="kept" data-test="kept" role="status">
       <b>${e.where==="here"?"Saved here, not yet in the shop.":"Kept."}</b> ${e.words}
     </p>`:i`<div class="buttons">
       <button class="button next wide" data-test="keep" ?disabled=${e.kept==="asking"} @click=${t}>
         ${e.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var W1,D1,F1,j1,V1,G1,N$=m(()=>{y();L$();
-Nn();L();V();Nc();pe();On();W1=(e,t)=>i`<section class="panel urgent" data-test="question">
-    <p>${k("unknown","Does not count")} ${t}</p>
+    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var D1,F1,H1,U1,G1,z1,P$=m(()=>{y();E$();
+Pn();L();G();Cc();pe();An();D1=(e,t)=>i`<section class="panel urgent" data-test="question">
+    <p>${S("unknown","Does not count")} ${t}</p>
     <p><a href="/shop/learned/${encodeURIComponent(e.part.metal)}">Say that it was right, or wrong</a></p>
-  </section>`,D1=e=>i`<div class="set-figures" data-test="new-setting">
-    ${st("Angle now",M(e.set_angle_deg),"new-angle")}
-    ${e.punch_depth_mm===null?u:st("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
-  </div>`,F1="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
- first.";j1=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
-low.":"";V1=3048,G1=e=>N()==="in"?`${te(e*V1/1e3/Se,3)} in over ten feet`:`${te(e,2)} mm in each metre`});async function P$(e,t,n,s){let o=$o(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
-s();try{let a=await xt(e,{settings:[...e.settings.filter(r=>r.step!==t.number),K1(t,o,n.trial,Z1(e,t,n))]},{reason:`\
+  </section>`,F1=e=>i`<div class="set-figures" data-test="new-setting">
+    ${ot("Angle now",M(e.set_angle_deg),"new-angle")}
+    ${e.punch_depth_mm===null?u:ot("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
+  </div>`,H1="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
+ first.";U1=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
+low.":"";G1=3048,z1=e=>N()==="in"?`${te(e*G1/1e3/Se,3)} in over ten feet`:`${te(e,2)} mm in each metre`});async function C$(e,t,n,s){let o=wo(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+s();try{let a=await xt(e,{settings:[...e.settings.filter(r=>r.step!==t.number),Z1(t,o,n.trial,J1(e,t,n))]},{reason:`\
 Step ${t.number} set from a piece measured at ${rn(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
-kept",where:a.where,words:q1(a)}),W()}catch(a){Object.assign(n,{kept:"no",words:Y(a)})}s()}}function q1({where:e,
+kept",where:a.where,words:K1(a)}),W()}catch(a){Object.assign(n,{kept:"no",words:Y(a)})}s()}}function K1({where:e,
 card:t}){return e==="shop"?`Revision ${t.revision} of the card has it. Steps show it from now on.`:e==="settle"?
 "The card was changed meanwhile. Both are kept: decide on the card which holds.":"Steps show it on this device\
- from now on; it is sent to the shop automatically."}var K1,Z1,C$=m(()=>{H();_n();Ri();Nn();ye();K1=(e,t,n,s)=>({
+ from now on; it is sent to the shop automatically."}var Z1,J1,R$=m(()=>{j();vn();Bi();Pn();ye();Z1=(e,t,n,s)=>({
 step:e.number,set_angle_deg:t.set_angle_deg,punch_depth_mm:t.punch_depth_mm,...s===null?{}:{gauge_x_mm:s},trial_id:n.
-id,reason:`Piece measured at ${rn(n)}`}),Z1=(e,t,n)=>_o(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
-gauge_x_mm??null});var B$={};ie(B$,{show:()=>Y1});async function Y1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
-t));let s={typed:{...go},used:null,wrong:{},meant:{},general:"",sending:!1,result:null,byDepth:!1,before:""},o=!1,
-a,r=async()=>{let c=J1.includes((await wn())?.press?.set_by);c===s.byDepth||s.typed.set||s.sending||s.result||
+id,reason:`Piece measured at ${rn(n)}`}),J1=(e,t,n)=>_o(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
+gauge_x_mm??null});var I$={};ie(I$,{show:()=>X1});async function X1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
+t));let s={typed:{...bo},used:null,wrong:{},meant:{},general:"",sending:!1,result:null,byDepth:!1,before:""},o=!1,
+a,r=async()=>{let c=Y1.includes((await yn())?.press?.set_by);c===s.byDepth||s.typed.set||s.sending||s.result||
 (s.byDepth=c,a&&!e.signal.aborted&&l())};document.addEventListener("sync",r,{signal:e.signal}),await r();let l=()=>{
 let c=a.plan.steps[Number(n)-1];if(!c)return ke(e,i`<p class="state" data-test="no-step">
           There is no step ${n}. <a href="/c/${t}">Open the card</a>
-        </p>`);o||X1(a,c,s),o=!0,e.title(`${a.title||t}: result`),e.render(tS(a,c,s,l))};lt(()=>!s.result&&s.typed.
+        </p>`);o||Q1(a,c,s),o=!0,e.title(`${a.title||t}: result`),e.render(nS(a,c,s,l))};tt(()=>!s.result&&s.typed.
 one+s.typed.left+s.typed.note?"Leave without saving what you measured?":null),await Dt(e,c=>{s.sending||s.result||
-(a=c,l(),e.ready())})}function X1(e,t,n){let s=wo(_a(e,t));if(!s)return;if(s.about!==R$(e,t)){ys(_a(e,t)),n.before=
-"other step";return}let{typed:o,used:a,byDepth:r}=s;Object.assign(n,{typed:{...go,...o},used:a,byDepth:r,before:"\
-back"})}function Q1(e,t,{typed:n,used:s,byDepth:o}){yo(_a(e,t),{typed:n,used:s,byDepth:o,about:R$(e,t)})}function tS(e,t,n,s){
-let o=()=>nS(e,t,n,s),a=()=>{let l=sS(n);Object.assign(n,{typed:{...go,places:n.typed.places,lot:n.typed.lot,thickness:n.
-typed.thickness},used:l??n.used,result:null,before:""}),s()},r=()=>P$(e,t,n.result,s);return i`<article class="step result-screen" data-test="result-screen">
-    ${zr(e,t)}
-    ${n.before&&!n.result?eS[n.before](_a(e,t)):u}
+(a=c,l(),e.ready())})}function Q1(e,t,n){let s=Cn(ka(e,t));if(!s)return;if(s.about!==B$(e,t)){ln(ka(e,t)),n.before=
+"other step";return}let{typed:o,used:a,byDepth:r}=s;Object.assign(n,{typed:{...bo,...o},used:a,byDepth:r,before:"\
+back"})}function eS(e,t,{typed:n,used:s,byDepth:o}){Rn(ka(e,t),{typed:n,used:s,byDepth:o,about:B$(e,t)})}function nS(e,t,n,s){
+let o=()=>sS(e,t,n,s),a=()=>{let l=oS(n);Object.assign(n,{typed:{...bo,places:n.typed.places,lot:n.typed.lot,thickness:n.
+typed.thickness},used:l??n.used,result:null,before:""}),s()},r=()=>C$(e,t,n.result,s);return i`<article class="step result-screen" data-test="result-screen">
+    ${Kr(e,t)}
+    ${n.before&&!n.result?tS[n.before](ka(e,t)):u}
     <div class="result-body">
-      ${n.result?E$(e,t,n.result,{again:a,keep:r}):S$(e,t,n,{save:o,draw:s,keep:()=>Q1(e,t,n)})}
+      ${n.result?N$(e,t,n.result,{again:a,keep:r}):T$(e,t,n,{save:o,draw:s,keep:()=>eS(e,t,n)})}
       <aside class="result-aside" aria-label="Which bend">
         ${mt(e.plan,{mark:t.bend})}
       </aside>
     </div>
-  </article>`}async function nS(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a,meant:r}=ya(n.typed,t.included_angle_deg),
-l=aS(e,t,n);if(l||(a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,
-{wrong:a,meant:r,general:""}),Object.keys(a).length||!l)return s(),Ot(a);let c=rS(e,t,o,l,n.typed);n.sending=!0,
-s();try{let{late:d,...p}=await Ns({id:c.id,kind:"trial",code:e.code,body:c});ys(_a(e,t));let h=p.answer,f=h?.correction??
-null;n.result={trial:c,correction:f,table:h||l.set_angle_deg===null?null:l$(t,o,l),gauge:h?null:oS(t,o,l,c.flange_mm),
+  </article>`}async function sS(e,t,n,s){if(n.sending)return;let{angles:o,wrong:a,meant:r}=_a(n.typed,t.included_angle_deg),
+l=rS(e,t,n);if(l||(a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,
+{wrong:a,meant:r,general:""}),Object.keys(a).length||!l)return s(),Ot(a);let c=iS(e,t,o,l,n.typed);n.sending=!0,
+s();try{let{late:d,...p}=await Cs({id:c.id,kind:"trial",code:e.code,body:c});ln(ka(e,t));let h=p.answer,f=h?.correction??
+null;n.result={trial:c,correction:f,table:h||l.set_angle_deg===null?null:c$(t,o,l),gauge:h?null:aS(t,o,l,c.flange_mm),
 waits:!h,late:d??"",question:h?.question_said?Me(h.question_said):"",kept:"no",words:""},h&&W()}catch(d){n.wrong=
-d instanceof E?d.errors:{},n.general=Y(d)}n.sending=!1,await mn(),s(),Ot(n.wrong)}function sS({result:e,used:t}){
-let n=$o(e),s=e&&(_o(e)?.gauge_x_mm??e.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}
-function oS(e,t,n,s){let o=su(s);return o===null||typeof n.gauge_x_mm!="number"?null:k$(e,Pi(t),o,n.gauge_x_mm)}
-function aS(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.used??dt(e,t),r={set_angle_deg:s,punch_depth_mm:o,
+d instanceof E?d.errors:{},n.general=Y(d)}n.sending=!1,await fn(),s(),Ot(n.wrong)}function oS({result:e,used:t}){
+let n=wo(e),s=e&&(_o(e)?.gauge_x_mm??e.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}
+function aS(e,t,n,s){let o=ou(s);return o===null||typeof n.gauge_x_mm!="number"?null:x$(e,Ri(t),o,n.gauge_x_mm)}
+function rS(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.used??dt(e,t),r={set_angle_deg:s,punch_depth_mm:o,
 gauge_x_mm:a};if(n.typed.set.trim()==="")return r;if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:ne(n.typed.
-set),gauge_x_mm:a};let l=wa(n.typed.set);return l===null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}
-function rS(e,t,n,s,o){let a={id:Ne(),revision:e.revision,step:t.number,bend:t.bend,...n,made_at:new Date().toISOString()};
+set),gauge_x_mm:a};let l=ya(n.typed.set);return l===null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}
+function iS(e,t,n,s,o){let a={id:Ne(),revision:e.revision,step:t.number,bend:t.bend,...n,made_at:new Date().toISOString()};
 return s.set_angle_deg!==null&&(a.set_angle_deg=s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.
 punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=ne(o.
 flange)),o.radius.trim()&&(a.radius_mm=ne(o.radius)),o.thickness.trim()&&(a.thickness_mm=ne(o.thickness)),o.lot.
-trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),P().name&&(a.by=P().name),a}var J1,_a,R$,eS,
-I$=m(()=>{y();H();He();Ci();fe();be();Ri();Nn();Pe();Oe();Vn();ae();ye();L();an();gd();V();G();On();bd();N$();
-En();C$();J1=["depth","stop"];_a=(e,t)=>`/c/${e.code}/result/${t.number}`,R$=(e,t)=>JSON.stringify([t.bend,t.included_angle_deg,
-dt(e,t)]);eS={back:Bi,"other step":()=>i`<p class="restored" data-test="other-step">
+trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),P().name&&(a.by=P().name),a}var Y1,ka,B$,tS,
+W$=m(()=>{y();j();He();va();fe();be();Bi();Pn();Pe();Oe();qn();ae();ye();L();an();Ii();G();z();An();wd();P$();
+Nn();R$();Y1=["depth","stop"];ka=(e,t)=>`/c/${e.code}/result/${t.number}`,B$=(e,t)=>JSON.stringify([t.bend,t.included_angle_deg,
+dt(e,t)]);tS={back:vo,"other step":()=>i`<p class="restored" data-test="other-step">
       The step has changed since you typed a result for it: that is not in the boxes any more.
-    </p>`}});function D$(e,t,n,s){return e.map(o=>i`<fieldset class="resolve-row" data-test="differs" data-field=${o.name}>
-        <legend>${o.label} <small>was ${va(o,o.before)}</small></legend>
-        ${W$(o,"shop","In the shop",t,s)} ${W$(o,"yours",n,t,s)}
-      </fieldset>`)}function W$(e,t,n,s,o){return i`<label class="resolve-side" data-test=${t}>
+    </p>`}});function F$(e,t,n,s){return e.map(o=>i`<fieldset class="resolve-row" data-test="differs" data-field=${o.name}>
+        <legend>${o.label} <small>was ${xa(o,o.before)}</small></legend>
+        ${D$(o,"shop","In the shop",t,s)} ${D$(o,"yours",n,t,s)}
+      </fieldset>`)}function D$(e,t,n,s,o){return i`<label class="resolve-side" data-test=${t}>
     <span class="resolve-whose"
       ><input
         type="radio"
@@ -3544,48 +3544,48 @@ dt(e,t)]);eS={back:Bi,"other step":()=>i`<p class="restored" data-test="other-st
         @change=${()=>o(e.name,t)} />
       ${n}</span
     >
-    <span class="resolve-value">${va(e,e[t])}</span>
-  </label>`}function va({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
+    <span class="resolve-value">${xa(e,e[t])}</span>
+  </label>`}function xa({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
 return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||n.punch_depth_mm===void 0?"":`\
-, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(M(n.set_angle_deg??null))}${s}`}var yd=m(()=>{y();L()});function F$(e,t){return e.length?i`<section class="panel">
+, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(M(n.set_angle_deg??null))}${s}`}var _d=m(()=>{y();L()});function H$(e,t){return e.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
-      ${e.map(n=>iS(n,t))}
+      ${e.map(n=>lS(n,t))}
     </ol>
-  </section>`:u}function iS(e,t){let n=Ls(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
+  </section>`:u}function lS(e,t){let n=Ns(e.changes,e.before,{...e.before,settings:e.before.settings??[]});return i`<li class="row revision" data-test="proposal">
     <h3>
       ${e.settled_by?`Resolved by revision ${e.settled_by}`:ce(`/c/${t}/resolve`,i`<a href="/c/${t}/resolve">To resolve</a>`,
 "To resolve")}
     </h3>
-    <p class="more">${[Ds(e),Jt(e)?`by ${Jt(e)}`:""].filter(Boolean).join(", ")}</p>
+    <p class="more">${[Hs(e),Jt(e)?`by ${Jt(e)}`:""].filter(Boolean).join(", ")}</p>
     <ul class="changes">
-      ${n.map(s=>i`<li>${s.label}: ${va(s,s.before)} to ${va(s,s.yours)}</li>`)}
+      ${n.map(s=>i`<li>${s.label}: ${xa(s,s.before)} to ${xa(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var H$=m(()=>{y();Es();pe();yd();Ve()});function j$({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var j$=m(()=>{y();Ps();pe();_d();Ve()});function U$({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${e}</b>, ${$(w(n.thickness_mm,{digits:2}))},
-      ${qe(s)?cs(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:u}
+      ${qe(s)?ps(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:u}
     </p>
     ${mt(s)}
     ${o.length?i`<ul class="changes">
-            ${o.map(a=>i`<li>Step ${a.step} ${lS(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
+            ${o.map(a=>i`<li>Step ${a.step} ${cS(s.steps[a.step-1],a)}: ${a.reason}</li>`)}
           </ul>`:u}
-    ${Gr(s)} ${Ue(s.checks,{quiet:!0})}
-  </div>`}function lS(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
+    ${qr(s)} ${Ue(s.checks,{quiet:!0})}
+  </div>`}function cS(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
 !ct(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(M(n.
-set_angle_deg))}, depth ${s}`}var U$=m(()=>{y();qs();En();vn();L();V();Mn()});var V$={};ie(V$,{show:()=>cS});async function cS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
-s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(uS(n,s,{look:r,
+set_angle_deg))}, depth ${s}`}var V$=m(()=>{y();Zs();Nn();kn();L();G();On()});var G$={};ie(G$,{show:()=>dS});async function dS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(pS(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=h=>O("GET",`/cards/${t}/${h}`,{signal:e.signal}),[d,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);s.revisions=d.body.revisions,s.proposals=p.body.proposals,s.silent=
-!1}catch(c){if(!(c instanceof U))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=null,o(),
+!1}catch(c){if(!(c instanceof V))throw c;s.silent=!0}},r=async c=>{if(s.open=s.open===c?0:c,s.snapshot=null,o(),
 !!s.open){try{let{body:d}=await O("GET",`/cards/${t}/revisions/${c}`,{signal:e.signal});s.open===c&&(s.snapshot=
-d)}catch(d){s.open=0,z(Y(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await dS(n,c),z(`Revision ${c} is back, as \
-revision ${n.revision}.`),s.open=0,W(),await a()}catch(d){z(d instanceof E&&d.status===412?"The card was chang\
+d)}catch(d){s.open=0,q(Y(d))}o()}},l=async c=>{s.busy=!0,o();try{n=await uS(n,c),q(`Revision ${c} is back, as \
+revision ${n.revision}.`),s.open=0,W(),await a()}catch(d){q(d instanceof E&&d.status===412?"The card was chang\
 ed meanwhile. Look at the history again.":Y(d))}s.busy=!1,o()};xe(()=>n&&o(),e.signal);try{await St(t,async c=>{
 n=c,e.title(`${n.title||B(t)}: history`),s.waiting=(await qt(t).catch(()=>[])).filter(d=>d.kind==="trial"),o()},
-e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||ke(e,ws(t,c))}}async function dS(e,t){let n=await Tt(
-e.code);return rr(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ne(),...P().name?{by:P().name}:
-{}})}function uS(e,t,n){return i`<article class="history" data-test="history-screen">
+e.signal),await a(),o(),e.ready()}catch(c){e.signal.aborted||ke(e,vs(t,c))}}async function uS(e,t){let n=await Tt(
+e.code);return lr(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:Ne(),...P().name?{by:P().name}:
+{}})}function pS(e,t,n){return i`<article class="history" data-test="history-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${B(e.code)}</a></p>
       <h1>History of ${e.title||"this card"}</h1>
@@ -3593,25 +3593,25 @@ e.code);return rr(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:N
     <div class="history-body">
       <section class="panel">
         <h2>What changed</h2>
-        ${pS(e,t,n)}
+        ${hS(e,t,n)}
       </section>
-      ${F$(t.proposals,e.code)}
+      ${H$(t.proposals,e.code)}
       <section class="panel">
         <h2>Results</h2>
-        ${mS(e,t)}
+        ${fS(e,t)}
       </section>
     </div>
-  </article>`}function pS(e,t,n){return t.silent?i`<p data-test="silent">
+  </article>`}function hS(e,t,n){return t.silent?i`<p data-test="silent">
       This device has revision ${e.revision}, of
       ${de(e.updated_at)}${e.updated_by?` by ${e.updated_by}`:""}. What was before it is kept
       in the shop, whose server does not answer.
     </p>`:t.revisions?i`<ol class="rows revisions" data-test="revisions">
-    ${t.revisions.map(s=>hS(s,e,t,n))}
-  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function hS(e,t,n,{look:s,bringBack:o}){let a=e.revision===
+    ${t.revisions.map(s=>mS(s,e,t,n))}
+  </ol>`:i`<p data-test="loading">Asking the shop…</p>`}function mS(e,t,n,{look:s,bringBack:o}){let a=e.revision===
 t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="revision" data-revision=${e.revision}>
     <h3>
       Revision ${e.revision}${a?", as it is now":""}
-      ${e.worst==="stop"||e.worst==="caution"?k(e.worst):u}
+      ${e.worst==="stop"||e.worst==="caution"?S(e.worst):u}
     </h3>
     <p class="more">${[de(e.at),Jt(e)].filter(Boolean).join(", by ")}</p>
     ${e.reason?i`<p data-test="reason">${e.reason}</p>`:u}
@@ -3626,7 +3626,7 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
         @click=${()=>s(e.revision)}>
         ${r?"Close":"Look at it"}
       </button>
-      ${a?u:C("cards.revise",i`<button
+      ${a?u:R("cards.revise",i`<button
                 class="button"
                 data-test="bring-back"
                 ?disabled=${n.busy}
@@ -3634,38 +3634,38 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
                 Bring this one back
               </button>`)}
     </div>
-    ${r?n.snapshot?j$(n.snapshot):i`<p>Fetching it…</p>`:u}
-  </li>`}function mS(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-results">Nothing measured yet.</p>`:
+    ${r?n.snapshot?U$(n.snapshot):i`<p>Fetching it…</p>`:u}
+  </li>`}function fS(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-results">Nothing measured yet.</p>`:
 i`<ol class="rows results" data-test="results">
-      ${[...t.waiting].reverse().map(n=>bo(n.body,{waiting:n}))}
-      ${[...e.trials].reverse().map(n=>bo(n,{step:e.plan.steps[n.step-1]}))}
+      ${[...t.waiting].reverse().map(n=>yo(n.body,{waiting:n}))}
+      ${[...e.trials].reverse().map(n=>yo(n,{step:e.plan.steps[n.step-1]}))}
     </ol>
-    ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:u}`}var G$=m(
-()=>{y();H();He();fe();Ze();Pe();ae();ye();an();V();pe();H$();U$();pd();Ve()});var z$={};ie(z$,{show:()=>fS});async function fS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+    ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:u}`}var z$=m(
+()=>{y();j();He();fe();Ze();Pe();ae();ye();an();G();pe();j$();V$();md();Ve()});var q$={};ie(q$,{show:()=>gS});async function gS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
 s={title:"",note:"",archived:!1,typed:!1,restored:!1,sending:!1,wrong:{},general:""},o=()=>{e.title(`${n.title||
-B(t)}: note`),e.render(bS(n,s,{draw:o,save:()=>$S(n,s,o,e.signal)}))};lt(()=>s.typed?"Leave without saving wha\
-t you typed?":null),await Dt(e,a=>{if(s.typed||s.sending)return;let r=wo(Ii(t));n={...a,...r?.on};let{title:l,
-note:c,archived:d}=r??a;Object.assign(s,{title:l,note:c,archived:d,typed:!!r,restored:!!r}),o(),e.ready()})}async function $S(e,t,n,s){
+B(t)}: note`),e.render(wS(n,s,{draw:o,save:()=>bS(n,s,o,e.signal)}))};tt(()=>s.typed?"Leave without saving wha\
+t you typed?":null),await Dt(e,a=>{if(s.typed||s.sending)return;let r=Cn(Wi(t));n={...a,...r?.on};let{title:l,
+note:c,archived:d}=r??a;Object.assign(s,{title:l,note:c,archived:d,typed:!!r,restored:!!r}),o(),e.ready()})}async function bS(e,t,n,s){
 if(t.sending)return;let[o,a]=[t.title.trim(),t.note.replace(/\r\n/g,`
 `).trim()];if(Object.assign(t,{wrong:o?{}:{title:["A card needs a title."]},general:""}),!o)return n(),Ot(t.wrong);
-t.sending=!0,n();try{let{where:r}=await xt(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,ys(Ii(e.code)),
-z(Oi(r)),W(),s.aborted)return;se(r==="settle"&&Ut(`/c/${e.code}/resolve`)?`/c/${e.code}/resolve`:`/c/${e.code}`)}catch(r){
-t.wrong=r instanceof E?r.errors:{},t.general=Y(r),t.sending=!1,n(),Ot(t.wrong)}}function bS(e,t,{draw:n,save:s}){
-let o=a=>{let{title:r,note:l,archived:c}=Object.assign(t,a,{typed:!0});yo(Ii(e.code),{title:r,note:l,archived:c,
-on:gS(e)})};return i`<form class="note-screen" novalidate data-test="note-screen" @submit=${_e(s)}>
+t.sending=!0,n();try{let{where:r}=await xt(e,{title:o,note:a,archived:t.archived});if(t.typed=!1,ln(Wi(e.code)),
+q(Li(r)),W(),s.aborted)return;se(r==="settle"&&Ut(`/c/${e.code}/resolve`)?`/c/${e.code}/resolve`:`/c/${e.code}`)}catch(r){
+t.wrong=r instanceof E?r.errors:{},t.general=Y(r),t.sending=!1,n(),Ot(t.wrong)}}function wS(e,t,{draw:n,save:s}){
+let o=a=>{let{title:r,note:l,archived:c}=Object.assign(t,a,{typed:!0});Rn(Wi(e.code),{title:r,note:l,archived:c,
+on:$S(e)})};return i`<form class="note-screen" novalidate data-test="note-screen" @submit=${_e(s)}>
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${B(e.code)}</a></p>
-      <h1>${C("cards.revise","Note and title","Note")}</h1>
+      <h1>${R("cards.revise","Note and title","Note")}</h1>
     </header>
-    ${t.restored?Bi(Ii(e.code)):u}
+    ${t.restored?vo(Wi(e.code)):u}
     ${t.general?i`<p class="wrong" role="alert" data-test="wrong">${t.general}</p>`:u}
-    ${Yn({name:"note",label:"Note",value:t.note,lines:5,wrong:t.wrong.note,change:a=>o({note:a})})}
-    ${C("cards.revise",[A({name:"title",label:"Title",value:t.title,wrong:t.wrong.title,change:a=>o({title:a})}),
+    ${es({name:"note",label:"Note",value:t.note,lines:5,wrong:t.wrong.note,change:a=>o({note:a})})}
+    ${R("cards.revise",[A({name:"title",label:"Title",value:t.title,wrong:t.wrong.title,change:a=>o({title:a})}),
 Q({name:"archived",label:"This card",value:t.archived?"away":"use",options:[["use","In use"],["away","Archived"]],
 change:a=>{o({archived:a==="away"}),n()}})])}
     <p class="hint">
       This works without the shop too: it is saved here and sent automatically.
-      ${C("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
+      ${R("cards.revise","To change the part itself, use Edit: that is planned by the shop, so the shop must a\
 nswer.","The owner changes the rest of the card.")}
     </p>
     <div class="buttons">
@@ -3673,30 +3673,30 @@ nswer.","The owner changes the rest of the card.")}
         ${t.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var Ii,gS,q$=m(()=>{y();Ci();fe();H();_n();Ze();Oe();we();ye();an();pe();G();gd();mo();Ii=e=>`/c/${e}\
-/note`;gS=({title:e,note:t,archived:n,etag:s,revision:o,revision_id:a,after:r})=>({title:e,note:t,archived:n,etag:s,
-revision:o,revision_id:a,after:r})});var K$={};ie(K$,{show:()=>wS});async function wS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+  </form>`}var Wi,$S,K$=m(()=>{y();va();fe();j();vn();Ze();Oe();we();ye();an();pe();z();Ii();go();Wi=e=>`/c/${e}\
+/note`;$S=({title:e,note:t,archived:n,etag:s,revision:o,revision_id:a,after:r})=>({title:e,note:t,archived:n,etag:s,
+revision:o,revision_id:a,after:r})});var Z$={};ie(Z$,{show:()=>yS});async function yS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{e.title(`${n.title||B(t)}: to resolve`),
-e.render(yS(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
-n.proposals;let{changes:h={},before:f={}}=s.proposal??{};s.rows=Ls(h,f,n),s.mine=!!(s.proposal&&await Ca(s.proposal.
-id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Dl(t).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await xt(n,ip(s.rows,s.chosen,
-n),{settles:[s.proposal.id],reason:"Resolved"});z(Oi(d.where)),s.sending=!1,await r(),W()}catch(d){Object.assign(
+e.render(_S(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
+n.proposals;let{changes:h={},before:f={}}=s.proposal??{};s.rows=Ns(h,f,n),s.mine=!!(s.proposal&&await Ba(s.proposal.
+id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Hl(t).catch(
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await xt(n,lp(s.rows,s.chosen,
+n),{settles:[s.proposal.id],reason:"Resolved"});q(Li(d.where)),s.sending=!1,await r(),W()}catch(d){Object.assign(
 s,{sending:!1,fault:Y(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
-d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await Dt(e,async d=>a(await Dl(t).catch(()=>{})??
-d))}function yS(e,t,n){return i`<article class="resolve" data-test="resolve-screen">
+d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await Dt(e,async d=>a(await Hl(t).catch(()=>{})??
+d))}function _S(e,t,n){return i`<article class="resolve" data-test="resolve-screen">
     <header>
       <p><a class="button" href="/c/${e.code}" data-test="to-card">‹ ${B(e.code)}</a></p>
       <h1>${t.proposal?"Two changes met":"Nothing to resolve"} <small>${e.title}</small></h1>
     </header>
-    ${t.proposal?_S(e,t,n):i`<p data-test="resolved">
+    ${t.proposal?vS(e,t,n):i`<p data-test="resolved">
             Every change of this card is resolved. Both sides are in its
             <a href="/c/${e.code}/history">history</a>.
           </p>`}
-  </article>`}function _S(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
+  </article>`}function vS(e,{proposal:t,rows:n,mine:s,chosen:o,sending:a,fault:r},l){let c=n.filter(({name:p})=>!o[p]).
 length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why">
       ${s?"You changed":t.by?`${t.by} changed`:"Somebody changed"} this card
-      (${Ds(t)}) while it was changed in the shop (revision ${e.revision},
+      (${Hs(t)}) while it was changed in the shop (revision ${e.revision},
       ${de(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}). Choose what holds. Both
       stay in the history.
     </p>
@@ -3709,7 +3709,7 @@ length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
                 ${s?"All of yours":t.by?`All by ${t.by}`:"All of the other one"}
               </button>
             </div>
-            ${D$(n,o,d,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
+            ${F$(n,o,d,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
     ${r?i`<p class="wrong" role="alert" data-test="wrong">${r}</p>`:u}
     <div class="buttons resolve-keep">
       <button
@@ -3721,38 +3721,38 @@ length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:u}
       </button>
-    </div>`}var Z$=m(()=>{y();H();Es();fe();_n();Ze();Pe();ye();an();mo();yd();Ve()});function J$(e,t){let{plan:n}=e,s=NS(n.checks);return i`<article
+    </div>`}var J$=m(()=>{y();j();Ps();fe();vn();Ze();Pe();ye();an();go();_d();Ve()});function Y$(e,t){let{plan:n}=e,s=PS(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
-    ${kS(e,t)}
+    ${xS(e,t)}
     <figure class="strip ${qe(n)?"of-box":""}">
       <figcaption>
-        Blank ${Wi(n.blank.length_mm)} × ${Wi(n.blank.width_mm)},
-        ${$(Po(n.blank.mass_kg))}.
-        ${qe(n)?vS(n):"Bend lines from the left end."}
+        Blank ${Di(n.blank.length_mm)} × ${Di(n.blank.width_mm)},
+        ${$(Co(n.blank.mass_kg))}.
+        ${qe(n)?kS(n):"Bend lines from the left end."}
       </figcaption>
-      ${gs(n.blank,qe(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
+      ${ws(n.blank,qe(n)?{pixels:520,tallest:250,test:"sheet-blank"}:{pixels:960,tallest:40,test:"sheet-blank"})}
     </figure>
-    ${xS(n)} ${SS(e,s)} ${CS(s)}
+    ${SS(n)} ${TS(e,s)} ${RS(s)}
     <p class="last-line">
       Air bending only. Check the first piece before the rest. The press's and the tools' own plates and
       manuals come first.
     </p>
-  </article>`}function vS({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${j(
+  </article>`}function kS({blank:e}){let t=({bend:a})=>{let r=e.bend_lines.find(l=>l.bend===a);return`${a} ${U(
 r.at_mm)}`},n=a=>e.lines.filter(r=>a.includes(r.side)).map(t).join(", "),[s,o]=[n(["left","right"]),n(["front",
-"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,Ac(e),"Inside up."].filter(
-Boolean).join(" ")}function kS(e,t){let{part:n,plan:s}=e;return i`<header>
+"back"])];return[s&&`Bends from the left end: ${s}.`,o&&`From the front end: ${o}.`,Ec(e),"Inside up."].filter(
+Boolean).join(" ")}function xS(e,t){let{part:n,plan:s}=e;return i`<header>
     <div>
       <h2>${e.title}</h2>
       <p class="big-code" data-test="sheet-code">${e.display_code}</p>
       <p>
         <b
           >${t},
-          ${Wi(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:u}</b
-        >, ${qe(s)?`box ${cs(s.folded)}`:i`bend length ${Wi(n.bend_length_mm)}`}.
+          ${Di(n.thickness_mm)}${s.thickness_gauge?i` (${s.thickness_gauge})`:u}</b
+        >, ${qe(s)?`box ${ps(s.folded)}`:i`bend length ${Di(n.bend_length_mm)}`}.
       </p>
       <p>
-        Revision ${e.revision}, ${Qn(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}.
+        Revision ${e.revision}, ${ns(e.updated_at)}${e.updated_by?`, ${e.updated_by}`:""}.
       </p>
       ${e.note?i`<p class="note">${e.note}</p>`:u}
     </div>
@@ -3763,100 +3763,100 @@ Boolean).join(" ")}function kS(e,t){let{part:n,plan:s}=e;return i`<header>
       alt="QR code that opens this card"
       data-test="sheet-qr"
       @error=${o=>o.target.setAttribute("hidden","")} />
-  </header>`}function xS(e){let t=n=>{let s=Oc(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:u};
+  </header>`}function SS(e){let t=n=>{let s=Lc(n,e.steps);return s?i`, <b data-test="sheet-turned">${s}</b>`:u};
 return e.tools.length?i`<table class="fetch">
     ${bt("Fetch","Name","From","Pieces","Steps")}
     <tbody>
       ${e.tools.map(n=>i`<tr>
             <th scope="row">${n.kind} ${n.code}</th>
             <td>${n.name}${t(n)}</td>
-            <td>${Tc(n)}</td>
-            <td>${Mc(n)||"–"}</td>
+            <td>${Oc(n)}</td>
+            <td>${Ac(n)||"–"}</td>
             <td>${n.steps.length===e.steps.length?"all":n.steps.join(", ")}</td>
           </tr>`)}
     </tbody>
-  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function SS(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
+  </table>`:i`<p><b>No tool in the crib does this.</b></p>`}function TS(e,t){let n=e.part.flats_mm.length;return i`<table class="paper-steps">
     ${bt("Step","In the tools","Gauge","Set","Sheet","Watch","Result")}
     <tbody>
-      ${e.plan.steps.map(s=>TS(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
+      ${e.plan.steps.map(s=>MS(e,s,t.filter(({steps:o})=>o.includes(s.number)),n))}
     </tbody>
-  </table>`}function TS(e,t,n,s){let o=dt(e,t);return i`<tr data-test="sheet-step-${t.number}">
+  </table>`}function MS(e,t,n,s){let o=dt(e,t);return i`<tr data-test="sheet-step-${t.number}">
     <th scope="row">
       <span class="number">${t.number}</span> bend ${t.bend} ${t.side??""}
       ${t.direction}${t.operation&&t.operation!=="bend"?i`<br />${t.operation}`:u}
     </th>
     <td class="picture">
-      ${OS(e.plan,t)}${t.drawing?Ei(t):"no drawing"}${AS(t,e.plan.tools)}
+      ${AS(e.plan,t)}${t.drawing?Pi(t):"no drawing"}${LS(t,e.plan.tools)}
     </td>
     <td class="figures-cell">
       X <b data-test="sheet-gauge-x">${w(o.gauge_x_mm).text}</b><br />R
-      <b>${w(t.gauge_r_mm).text}</b>${LS(t)}
+      <b>${w(t.gauge_r_mm).text}</b>${ES(t)}
     </td>
     <td class="figures-cell">
-      ${BS(t,o)}<br />
+      ${IS(t,o)}<br />
       <span class="small"
-        >${MS(t)}${IS(o)?i`<br />from a first piece`:u}</span
+        >${OS(t)}${WS(o)?i`<br />from a first piece`:u}</span
       >
     </td>
     <td class="move">
-      ${Ks(t)}
+      ${Js(t)}
       <span class="small"
         >${t.inside_face==="up"?"Top":"Bottom"} face
-        up${t.gauged_end?`, ${la(t,s)} to the gauge`:""}.</span
+        up${t.gauged_end?`, ${ca(t,s)} to the gauge`:""}.</span
       >${Bt(t,{short:!0})}
     </td>
-    <td>${ES(n)}</td>
+    <td>${NS(n)}</td>
     <td class="pen">
       <span
         >${t.included_angle_deg?le(M(t.included_angle_deg)):"flat"}
-        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${xh(o.firstHit)}</span>`:u}</span
+        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${Sh(o.firstHit)}</span>`:u}</span
       >
     </td>
-  </tr>`}function MS(e){let t=Tr(e);return t===u?u:i`<span data-test="sheet-force">allow for ${t}</span>`}function OS(e,t){
-let n=Kr(e,t);return n?i`<div class="pieces" data-test="sheet-station">
+  </tr>`}function OS(e){let t=Or(e);return t===u?u:i`<span data-test="sheet-force">allow for ${t}</span>`}function AS(e,t){
+let n=Jr(e,t);return n?i`<div class="pieces" data-test="sheet-station">
         ${n}: ${t.punch}${t.punch_turned?" reversed":""} over ${t.die}
-      </div>`:u}function AS({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
+      </div>`:u}function LS({segments_mm:e,punch:t,die:n},s){return e?[["punch",t],["die",n]].map(([a,r])=>{let l=s.
 find(d=>d.kind===a&&d.code===r)?.segments_mm??[],c=e[a]??[];return!c.length||c.length===l.length?u:i`<div class="pieces" data-test="own-pieces">
-      ${a} ${c.map(j).join(" + ")} only
-    </div>`}):u}function LS({hits:e}){return e?i`<br /><span class="small"
+      ${a} ${c.map(U).join(" + ")} only
+    </div>`}):u}function ES({hits:e}){return e?i`<br /><span class="small"
           >${e.count} bumps, ${w(e.pitch_mm,{digits:2}).text} apart</span
-        >`:u}function ES(e){return _d.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
-map(({letter:n})=>n)})).filter(({letters:t})=>t.length).map(({level:t,letters:n})=>i`<div class="mark">${k(t)} <b>${n.
-join(" ")}</b></div>`)}function NS(e){let t=new Map;for(let n of _d)for(let s of e.filter(o=>Le(o)===n)){let o=`${n}\
- ${s.template} ${Xn(s)}`,a=t.get(o)??{letter:PS(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
-...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function CS(e){return i`<div class="remarks" data-test="sheet-remarks">
-    ${_d.map(t=>{let n=e.filter(s=>s.level===t);return n.length?i`<section data-level=${t}>
-        <h3>${k(t)}</h3>
+        >`:u}function NS(e){return vd.filter(t=>t!=="note").map(t=>({level:t,letters:e.filter(n=>n.level===t).
+map(({letter:n})=>n)})).filter(({letters:t})=>t.length).map(({level:t,letters:n})=>i`<div class="mark">${S(t)} <b>${n.
+join(" ")}</b></div>`)}function PS(e){let t=new Map;for(let n of vd)for(let s of e.filter(o=>Le(o)===n)){let o=`${n}\
+ ${s.template} ${ts(s)}`,a=t.get(o)??{letter:CS(t.size),level:n,checks:[],steps:[]};a.checks.push(s),a.steps.push(
+...s.steps??(s.step?[s.step]:[])),t.set(o,a)}return[...t.values()]}function RS(e){return i`<div class="remarks" data-test="sheet-remarks">
+    ${vd.map(t=>{let n=e.filter(s=>s.level===t);return n.length?i`<section data-level=${t}>
+        <h3>${S(t)}</h3>
         <ul>
           ${n.map(({letter:s,checks:o,steps:a})=>i`<li>
                 <b>${s}</b>
-                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:u}${RS(o)}
+                ${a.length?i`<b>Step ${a.join(", ")}.</b> `:u}${BS(o)}
               </li>`)}
         </ul>
       </section>`:u})}
-  </div>`}function RS(e){return`${e[0].template} ${Xn(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
-numbers:s})=>le(Gt(n,s[n]))))].join(" / ")).trim()}function BS(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
+  </div>`}function BS(e){return`${e[0].template} ${ts(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
+numbers:s})=>le(Gt(n,s[n]))))].join(" / ")).trim()}function IS(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
 if(t===null&&e.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-u;return i`<b>${$(M(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Wi,_d,PS,IS,Y$=m(()=>{y();qs();
-En();pt();dd();He();L();$t();V();os();Zs();Mn();Zr();on();Ve();co();Wi=e=>$({text:j(e),unit:N()});_d=Is.filter(
-e=>e!=="ok");PS=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));IS=e=>e.fromTrial&&e.set_angle_deg!==
-null});function vo(e){return Q({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],
-change(t){Je({paper:t==="Letter"?"Letter":"A4"}),e()}})}function ko(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
+u;return i`<b>${$(M(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Di,vd,CS,WS,X$=m(()=>{y();Zs();
+Nn();pt();pd();He();L();$t();G();is();Ys();On();Yr();on();Ve();po();Di=e=>$({text:U(e),unit:N()});vd=Ds.filter(
+e=>e!=="ok");CS=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));WS=e=>e.fromTrial&&e.set_angle_deg!==
+null});function ko(e){return Q({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],
+change(t){Je({paper:t==="Letter"?"Letter":"A4"}),e()}})}function xo(e="Print"){return i`<button type="button" class="button next" data-test="print" @click=${()=>window.
 print()}>
     ${e}
-  </button>`}function Di(e,{lying:t=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
+  </button>`}function Fi(e,{lying:t=!1,about:n}){return i`<div class="sheet-frame" tabindex="0" role="region" aria-label=${n}>
     <div class="paper ${P().paper.toLowerCase()} ${t?"lying":"upright"}" data-test="sheet">
       ${e}
     </div>
-  </div>`}var Fi=m(()=>{y();ae();G()});var X$={};ie(X$,{show:()=>WS});async function WS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
-s=[],o=async()=>{s=(await wn())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
+  </div>`}var Hi=m(()=>{y();ae();z()});var Q$={};ie(Q$,{show:()=>DS});async function DS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+s=[],o=async()=>{s=(await yn())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
-        <div class="paper-tools screen-only">${vo(a)}${ko("Print the card")}</div>
-        ${Di(J$(n,Rs(s,n.part.metal)),{about:"The card as it prints"})}`)}xe(()=>n&&a(),e.signal),document.addEventListener(
-"sync",o,{signal:e.signal}),await o(),await Dt(e,r=>{n=r,a(),e.ready()})}var Q$=m(()=>{y();fe();be();ae();an();
-Y$();Fi()});var tb={};ie(tb,{show:()=>DS});async function DS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n=P().
-units,s=eb[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
+        <div class="paper-tools screen-only">${ko(a)}${xo("Print the card")}</div>
+        ${Fi(Y$(n,Is(s,n.part.metal)),{about:"The card as it prints"})}`)}xe(()=>n&&a(),e.signal),document.addEventListener(
+"sync",o,{signal:e.signal}),await o(),await Dt(e,r=>{n=r,a(),e.ready()})}var eb=m(()=>{y();fe();be();ae();an();
+X$();Hi()});var nb={};ie(nb,{show:()=>FS});async function FS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n=P().
+units,s=tb[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){e.title(`Label of ${o.title}`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${o.
 title}</a></p>
         <h1 class="screen-only">Label</h1>
@@ -3865,7 +3865,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${eb.map(l=>FS(o,l,n,()=>a(l)))}
+          ${tb.map(l=>HS(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3873,15 +3873,15 @@ title}</a></p>
         </p>
         <img
           class="label-print ${s.print}"
-          src=${Hi(t,s.size,n,"svg")}
+          src=${ji(t,s.size,n,"svg")}
           alt=""
-          hidden />`)}await Dt(e,l=>{o=l,r(),e.ready()})}function FS(e,{size:t,words:n,print:s},o,a){let r=`la\
+          hidden />`)}await Dt(e,l=>{o=l,r(),e.ready()})}function HS(e,{size:t,words:n,print:s},o,a){let r=`la\
 bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label-${t}">
     <h2>${n}</h2>
     <div class="label-ground">
       <img
         class="label-view ${s}"
-        src=${Hi(e.code,t,o,"svg")}
+        src=${ji(e.code,t,o,"svg")}
         data-test="label-image-${t}"
         alt="Label of card ${e.display_code}: ${e.title}"
         @error=${l=>l.target.closest(".label-panel")?.classList.add("missing")} />
@@ -3895,28 +3895,28 @@ bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label
       <a
         class="button"
         download="${r}.svg"
-        href=${Hi(e.code,t,o,"svg")}
+        href=${ji(e.code,t,o,"svg")}
         data-test="svg-${t}"
         >SVG</a
       >
       <a
         class="button"
         download="${r}.png"
-        href=${Hi(e.code,t,o,"png")}
+        href=${ji(e.code,t,o,"png")}
         data-test="png-${t}"
         >PNG</a
       >
     </div>
-  </section>`}var eb,Hi,nb=m(()=>{y();fe();ae();an();G();pe();eb=[{size:"50x25",words:"50 × 25 mm, for a bin",
-print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];Hi=(e,t,n,s)=>`/api/\
-v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var sb={};ie(sb,{show:()=>jS});async function jS(e){e.title("Labels on a sheet"),e.render(Ce("Fetching the car\
-ds…"));let t=(await VS(e.signal)).filter(b=>!b.archived);if(!t.length)return e.render(Te("No cards yet",C("c\
+  </section>`}var tb,ji,sb=m(()=>{y();fe();ae();an();z();pe();tb=[{size:"50x25",words:"50 × 25 mm, for a bin",
+print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];ji=(e,t,n,s)=>`/api/\
+v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var ob={};ie(ob,{show:()=>US});async function US(e){e.title("Labels on a sheet"),e.render(Ce("Fetching the car\
+ds…"));let t=(await GS(e.signal)).filter(b=>!b.archived);if(!t.length)return e.render(Te("No cards yet",R("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),e.ready();let n=new Set((e.query.
 get("codes")??"").split(",").filter(b=>t.some(_=>_.code===b))),s="50x25",o=P().units,a="0",r="",l={key:"",pages:[],
 wrong:""},c=b=>new URLSearchParams({codes:[...n].join(","),size:s,paper:P().paper,units:o,skip:a.trim()||"0",page:String(
 b)}),d=(b,_)=>`/api/v1/labels/sheet.${b}?${c(_)}`;async function p(){let b=String(c(1));if(!n.size)l={key:b,pages:[],
 wrong:""};else try{let{body:_}=await O("GET",`/labels/sheet.json?${c(1)}`,{signal:e.signal});l={key:b,pages:Array.
-from({length:_.pages},(R,J)=>J+1),wrong:""}}catch(_){l={key:b,pages:[],wrong:Y(_)}}b===String(c(1))&&g()}let h=b=>{
+from({length:_.pages},(C,D)=>D+1),wrong:""}}catch(_){l={key:b,pages:[],wrong:Y(_)}}b===String(c(1))&&g()}let h=b=>{
 b(),g(),p()},f=b=>h(()=>n.has(b)?n.delete(b):n.add(b));function g(){let b=t.filter(_=>`${_.code} ${_.title}`.toLowerCase().
 includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a sheet</h1>
         <div class="labels-desk">
@@ -3957,8 +3957,8 @@ includes(r.trim().toLowerCase()));e.render(i`<h1 class="screen-only">Labels on a
             </section>
             <section class="panel">
               <h2>How</h2>
-              ${Q({name:"size",label:"Label size",value:s,options:HS,change:_=>h(()=>s=_)})}
-              ${vo(()=>h(()=>{}))}
+              ${Q({name:"size",label:"Label size",value:s,options:jS,change:_=>h(()=>s=_)})}
+              ${ko(()=>h(()=>{}))}
               ${Q({name:"units",label:"Printed in",value:o,options:[["mm","mm"],["inch","inch"]],change:_=>h(()=>o=
 _==="inch"?"inch":"mm")})}
               ${A({name:"skip",label:"Places used already",value:a,keys:"numeric",hint:"Counted along the rows\
@@ -3967,13 +3967,13 @@ _==="inch"?"inch":"mm")})}
           </div>
           <section class="sheets" aria-label="Sheets as they print">
             ${l.pages.length?i`<div class="buttons screen-only">
-                      ${ko(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
+                      ${xo(l.pages.length===1?"Print the sheet":`Print ${l.pages.length} sheets`)}
                     </div>
-                    ${l.pages.map(_=>US(_,l.pages.length,d))}`:i`<p class="state screen-only" data-test="no-sheet">
+                    ${l.pages.map(_=>VS(_,l.pages.length,d))}`:i`<p class="state screen-only" data-test="no-sheet">
                     ${l.wrong||"Pick cards, and the sheet appears here."}
                   </p>`}
           </section>
-        </div>`)}xe(g,e.signal),g(),await p(),e.ready()}function US(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${P().
+        </div>`)}xe(g,e.signal),g(),await p(),e.ready()}function VS(e,t,n){let s=`labels-${e}`;return i`<figure class="label-sheet ${P().
 paper.toLowerCase()}">
     <img src=${n("svg",e)} alt="Sheet ${e} of ${t} with labels" data-test="sheet-${e}" />
     <figcaption class="screen-only">
@@ -3987,24 +3987,24 @@ paper.toLowerCase()}">
         >
       </div>
     </figcaption>
-  </figure>`}async function VS(e){try{let t=[];for(;;){let{body:n}=await O("GET",`/cards?limit=100&offset=${t.
-length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await dn().
-catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var HS,ob=m(()=>{y();H();ae();Fe();G();pe();Fi();We();
-HS=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function ab(e){return i`<article class="chart-sheet" data-test="chart">
+  </figure>`}async function GS(e){try{let t=[];for(;;){let{body:n}=await O("GET",`/cards?limit=100&offset=${t.
+length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await un().
+catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var jS,ab=m(()=>{y();j();ae();Fe();z();pe();Hi();We();
+jS=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function rb(e){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${e.metal.name}</h2>
       <p>
         ${e.press?.name??"No press entered"}${e.press?i`, ${$(me(e.press.force_kn))}`:u}.
         Checked against ratings at a bend length of ${$(w(e.bend_length_mm,{digits:0}))}.
       </p>
-      <p class="printed">Printed ${Qn(new Date().toISOString())}</p>
+      <p class="printed">Printed ${ns(new Date().toISOString())}</p>
     </header>
     <table>
       <thead>
         <tr>
           <th scope="col" class="corner">Sheet<span class="sub">${N()}</span></th>
           ${e.dies.map(t=>i`<th scope="col" data-test="die-${t.code}">
-                V ${j(t.v_opening_mm)}<span class="sub">${t.code}</span>
+                V ${U(t.v_opening_mm)}<span class="sub">${t.code}</span>
                 <span class="sub"
                   >${t.rating_kn_per_m===null?"rating ?":$(Ie(t.rating_kn_per_m))}</span
                 >
@@ -4013,41 +4013,41 @@ HS=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function ab(e){return i
       </thead>
       <tbody>
         ${e.rows.map(t=>i`<tr>
-              <th scope="row">${j(t.thickness_mm)}<span class="sub">${t.gauge??""}</span></th>
-              ${t.cells.map(GS)}
+              <th scope="row">${U(t.thickness_mm)}<span class="sub">${t.gauge??""}</span></th>
+              ${t.cells.map(zS)}
             </tr>`)}
       </tbody>
     </table>
-    ${qS()}
+    ${KS()}
     <ul class="chart-words">
       ${e.words.map(t=>i`<li>${t}</li>`)}
     </ul>
-  </article>`}function GS(e){return e.usable?i`<td
+  </article>`}function zS(e){return e.usable?i`<td
     class="cell ${e.level}"
     data-level=${e.level}
     data-die=${e.die}
     title=${e.why}>
     <span class="first"
-      ><span class="force">${Ge(e,"force_kn_per_m").text}</span>${e.level==="stop"?u:i`<span class="expected">${Sn(
-e,"force_kn_per_m").text}</span>`}${e.level==="ok"?u:k(e.level,zS(e))}</span
+      ><span class="force">${Ge(e,"force_kn_per_m").text}</span>${e.level==="stop"?u:i`<span class="expected">${Tn(
+e,"force_kn_per_m").text}</span>`}${e.level==="ok"?u:S(e.level,qS(e))}</span
     >
     ${e.level==="stop"?u:i`<span class="rest"
             >${w(e.min_flange_mm).text} · R ${w(e.inside_radius_mm).text}</span
           >`}
   </td>`:i`<td class="unusable" data-level="none" data-die=${e.die} title=${e.why}>
       <span aria-hidden="true">–</span><span class="unseen">${e.why}</span>
-    </td>`}function zS({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
-` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function qS(){let e=Ie(0).unit;return i`<ul class="chart-legend">
+    </td>`}function qS({level:e,limit:t,share_percent:n}){return e==="unknown"?"rating?":`${t??""}${n===null?"":
+` ${Math.round(n)} %`}`.trim()||(e==="stop"?"over":"near")}function KS(){let e=Ie(0).unit;return i`<ul class="chart-legend">
     <li>
       <b>Large:</b> force to allow for, ${e}: set the press by it. <b>Beside it:</b> force expected.
       <b>Below:</b> smallest flange · inside radius, ${w(0).unit}.
     </li>
-    <li>${k("stop","die 120 %")} over a rating: do not bend this</li>
-    <li>${k("caution","die 85 %")} over 80 % of a rating</li>
-    <li>${k("unknown","rating?")} a rating is not known</li>
+    <li>${S("stop","die 120 %")} over a rating: do not bend this</li>
+    <li>${S("caution","die 85 %")} over 80 % of a rating</li>
+    <li>${S("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var rb=m(()=>{y();pt();L();$t();V();Ve()});var ib={};ie(ib,{show:()=>KS});async function KS(e){e.title("Wall chart"),e.render(Ce("Working out the chart…"));
-let t=(await he("metals",e.signal)).items;if(!t.length)return e.render(Te("No metals yet",i`A chart needs one. ${C(
+  </ul>`}var ib=m(()=>{y();pt();L();$t();G();Ve()});var lb={};ie(lb,{show:()=>ZS});async function ZS(e){e.title("Wall chart"),e.render(Ce("Working out the chart…"));
+let t=(await he("metals",e.signal)).items;if(!t.length)return e.render(Te("No metals yet",i`A chart needs one. ${R(
 re.metals,i`<a href="/shop/metals">Metals</a>`)}`)),e.ready();let n=e.query.get("metal")??t[0].code,s=e.query.
 get("bend_length")??"",o=null,a=null,{ask:r}=Qt(async(p,h)=>(await O("GET",`/chart?${l()}`,{signal:h,timeout:2e4})).
 body,p=>{o=p.answer??o,a=p.error??null,d(),e.ready()},e.signal);function l(){let p=new URLSearchParams({metal:n});
@@ -4057,17 +4057,17 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d
           ${X({name:"metal",label:"Metal",value:n,options:t.map(({code:p,name:h})=>[p,h]),change:p=>{n=p,c()}})}
           ${A({name:"bend_length",label:"Checked at a bend length of",value:s,unit:N(),keys:"decimal",placeholder:N()===
 "mm"?"1000":"39.37",change:p=>{s=p,c()}})}
-          ${vo(d)} ${ko("Print the chart")}
+          ${ko(d)} ${xo("Print the chart")}
         </div>
-        ${a?gn(a):u}
-        ${o?Di(ab(o),{lying:!0,about:"Wall chart as it prints"}):a?u:Ce("Working out the chart…")}`)}xe(d,e.
-signal),r(null,{now:!0})}var lb=m(()=>{y();H();be();ae();L();rb();G();pe();Fi();We();na()});function cb(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-press-screens">
+        ${a?$n(a):u}
+        ${o?Fi(rb(o),{lying:!0,about:"Wall chart as it prints"}):a?u:Ce("Working out the chart…")}`)}xe(d,e.
+signal),r(null,{now:!0})}var cb=m(()=>{y();j();be();ae();L();ib();z();pe();Hi();We();sa()});function db(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-press-screens">
     <h2>Press screens <span class="soft">${e.length}</span></h2>
     ${t?i`<p class="wrong" role="alert" data-test="press-screen-fault">${t}</p>`:u}
     ${e.length?i`<ul class="plain-list press-screen-list">
             ${e.map(s=>i`<li data-test="press-screen-row" data-name=${s.name}>
-                  <span><b>${ht(s.name)}</b> ${ZS(s)}</span>
-                  ${C("press_screens.remove",i`<button
+                  <span><b>${ht(s.name)}</b> ${JS(s)}</span>
+                  ${R("press_screens.remove",i`<button
                       type="button"
                       class="button"
                       data-test="remove-press-screen"
@@ -4080,65 +4080,65 @@ signal),r(null,{now:!0})}var lb=m(()=>{y();H();be();ae();L();rb();G();pe();Fi();
     <p class="hint">
       To add one, open the shop's address on it, with <a href="/press-screen">/press-screen</a> behind it.
     </p>
-  </section>`}var ZS,db=m(()=>{y();Rt();fe();pe();ZS=({code:e})=>e?i`<a href="/c/${e}">${B(e)}</a>`:i`<span class="soft">empty</span>`});function ub(e){let t=e.map(({ring:o})=>ut([o])),n=vd-2*Ui,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
-(l-a))));return e.map(({name:o,ring:a},r)=>JS(o,a,t[r],s))}function JS(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
-r+2*Ui),c=(vd-(o-n)*r)/2-n*r,d=h=>c+h*r,p=h=>Ui+(a-h)*r;return i`<figure>
+  </section>`}var JS,ub=m(()=>{y();Rt();fe();pe();JS=({code:e})=>e?i`<a href="/c/${e}">${B(e)}</a>`:i`<span class="soft">empty</span>`});function pb(e){let t=e.map(({ring:o})=>ut([o])),n=kd-2*Vi,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+(l-a))));return e.map(({name:o,ring:a},r)=>YS(o,a,t[r],s))}function YS(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
+r+2*Vi),c=(kd-(o-n)*r)/2-n*r,d=h=>c+h*r,p=h=>Vi+(a-h)*r;return i`<figure>
     <svg
       class="drawing outline"
-      viewBox="0 0 ${vd} ${l}"
+      viewBox="0 0 ${kd} ${l}"
       role="img"
-      aria-label="${e||"Outline"} to scale, ${ji(o-n)} wide, ${ji(a-s)} high"
+      aria-label="${e||"Outline"} to scale, ${Ui(o-n)} wide, ${Ui(a-s)} high"
       data-test="outline">
-      ${YS(n,o,d(0),l)}
+      ${XS(n,o,d(0),l)}
       <path
         class="tool"
         d=${Re(t)}
-        transform="translate(${c} ${Ui+a*r}) scale(${r})" />
-      ${XS(d(n),d(o),l-16,ji(o-n))}
-      ${QS(p(s),p(a),d(o)+16,ji(a-s))}
+        transform="translate(${c} ${Vi+a*r}) scale(${r})" />
+      ${QS(d(n),d(o),l-16,Ui(o-n))}
+      ${e2(p(s),p(a),d(o)+16,Ui(a-s))}
     </svg>
     ${e?i`<figcaption>${e}</figcaption>`:u}
-  </figure>`}function YS(e,t,n,s){return e>0||t<0?u:v`<path class="centre" d="M${n} 6V${s-6}"/>`}function XS(e,t,n,s){
+  </figure>`}function XS(e,t,n,s){return e>0||t<0?u:v`<path class="centre" d="M${n} 6V${s-6}"/>`}function QS(e,t,n,s){
 return v`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-5}v10M${t} ${n-5}v10"/>
-    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function QS(e,t,n,s){
+    <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function e2(e,t,n,s){
 let o=(e+t)/2;return v`<path class="dimension" d="M${n} ${e}V${t}M${n-5} ${e}h10M${n-5} ${t}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function xo(e,t){return e?.length?i`<svg class="small-outline" viewBox=${Cp(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function So(e,t){return e?.length?i`<svg class="small-outline" viewBox=${Rp(
 t,2)} aria-hidden="true">
     <path class="tool" d=${Re(e)} />
-  </svg>`:u}function So(e){let t=e.filter(n=>n?.length);return t.length?ut(t):[0,0,1,1]}var vd,Ui,ji,ka=m(()=>{
-y();L();kn();pt();vd=360,Ui=50;ji=e=>$({text:j(e),unit:N()})});function pb(e,t){let n=So(t.map(s=>s.outline_mm));return i`<ul class="rack">
+  </svg>`:u}function To(e){let t=e.filter(n=>n?.length);return t.length?ut(t):[0,0,1,1]}var kd,Vi,Ui,Sa=m(()=>{
+y();L();xn();pt();kd=360,Vi=50;Ui=e=>$({text:U(e),unit:N()})});function hb(e,t){let n=To(t.map(s=>s.outline_mm));return i`<ul class="rack">
     ${t.map(s=>i`<li>
           <a
             href="/shop/${e}/${encodeURIComponent(s.code)}"
             aria-label="${s.code}, ${s.name}${s.rating_kn_per_m===null?", rating unknown":""}">
-            ${xo(s.outline_mm,n)}<span class="under"
+            ${So(s.outline_mm,n)}<span class="under"
               >${s.code}${s.rating_kn_per_m===null?i`<span class="unknown-mark">?</span>`:u}</span
             >
           </a>
         </li>`)}
-  </ul>`}var hb=m(()=>{y();ka()});var mb={};ie(mb,{show:()=>e2});async function e2(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
-all([or(e.signal),he("punches",e.signal),he("dies",e.signal),he("holders",e.signal),he("metals",e.signal),sn(e.
-signal).catch(()=>null)]),c={benches:l,fault:""};async function d(h){let f=ls(h.name);if(confirm(`Take ${f} ou\
+  </ul>`}var mb=m(()=>{y();Sa()});var fb={};ie(fb,{show:()=>t2});async function t2(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
+all([rr(e.signal),he("punches",e.signal),he("dies",e.signal),he("holders",e.signal),he("metals",e.signal),sn(e.
+signal).catch(()=>null)]),c={benches:l,fault:""};async function d(h){let f=us(h.name);if(confirm(`Take ${f} ou\
 t of the shop? Its card stays as it is. A display that still shows it asks which press screen it is.`)){c.fault=
-"";try{await om(h.name)}catch(g){c.fault=Y(g)}c.benches=await sn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
+"";try{await am(h.name)}catch(g){c.fault=Y(g)}c.benches=await sn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
 render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
-                ${C(re.press,"Changing anything needs the shop's server.")}
+                ${R(re.press,"Changing anything needs the shop's server.")}
               </p>`:u}
         <div class="shop-grid">
-          ${n2(t)} ${kd("punches",s.items)} ${kd("dies",o.items)}
-          ${kd("holders",a.items)}
+          ${s2(t)} ${xd("punches",s.items)} ${xd("dies",o.items)}
+          ${xd("holders",a.items)}
           <section class="panel" data-test="panel-metals">
             <h2><a href="/shop/metals">Metals</a> <span class="soft">${r.items.length}</span></h2>
             ${ce("/shop/test-bend",i`<a class="button next wide" href="/shop/test-bend" data-test="to-test-bend">Test bend</a>`)}
             <ul class="plain-list metal-list">
-              ${r.items.map(t2)}
+              ${r.items.map(n2)}
             </ul>
           </section>
-          ${c.benches?cb(c.benches,{...c,takeOut:d}):u} ${s2()}
-        </div>`);p(),e.ready()}function n2(e){return e?i`<section class="panel" data-test="panel-press">
+          ${c.benches?db(c.benches,{...c,takeOut:d}):u} ${o2()}
+        </div>`);p(),e.ready()}function s2(e){return e?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${e.name}</p>
     <dl class="plate">
@@ -4161,18 +4161,18 @@ render(i`<h1>The shop</h1>
     </dl>
   </section>`:i`<section class="panel" data-test="panel-press">
       <h2>Press</h2>
-      <p>${k("unknown","No press yet")}</p>
+      <p>${S("unknown","No press yet")}</p>
       <p>Without its figures nothing can be checked against it.</p>
-      ${C(re.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
-    </section>`}function kd(e,t){let n=t.filter(o=>o.rating_kn_per_m===null).length,s=t.filter(o=>o.condition===
+      ${R(re.press,i`<a class="button next wide" href="/shop/press">Enter the press</a>`)}
+    </section>`}function xd(e,t){let n=t.filter(o=>o.rating_kn_per_m===null).length,s=t.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${e}">
-    <h2><a href="/shop/${e}">${bn[e].title}</a> <span class="soft">${t.length}</span></h2>
-    ${t.length?pb(e,t):i`<p>None yet. ${C(re[e],i`<a href="/shop/${e}/+">Add the first</a>`)}</p>`}
+    <h2><a href="/shop/${e}">${wn[e].title}</a> <span class="soft">${t.length}</span></h2>
+    ${t.length?hb(e,t):i`<p>None yet. ${R(re[e],i`<a href="/shop/${e}/+">Add the first</a>`)}</p>`}
     ${n||s?i`<p class="rack-flags">
-            ${n?k("unknown",`${n} without a rating`):u}
-            ${s?k("caution",`${s} worn or damaged`):u}
+            ${n?S("unknown",`${n} without a rating`):u}
+            ${s?S("caution",`${s} worn or damaged`):u}
           </p>`:u}
-  </section>`}function s2(){let e=ce("/backups",i`<a class="button wide" href="/backups" data-test="to-backups">Backups and export</a>`);
+  </section>`}function o2(){let e=ce("/backups",i`<a class="button wide" href="/backups" data-test="to-backups">Backups and export</a>`);
 return ce("/chart",i`<section class="panel" data-test="panel-paper">
       <h2>On paper${e===u?"":", backups, crew"}</h2>
       <div class="stack">
@@ -4181,50 +4181,52 @@ return ce("/chart",i`<section class="panel" data-test="panel-paper">
         ${e}
         ${ce("/crew",i`<a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>`)}
       </div>
-    </section>`)}var t2,fb=m(()=>{y();H();Rt();be();L();db();V();pe();hb();t2=({code:e,name:t})=>i`<li>
+    </section>`)}var n2,gb=m(()=>{y();j();Rt();be();L();ub();G();pe();mb();n2=({code:e,name:t})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(e)}">${t}</a>
     ${ce("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(e)}" data-test="learned-${e}"
         ><span class="wide-only">Measured&nbsp;</span>springback</a
       >`)}
-  </li>`});function $b(e,{took:t,show:n,signal:s}){let o={file:"",busy:!1,choices:{...gb},answer:null,wrong:"",fault:null,
-code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...gb},layers:[]}),
+  </li>`});function bb(e,{took:t,show:n,signal:s}){let o={file:"",busy:!1,choices:{...$b},answer:null,wrong:"",fault:null,
+code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...$b},layers:[]}),
 d()}function c(p,h){return o.choices={...o.choices,[p]:h},o.choices.origin==="point"&&!o.choices.point?n():d()}
 async function d(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
-try{if(a.size>o2)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:h}=await Oa(
-`/outlines/dxf?${a2(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:h,layers:h.layers}),
+try{if(a.size>a2)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:h}=await La(
+`/outlines/dxf?${r2(o.choices,e)}`,a,"image/vnd.dxf",s);if(p!==r)return;Object.assign(o,{answer:h,layers:h.layers}),
 t(h)}catch(h){if(p!==r||s.aborted)return;if(o.wrong=Y(h),h instanceof E&&h.outline){let{code:f,layers:g}=h.outline;
 Object.assign(o,{fault:h.outline,code:f,layers:g.length?g:o.layers})}}o.busy=!1,n()}return{state:o,choose:l,set:c}}
-function a2(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
-[["kind",t],...n])}var gb,o2,bb=m(()=>{H();gb={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
-o"},o2=2e6});async function To(e,t){let n=await e.read(t),s={kept:n,draft:e.toDraft(n??e.blank),wrong:{},others:[],clash:null,
-busy:!1},o=()=>e.fromDraft(s.draft,s.kept??{}),a=()=>e.draw(s);function r(g,b){s.draft={...s.draft,[g]:b},delete s.
-wrong[g],lt(()=>"Leave without saving what you typed?"),e.preview?.(o()),a()}async function l(g){Object.assign(
-s,{busy:!0,wrong:{},others:[],clash:null}),a();try{await e.write(g),lt(null),e.done(g);return}catch(b){await c(
-b)}s.busy=!1,a(),Ot(s.wrong)}async function c(g){if(g instanceof E&&g.status===412){let b=s.kept;s.kept=await e.
-read(t);let _=s.kept?e.toDraft(s.kept):{},R=Ap(b,s.kept)?"others changed":s.kept?"this changed":"taken out";s.
-clash={how:R,differences:R==="this changed"?$i(s.draft,_,e.boxes):[]}}else if(g instanceof E&&Object.keys(g.errors).
-length){let{byName:b,others:_}=fh(g.errors,e.boxes.map(({name:R})=>R));Object.assign(s,{wrong:b,others:_})}else
-s.others=[`Not saved: ${Y(g)} What you typed is still here.`]}function d(){Object.assign(s,{draft:e.toDraft(s.
-kept??e.blank),clash:null}),lt(null),e.preview?.(o()),a()}let p=new Map;function h(g,b){let _=p.get(b)??$b(g,{
-signal:t,show:a,took:R=>f(b,R)});return p.set(b,_),_}function f(g,{points_mm:b,height_mm:_}){g==="points_mm"&&
-s.draft.height_mm===""&&r("height_mm",Z(_)),r(g,ph(b))}return e.preview?.(o()),{reader:h,state:s,change:r,takeTheirs:d,
-show:a,save:()=>l(o()),takeOut:()=>l(null)}}var Vi=m(()=>{H();be();Nt();bb();Oe();L();po();G()});function zi(e,t,n){let s=[],o={},{ask:a}=Qt(async(r,l)=>{let{body:c}=await O("POST","/outline",{body:{kind:e,...l2(
-e,r)},signal:l});return c},({question:r,answer:l,error:c})=>{l&&([s,o]=[wb(l,r),l.assumed_mm??{}]);let d=c instanceof
-E&&c.outline?.lines_mm.some(h=>h.length>1)?c.outline:null,p=c?c2(c):[];t({parts:s,checks:i2(l),wrong:p,fault:d,
-assumed:o})},n);return r=>{r2(e,r)&&a(r)}}function r2(e,t){let n={punch:"punches",die:"dies",holder:"holders",
+function r2(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
+[["kind",t],...n])}var $b,a2,wb=m(()=>{j();$b={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
+o"},a2=2e6});async function Mo(e,t){let n=await e.read(t),s=e.drafts?.begun()??null,o=s?s.kept:n,a={kept:o,draft:{...e.toDraft(
+o??e.blank),...s?.draft},restored:s!==null,wrong:{},others:[],clash:null,busy:!1},r=()=>e.fromDraft(a.draft,a.
+kept??{}),l=()=>e.draw(a);function c(_,C){a.draft={...a.draft,[_]:C},delete a.wrong[_],tt(()=>"Leave without s\
+aving what you typed?"),e.drafts?.keep(a),e.preview?.(r()),l()}async function d(_){Object.assign(a,{busy:!0,wrong:{},
+others:[],clash:null}),l();try{await e.write(_),e.drafts?.clear(),tt(null),e.done(_);return}catch(C){await p(C)}
+a.busy=!1,l(),Ot(a.wrong)}async function p(_){if(_ instanceof E&&_.status===412){let C=a.kept;a.kept=await e.read(
+t);let D=a.kept?e.toDraft(a.kept):{},k=Lp(C,a.kept)?"others changed":a.kept?"this changed":"taken out";a.clash=
+{how:k,differences:k==="this changed"?wi(a.draft,D,e.boxes):[]}}else if(_ instanceof E&&Object.keys(_.errors).
+length){let{byName:C,others:D}=gh(_.errors,e.boxes.map(({name:k})=>k));Object.assign(a,{wrong:C,others:D})}else
+a.others=[`Not saved: ${Y(_)} What you typed is still here.`]}function h(){Object.assign(a,{draft:e.toDraft(a.
+kept??e.blank),clash:null,restored:!1}),tt(null),e.drafts?.clear(),e.preview?.(r()),l()}let f=new Map;function g(_,C){
+let D=f.get(C)??bb(_,{signal:t,show:l,took:k=>b(C,k)});return f.set(C,D),D}function b(_,{points_mm:C,height_mm:D}){
+_==="points_mm"&&a.draft.height_mm===""&&c("height_mm",J(D)),c(_,hh(C))}return s&&tt(()=>"Leave without saving\
+ what you typed?"),e.preview?.(r()),{reader:g,state:a,change:c,takeTheirs:h,show:l,save:()=>d(r()),takeOut:()=>d(
+null)}}var Gi=m(()=>{j();be();Nt();wb();Oe();L();mo();z()});function qi(e,t,n){let s=[],o={},{ask:a}=Qt(async(r,l)=>{let{body:c}=await O("POST","/outline",{body:{kind:e,...c2(
+e,r)},signal:l});return c},({question:r,answer:l,error:c})=>{l&&([s,o]=[yb(l,r),l.assumed_mm??{}]);let d=c instanceof
+E&&c.outline?.lines_mm.some(h=>h.length>1)?c.outline:null,p=c?d2(c):[];t({parts:s,checks:l2(l),wrong:p,fault:d,
+assumed:o})},n);return r=>{i2(e,r)&&a(r)}}function i2(e,t){let n={punch:"punches",die:"dies",holder:"holders",
 press:"press"}[e],s=t.assumed??[];return Et(n).filter(({name:o,type:a,blank:r,when:l})=>["length","number"].includes(
 a)&&r===void 0&&!s.includes(o)&&(!l||l(t))).every(({name:o})=>t[o]!==void 0)&&(t.shape!=="multi_v"||t.openings.
-every(o=>o.v_opening_mm&&o.angle_deg&&(o.shoulder_radius_mm||s.includes("shoulder_radius_mm"))))}function wb({
+every(o=>o.v_opening_mm&&o.angle_deg&&(o.shoulder_radius_mm||s.includes("shoulder_radius_mm"))))}function yb({
 outline_mm:e,ram:t,bed:n},s){let o=a=>[`${a}_width_mm`,`${a}_height_mm`].some(r=>s[r]===null);return[{name:"",
 ring:e},{name:o("ram")?"Ram, usual size assumed":"Ram",ring:t},{name:o("bed")?"Bed, usual size assumed":"Bed",
-ring:n}].filter(({ring:a})=>a?.length)}function l2(e,t){return e==="press"?Kn(t):{...Kn(t),code:t.code||"new"}}
-function c2(e){if(!(e instanceof E))return["The drawing waits: the shop's server does not answer."];let t=[...new Set(
-Object.values(e.errors).flat())];return t.length?t:[e.message]}var Gi,i2,xd=m(()=>{H();be();Nt();na();Gi=e=>({
-parts:wb({...e,...e?.outlines_mm},{...e}),checks:[],wrong:[],fault:null,assumed:{}});i2=e=>(e?.checks??[]).filter(
-({code:t})=>!/(rating-unknown|no-segments)$/.test(t))});function xa({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return A(
+ring:n}].filter(({ring:a})=>a?.length)}function c2(e,t){return e==="press"?Yn(t):{...Yn(t),code:t.code||"new"}}
+function d2(e){if(!(e instanceof E))return["The drawing waits: the shop's server does not answer."];let t=[...new Set(
+Object.values(e.errors).flat())];return t.length?t:[e.message]}var zi,l2,Sd=m(()=>{j();be();Nt();sa();zi=e=>({
+parts:yb({...e,...e?.outlines_mm},{...e}),checks:[],wrong:[],fault:null,assumed:{}});l2=e=>(e?.checks??[]).filter(
+({code:t})=>!/(rating-unknown|no-segments)$/.test(t))});function Ta({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return A(
 {name:"code",label:"Code",value:e.draft.code,change:o=>t("code",o),wrong:s,hint:"As marked on the tool. It sta\
-ys."})}function qi({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
-up, new plans no longer use this ${s}.`;return q(re[n.kind])?i`<div role="alert">
+ys."})}function Ki({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
+up, new plans no longer use this ${s}.`;return K(re[n.kind])?i`<div role="alert">
       ${e.others.map(a=>i`<p class="wrong-line" data-test="not-saved">${a}</p>`)}
     </div>
     <div class="buttons">
@@ -4243,9 +4245,9 @@ up, new plans no longer use this ${s}.`;return q(re[n.kind])?i`<div role="alert"
               @click=${()=>confirm(o)&&t()}>
               Take it out…
             </button>`}
-    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Mo,
-Ki=m(()=>{y();be();we();G();Mo=(e,t)=>q(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
-        <fieldset class="only-read" disabled>${t}</fieldset>`});function _b(e,t){if(!e?.systematic)return u;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
+    </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Oo,
+Zi=m(()=>{y();be();we();z();Oo=(e,t)=>K(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
+        <fieldset class="only-read" disabled>${t}</fieldset>`});function vb(e,t){if(!e?.systematic)return u;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
       <b
@@ -4258,7 +4260,7 @@ Ki=m(()=>{y();be();we();G();Mo=(e,t)=>q(e)?t:i`<p data-test="owners">The owner k
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${t}>The zero is set</button>
     </div>
-  </section>`}var yb,vb=m(()=>{y();H();L();yb=e=>O("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function Tb(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=f=>g=>{r[f]=g,delete l[f]},
+  </section>`}var _b,kb=m(()=>{y();j();L();_b=e=>O("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function Mb(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=f=>g=>{r[f]=g,delete l[f]},
 p=(f,g)=>({name:f,label:g,value:r[f]??"",wrong:l[f],change:d(f)}),h=(f,g,b)=>i`<div class="broad">${X({...p(f,
 g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
@@ -4266,19 +4268,19 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
       Cut three strips alike, thick ones. Bend them at one setting: one at the left of the bed, one in the
       middle, one at the right. The more open the middle one is, the more bed and ram give way.
     </p>
-    <form novalidate @submit=${_e(()=>u2(e,o))}>
+    <form novalidate @submit=${_e(()=>p2(e,o))}>
       <div class="fields">
         ${h("metal","Metal",t)} ${h("die","Die",n)} ${h("punch","Punch",s)}
-        ${Sb.map(([f,g,b])=>A({...p(f,g),unit:N(),keys:"decimal",hint:b}))}
-        ${xb.map(([f,g])=>A({...p(f,g),unit:"°",keys:"decimal"}))}
+        ${Tb.map(([f,g,b])=>A({...p(f,g),unit:N(),keys:"decimal",hint:b}))}
+        ${Sb.map(([f,g])=>A({...p(f,g),unit:"°",keys:"decimal"}))}
       </div>
       <p class="wrong" role="alert" data-test="strips-wrong">${e.general}</p>
       <div class="buttons">
         <button class="button" data-test="strips-ask" ?disabled=${e.busy}>Work it out</button>
       </div>
     </form>
-    ${c?d2(c,a):u}
-  </details>`}function d2(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
+    ${c?u2(c,a):u}
+  </details>`}function u2(e,t){let n=s=>$(w(s,{digits:2}));return i`<div data-test="strips-found" role="status">
     <p>
       <b>About ${n(e.deflection_mm)}</b> in the middle at full force over the whole bed, between
       ${n(e.deflection_mm_low)} and ${n(e.deflection_mm_high)}: the middle strip is
@@ -4289,42 +4291,42 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
         type="button"
         class="button"
         data-test="strips-take"
-        @click=${()=>t(Z(e.deflection_mm))}>
+        @click=${()=>t(J(e.deflection_mm))}>
         Put it in the box
       </button>
     </div>
-  </div>`}async function u2(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
-let{body:n}=await O("POST","/press/strip-test",{body:p2(e.typed)});e.found=n}catch(n){e.wrong=n instanceof E?n.
-errors:{},e.general=Y(n)}e.busy=!1,t()}}function p2(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of Sb)
-t[n]=ne(e[n]??"");for(let[n]of xb)t[n]=wa(e[n]??"");return t}var kb,xb,Sb,Mb=m(()=>{y();H();Nn();L();G();kb=()=>({
-typed:{},wrong:{},general:"",busy:!1,found:null}),xb=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
-"Right"]],Sb=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
+  </div>`}async function p2(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
+let{body:n}=await O("POST","/press/strip-test",{body:h2(e.typed)});e.found=n}catch(n){e.wrong=n instanceof E?n.
+errors:{},e.general=Y(n)}e.busy=!1,t()}}function h2(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of Tb)
+t[n]=ne(e[n]??"");for(let[n]of Sb)t[n]=ya(e[n]??"");return t}var xb,Sb,Tb,Ob=m(()=>{y();j();Pn();L();z();xb=()=>({
+typed:{},wrong:{},general:"",busy:!1,found:null}),Sb=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
+"Right"]],Tb=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
  alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s end","To the middle of the st\
-rip, left and right alike."]]});function Zi({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=ut([...t,s]),a=Jn(o,Sd-2*Ob,Td-2*Ob),[r,l]=a([o[2],o[1]]),
-c=[(Sd-r)/2,(Td-l)/2],d=f=>{let[g,b]=a(f);return[g+c[0],-(b+c[1])]},p=!["open","branching"].includes(e),h=`${s.
+rip, left and right alike."]]});function Ji({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=ut([...t,s]),a=Qn(o,Td-2*Ab,Md-2*Ab),[r,l]=a([o[2],o[1]]),
+c=[(Td-r)/2,(Md-l)/2],d=f=>{let[g,b]=a(f);return[g+c[0],-(b+c[1])]},p=!["open","branching"].includes(e),h=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
-    viewBox="0 0 ${Sd} ${Td}"
+    viewBox="0 0 ${Td} ${Md}"
     role="img"
     aria-label="The outline as far as it was understood, ${h}"
     data-test="outline-fault">
-    ${t.map(f=>v`<path class="fault-line" d=${Ko((p?[...f,f[0]]:f).map(d))}/>`)}
-    ${n.map(f=>h2(t[0],f,d))} ${s.map(f=>m2(d(f)))}
-  </svg>`}function h2(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return v`<path class="fault-edge" d=${Ko([
+    ${t.map(f=>v`<path class="fault-line" d=${Zo((p?[...f,f[0]]:f).map(d))}/>`)}
+    ${n.map(f=>m2(t[0],f,d))} ${s.map(f=>f2(d(f)))}
+  </svg>`}function m2(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return v`<path class="fault-edge" d=${Zo([
 s,o])}/>
-    ${Ab(s,t)}${Ab(o,t%e.length+1)}`}var Sd,Td,Ob,Ab,m2,Md=m(()=>{y();kn();Sd=360,Td=300,Ob=30;Ab=([e,t],n)=>v`<text class="fault-number" x=${e} y=${-t-
-9} text-anchor="middle" font-size="19">${n}</text>`,m2=([e,t])=>v`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
-    <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});var Lb,Eb,_s,Oo,Ft,Od,Nb=m(()=>{y();Lb={bed_length_mm:1,between_frames_mm:2,open_height_mm:3,stroke_mm:4,throat_mm:5,
+    ${Lb(s,t)}${Lb(o,t%e.length+1)}`}var Td,Md,Ab,Lb,f2,Od=m(()=>{y();xn();Td=360,Md=300,Ab=30;Lb=([e,t],n)=>v`<text class="fault-number" x=${e} y=${-t-
+9} text-anchor="middle" font-size="19">${n}</text>`,f2=([e,t])=>v`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
+    <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});var Eb,Nb,ks,Ao,Ft,Ad,Pb=m(()=>{y();Eb={bed_length_mm:1,between_frames_mm:2,open_height_mm:3,stroke_mm:4,throat_mm:5,
 ram_width_mm:6,ram_height_mm:7,bed_width_mm:8,bed_height_mm:9,gauge_x_min_mm:10,gauge_x_max_mm:10,gauge_r_min_mm:11,
-gauge_r_max_mm:11,finger_height_mm:12,finger_depth_mm:13},Eb=(e,t,n)=>v`<circle class="mark" cx=${e} cy=${t} r="13"/>
-    <text class="mark-number" x=${e} y=${t+6} text-anchor="middle" font-size="16">${n}</text>`,_s=(e,t,n,s,o=(e+
+gauge_r_max_mm:11,finger_height_mm:12,finger_depth_mm:13},Nb=(e,t,n)=>v`<circle class="mark" cx=${e} cy=${t} r="13"/>
+    <text class="mark-number" x=${e} y=${t+6} text-anchor="middle" font-size="16">${n}</text>`,ks=(e,t,n,s,o=(e+
 t)/2)=>v`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-6}v12M${t} ${n-6}v12"/>
-    ${Eb(o,n,s)}`,Oo=(e,t,n,s,o=(t+n)/2)=>v`<path class="dimension" d="M${e} ${t}V${n}M${e-6} ${t}h12M${e-6} ${n}h12"/>
-    ${Eb(e,o,s)}`,Ft=e=>v`<path class="tool" d=${e} />`,Od=()=>i`<div class="press-sizes" data-test="press-sizes">
+    ${Nb(o,n,s)}`,Ao=(e,t,n,s,o=(t+n)/2)=>v`<path class="dimension" d="M${e} ${t}V${n}M${e-6} ${t}h12M${e-6} ${n}h12"/>
+    ${Nb(e,o,s)}`,Ft=e=>v`<path class="tool" d=${e} />`,Ad=()=>i`<div class="press-sizes" data-test="press-sizes">
     <figure>
       <svg class="drawing" viewBox="0 0 360 300" role="img" aria-label="The press from the front">
         ${Ft("M40 20H70V280H40Z")}${Ft("M290 20H320V280H290Z")}${Ft("M55 60H305V120H55Z")}
-        ${Ft("M30 200H330V260H30Z")} ${_s(70,290,160,2)} ${_s(30,330,285,1)}
+        ${Ft("M30 200H330V260H30Z")} ${ks(70,290,160,2)} ${ks(30,330,285,1)}
       </svg>
       <figcaption>From the front</figcaption>
     </figure>
@@ -4334,15 +4336,15 @@ t)/2)=>v`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-6}v12M${t} ${n-6}v1
         ${Ft("M150 190H190V262H150Z")} ${Ft("M160 110H180V125L170 140L160 125Z")}
         ${Ft("M158 170H165L170 176L175 170H182V190H158Z")} ${Ft("M225 158H262V168H225Z")}
         <path class="centre" d="M170 20V282" />
-        ${Oo(110,110,190,3)} ${Oo(70,110,150,4)} ${_s(170,285,72,5,250)}
-        ${_s(150,190,28,6,206)} ${Oo(135,42,110,7,76)} ${_s(150,190,275,8,206)}
-        ${Oo(135,190,262,9,226)} ${_s(170,225,218,10)} ${Oo(205,158,170,11,138)}
-        ${Oo(272,158,168,12,190)} ${_s(225,262,140,13,243)}
+        ${Ao(110,110,190,3)} ${Ao(70,110,150,4)} ${ks(170,285,72,5,250)}
+        ${ks(150,190,28,6,206)} ${Ao(135,42,110,7,76)} ${ks(150,190,275,8,206)}
+        ${Ao(135,190,262,9,226)} ${ks(170,225,218,10)} ${Ao(205,158,170,11,138)}
+        ${Ao(272,158,168,12,190)} ${ks(225,262,140,13,243)}
       </svg>
       <figcaption>From the side; the back gauge stands on the right</figcaption>
     </figure>
-  </div>`});function Pb(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:d,layers:p}=t,h=`dx\
-f-${e}`,f=(g,b,_)=>X({name:`${h}-${g}`,label:b,value:d[g],options:_,change:R=>s(g,R)});return i`<div class="dxf broad" data-test=${h}>
+  </div>`});function Cb(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:d,layers:p}=t,h=`dx\
+f-${e}`,f=(g,b,_)=>X({name:`${h}-${g}`,label:b,value:d[g],options:_,change:C=>s(g,C)});return i`<div class="dxf broad" data-test=${h}>
     <label class="button dxf-file" for="${h}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
       <input
@@ -4356,49 +4358,49 @@ f-${e}`,f=(g,b,_)=>X({name:`${h}-${g}`,label:b,value:d[g],options:_,change:R=>s(
     ${o?i`<div role="status">
               ${a?i`<p class="hint">Reading ${o}…</p>`:u}
               ${r?i`<p data-test="${h}-read">
-                      <b>${o}</b>, read in ${r.units}: ${Ad(r.width_mm)} wide,
-                      ${Ad(r.height_mm)} high, ${r.points_mm.length} points, arcs within
-                      ${Ad(r.within_mm)}. ${r.rule}${w2(r)}
+                      <b>${o}</b>, read in ${r.units}: ${Ld(r.width_mm)} wide,
+                      ${Ld(r.height_mm)} high, ${r.points_mm.length} points, arcs within
+                      ${Ld(r.within_mm)}. ${r.rule}${y2(r)}
                     </p>`:u}
               ${l?i`<p class="wrong" data-test="${h}-wrong">${l}</p>`:u}
             </div>
-            ${c?.lines_mm.length?Zi(c):u}
+            ${c?.lines_mm.length?Ji(c):u}
             <div class="fields">
-              ${f("units","Drawn in",f2)}
+              ${f("units","Drawn in",g2)}
               ${p.length>1||d.layer?f("layer","Layer",[["","all"],...p.map(g=>[g,g])]):u}
-              ${f("origin","0, 0 is",g2)}
+              ${f("origin","0, 0 is",$2)}
               ${d.origin==="point"?A({name:`${h}-point`,label:"Point number",value:d.point,keys:"numeric",on:"\
 change",hint:"As the points are listed below, from 1.",change:g=>s("point",g)}):u}
-              ${f("turn_deg","Turned",$2)} ${f("mirror","Mirrored",b2)}
+              ${f("turn_deg","Turned",b2)} ${f("mirror","Mirrored",w2)}
             </div>`:i`<p class="hint">
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
-  </div>`}function w2({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
-", ")}.`:""}var f2,g2,$2,b2,Ad,Cb=m(()=>{y();Md();L();G();f2=[["","as the file says"],["mm","mm"],["cm","cm"],
-["m","m"],["inch","inch"],["ft","foot"]],g2=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
-$2=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],b2=[["no","no"],
-["yes","front to back"]];Ad=e=>$(w(e,{digits:2}))});function Rb({draft:e,change:t,wrong:n}){let s=e.openings??"",o=At(s);return i`<div class="broad openings" data-test="openings">
+  </div>`}function y2({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
+", ")}.`:""}var g2,$2,b2,w2,Ld,Rb=m(()=>{y();Od();L();z();g2=[["","as the file says"],["mm","mm"],["cm","cm"],
+["m","m"],["inch","inch"],["ft","foot"]],$2=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
+b2=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],w2=[["no","no"],
+["yes","front to back"]];Ld=e=>$(w(e,{digits:2}))});function Bb({draft:e,change:t,wrong:n}){let s=e.openings??"",o=At(s);return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((r,l)=>y2(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",oh(s,l,c)),raise:()=>t("up",String(
+    ${o.map((r,l)=>_2(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",ah(s,l,c)),raise:()=>t("up",String(
 l+1)),drop:()=>a(l)}))}
     ${(n.openings??[]).map(r=>i`<p class="wrong" data-test="wrong-openings">${r}</p>`)}
     <button
       type="button"
       class="button"
       data-test="add-opening"
-      @click=${()=>t("openings",ah(s))}>
+      @click=${()=>t("openings",rh(s))}>
       Add a V
     </button>
-  </div>`;function a(r){let l=Number(e.up||"1");t("openings",rh(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
-max(l-1,1)))}}function y2(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=b=>s[`${d}\
-.${b}`]??[],h=Object.keys(ea).map(b=>`${d}.${b}`),f=Object.entries(s).filter(([b])=>(b===d||b.startsWith(`${d}\
-.`))&&!h.includes(b)).flatMap(([,b])=>b),g=(b,_,R,J="")=>A({name:`opening-${c}-${ea[b]}`,label:_,unit:R,placeholder:J,
-value:e[ea[b]],keys:b==="code"?"text":"decimal",change:x=>a({[ea[b]]:x}),wrong:p(b)});return i`<fieldset class="opening" data-test="opening-${c}">
+  </div>`;function a(r){let l=Number(e.up||"1");t("openings",ih(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
+max(l-1,1)))}}function _2(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=b=>s[`${d}\
+.${b}`]??[],h=Object.keys(ta).map(b=>`${d}.${b}`),f=Object.entries(s).filter(([b])=>(b===d||b.startsWith(`${d}\
+.`))&&!h.includes(b)).flatMap(([,b])=>b),g=(b,_,C,D="")=>A({name:`opening-${c}-${ta[b]}`,label:_,unit:C,placeholder:D,
+value:e[ta[b]],keys:b==="code"?"text":"decimal",change:k=>a({[ta[b]]:k}),wrong:p(b)});return i`<fieldset class="opening" data-test="opening-${c}">
     <legend>V ${c}</legend>
     <div class="opening-head">
       <label class="tick"
@@ -4423,56 +4425,56 @@ value:e[ea[b]],keys:b==="code"?"text":"decimal",change:x=>a({[ea[b]]:x}),wrong:p
     <div class="fields three">
       ${g("v_opening_mm","V opening",N())} ${g("angle_deg","Angle","°")}
       ${g("shoulder_radius_mm","Shoulder radius",N())}
-      ${X({name:`opening-${c}-face`,label:"Face",value:e.face||"top",options:sh,change:b=>a({face:b}),wrong:p(
+      ${X({name:`opening-${c}-face`,label:"Face",value:e.face||"top",options:oh,change:b=>a({face:b}),wrong:p(
 "face")})}
       ${g("centre_mm","Off the middle",N(),"0")}
-      ${g("rating_kn_per_m","Rating",ot().unit,"as the block")}
+      ${g("rating_kn_per_m","Rating",at().unit,"as the block")}
       ${g("code","Code","","automatic")}
     </div>
     ${f.map(b=>i`<p class="wrong">${b}</p>`)}
-  </fieldset>`}var Bb=m(()=>{y();$n();gr();L();G()});function Ji({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=u,reader:l,groups:c=js[e]}){return i`<div class="workbench">
+  </fieldset>`}var Ib=m(()=>{y();bn();br();L();z()});function Yi({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=u,reader:l,groups:c=Vs[e]}){return i`<div class="workbench">
     ${c.map((d,p)=>i`<section class="panel ${d.part}">
           <h2>${d.title}</h2>
-          ${p===0?r:u} ${d.part==="outline"?Ed(o):u}
+          ${p===0?r:u} ${d.part==="outline"?Nd(o):u}
           <div class="fields">
-            ${d.fields.filter(({when:h,hidden:f})=>!f&&(!h||h(t))).map(h=>h.type==="openings"?Rb({draft:t,change:n,
-wrong:s}):_2(h,t[h.name]??"",f=>n(h.name,f),{wrong:s[h.name],options:a[h.name],assumed:o?.assumed[h.name],reader:l}))}
+            ${d.fields.filter(({when:h,hidden:f})=>!f&&(!h||h(t))).map(h=>h.type==="openings"?Bb({draft:t,change:n,
+wrong:s}):v2(h,t[h.name]??"",f=>n(h.name,f),{wrong:s[h.name],options:a[h.name],assumed:o?.assumed[h.name],reader:l}))}
           </div>
         </section>`)}
-  </div>`}function Ed(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${e?.fault?Zi(e.fault):e?.parts.length?i`<div class="outlines">${ub(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+  </div>`}function Nd(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
+    ${e?.fault?Ji(e.fault):e?.parts.length?i`<div class="outlines">${pb(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${e?.wrong.map(t=>i`<p class="wrong" data-test="outline-wrong">${t}</p>`)}
     ${e?Ue(e.checks,{quiet:!0}):u}
-  </div>`}function _2(e,t,n,{wrong:s=[],options:o=e.options,assumed:a,reader:r}){let{name:l,label:c,type:d}=e;
-if(d==="pick"||d==="yes"){let g=e.blank?[["",e.blank],...o??[]]:o??[];return Ib(e,X({name:l,label:c,value:t,options:g,
-change:n,wrong:s}))}if(d==="points"||d==="note"){let g=e.dxf?Pb(l,r(e.dxf,l)):u;return v2(e,t,i`${g}${k2(e,t,n,
-s)}`)}let p=Db(e),h=["number","length","force","rating","speed"].includes(d)?"decimal":"text",f=A({name:l,label:c,
-mark:Lb[l],value:t,change:n,wrong:s,unit:p,keys:h,hint:[Ld(a),x2(e,t)].filter(Boolean).join(" "),placeholder:e.
+  </div>`}function v2(e,t,n,{wrong:s=[],options:o=e.options,assumed:a,reader:r}){let{name:l,label:c,type:d}=e;
+if(d==="pick"||d==="yes"){let g=e.blank?[["",e.blank],...o??[]]:o??[];return Wb(e,X({name:l,label:c,value:t,options:g,
+change:n,wrong:s}))}if(d==="points"||d==="note"){let g=e.dxf?Cb(l,r(e.dxf,l)):u;return k2(e,t,i`${g}${x2(e,t,n,
+s)}`)}let p=Fb(e),h=["number","length","force","rating","speed"].includes(d)?"decimal":"text",f=A({name:l,label:c,
+mark:Eb[l],value:t,change:n,wrong:s,unit:p,keys:h,hint:[Ed(a),S2(e,t)].filter(Boolean).join(" "),placeholder:e.
 blank??(a===void 0?"":"assumed")});return d==="rating"?i`<div class="broad">
-      ${f}${t.trim()?u:k("unknown",`${c} unknown`)}
-    </div>`:Ib(e,f)}function v2({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
+      ${f}${t.trim()?u:S("unknown",`${c} unknown`)}
+    </div>`:Wb(e,f)}function k2({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
         <summary>${t}</summary>
         ${s}
-      </details>`:s}function Db({type:e,unit:t=""}){return e==="force"?ft().unit:e==="rating"?ot().unit:e==="s\
-peed"?`${N()}/s`:["length","lengths","points"].includes(e)?N():t}function k2(e,t,n,s){let{name:o,label:a,hint:r,
-type:l}=e;return Yn({name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Db(e),lines:l==="points"?7:2})}function x2({
+      </details>`:s}function Fb({type:e,unit:t=""}){return e==="force"?ft().unit:e==="rating"?at().unit:e==="s\
+peed"?`${N()}/s`:["length","lengths","points"].includes(e)?N():t}function x2(e,t,n,s){let{name:o,label:a,hint:r,
+type:l}=e;return es({name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Fb(e),lines:l==="points"?7:2})}function S2({
 type:e,hint:t="",counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${le(Gt("counted_mm",n))} is cou\
-nted with (common practice).`),e==="rating"&&!s.trim()&&o.push(ch),(e==="force"||e==="rating")&&o.push(S2(e,s)),
-e==="lengths"&&o.push(T2(s)),o.filter(Boolean).join(" ")}function S2(e,t){if(P().units==="inch")return"Short t\
-ons, of 2000 lb; metric ones with a t.";let n=cn(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";
-let s=Number(n)*Ma;return`In metric tons: ${$(e==="force"?me(s):Ie(s))}.`}function T2(e){let t=e.split(/[,;\n]/).
-filter(n=>n.trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}function Fb(e,{kept:t,open:n}){let s=Wb.
+nted with (common practice).`),e==="rating"&&!s.trim()&&o.push(dh),(e==="force"||e==="rating")&&o.push(T2(e,s)),
+e==="lengths"&&o.push(M2(s)),o.filter(Boolean).join(" ")}function T2(e,t){if(P().units==="inch")return"Short t\
+ons, of 2000 lb; metric ones with a t.";let n=dn(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";
+let s=Number(n)*Aa;return`In metric tons: ${$(e==="force"?me(s):Ie(s))}.`}function M2(e){let t=e.split(/[,;\n]/).
+filter(n=>n.trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}function Hb(e,{kept:t,open:n}){let s=Db.
 flatMap(({fields:o})=>o).filter(({name:o,blank:a,type:r})=>(a==="unknown"||r==="rating")&&!e.draft[o]?.trim()).
-length;return i`${Ji({...e,kind:"press",groups:M2})}
+length;return i`${Yi({...e,kind:"press",groups:O2})}
     <details class="fold more-figures" data-test="more-figures" ?open=${n}>
       <summary>
         More figures${s?i` <span class="soft">(${s} not known)</span>`:u}
       </summary>
       <p>Each may stay unknown. An answer that depends on one says so and asks for it.</p>
-      ${t?O2():Od()} ${Ji({...e,kind:"press",groups:Wb})}
-    </details>`}var Ld,Ib,M2,Wb,O2,Yi=m(()=>{y();Md();Nb();ka();ae();Ql();L();V();Cb();G();nt();Bb();Ld=e=>e===
-void 0?"":`Counted with ${le(Gt("assumed_mm",e))}, assumed.`;Ib=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:
-n;M2=js.press.slice(0,1),Wb=js.press.slice(1);O2=()=>oe("Where each size is measured",Od(),{test:"sketch",open:!1})});function Hb(e,t){return i`<section class="panel" id="zero" data-test="zero">
+      ${t?A2():Ad()} ${Yi({...e,kind:"press",groups:Db})}
+    </details>`}var Ed,Wb,O2,Db,A2,Xi=m(()=>{y();Od();Pb();Sa();ae();tc();L();G();Rb();z();st();Ib();Ed=e=>e===
+void 0?"":`Counted with ${le(Gt("assumed_mm",e))}, assumed.`;Wb=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:
+n;O2=Vs.press.slice(0,1),Db=Vs.press.slice(1);A2=()=>oe("Where each size is measured",Ad(),{test:"sketch",open:!1})});function jb(e,t){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
       What results taught of this press’s error no longer holds then. It is measured again from the next piece
@@ -4486,53 +4488,56 @@ n;M2=js.press.slice(0,1),Wb=js.press.slice(1);O2=()=>oe("Where each size is meas
         It is another press
       </button>
     </div>
-  </section>`}var jb=m(()=>{y()});var Ub={};ie(Ub,{show:()=>A2});async function A2(e){let t=q(re.press),s=(await he("holders",e.signal)).items.map(
-({code:x,name:S})=>[x,`${x}, ${S}`]),o=async x=>(await he(x,e.signal)).items.flatMap(pc).map(({code:S,name:T})=>[
-S,T?`${S}, ${T}`:S]),a=kb(),[r,l,c,d]=t?await Promise.all([yb(e.signal),o("metals"),o("dies"),o("punches")]):[
-null,[],[],[]],p=null,h={before:null,after:null},f=null,g=await To({async read(x){let S=await(t?ar:or)(x);return p=
-S.etag,h.before=S.press?.depth_zeroed_at??null,S.press??void 0},async write(x){let S=await Op(x,p);h.after=S.depth_zeroed_at},
-blank:{},boxes:Et("press"),toDraft:x=>yr("press",x),fromDraft:(x,S)=>({..._r("press",x,S),depth_zeroed_at:S?.depth_zeroed_at??
-null,gauge_zeroed_at:S?.gauge_zeroed_at??null}),preview:t?zi("press",x=>{f=x,g.show()},e.signal):void 0,draw:()=>g&&
-J(),done(){z(h.after===h.before?"The press is saved.":"The press is saved. Its error is measured anew."),se("/\
-shop")}},e.signal);e.title("The press");let b=xn();t||(f=Gi(g.state.kept));let _=(...x)=>{let S=new Date().toISOString();
-for(let T of x)g.state.kept[T]=S;g.save()},R=x=>{g.change("deflection_mm",x),zn("deflection_mm")};function J(){
-let{state:x,change:S,save:T}=g;e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
-        <h1>${x.kept?.name??"The press"}</h1>
+  </section>`}var Ub=m(()=>{y()});var Vb={};ie(Vb,{show:()=>L2});async function L2(e){let t=K(re.press),s=(await he("holders",e.signal)).items.map(
+({code:k,name:x})=>[k,`${k}, ${x}`]),o=async k=>(await he(k,e.signal)).items.flatMap(mc).map(({code:x,name:T})=>[
+x,T?`${x}, ${T}`:x]),a=xb(),[r,l,c,d]=t?await Promise.all([_b(e.signal),o("metals"),o("dies"),o("punches")]):[
+null,[],[],[]],p=null,h={before:null,after:null},f=null,g=await Mo({async read(k){let x=await(t?ir:rr)(k);return p=
+x.etag,h.before=x.press?.depth_zeroed_at??null,x.press??void 0},async write(k){let x=await Ap(k,p);h.after=x.depth_zeroed_at},
+blank:{},boxes:Et("press"),toDraft:k=>vr("press",k),fromDraft:(k,x)=>({...kr("press",k,x),depth_zeroed_at:x?.depth_zeroed_at??
+null,gauge_zeroed_at:x?.gauge_zeroed_at??null}),preview:t?qi("press",k=>{f=k,g.show()},e.signal):void 0,drafts:{
+begun(){let k=t?Cn(Qi):null;return k?(p=k.etag,h.before=k.kept?.depth_zeroed_at??null,k):null},keep:({draft:k,
+kept:x})=>Rn(Qi,{draft:k,kept:x,etag:p}),clear:()=>ln(Qi)},draw:()=>g&&D(),done(){q(h.after===h.before?"The pr\
+ess is saved.":"The press is saved. Its error is measured anew."),se("/shop")}},e.signal);e.title("The press");
+let b=Sn();t||(f=zi(g.state.kept));let _=(...k)=>{let x=new Date().toISOString();for(let T of k)g.state.kept[T]=
+x;g.save()},C=k=>{g.change("deflection_mm",k),Zn("deflection_mm")};function D(){let{state:k,change:x,save:T}=g;
+e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+        <h1>${k.kept?.name??"The press"}</h1>
         ${t?i`<p>
-                ${x.kept?"Take every figure from the press's own plate and manual.":"No press yet. Name, force\
+                ${k.kept?"Take every figure from the press's own plate and manual.":"No press yet. Name, force\
  and bed length are enough, from its own plate."}
                 What is not known may stay empty.
               </p>`:u}
-        ${x.clash?uo(x.clash,"press",{saveMine:T,takeTheirs:g.takeTheirs}):u}
-        ${_b(r,()=>_("gauge_zeroed_at"))}
+        ${k.restored?vo(Qi):u}
+        ${k.clash?ho(k.clash,"press",{saveMine:T,takeTheirs:g.takeTheirs}):u}
+        ${vb(r,()=>_("gauge_zeroed_at"))}
         <form novalidate @submit=${_e(T)}>
-          ${Mo(re.press,Fb({draft:x.draft,change:S,wrong:x.wrong,preview:f,reader:g.reader,options:{holder:s}},
-{kept:!!x.kept,open:!!x.kept&&b}))}
+          ${Oo(re.press,Hb({draft:k.draft,change:x,wrong:k.wrong,preview:f,reader:g.reader,options:{holder:s}},
+{kept:!!k.kept,open:!!k.kept&&b}))}
           <div role="alert">
-            ${x.others.map(D=>i`<p class="wrong-line" data-test="not-saved">${D}</p>`)}
+            ${k.others.map(F=>i`<p class="wrong-line" data-test="not-saved">${F}</p>`)}
           </div>
           <div class="buttons">
-            ${t?i`<button class="button next" data-test="save" ?disabled=${x.busy}>
-                    ${x.busy?"Saving…":"Save the press"}
+            ${t?i`<button class="button next" data-test="save" ?disabled=${k.busy}>
+                    ${k.busy?"Saving…":"Save the press"}
                   </button>`:u}
             <a class="button" href="/shop">Back to the shop</a>
           </div>
         </form>
-        ${t&&x.kept?Tb(a,{metals:l,dies:c,punches:d},{draw:J,take:R}):u}
-        ${t&&x.kept?Hb(()=>_("depth_zeroed_at"),()=>_("depth_zeroed_at","gauge_zeroed_at")):u}`),document.querySelectorAll(
-".workbench :is(.wrong, .fault)").forEach(Gn)}J(),e.ready()}var Vb=m(()=>{y();be();Nt();Vi();Ze();xd();we();Oe();
-po();Ki();vb();rs();Mb();Yi();jb();et();nt();G()});function zb(e,t,n,s){let{angles:o,wrong:a}=ya(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=ns(
+        ${t&&k.kept?Mb(a,{metals:l,dies:c,punches:d},{draw:D,take:C}):u}
+        ${t&&k.kept?jb(()=>_("depth_zeroed_at"),()=>_("depth_zeroed_at","gauge_zeroed_at")):u}`),document.querySelectorAll(
+".workbench :is(.wrong, .fault)").forEach(Kn)}D(),e.ready()}var Qi,Gb=m(()=>{y();be();Nt();Gi();va();Ze();Sd();
+we();Oe();Ii();mo();Zi();kb();cs();Ob();Xi();Ub();et();st();z();Qi="/shop/press"});function qb(e,t,n,s){let{angles:o,wrong:a}=_a(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=as(
 t),p={id:e,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d,die:n.die,punch:n.punch,...o};p.set_angle_deg=
-s.set.trim()?E2(s.set,a):n.set_angle_deg;for(let[h,f]of L2)s[h].trim()&&(p[f]=ne(s[h]));return s.lot.trim()&&(p.
-lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),P().name&&(p.by=P().name),{body:p,wrong:a}}function E2(e,t){
-let{angles:n}=ya({...Xi,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var Xi,L2,Gb,qb=m(()=>{xr();Nn();ae();L();Xi={...go,depth:"",flat:"",
-leftFlange:"",rightFlange:""},L2=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
-eft_mm"],["rightFlange","flange_right_mm"],["radius","radius_mm"]],Gb=e=>Object.entries(e).some(([t,n])=>t!=="\
-places"&&t!=="lot"&&n.trim()!=="")});function Jb(e,t){let n=Math.min((Kb-2*Zb-34)/e,170/t),[s,o]=[e*n,t*n],[a,r]=[Zb+34,24],[l,c,d]=[a+s,r+o,a+s/2],
+s.set.trim()?N2(s.set,a):n.set_angle_deg;for(let[h,f]of E2)s[h].trim()&&(p[f]=ne(s[h]));return s.lot.trim()&&(p.
+lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),P().name&&(p.by=P().name),{body:p,wrong:a}}function N2(e,t){
+let{angles:n}=_a({...el,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
+ in degrees, such as 88.5."]),n.measured_deg}var el,E2,zb,Kb=m(()=>{Tr();Pn();ae();L();el={...bo,depth:"",flat:"",
+leftFlange:"",rightFlange:""},E2=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
+eft_mm"],["rightFlange","flange_right_mm"],["radius","radius_mm"]],zb=e=>Object.entries(e).some(([t,n])=>t!=="\
+places"&&t!=="lot"&&n.trim()!=="")});function Yb(e,t){let n=Math.min((Zb-2*Jb-34)/e,170/t),[s,o]=[e*n,t*n],[a,r]=[Jb+34,24],[l,c,d]=[a+s,r+o,a+s/2],
 p=$(w(e,{digits:0})),h=$(w(t,{digits:0}));return i`<svg
     class="drawing strip"
-    viewBox="0 0 ${Kb} ${Math.round(c+52)}"
+    viewBox="0 0 ${Zb} ${Math.round(c+52)}"
     role="img"
     aria-label="A strip ${p} long and ${h} wide, bent in its middle"
     data-test="strip">
@@ -4553,71 +4558,71 @@ p=$(w(e,{digits:0})),h=$(w(t,{digits:0}));return i`<svg
       transform="rotate(-90 ${a-26} ${(r+c)/2})">
       ${h}
     </text>
-  </svg>`}var Kb,Zb,Yb=m(()=>{y();L();Kb=400,Zb=30});function ew({before:e,after:t,points:n=[],size:s=1,words:o}){let a=[e.low,e.high,t.low,t.high,...n.map(p=>p.value)],
-[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return u;let c=zs(r,l,{from:Qb,to:Xb-Qb,size:s,most:5}),{at:d}=c;
+  </svg>`}var Zb,Jb,Xb=m(()=>{y();L();Zb=400,Jb=30});function tw({before:e,after:t,points:n=[],size:s=1,words:o}){let a=[e.low,e.high,t.low,t.high,...n.map(p=>p.value)],
+[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return u;let c=Ks(r,l,{from:ew,to:Qb-ew,size:s,most:5}),{at:d}=c;
 return i`<svg
     class="drawing band-picture"
-    viewBox="0 0 ${Xb} 112"
+    viewBox="0 0 ${Qb} 112"
     role="img"
     aria-label=${o}
     data-test="band-picture">
     ${c.marks.map(p=>v`<path class="faint" d="M${p.at} 8V84"/>
           <text class="quiet" x=${p.at} y="104" text-anchor="middle"
-            font-size=${N2}>${p.text}</text>`)}
+            font-size=${P2}>${p.text}</text>`)}
     <path
       class="was"
       d="M${d(e.low)} 24H${d(e.high)}M${d(e.low)} 17v14M${d(e.high)} 17v14M${d(e.nominal)} 17v14"
       data-test="band-before" />
     <path class="now" d="M${d(t.low)} 52H${d(t.high)}" data-test="band-after" />
     <path class="now-middle" d="M${d(t.nominal)} 42v20" />
-    ${n.map(p=>P2(d(p.value),74,p))}
-  </svg>`}function P2(e,t,{id:n,outlier:s,weight:o=1}){return s?v`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+
+    ${n.map(p=>C2(d(p.value),74,p))}
+  </svg>`}function C2(e,t,{id:n,outlier:s,weight:o=1}){return s?v`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+
 6} ${t-6}l-12 12"
         data-test="band-point" data-id=${n} data-odd="true"/>`:v`<circle class="result-point" cx=${e} cy=${t} r=${o<
 .25?3:6} data-test="band-point"
-        data-id=${n}/>`}var Xb,Qb,N2,tw=m(()=>{y();mc();Xb=340,Qb=24,N2=17});function aw({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
+        data-id=${n}/>`}var Qb,ew,P2,nw=m(()=>{y();gc();Qb=340,ew=24,P2=17});function rw({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
 te(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(t.nominal)}</b> (${o(t.low)} to ${o(t.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
-    ${[nw(n,"measured flange"),nw(s,"strip")].filter(Boolean).join(" and ")} of this
+    ${[sw(n,"measured flange"),sw(s,"strip")].filter(Boolean).join(" and ")} of this
     metal.
-  </p>`}function Qi(e){if(!e.length)return i`<p data-test="no-figures">No figure changed.</p>`;let t=e.flatMap(
+  </p>`}function tl(e){if(!e.length)return i`<p data-test="no-figures">No figure changed.</p>`;let t=e.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: results"];return t.some(s=>(s.weight??1)<.25)&&n.push("s\
 mall ones, of other sheet or tools, count little"),t.some(s=>s.outlier)&&n.push("crosses: the odd ones out"),i`<div class="taught-figures" data-test="figures">${e.
-map(C2)}</div>
-    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:u}`}function C2(e){let{what:t,before:n,after:s,trials:o,
-points:a=[]}=e,r=c=>R2(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
+map(R2)}</div>
+    ${t.length?i`<p class="hint">${n.join("; ")}.</p>`:u}`}function R2(e){let{what:t,before:n,after:s,trials:o,
+points:a=[]}=e,r=c=>B2(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i`<section class="taught-figure" data-test="taught" data-what=${t}>
     <h3>
       ${l} <small>${o===0?"no results":o===1?"1 result":`${o} results`}</small>
     </h3>
     <dl class="was-now">
       <div class="was">
         <dt>Before</dt>
-        <dd data-test="before">${sw(n,r)}</dd>
+        <dd data-test="before">${ow(n,r)}</dd>
       </div>
       <div class="now">
         <dt>Now</dt>
-        <dd data-test="after">${sw(s,r)}</dd>
+        <dd data-test="after">${ow(s,r)}</dd>
       </div>
     </dl>
-    ${ew({before:n,after:s,points:a,size:e.unit==="mm"&&N()==="in"?Se:1,words:`${l}: before ${ow(n,r)}, now ${ow(
+    ${tw({before:n,after:s,points:a,size:e.unit==="mm"&&N()==="in"?Se:1,words:`${l}: before ${aw(n,r)}, now ${aw(
 s,r)}, ${a.length} results drawn.`})}
-  </section>`}function R2(e,t){return e==="deg"?M(t):e==="mm"?w(t,{digits:2}):{text:te(t,3),unit:e}}var nw,sw,
-ow,Nd=m(()=>{y();tw();L();nw=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";sw=(e,t)=>i`<b>${$(t(e.nominal))}</b>
-    <span class="band">${t(e.low).text} to ${t(e.high).text}</span>`,ow=({low:e,high:t},n)=>`${n(e).text} to ${$(
-n(t))}`});function dw(e,{metals:t,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:d}=e,p=(f,g,b={})=>A(
+  </section>`}function B2(e,t){return e==="deg"?M(t):e==="mm"?w(t,{digits:2}):{text:te(t,3),unit:e}}var sw,ow,
+aw,Pd=m(()=>{y();nw();L();sw=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";ow=(e,t)=>i`<b>${$(t(e.nominal))}</b>
+    <span class="band">${t(e.low).text} to ${t(e.high).text}</span>`,aw=({low:e,high:t},n)=>`${n(e).text} to ${$(
+n(t))}`});function uw(e,{metals:t,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:d}=e,p=(f,g,b={})=>A(
 {name:f,label:g,value:r[f],wrong:I(c,f),change:_=>Object.assign(r,{[f]:_}),unit:N(),next:!0,...b}),h=(f,g,b)=>X(
 {name:f,label:g,value:r[f],options:b,wrong:I(c,f),change:_=>{Object.assign(r,{[f]:_}),a()}});return i`<form novalidate data-test="choose-form" @submit=${_e(
 o)}>
     <p>One strip, bent and measured, turns the handbook’s figures into those of your metal and your tools.</p>
-    ${cw(e)}
+    ${dw(e)}
     <div class="test-fields">
       ${h("metal","Metal",t.map(({code:f,name:g})=>[f,g]))}
       ${p("thickness_mm","Thickness, measured",{hint:"With the micrometer, away from the burr."})}
       ${p("bend_length_mm","Strip’s width, along the bend")}
       ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
-      ${h("die","Die",iw(n,r.die))}
-      ${h("punch","Punch",iw(s,r.punch))}
+      ${h("die","Die",lw(n,r.die))}
+      ${h("punch","Punch",lw(s,r.punch))}
       ${A({name:"lot",label:"Lot or heat",value:l.lot,wrong:I(c,"lot"),change:f=>Object.assign(l,{lot:f}),hint:"\
 As on the sheet’s tag, if you know it."})}
     </div>
@@ -4626,12 +4631,12 @@ As on the sheet’s tag, if you know it."})}
         ${d?"Working it out…":"Next: bend it"}
       </button>
     </div>
-  </form>`}function iw(e,t){let n=e.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=t&&!e.some(({code:o})=>o===t)?
-[[t,`${t} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function uw({bend:e},{go:t}){let n=e.
-worst!=="stop"&&e.die&&e.punch,s=$(w(I2,{digits:0}));return i`${Lr(e.checks)}
+  </form>`}function lw(e,t){let n=e.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=t&&!e.some(({code:o})=>o===t)?
+[[t,`${t} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function pw({bend:e},{go:t}){let n=e.
+worst!=="stop"&&e.die&&e.punch,s=$(w(W2,{digits:0}));return i`${Nr(e.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
-        ${k("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
+        ${S("caution")} <b>A small strip brings hands close.</b> Hold it at its far end, ${s} or more
         from the punch. Shorter: tongs or a magnet, never fingers. Nobody else near the pedal. Guards on. The
         ends swing up: face clear of them.
       </p>
@@ -4641,7 +4646,7 @@ worst!=="stop"&&e.die&&e.punch,s=$(w(I2,{digits:0}));return i`${Lr(e.checks)}
         <ol class="do-list">
           <li>
             Cut a strip <b>${$(w(e.bend_length_mm,{digits:0}))}</b> wide and about
-            <b>${$(w(rw,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
+            <b>${$(w(iw,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
             edges cut.
           </li>
           <li>
@@ -4653,19 +4658,19 @@ worst!=="stop"&&e.die&&e.punch,s=$(w(I2,{digits:0}));return i`${Lr(e.checks)}
           Die <b>${e.die??"none"}</b>, punch <b>${e.punch??"none"}</b>
         </div>
         <div class="set-figures">
-          ${st("Angle to set",M(e.set_angle_deg),"set-angle")}
-          ${st("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
+          ${ot("Angle to set",M(e.set_angle_deg),"set-angle")}
+          ${ot("Depth",w(e.punch_depth_mm,{digits:2}),"punch-depth")}
         </div>
-        ${Us(e.first_hit)}
-        <div class="figures">${sa("Allow for",e)}</div>
+        ${Gs(e.first_hit)}
+        <div class="figures">${oa("Allow for",e)}</div>
       </div>
       <div class="strip-pictures">
-        ${Jb(rw,e.bend_length_mm)}
+        ${Yb(iw,e.bend_length_mm)}
         ${e.drawing?Ct(e.drawing,{pose:"before",close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,
 words:"The strip on the die before the bend"}):u}
       </div>
     </div>
-    ${Vs(e.checks)} ${Tn(e.checks)}
+    ${zs(e.checks)} ${Mn(e.checks)}
     <div class="step-nav" role="group" aria-label="Test bend">
       <button type="button" class="button" data-test="back" @click=${()=>t("choose")}>Back</button>
       ${n?i`<button type="button" class="button next" data-test="next" @click=${()=>t("measure")}>
@@ -4673,10 +4678,10 @@ words:"The strip on the die before the bend"}):u}
             </button>`:i`<p class="nav-words" data-test="not-so">
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
-    </div>`}function pw(e,{go:t,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=e,c=(p,h,f,g={})=>A({name:h,
+    </div>`}function hw(e,{go:t,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=e,c=(p,h,f,g={})=>A({name:h,
 label:f,value:o[p],wrong:I(a,h),change:b=>Object.assign(o,{[p]:b}),unit:N(),next:!0,...g}),d={keys:"decimal",unit:"\
 °"};return i`<form novalidate data-test="measure-form" @submit=${_e(n)}>
-    ${cw(e)}
+    ${dw(e)}
     <p>
       <b>Out of the tools, lying free.</b> Wanted: ${$(M(r.included_angle_deg))}. The angle is
       needed; the lengths and the radius improve the figures.
@@ -4688,7 +4693,7 @@ label:f,value:o[p],wrong:I(a,h),change:b=>Object.assign(o,{[p]:b}),unit:N(),next
           ${o.places==="one"?c("one","measured_deg","Angle measured",d):[c("left","left_deg","Left",d),c("midd\
 le","middle_deg","Middle",d),c("right","right_deg","Right",d)]}
         </div>
-        ${$d(o,s)}
+        ${bd(o,s)}
       </fieldset>
       <fieldset class="panel">
         <legend><span class="badge-word">2</span> Lengths</legend>
@@ -4721,13 +4726,13 @@ t if it was set as shown."})}
       <button type="button" class="button" data-test="back" @click=${()=>t("bend")}>Back</button>
       <button class="button next" data-test="done" ?disabled=${l}>${l?"Sending…":"Done"}</button>
     </div>
-  </form>`}function hw({answer:e,form:t,busy:n},s,{again:o}){if(!e)return u;let a=s.find(({code:d})=>d===t.metal)?.
+  </form>`}function mw({answer:e,form:t,busy:n},s,{again:o}){if(!e)return u;let a=s.find(({code:d})=>d===t.metal)?.
 name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed <small>${a}</small></h2>
     <div class=${e.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
       ${e.said.map(d=>i`<p>${Me(d)}</p>`)}
     </div>
     ${r?u:i`<section class="panel urgent" data-test="teaches-nothing">
-            <p>${k("caution")} <b>Kept, but it does not count.</b> ${Qo(c)}</p>
+            <p>${S("caution")} <b>Kept, but it does not count.</b> ${ea(c)}</p>
             ${l?i`<p>
                     <a href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-confirm"
                       >Say that it was right, or wrong</a
@@ -4735,18 +4740,18 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
                   </p>`:u}
           </section>`}
     ${e.outliers.length?i`<section class="panel urgent" data-test="outliers">
-            <h2>${k("caution","Odd one out")}</h2>
-            ${e.outliers.map(({said:d})=>i`<p>${Qo(d)}</p>`)}
+            <h2>${S("caution","Odd one out")}</h2>
+            ${e.outliers.map(({said:d})=>i`<p>${ea(d)}</p>`)}
             <p>
               Measured wrong? <a href="/shop/learned/${encodeURIComponent(t.metal)}">Forget it</a>, and the
               figures are as before.
             </p>
           </section>`:u}
-    ${Qi(e.figures)}
+    ${tl(e.figures)}
     <section data-test="changed-cards">
       <h2>Cards that would plan differently</h2>
       ${e.cards.length?i`<ul class="rows">
-              ${e.cards.map(W2)}
+              ${e.cards.map(D2)}
             </ul>`:i`<p data-test="no-cards">None.</p>`}
     </section>
     <div class="step-nav" role="group" aria-label="Test bend">
@@ -4756,19 +4761,19 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
       <a class="button next" href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-learned"
         >Measured springback</a
       >
-    </div>`}var B2,rw,I2,lw,cw,W2,mw=m(()=>{y();oa();Yb();L();$t();G();bd();aa();V();os();Nd();On();et();B2=[[
-"choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],rw=300,I2=102,lw=e=>i`<ol class="stages" aria-label="Stages">
-    ${B2.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
-  </ol>`,cw=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:u;W2=({code:e,title:t,
+    </div>`}var I2,iw,W2,cw,dw,D2,fw=m(()=>{y();aa();Xb();L();$t();z();wd();ra();G();is();Pd();An();et();I2=[[
+"choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],iw=300,W2=102,cw=e=>i`<ol class="stages" aria-label="Stages">
+    ${I2.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
+  </ol>`,dw=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:u;D2=({code:e,title:t,
 said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
     <a href="/c/${e}">
       <span class="lead">${t||e}</span> <span class="code">${e}</span>
       <span class="more">${n.map(Me).join("; ")}</span>
     </a>
-  </li>`});var fw={};ie(fw,{show:()=>F2});async function F2(e){e.title("Test bend"),e.render(Ce("Looking into the crib…"));
-let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await he(b,e.signal)).items)),o=vr(e.query);
-o.metal||=t[0]?.code??"",o.bend_length_mm||=N()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...Xi},bend:null,
-answer:null,id:Ne(),wrong:{},general:"",busy:!1};lt(()=>a.stage==="measure"&&Gb(a.typed)?"Leave without keepin\
+  </li>`});var gw={};ie(gw,{show:()=>H2});async function H2(e){e.title("Test bend"),e.render(Ce("Looking into the crib…"));
+let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await he(b,e.signal)).items)),o=xr(e.query);
+o.metal||=t[0]?.code??"",o.bend_length_mm||=N()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...el},bend:null,
+answer:null,id:Ne(),wrong:{},general:"",busy:!1};tt(()=>a.stage==="measure"&&zb(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>e.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4776,33 +4781,33 @@ g what you measured?":null);let r=()=>e.render(i`<article
         aria-busy=${a.busy?"true":"false"}>
         <p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Test bend</h1>
-        ${lw(a.stage)} ${l()}
-      </article>`);function l(){let b={draw:r,go:c,choose:d,send:p,again:h};return a.stage==="bend"?uw(a,b):a.
-stage==="measure"?pw(a,b):a.stage==="taught"?hw(a,t,b):dw(a,{metals:t,dies:n,punches:s},b)}function c(b){Object.
-assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function d(){let b=ta(o);if(b.length)return f(
-Object.fromEntries(b.map(_=>[_,D2[_]])));history.replaceState(null,"",`/shop/test-bend?${kr(o)}`),await g(async()=>{
-let _=await O("POST","/bend",{body:ns(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:b,
-wrong:_}=zb(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return f(_);await g(async()=>{let R=await O("POST",
-"/test-bends",{body:b,timeout:2e4});a.answer=R.body,c("taught"),W()})}function h(){Object.assign(a,{typed:{...Xi,
+        ${cw(a.stage)} ${l()}
+      </article>`);function l(){let b={draw:r,go:c,choose:d,send:p,again:h};return a.stage==="bend"?pw(a,b):a.
+stage==="measure"?hw(a,b):a.stage==="taught"?mw(a,t,b):uw(a,{metals:t,dies:n,punches:s},b)}function c(b){Object.
+assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function d(){let b=na(o);if(b.length)return f(
+Object.fromEntries(b.map(_=>[_,F2[_]])));history.replaceState(null,"",`/shop/test-bend?${Sr(o)}`),await g(async()=>{
+let _=await O("POST","/bend",{body:as(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:b,
+wrong:_}=qb(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return f(_);await g(async()=>{let C=await O("POST",
+"/test-bends",{body:b,timeout:2e4});a.answer=C.body,c("taught"),W()})}function h(){Object.assign(a,{typed:{...el,
 lot:a.typed.lot,places:a.typed.places},answer:null,id:Ne()}),d()}function f(b,_=""){Object.assign(a,{wrong:b,general:_}),
 r(),Ot(b)}async function g(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(_){
-return e.signal.aborted?void 0:(a.busy=!1,f(_ instanceof E?_.errors:{},H2(_)))}a.busy=!1,r()}}xe(r,e.signal),r(),
-e.ready()}function H2(e){return e instanceof E?e.message:e instanceof U?"The shop’s server does not answer. Wh\
-at you typed stays here: try again.":String(e)}var D2,gw=m(()=>{y();H();xr();be();Pe();Oe();ae();ye();qb();L();
-G();We();mw();D2={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
+return e.signal.aborted?void 0:(a.busy=!1,f(_ instanceof E?_.errors:{},j2(_)))}a.busy=!1,r()}}xe(r,e.signal),r(),
+e.ready()}function j2(e){return e instanceof E?e.message:e instanceof V?"The shop’s server does not answer. Wh\
+at you typed stays here: try again.":String(e)}var F2,$w=m(()=>{y();j();Tr();be();Pe();Oe();ae();ye();Kb();L();
+z();We();fw();F2={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
  1.98."],bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you\
- want, such as 90."]}});function $w(e){if(!e)return u;let{set_by:t,offset_mm:n,results:s,strip:o}=e;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
+ want, such as 90."]}});function bw(e){if(!e)return u;let{set_by:t,offset_mm:n,results:s,strip:o}=e;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 e.apart)}>
     <h2>
-      The press <small>${t?j2[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
+      The press <small>${t?U2[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
     </h2>
-    ${n?U2(n,s):u}
+    ${n?V2(n,s):u}
     ${n?ce("/shop/press",i`<p><a href="/shop/press#zero">Was its zero set, or is it another press?</a></p>`):u}
     ${e.said.map(a=>i`<p>${Me(a)}</p>`)}
     ${o?ce("/shop/test-bend",i`<p>
-              <a class="button" data-test="to-strip" href=${V2(o)}>Bend this strip</a>
+              <a class="button" data-test="to-strip" href=${G2(o)}>Bend this strip</a>
             </p>`):u}
-  </section>`}function U2({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
+  </section>`}function V2({low:e,nominal:t,high:n},s){let o=l=>w(Math.abs(l),{digits:2}),a=l=>`${$(o(l))} ${l<
 0?"deeper":"less deep"}`,r=Number(o(t).text)===0;return i`<p data-test="press-offset">
     The punch goes
     <b class="large">${r?"as deep":a(t)}</b> ${r?"as":"than"} the press shows
@@ -4810,16 +4815,16 @@ e.apart)}>
       >(${a(e)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var j2,V2,bw=m(()=>{y();L();V();pe();j2={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-V2=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var ww={};ie(ww,{show:()=>G2});async function G2(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
+  </p>`}var U2,G2,ww=m(()=>{y();L();G();pe();U2={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+G2=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var yw={};ie(yw,{show:()=>z2});async function z2(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
 title("Measured springback");let{items:s}=await he("metals",e.signal),o=s.find(({code:d})=>d===t);if(!o)return e.
 title("No such metal"),e.render(Te(`No metal ${t} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(`${o.name}: measured springback`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){
 let[d,p]=await Promise.all([O("GET",`/learned?${n}`,{signal:e.signal}),O("GET",`/test-bends?${n}`,{signal:e.signal})]),
 h=d.body,{evidence:f}=p.body;Object.assign(a,{groups:h.groups,press:h.press}),a.evidence=[...f].sort((g,b)=>g.
 made_at<b.made_at?1:-1)}async function l(d,p){if(!a.busy){a.busy=d.id,c();try{let{body:h}=await O("POST",`/evi\
-dence/${encodeURIComponent(d.id)}/${p}`,{body:P().name?{by:P().name}:{},timeout:2e4});await r(),z(q2(p,h.cards)),
-W()}catch(h){if(e.signal.aborted)return;if(!(h instanceof E||h instanceof U))throw h;z(h.message)}a.busy="",c()}}
+dence/${encodeURIComponent(d.id)}/${p}`,{body:P().name?{by:P().name}:{},timeout:2e4});await r(),q(K2(p,h.cards)),
+W()}catch(h){if(e.signal.aborted)return;if(!(h instanceof E||h instanceof V))throw h;q(h.message)}a.busy="",c()}}
 let c=()=>e.render(i`<p class="crumb">
           <a href="/shop">Shop</a> / <a href="/shop/metals/${encodeURIComponent(t)}">${o.name}</a>
         </p>
@@ -4831,31 +4836,31 @@ let c=()=>e.render(i`<p class="crumb">
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${$w(a.press)} ${K2(a.groups)}
+                  ${bw(a.press)} ${Z2(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Results</h2>
                   <ul class="rows" data-test="evidence">
-                    ${a.evidence.map(d=>Z2(d,a.busy,l))}
+                    ${a.evidence.map(d=>J2(d,a.busy,l))}
                   </ul>
                 </section>
               </div>`:Te("Nothing yet",i`Bend one strip and measure it: the figures become those of your metal. First pieces on
-                cards count too.`)}`);await r(),xe(c,e.signal),c(),e.ready()}function q2(e,t){let n=z2[e];return t.
+                cards count too.`)}`);await r(),xe(c,e.signal),c(),e.ready()}function K2(e,t){let n=q2[e];return t.
 length?`${n} ${t.length===1?"One card":`${t.length} cards`} would now plan differently: ${t.map(({title:s,code:o})=>s||
-o).join(", ")}.`:n}function K2(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
+o).join(", ")}.`:n}function Z2(e){return e.length?e.map(({thickness_mm:t,v_opening_mm:n,lot:s,factor:o,deduction:a,
 figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}>
         <h2>
           ${$(w(t,{digits:2}))} over V
           ${$(w(n))}${s?i` <small>lot ${s}</small>`:u}
         </h2>
-        ${l.map(c=>i`<p class="together" data-test="together">${k("caution")} ${Me(c)}</p>`)}
+        ${l.map(c=>i`<p class="together" data-test="together">${S("caution")} ${Me(c)}</p>`)}
         ${o?i`<p data-test="factor">
                 The metal springs back <b>${te(o.nominal,2)} times</b> as much as expected
                 (${te(o.low,2)} to ${te(o.high,2)}).
               </p>`:u}
-        ${a?aw(a):u} ${Qi(r)}
+        ${a?rw(a):u} ${tl(r)}
       </section>`):i`<h2>Figures</h2>
-      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function Z2(e,t,n){
+      <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function J2(e,t,n){
 let s=e.kind==="test bend"?"Test bend":i`First piece${e.code?i` of <a href="/c/${e.code}">${e.code}</a>`:u}`,o=[
 e.set_angle_deg===null?"":`set at ${$(M(e.set_angle_deg))}`,$(w(e.thickness_mm,{digits:2})),e.die?`die ${e.die}`:
 e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",de(e.made_at),Jt(e)];return i`<li
@@ -4866,15 +4871,15 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",de(e.made_
     <div class="evidence-what">
       <p>
         <span class="lead">${$(M(e.measured_deg))}</span> ${s}
-        ${e.forgotten?k("unknown","Forgotten"):e.asks?k("unknown","Does not count"):e.outlier?k("caution","Odd\
+        ${e.forgotten?S("unknown","Forgotten"):e.asks?S("unknown","Does not count"):e.outlier?S("caution","Odd\
  one out"):u}
       </p>
       <p class="more">${o.filter(Boolean).join(" · ")}</p>
       ${e.note?i`<p>${e.note}</p>`:u}
-      ${e.said.length?i`<p class=${e.asks?"":"more"} data-test="evidence-words">${Qo(e.said)}</p>`:u}
+      ${e.said.length?i`<p class=${e.asks?"":"more"} data-test="evidence-words">${ea(e.said)}</p>`:u}
     </div>
     <div class="evidence-marks">
-      ${J2(e).map(([a,r])=>C(`evidence.${a}`,i`<button
+      ${Y2(e).map(([a,r])=>R(`evidence.${a}`,i`<button
             type="button"
             class="button"
             data-test=${a}
@@ -4883,90 +4888,90 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",de(e.made_
             ${r}
           </button>`))}
     </div>
-  </li>`}function J2({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var z2,yw=m(()=>{y();H();be();Ze();ae();ye();
-L();V();Nd();pe();bw();We();Ve();z2={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var _w={};ie(_w,{show:()=>Y2});async function Y2(e){let t=nr(e.params.kind);if(!t)return e.title("Not here"),e.
-render(Te("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=bn[t];
-e.title(s);let{items:a,kept:r}=await he(t,e.signal),l=So(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
+  </li>`}function Y2({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var q2,_w=m(()=>{y();j();be();Ze();ae();ye();
+L();G();Pd();pe();ww();We();Ve();q2={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var vw={};ie(vw,{show:()=>X2});async function X2(e){let t=or(e.params.kind);if(!t)return e.title("Not here"),e.
+render(Te("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=wn[t];
+e.title(s);let{items:a,kept:r}=await he(t,e.signal),l=To(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
         <h1>${s}</h1>
-        ${r?u:C(re[t],i`<a class="button" href="/shop/${t}/+" data-test="add">Add a ${n}</a>`)}
+        ${r?u:R(re[t],i`<a class="button" href="/shop/${t}/+" data-test="add">Add a ${n}</a>`)}
       </div>
       ${r?i`<p data-test="kept">
               As this device last saw them.
-              ${C(re[t],"Changing anything needs the shop's server.")}
+              ${R(re[t],"Changing anything needs the shop's server.")}
             </p>`:u}
       ${a.length?i`<ul class="rows tool-rows" data-test="list">
-              ${a.map(c=>t==="metals"?sT(c):X2(t,c,l))}
-            </ul>`:Te(`No ${o} yet`,C(re[t],"Add what lies in the rack: plans choose from it.","The owner adds\
- what lies in the rack."))}`),e.ready()}function X2(e,t,n){return i`<li class="row" data-test="row-${t.code}">
+              ${a.map(c=>t==="metals"?oT(c):Q2(t,c,l))}
+            </ul>`:Te(`No ${o} yet`,R(re[t],"Add what lies in the rack: plans choose from it.","The owner adds\
+ what lies in the rack."))}`),e.ready()}function Q2(e,t,n){return i`<li class="row" data-test="row-${t.code}">
     <a href="/shop/${e}/${encodeURIComponent(t.code)}">
-      <span class="thumb">${xo(t.outline_mm,n)}</span>
+      <span class="thumb">${So(t.outline_mm,n)}</span>
       <span class="who"
-        ><span class="lead">${t.code}</span> <span>${t.name}</span>${eT(t)}${Q2(t)}</span
+        ><span class="lead">${t.code}</span> <span>${t.name}</span>${tT(t)}${eT(t)}</span
       >
-      <span class="fact"><span class="what">Place</span>${yn(t)}</span>
+      <span class="fact"><span class="what">Place</span>${_n(t)}</span>
       <span class="fact"
-        ><span class="what">Rating</span>${t.rating_kn_per_m===null?k("unknown"):$(Ie(t.rating_kn_per_m))}</span
+        ><span class="what">Rating</span>${t.rating_kn_per_m===null?S("unknown"):$(Ie(t.rating_kn_per_m))}</span
       >
       ${t.segments_mm?i`<span class="fact"
               ><span class="what">Pieces</span>${t.segments_mm.length?i`${t.segments_mm.length}, up to
-                    ${$(w(tT(t.segments_mm),{digits:0}))}`:"not entered"}</span
+                    ${$(w(nT(t.segments_mm),{digits:0}))}`:"not entered"}</span
             >`:u}
-      <span class="fact"><span class="what">Condition</span>${nT(t)}</span>
+      <span class="fact"><span class="what">Condition</span>${sT(t)}</span>
     </a>
-  </li>`}function eT({shape:e,openings:t=[]}){return e!=="multi_v"?u:i`<span class="soft" data-test="block-vs"
+  </li>`}function tT({shape:e,openings:t=[]}){return e!=="multi_v"?u:i`<span class="soft" data-test="block-vs"
     >${t.map(n=>`${n.code}: V ${$(w(n.v_opening_mm))}`).join(", ")}</span
-  >`}function nT({condition:e,condition_note:t}){if(e==="good")return k("ok","Good");let n=e==="damaged"?k("st\
-op","Damaged"):e==="worn"?k("caution","Worn"):k("unknown");return i`${n}${t?i` <span class="soft">${t}</span>`:
-u}`}function sT(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
+  >`}function sT({condition:e,condition_note:t}){if(e==="good")return S("ok","Good");let n=e==="damaged"?S("st\
+op","Damaged"):e==="worn"?S("caution","Worn"):S("unknown");return i`${n}${t?i` <span class="soft">${t}</span>`:
+u}`}function oT(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-${e.code}">
     <a href="/shop/metals/${encodeURIComponent(e.code)}">
       <span class="who"><span class="lead">${e.name}</span> <span class="soft">${e.code}</span></span>
       <span class="fact"><span class="what">Tensile</span>${t.low} to ${t.high} MPa</span>
       <span class="fact"><span class="what">Reliability</span>${t.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${e.gauge_family??"none"}</span>
     </a>
-  </li>`}var Q2,tT,vw=m(()=>{y();be();L();V();pe();We();ka();Q2=e=>e.assumed?.length?k("unknown","Sizes assume\
-d"):u;tT=e=>Math.max(...e)});function Cd(e,t){let n=t.params.tool===Pd,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
-isNew:n,code:s,async read(a){return o=await(q(re[e])?sr:he)(e,a),o.items.find(r=>r.code===s)},async write(a){let r=o.
-items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await Mp(e,r.toSpliced(
-l<0?r.length:l,0,...c),o.etag)},done(a){z(a?`${a.name||s} is saved.`:`${s} is taken out.`),se(`/shop/${e}`)},free(){
+  </li>`}var eT,nT,kw=m(()=>{y();be();L();G();pe();We();Sa();eT=e=>e.assumed?.length?S("unknown","Sizes assume\
+d"):u;nT=e=>Math.max(...e)});function Rd(e,t){let n=t.params.tool===Cd,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
+isNew:n,code:s,async read(a){return o=await(K(re[e])?ar:he)(e,a),o.items.find(r=>r.code===s)},async write(a){let r=o.
+items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await Op(e,r.toSpliced(
+l<0?r.length:l,0,...c),o.etag)},done(a){q(a?`${a.name||s} is saved.`:`${s} is taken out.`),se(`/shop/${e}`)},free(){
 let a=e[0].toUpperCase();for(let r=1;;r+=1)if(!o.items.some(l=>l.code===`${a}${r}`))return`${a}${r}`},taken:a=>n&&
-o.items.some(r=>r.code===a.trim())}}var Pd,kw=m(()=>{be();Ze();we();Oe();Pd="+"});function Mw(e,t,n){let s=e==="holders"?[]:t.assumed??[];return{...n,...Object.fromEntries(s.map(o=>[o,""]))}}function Ow(e,t,{
-draft:n,kept:s,shape:o}){if(e==="holders")return t;let a=s.assumed??[],r=(oT[n.shape]??[]).filter(l=>!n[l]?.trim()&&
-(o||a.includes(l)));return o?{...t,assumed:r,name:t.name||aT(o,n)}:{...t,assumed:r}}function aT({title:e,boxes:t},n){
-let s=N();return t===Sa?`${e} ${n.angle_deg}°, R ${n.tip_radius_mm} ${s}`:t===Tw?`V ${n.v_opening_mm} ${s}, ${n.
-angle_deg}°`:`${e}: ${rT(n.openings).join(", ")} ${s}`}function Aw(e,t){let n=Sw(t);return ts(Sw(e).map((s,o)=>({
-...At("")[0],v:s,angle:n.length===1?n[0]:n[o]??""})))}var vs,Sa,Tw,xw,el,oT,rT,Sw,Rd=m(()=>{L();gr();vs=e=>e.split(
-" ").map(t=>t.split(",").map(Number)),Sa=["angle_deg","tip_radius_mm","rating_kn_per_m","height_mm","segments_\
-mm"],Tw=["v_opening_mm","angle_deg","rating_kn_per_m","height_mm","segments_mm"],xw=["openings","rating_kn_per\
-_m","height_mm","segments_mm"],el={punches:[{key:"straight",title:"Straight",shape:"straight",ring:vs("0,0 11,\
-12 11,60 -11,60 -11,12"),boxes:Sa},{key:"acute",title:"Acute",shape:"straight",ring:vs("0,0 10,36 10,60 -10,60\
- -10,36"),boxes:Sa},{key:"gooseneck",title:"Gooseneck",shape:"gooseneck",ring:vs("0,0 7,8 26,26 26,38 13,50 13\
-,60 -13,60 -13,50 12,34 12,26 -7,8"),boxes:Sa},{key:"radius",title:"Radius",shape:"straight",ring:vs("-12,8 -9\
-,3 -5,0.7 0,0 5,0.7 9,3 12,8 12,60 -12,60"),boxes:Sa}],dies:[{key:"single",title:"Single V",shape:"single_v",ring:vs(
-"-22,-45 22,-45 22,0 11,0 0,-11 -11,0 -22,0"),boxes:Tw},{key:"block",title:"Block of V’s",shape:"multi_v",ring:vs(
+o.items.some(r=>r.code===a.trim())}}var Cd,xw=m(()=>{be();Ze();we();Oe();Cd="+"});function Ow(e,t,n){let s=e==="holders"?[]:t.assumed??[];return{...n,...Object.fromEntries(s.map(o=>[o,""]))}}function Aw(e,t,{
+draft:n,kept:s,shape:o}){if(e==="holders")return t;let a=s.assumed??[],r=(aT[n.shape]??[]).filter(l=>!n[l]?.trim()&&
+(o||a.includes(l)));return o?{...t,assumed:r,name:t.name||rT(o,n)}:{...t,assumed:r}}function rT({title:e,boxes:t},n){
+let s=N();return t===Ma?`${e} ${n.angle_deg}°, R ${n.tip_radius_mm} ${s}`:t===Mw?`V ${n.v_opening_mm} ${s}, ${n.
+angle_deg}°`:`${e}: ${iT(n.openings).join(", ")} ${s}`}function Lw(e,t){let n=Tw(t);return os(Tw(e).map((s,o)=>({
+...At("")[0],v:s,angle:n.length===1?n[0]:n[o]??""})))}var xs,Ma,Mw,Sw,nl,aT,iT,Tw,Bd=m(()=>{L();br();xs=e=>e.split(
+" ").map(t=>t.split(",").map(Number)),Ma=["angle_deg","tip_radius_mm","rating_kn_per_m","height_mm","segments_\
+mm"],Mw=["v_opening_mm","angle_deg","rating_kn_per_m","height_mm","segments_mm"],Sw=["openings","rating_kn_per\
+_m","height_mm","segments_mm"],nl={punches:[{key:"straight",title:"Straight",shape:"straight",ring:xs("0,0 11,\
+12 11,60 -11,60 -11,12"),boxes:Ma},{key:"acute",title:"Acute",shape:"straight",ring:xs("0,0 10,36 10,60 -10,60\
+ -10,36"),boxes:Ma},{key:"gooseneck",title:"Gooseneck",shape:"gooseneck",ring:xs("0,0 7,8 26,26 26,38 13,50 13\
+,60 -13,60 -13,50 12,34 12,26 -7,8"),boxes:Ma},{key:"radius",title:"Radius",shape:"straight",ring:xs("-12,8 -9\
+,3 -5,0.7 0,0 5,0.7 9,3 12,8 12,60 -12,60"),boxes:Ma}],dies:[{key:"single",title:"Single V",shape:"single_v",ring:xs(
+"-22,-45 22,-45 22,0 11,0 0,-11 -11,0 -22,0"),boxes:Mw},{key:"block",title:"Block of V’s",shape:"multi_v",ring:xs(
 "-30,-60 -8,-60 0,-52 8,-60 30,-60 30,-35 25,-30 30,-25 30,0 12,0 0,-12 -12,0 -30,0 -30,-20 -20,-30 -30,-40"),
-boxes:xw},{key:"angles",title:"Several angles",shape:"multi_v",ring:vs("-30,-60 -5,-60 0,-40 5,-60 30,-60 30,-\
-36 24,-30 30,-24 30,0 16,0 0,-8 -16,0 -30,0 -30,-24 -14,-30 -30,-36"),boxes:xw}]},oT={straight:["height_mm","b\
+boxes:Sw},{key:"angles",title:"Several angles",shape:"multi_v",ring:xs("-30,-60 -5,-60 0,-40 5,-60 30,-60 30,-\
+36 24,-30 30,-24 30,0 16,0 0,-8 -16,0 -30,0 -30,-24 -14,-30 -30,-36"),boxes:Sw}]},aT={straight:["height_mm","b\
 ody_width_mm"],gooseneck:["height_mm","body_width_mm","neck_relief_mm"],single_v:["shoulder_radius_mm","height\
-_mm","width_mm"],multi_v:["shoulder_radius_mm","height_mm","width_mm"]};rT=e=>At(e).map(({v:t})=>t);Sw=e=>e.split(
-/[,;]/).map(t=>t.trim()).filter(Boolean)});function Lw(e){let{kind:t,shape:n,preview:s}=e;return i`<div class="workbench">
+_mm","width_mm"],multi_v:["shoulder_radius_mm","height_mm","width_mm"]};iT=e=>At(e).map(({v:t})=>t);Tw=e=>e.split(
+/[,;]/).map(t=>t.trim()).filter(Boolean)});function Ew(e){let{kind:t,shape:n,preview:s}=e;return i`<div class="workbench">
     <section class="panel what">
       <h2>Which looks like it?</h2>
-      ${lT(t,n,e.pick)}
+      ${cT(t,n,e.pick)}
       <h2>What is engraved on it</h2>
       <div class="fields">
-        ${n.boxes.map(o=>o==="openings"?dT(e):cT(e,o))}
+        ${n.boxes.map(o=>o==="openings"?uT(e):dT(e,o))}
         ${e.first}
       </div>
       <button type="button" class="button" data-test="all-sizes" @click=${e.allSizes}>All sizes</button>
     </section>
     <section class="panel outline">
       <h2>As it is counted with</h2>
-      ${Ed(s)} ${uT(s)}
+      ${Nd(s)} ${pT(s)}
     </section>
-  </div>`}function lT(e,t,n){let s=el[e]??[],o=So(s.map(({ring:a})=>a));return i`<div class="shapes" role="radiogroup" aria-label="Shape">
+  </div>`}function cT(e,t,n){let s=nl[e]??[],o=To(s.map(({ring:a})=>a));return i`<div class="shapes" role="radiogroup" aria-label="Shape">
     ${s.map(a=>i`<label>
           <input
             type="radio"
@@ -4975,28 +4980,28 @@ _mm","width_mm"],multi_v:["shoulder_radius_mm","height_mm","width_mm"]};rT=e=>At
             data-test="shape-${a.key}"
             .checked=${a.key===t.key}
             @change=${()=>n(a)} />
-          ${xo(a.ring,o)}<span>${a.title}</span>
+          ${So(a.ring,o)}<span>${a.title}</span>
         </label>`)}
-  </div>`}function cT({kind:e,draft:t,change:n,wrong:s,preview:o},a){let r=Et(e).find(c=>c.name===a);if(!r)return u;
-let l=r.type==="rating"?ot().unit:r.type==="number"?r.unit:N();return A({name:a,label:r.label,unit:l,keys:r.type===
-"lengths"?"text":"decimal",value:t[a]??"",change:c=>n(a,c),wrong:s[a],hint:Ld(o?.assumed[a])||iT[a]?.hint,placeholder:o&&
-a in o.assumed?"assumed":""})}function dT({draft:e,change:t,wrong:n}){ln.openings!==(e.openings??"")&&Object.assign(
-ln,{openings:"",vs:"",angles:""});let s=r=>{Object.assign(ln,r),ln.openings=Aw(ln.vs,ln.angles),t("openings",ln.
+  </div>`}function dT({kind:e,draft:t,change:n,wrong:s,preview:o},a){let r=Et(e).find(c=>c.name===a);if(!r)return u;
+let l=r.type==="rating"?at().unit:r.type==="number"?r.unit:N();return A({name:a,label:r.label,unit:l,keys:r.type===
+"lengths"?"text":"decimal",value:t[a]??"",change:c=>n(a,c),wrong:s[a],hint:Ed(o?.assumed[a])||lT[a]?.hint,placeholder:o&&
+a in o.assumed?"assumed":""})}function uT({draft:e,change:t,wrong:n}){cn.openings!==(e.openings??"")&&Object.assign(
+cn,{openings:"",vs:"",angles:""});let s=r=>{Object.assign(cn,r),cn.openings=Lw(cn.vs,cn.angles),t("openings",cn.
 openings)},o=Object.entries(n).filter(([r])=>r.startsWith("openings")),a=r=>o.filter(([l])=>l.endsWith("angle_\
 deg")===r).flatMap(([,l])=>l);return i`<div class="broad">
-      ${A({name:"vs",label:"V openings",unit:N(),value:ln.vs,change:r=>s({vs:r}),wrong:a(!1),hint:"All of the \
+      ${A({name:"vs",label:"V openings",unit:N(),value:cn.vs,change:r=>s({vs:r}),wrong:a(!1),hint:"All of the \
 block, with commas between."})}
     </div>
-    ${A({name:"angles",label:"Angle of the V’s",unit:"°",keys:"text",value:ln.angles,change:r=>s({angles:r}),
-wrong:a(!0),hint:"One for all, or one for each, with commas between."})}`}function uT(e){let t=Object.entries(
-e?.assumed??{});if(t.length===0)return u;let n=t.map(([s,o])=>`${pT[s]??s} ${le(w(o))}`).join(", ");return i`<p data-test="assumed">
-    ${k("unknown","Assumed")} ${n}: usual proportions, common practice without a source. Answers that
+    ${A({name:"angles",label:"Angle of the V’s",unit:"°",keys:"text",value:cn.angles,change:r=>s({angles:r}),
+wrong:a(!0),hint:"One for all, or one for each, with commas between."})}`}function pT(e){let t=Object.entries(
+e?.assumed??{});if(t.length===0)return u;let n=t.map(([s,o])=>`${hT[s]??s} ${le(w(o))}`).join(", ");return i`<p data-test="assumed">
+    ${S("unknown","Assumed")} ${n}: usual proportions, common practice without a source. Answers that
     depend on them say so; measure and enter them under All sizes.
-  </p>`}var iT,ln,pT,Ew=m(()=>{y();Nt();Rd();L();ka();G();V();Yi();iT={height_mm:{hint:"May stay empty."},segments_mm:{
+  </p>`}var lT,cn,hT,Nw=m(()=>{y();Nt();Bd();L();Sa();z();G();Xi();lT={height_mm:{hint:"May stay empty."},segments_mm:{
 hint:"Lengths with commas between. Empty: one piece as long as needed, assumed."},rating_kn_per_m:{hint:"As en\
-graved. Empty is unknown."}};ln={openings:"",vs:"",angles:""};pT={height_mm:"height",body_width_mm:"width of t\
-he body",neck_relief_mm:"throat",width_mm:"width",shoulder_radius_mm:"shoulder radius"}});async function Nw(e,t){let n=await To({...t,blank:{poisson:.3},boxes:hT,toDraft:o=>({code:String(o.code??""),...hh(
-o)}),fromDraft:o=>({...mh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
+graved. Empty is unknown."}};cn={openings:"",vs:"",angles:""};hT={height_mm:"height",body_width_mm:"width of t\
+he body",neck_relief_mm:"throat",width_mm:"width",shoulder_radius_mm:"shoulder radius"}});async function Pw(e,t){let n=await Mo({...t,blank:{poisson:.3},boxes:mT,toDraft:o=>({code:String(o.code??""),...mh(
+o)}),fromDraft:o=>({...fh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
 title("No such metal"),e.render(Te(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(t.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,d={})=>A({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
@@ -5015,64 +5020,64 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
                     >Test bend</a
                   >`)}
               </div>`}
-        ${o.clash?uo(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):u}
+        ${o.clash?ho(o.clash,"metal",{saveMine:n.save,takeTheirs:n.takeTheirs}):u}
         <form novalidate @submit=${_e(n.save)}>
-          ${Mo(re.metals,i`<section class="panel">
+          ${Oo(re.metals,i`<section class="panel">
                 <h2>What it is</h2>
                 <div class="fields">
-                  ${t.isNew?xa(n,t):u} ${r("name","Name")}
-                  ${X({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:eh,change:l=>a(
+                  ${t.isNew?Ta(n,t):u} ${r("name","Name")}
+                  ${X({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:th,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
-                  ${Fs.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
+                  ${js.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
-                ${Yn({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
+                ${es({name:"note",label:"Note",value:o.draft.note,change:l=>a("note",l),wrong:o.wrong.note,lines:2})}
               </section>
-              <div class="figure-cards">${es.map(l=>mT(l,n))}</div>`)}
-          ${qi(n,t,"metal")}
-        </form>`)}s(),e.ready()}function mT({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
-.${p}`]??"",l=p=>o.wrong[`${e}.${p}`]??[],c=p=>h=>a(`${e}.${p}`,h),d=!s&&!Bd.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${e}">
+              <div class="figure-cards">${ss.map(l=>fT(l,n))}</div>`)}
+          ${Ki(n,t,"metal")}
+        </form>`)}s(),e.ready()}function fT({name:e,label:t,unit:n,needed:s},{state:o,change:a}){let r=p=>o.draft[`${e}\
+.${p}`]??"",l=p=>o.wrong[`${e}.${p}`]??[],c=p=>h=>a(`${e}.${p}`,h),d=!s&&!Id.some(([p])=>r(p).trim());return i`<fieldset class="panel figure-card" data-test="figure-${e}">
     <legend>${t}${n?i` <span class="hint">(${n})</span>`:u}</legend>
     ${(o.wrong[e]??[]).map(p=>i`<p class="wrong-line">${p}</p>`)}
     <div class="fields three">
-      ${Bd.map(([p,h])=>A({name:`${e}.${p}`,label:h,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
+      ${Id.map(([p,h])=>A({name:`${e}.${p}`,label:h,value:r(p),change:c(p),wrong:l(p),keys:"decimal"}))}
     </div>
-    ${d?k("unknown","Not known"):u}
+    ${d?S("unknown","Not known"):u}
     <div class="fields source-line">
-      ${Yn({name:`${e}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
-      ${X({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:Qp.map(p=>[p,p]),change:c("sta\
+      ${es({name:`${e}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
+      ${X({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:eh.map(p=>[p,p]),change:c("sta\
 nding"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Bd,hT,Pw=m(()=>{y();Nt();be();Vi();Kl();Ki();po();V();G();pe();We();Bd=[["low","Low"],["nom\
-inal","Nominal"],["high","High"]],hT=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
-Note"},{name:"gauge_family",label:"Gauge numbers"},...Fs,...es.flatMap(({name:e,label:t})=>[...Bd,["source","s\
-ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...es]});var Cw={};ie(Cw,{show:()=>gT});async function gT(e){let t=nr(e.params.kind);return t?e.params.tool===Pd&&!q(re[t])?
-(e.title(`New ${bn[t].one}`),e.render(Xa(re[t])),e.ready()):t==="metals"?Nw(e,Cd(t,e)):$T(e,t):(e.render(Te("N\
-o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function $T(e,t){let n=bn[t],s=Cd(
-t,e),o=q(re[t]),a=null,r=o&&s.isNew?el[t]?.[0]:void 0,l=await To({...s,blank:fT[t],boxes:[{name:"code",label:"\
-Code"},...Et(t)],toDraft:p=>({code:String(p.code??(r?s.free():"")),...Mw(t,p,yr(t,p))}),fromDraft:(p,h)=>Ow(t,
-{..._r(t,p,h),code:p.code.trim()},{draft:p,kept:h,shape:r}),preview:o?zi(n.one,p=>{a=p,l.show()},e.signal):void 0,
+  </fieldset>`}var Id,mT,Cw=m(()=>{y();Nt();be();Gi();Jl();Zi();mo();G();z();pe();We();Id=[["low","Low"],["nom\
+inal","Nominal"],["high","High"]],mT=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
+Note"},{name:"gauge_family",label:"Gauge numbers"},...js,...ss.flatMap(({name:e,label:t})=>[...Id,["source","s\
+ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...ss]});var Rw={};ie(Rw,{show:()=>$T});async function $T(e){let t=or(e.params.kind);return t?e.params.tool===Cd&&!K(re[t])?
+(e.title(`New ${wn[t].one}`),e.render(er(re[t])),e.ready()):t==="metals"?Pw(e,Rd(t,e)):bT(e,t):(e.render(Te("N\
+o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function bT(e,t){let n=wn[t],s=Rd(
+t,e),o=K(re[t]),a=null,r=o&&s.isNew?nl[t]?.[0]:void 0,l=await Mo({...s,blank:gT[t],boxes:[{name:"code",label:"\
+Code"},...Et(t)],toDraft:p=>({code:String(p.code??(r?s.free():"")),...Ow(t,p,vr(t,p))}),fromDraft:(p,h)=>Aw(t,
+{...kr(t,p,h),code:p.code.trim()},{draft:p,kept:h,shape:r}),preview:o?qi(n.one,p=>{a=p,l.show()},e.signal):void 0,
 draw:()=>l&&d()},e.signal);if(!l.state.kept&&!s.isNew)return e.title("Not in the crib"),e.render(Te(`No ${n.one}\
  ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${t}">${n.title}</a>`)),e.ready();e.title(
-s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=Gi(l.state.kept));function c(p){r=p,l.change("shape",p.shape)}
+s.isNew?`New ${n.one}`:`${s.code}, ${n.one}`),o||(a=zi(l.state.kept));function c(p){r=p,l.change("shape",p.shape)}
 function d(){let{state:p,change:h}=l;e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/${t}">${n.
 title}</a></p>
         <h1>
           ${s.isNew?`New ${n.one}`:i`${s.code}<span class="soft"> ${p.kept?.name}</span>`}
         </h1>
-        ${p.clash?uo(p.clash,n.one,{saveMine:l.save,takeTheirs:l.takeTheirs}):u}
+        ${p.clash?ho(p.clash,n.one,{saveMine:l.save,takeTheirs:l.takeTheirs}):u}
         <form novalidate @submit=${_e(l.save)}>
-          ${Mo(re[t],r&&t!=="holders"?Lw({kind:t,shape:r,draft:p.draft,change:h,wrong:p.wrong,preview:a,first:xa(
-l,s),pick:c,allSizes:()=>{r=void 0,d()}}):Ji({kind:t,draft:p.draft,change:h,wrong:p.wrong,preview:a,reader:l.reader,
-first:s.isNew?xa(l,s):u}))}
-          ${qi(l,s,n.one)}
-        </form>`)}d(),e.ready()}var fT,Rw=m(()=>{y();be();Nt();Vi();kw();Rd();xd();we();po();Ki();pe();We();Ew();
-Yi();Pw();G();fT={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"\
-unknown",up:1},holders:{shape:"block",condition:"unknown"}}});var Ww={};ie(Ww,{show:()=>wT});async function wT(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
-open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(_T(n,o)),o=yT(n,s,
-t),[a,r,l]=await Promise.all([O("GET","/devices",{signal:t}),O("GET","/crew-options",{signal:t}),In(t).then(({
+          ${Oo(re[t],r&&t!=="holders"?Ew({kind:t,shape:r,draft:p.draft,change:h,wrong:p.wrong,preview:a,first:Ta(
+l,s),pick:c,allSizes:()=>{r=void 0,d()}}):Yi({kind:t,draft:p.draft,change:h,wrong:p.wrong,preview:a,reader:l.reader,
+first:s.isNew?Ta(l,s):u}))}
+          ${Ki(l,s,n.one)}
+        </form>`)}d(),e.ready()}var gT,Bw=m(()=>{y();be();Nt();Gi();xw();Bd();Sd();we();mo();Zi();pe();We();Nw();
+Xi();Cw();z();gT={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"\
+unknown",up:1},holders:{shape:"block",condition:"unknown"}}});var Dw={};ie(Dw,{show:()=>yT});async function yT(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
+open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(vT(n,o)),o=_T(n,s,
+t),[a,r,l]=await Promise.all([O("GET","/devices",{signal:t}),O("GET","/crew-options",{signal:t}),Fn(t).then(({
 network:d})=>d?O("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
-joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,bT);t.addEventListener("abort",()=>clearInterval(
-c))}function yT(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=Ha(r)}t()};
+joining:l?.body??null}),s(),e.ready();let c=setInterval(o.look,wT);t.addEventListener("abort",()=>clearInterval(
+c))}function _T(e,t,n){let s=async a=>{e.fault="";try{await a()}catch(r){if(n.aborted)return;e.fault=Ua(r)}t()};
 async function o(){if(document.visibilityState!=="visible")return;let a=await O("GET","/devices",{signal:n,timeout:4e3}).
 catch(()=>null);if(!a||n.aborted)return;e.devices=a.body.devices;let r=e.offer&&e.devices.find(l=>!e.known.has(
 l.id)&&!l.revoked_at);r?Object.assign(e,{came:r,offer:null,name:""}):e.offer&&Date.parse(e.offer.expires_at)<=
@@ -5081,25 +5086,25 @@ s",{body:{role:e.role,name:e.name.trim()},signal:n});Object.assign(e,{offer:a,ca
 map(r=>r.id))})}),revoke:a=>s(async()=>{confirm(`Remove ${a.name}? It can read nothing any more, and its cards\
  go from it when it next asks.`)&&(await O("DELETE",`/devices/${a.id}`,{signal:n}),await o())}),setRole:(a,r)=>s(
 async()=>{await O("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()}),setOpen:a=>s(async()=>{await O(
-"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function _T(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
+"PUT","/crew-options",{body:{labels_open:a},signal:n}),e.open=a})}}function vT(e,t){return i`<p class="crumb"><a href="/shop">Shop</a></p>
     <h1>Crew</h1>
     ${e.fault?i`<p class="wrong" role="alert" data-test="fault">${e.fault}</p>`:u}
-    ${e.joining?i`<div class="crew-grid">${kT(e,t)}${xT(e.joining)}</div>`:vT()}
+    ${e.joining?i`<div class="crew-grid">${xT(e,t)}${ST(e.joining)}</div>`:kT()}
     <section class="panel" data-test="devices">
       <h2>Devices in the shop</h2>
-      ${ST(e,t)}
+      ${TT(e,t)}
     </section>
     <section class="panel">
       <h2>Labels without pairing</h2>
       ${Q({name:"labels-open",label:"A device that is not paired",value:e.open?"open":"shut",options:[["shut",
 "sees nothing"],["open","may read the card of a label it scans"]],change:n=>t.setOpen(n==="open")})}
-    </section>`}function kT(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
+    </section>`}function xT(e,t){let{offer:n,came:s}=e;return n?i`<section class="panel" data-test="offer">
       <h2>Scan this with the new device</h2>
       <p>
-        ${rt[n.role].word}${n.name?i`: <b>${n.name}</b>`:u}. Works once, until
+        ${it[n.role].word}${n.name?i`: <b>${n.name}</b>`:u}. Works once, until
         ${de(n.expires_at).slice(-5)}.
       </p>
-      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${Iw(n.qr)} />
+      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${Ww(n.qr)} />
       <p class="pair-code" data-test="offer-code">${n.code}</p>
       <p class="hint">
         A phone that has not joined the shop's https yet does that first, with the other code.
@@ -5114,22 +5119,22 @@ async()=>{await O("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     </section>`:i`<section class="panel" data-test="let-in">
     <h2>Let a device in</h2>
     ${s?i`<p data-test="came">
-            ${k("ok","Paired")} <b>${s.name}</b> is in, as ${rt[s.role].word.toLowerCase()}.
+            ${S("ok","Paired")} <b>${s.name}</b> is in, as ${it[s.role].word.toLowerCase()}.
           </p>`:u}
-    ${Q({name:"role",label:"As",value:e.role,options:Bw,change:o=>{e.role=o,t.draw()}})}
-    <p class="hint" data-test="role-does">${rt[e.role].word}: ${rt[e.role].does}.</p>
+    ${Q({name:"role",label:"As",value:e.role,options:Iw,change:o=>{e.role=o,t.draw()}})}
+    <p class="hint" data-test="role-does">${it[e.role].word}: ${it[e.role].does}.</p>
     ${A({name:"device-name",label:"Whose?",value:e.name,placeholder:"Ann's phone",change:o=>e.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${t.offer}>
       Show a pairing code
     </button>
-  </section>`}function xT(e){return i`<section class="panel" data-test="begin">
+  </section>`}function ST(e){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
-    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${Iw(e.qr)} />
+    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${Ww(e.qr)} />
     <p>${e.shop}: ${e.https.map(t=>i`<span class="address">${t}</span> `)}</p>
     ${e.http.length?i`<p class="hint">Or type <span class="address">${e.http[0]}/join</span></p>`:u}
     ${e.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
-            <p class="fingerprint" data-test="fingerprint">${TT(e.fingerprint)}</p>`:u}
-  </section>`}function ST({devices:e},t){return e.length?i`<ul class="plain-list devices">
+            <p class="fingerprint" data-test="fingerprint">${MT(e.fingerprint)}</p>`:u}
+  </section>`}function TT({devices:e},t){return e.length?i`<ul class="plain-list devices">
     ${e.map(n=>i`<li data-test="device" class=${n.revoked_at?"turned-out":""}>
           <div class="who">
             <b>${n.name}</b>${n.own?i` <span class="soft">this device</span>`:u}
@@ -5139,14 +5144,14 @@ async()=>{await O("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
               ${n.paired_by}${n.way==="http"?", over plain http":""}</span
             >
           </div>
-          ${n.revoked_at?i`<p>${k("stop","Removed")}</p>`:i`${X({name:`role-${n.id}`,label:`Role of ${n.name}`,
-value:n.role,options:Bw,change:s=>t.setRole(n,s)})}
+          ${n.revoked_at?i`<p>${S("stop","Removed")}</p>`:i`${X({name:`role-${n.id}`,label:`Role of ${n.name}`,
+value:n.role,options:Iw,change:s=>t.setRole(n,s)})}
                   <button type="button" class="button" data-test="revoke" @click=${()=>t.revoke(n)}>
                     Remove…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var bT,Bw,vT,Iw,TT,Dw=m(()=>{y();H();Wn();
-V();G();Ve();bT=2e3,Bw=Object.entries(rt).map(([e,{word:t}])=>[e,t]);vT=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var wT,Iw,kT,Ww,MT,Fw=m(()=>{y();j();Hn();
+G();z();Ve();wT=2e3,Iw=Object.entries(it).map(([e,{word:t}])=>[e,t]);kT=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -5154,18 +5159,18 @@ V();G();Ve();bT=2e3,Bw=Object.entries(rt).map(([e,{word:t}])=>[e,t]);vT=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;Iw=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,TT=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var tl,Id=m(()=>{y();tl=i`<p class="hint" data-test="kept-how-long">
+  </section>`;Ww=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,MT=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var sl,Wd=m(()=>{y();sl=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop; what still waits to be sent does not, so open Flangebook in the shop’s network first. Some phones ask
   each time before the camera may be used.
-</p>`});var Hw={};ie(Hw,{show:()=>MT});async function MT(e){e.title("Pair this device"),e.render(Ce("Asking the shop…"));
-let t={me:null,code:OT(),name:P().name,fault:"",asking:!1,waits:0},n=()=>e.render(AT(t,n));t.me=await In(e.signal).
-catch(()=>null),t.waits=(await Qe().catch(()=>[])).length,n(),e.ready()}function OT(){if(location.pathname!=="\
+</p>`});var jw={};ie(jw,{show:()=>OT});async function OT(e){e.title("Pair this device"),e.render(Ce("Asking the shop…"));
+let t={me:null,code:AT(),name:P().name,fault:"",asking:!1,waits:0},n=()=>e.render(LT(t,n));t.me=await Fn(e.signal).
+catch(()=>null),t.waits=(await Qe().catch(()=>[])).length,n(),e.ready()}function AT(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let e=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
-null,"",location.pathname),e}function AT(e,t){let{me:n}=e;return n?n.role?LT(n):i`<div class="door">
+null,"",location.pathname),e}function LT(e,t){let{me:n}=e;return n?n.role?ET(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${Fw[un()??n.why]?i`<p data-test="why">${k("caution","Not paired")} ${Fw[un()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${Hw[pn()??n.why]?i`<p data-test="why">${S("caution","Not paired")} ${Hw[pn()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${e.waits?i`<p data-test="waits">
             ${e.waits===1?"1 result":`${e.waits} results`} typed here still
             ${e.waits===1?"waits":"wait"}. Pair again and
@@ -5175,7 +5180,7 @@ null,"",location.pathname),e}function AT(e,t){let{me:n}=e;return n?n.role?LT(n):
       <li>The owner opens <b>Shop, Crew</b> on the shop's computer or a paired phone, and shows a code.</li>
       <li>Point this phone's camera at it, or type the eight characters here.</li>
     </ol>
-    <form class="panel" novalidate @submit=${_e(()=>NT(e,t))}>
+    <form class="panel" novalidate @submit=${_e(()=>PT(e,t))}>
       ${A({name:"pair-code",label:"Pairing code",value:e.code,placeholder:"ABCD-1234",change:s=>e.code=s,wrong:e.
 fault?[e.fault]:[]})}
       ${A({name:"pair-name",label:"Whose device is this?",value:e.name,placeholder:"Ann's phone",change:s=>e.name=
@@ -5183,7 +5188,7 @@ s,hint:"The owner sees this name in the list."})}
       <button class="button next wide" data-test="pair" ?disabled=${e.asking}>Pair this device</button>
     </form>
     ${n.way==="http"?i`<p data-test="plain-http">
-            ${k("caution","Not encrypted")} This is plain http: whoever is in the network can listen.
+            ${S("caution","Not encrypted")} This is plain http: whoever is in the network can listen.
             <a href="/join">Join the shop's https first</a>; it also gives you cards in dead spots and the
             camera.
           </p>`:u}
@@ -5195,30 +5200,30 @@ s,hint:"The owner sees this name in the list."})}
           Try again
         </button>
       </p>
-    </div>`}function LT(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
+    </div>`}function ET(e){let t=e.role;return e.way==="loopback"?i`<div class="door">
       <h1>The owner's own screen</h1>
       <p data-test="paired">This is the shop's computer. It needs no pairing.</p>
       <a class="button next wide" href="/crew">Let another device in</a>
     </div>`:i`<div class="door">
     <h1>This device is paired</h1>
-    <p data-test="paired">${k("ok",rt[t].word)} <b>${e.name}</b>: ${rt[t].does}.</p>
+    <p data-test="paired">${S("ok",it[t].word)} <b>${e.name}</b>: ${it[t].does}.</p>
     <a class="button next wide" href="/" data-test="go-on">Find a card</a>
-    ${tl}
+    ${sl}
     <p>
-      <button type="button" class="button wide" data-test="leave" @click=${ET}>Unpair this device…</button>
+      <button type="button" class="button wide" data-test="leave" @click=${NT}>Unpair this device…</button>
     </p>
-  </div>`}async function ET(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await Uu()}async function NT(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await ju(e.
+  </div>`}async function NT(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
+is paired again.")&&await Vu()}async function PT(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Uu(e.
 code,e.name.trim()),W(),se(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-e,{asking:!1,fault:Ha(n)}),t()}}var Fw,jw=m(()=>{y();Wn();Pe();Oe();ae();ye();V();G();Id();We();Fw={revoked:"T\
+e,{asking:!1,fault:Ua(n)}),t()}}var Hw,Uw=m(()=>{y();Hn();Pe();Oe();ae();ye();G();z();Wd();We();Hw={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
-or half a year, so its pairing has ended."}});function Uw({show:e,done:t,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
+or half a year, so its pairing has ended."}});function Vw({show:e,done:t,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
-async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>CT)throw new Error(
-"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await Oa(`/import?${d}`,
-o,"application/json",n,PT);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=RT(p)}s.busy="",e(),s.told?.imported&&
-t()}}return{state:s,choose:a,take:r}}function RT(e){if(!(e instanceof E))return[Y(e)];let t=Object.entries(e.errors).
-slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var PT,CT,Vw=m(()=>{H();PT=3e5,CT=6e7});function qw({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
+async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>RT)throw new Error(
+"The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await La(`/import?${d}`,
+o,"application/json",n,CT);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=BT(p)}s.busy="",e(),s.told?.imported&&
+t()}}return{state:s,choose:a,take:r}}function BT(e){if(!(e instanceof E))return[Y(e)];let t=Object.entries(e.errors).
+slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var CT,RT,Gw=m(()=>{j();CT=3e5,RT=6e7});function Kw({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -5237,60 +5242,60 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var PT,CT,V
     </label>
     <div role="status">
       ${o?i`<p>${o==="looking"?`Looking through ${s}…`:`Bringing ${s} in…`}</p>`:u}
-      ${r.length?IT(s,r):u}
-      ${a?a.imported?FT(a):WT(s,a,n):u}
+      ${r.length?WT(s,r):u}
+      ${a?a.imported?HT(a):DT(s,a,n):u}
     </div>
-  </section>`}function WT(e,t,n){return i`<div data-test="import-preview">
+  </section>`}function DT(e,t,n){return i`<div data-test="import-preview">
     <p><b>${e}</b>, exported ${de(t.exported_at)} by ${t.made_by}</p>
     <table>
       ${bt("What","In the file","In the shop now")}
       <tbody>
-        ${BT.map(([s,o])=>i`<tr>
+        ${IT.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
-              <td>${zw(t.holds[s])}</td>
-              <td>${zw(t.here[s])}</td>
+              <td>${qw(t.holds[s])}</td>
+              <td>${qw(t.here[s])}</td>
             </tr>`)}
       </tbody>
     </table>
-    ${t.untouched?i`<p>${k("ok","The shop is empty")}</p>
+    ${t.untouched?i`<p>${S("ok","The shop is empty")}</p>
             <button type="button" class="button next wide" data-test="import-now" @click=${n}>
               Bring it in
             </button>`:i`<p>
-              ${k("caution","Everything in the shop is replaced")} A backup of what is there now is made
+              ${S("caution","Everything in the shop is replaced")} A backup of what is there now is made
               first.
             </p>
             <button
               type="button"
               class="button next wide"
               data-test="import-now"
-              @click=${()=>DT(t)&&n()}>
+              @click=${()=>FT(t)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var BT,Gw,IT,zw,DT,FT,Kw=m(()=>{y();V();Ve();co();BT=[["press","Press"],["tools","Tools"],["metals",
-"Metals"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],Gw=8;IT=
+  </div>`}var IT,zw,WT,qw,FT,HT,Zw=m(()=>{y();G();Ve();po();IT=[["press","Press"],["tools","Tools"],["metals",
+"Metals"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],zw=8;WT=
 (e,t)=>i`<div data-test="import-wrong">
-    <p>${k("stop","Not brought in")} ${e}</p>
+    <p>${S("stop","Not brought in")} ${e}</p>
     <ul>
-      ${t.slice(0,Gw).map(n=>i`<li class="wrong">${n}</li>`)}
+      ${t.slice(0,zw).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
-    ${t.length>Gw?i`<p>There are more.</p>`:u}
+    ${t.length>zw?i`<p>There are more.</p>`:u}
     <p>Nothing in the shop was changed.</p>
-  </div>`;zw=e=>e===""?"none":e,DT=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
-trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),FT=({holds:e,
+  </div>`;qw=e=>e===""?"none":e,FT=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
+trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),HT=({holds:e,
 kept_as:t})=>i`<div data-test="import-done">
-    <p>${k("ok","Brought in")} ${e.cards} cards, ${e.trials} results.</p>
+    <p>${S("ok","Brought in")} ${e.cards} cards, ${e.trials} results.</p>
     ${t?i`<p>The shop that was there is kept as ${t}.</p>`:u}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var Zw={};ie(Zw,{show:()=>jT});async function jT(e){e.title("Backups and export");let t=Uw({show:a,done:s,signal:e.
+  </div>`});var Jw={};ie(Jw,{show:()=>UT});async function UT(e){e.title("Backups and export");let t=Vw({show:a,done:s,signal:e.
 signal}),n=await o();async function s(){W(),n=await o(),a()}async function o(){let{body:r}=await O("GET","/bac\
 kups",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Backups and export</h1>
         <div class="settings-grid">
-          ${UT(n)}
-          <div class="stack">${zT()}${qw(t)}</div>
-        </div>`)}a(),e.ready()}function UT({standing:e,last_good_at:t,trouble:n,folder:s,backups:o}){return i`<section class="panel" data-test="panel-backups">
+          ${VT(n)}
+          <div class="stack">${qT()}${Kw(t)}</div>
+        </div>`)}a(),e.ready()}function VT({standing:e,last_good_at:t,trouble:n,folder:s,backups:o}){return i`<section class="panel" data-test="panel-backups">
     <h2>Backups</h2>
-    <p data-test="standing">${VT(e)}</p>
+    <p data-test="standing">${GT(e)}</p>
     ${t?i`<p class="lead-line" data-test="last-good">Last good backup: ${de(t)}</p>`:u}
     ${n?i`<p class="wrong" data-test="trouble">${de(n.at)}: ${n.words}</p>`:u}
     <p>
@@ -5302,8 +5307,8 @@ kups",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hr
             <tbody>
               ${o.map(a=>i`<tr>
                     <td>${de(a.at)}</td>
-                    <td>${HT[a.kind]}</td>
-                    <td>${GT(a.size_bytes)}</td>
+                    <td>${jT[a.kind]}</td>
+                    <td>${zT(a.size_bytes)}</td>
                   </tr>`)}
             </tbody>
           </table>`:u}
@@ -5311,9 +5316,9 @@ kups",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a hr
       They lie in ${s}. On the shop's own computer, with the server stopped,
       <code>flangebook restore FILE</code> restores one.
     </p>
-  </section>`}function VT(e){return e==="ok"?k("ok","There is a good backup"):e==="late"?k("caution","The last\
- backup is over two days old"):e==="trouble"?k("stop","The last backup could not be made"):k("unknown","There \
-is no backup yet")}function zT(){return i`<section class="panel" data-test="panel-export">
+  </section>`}function GT(e){return e==="ok"?S("ok","There is a good backup"):e==="late"?S("caution","The last\
+ backup is over two days old"):e==="trouble"?S("stop","The last backup could not be made"):S("unknown","There \
+is no backup yet")}function qT(){return i`<section class="panel" data-test="panel-export">
     <h2>The whole shop in one file</h2>
     <p>
       Press, tools, metals, cards with their history and results, as open JSON. Bring it in again here, or
@@ -5323,8 +5328,8 @@ is no backup yet")}function zT(){return i`<section class="panel" data-test="pane
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var HT,GT,Jw=m(()=>{y();H();Vw();ye();V();Kw();Ve();co();HT={night:"automatic","by-hand":"by han\
-d",replaced:"before it was replaced"};GT=e=>`${(e/1e6).toFixed(1)} MB`});var Ta,Yw=m(()=>{Ta=[{key:"bend",title:"Check a bend",picture:"v-opening",steps:["Pick the metal, type thickne\
+  </section>`}var jT,zT,Yw=m(()=>{y();j();Gw();ye();G();Zw();Ve();po();jT={night:"automatic","by-hand":"by han\
+d",replaced:"before it was replaced"};zT=e=>`${(e/1e6).toFixed(1)} MB`});var Oa,Xw=m(()=>{Oa=[{key:"bend",title:"Check a bend",picture:"v-opening",steps:["Pick the metal, type thickne\
 ss and length of the bend. 90 is square.","Read the answer: which die and punch, what to set, the force to all\
 ow for.","Read what is not known: each line says what to measure or enter.","Without a press or tools of your \
 own, plain stand-in tools are counted with, and the answer says so."],to:["/bend","Check a bend"]},{key:"part",
@@ -5348,12 +5353,12 @@ ress, tools and cards; an operator's works by the cards.","What is typed without
 nd is sent later."],to:["/crew","Crew"]},{key:"backups",title:"Backups",picture:"copy",steps:["The shop makes \
 a backup of itself each night. Look now and then whether there is a good one.","Save a copy on another disk: t\
 he one in the same computer is lost with it.","The export is one open file with everything; it can be brought \
-in again."],to:["/backups","Backups and export"]}]});var Wd={};ie(Wd,{show:()=>qT});function qT(e){let{page:t}=e.params;e.title("Guide"),e.render(t?ZT(t):KT()),e.ready()}
-function ZT(e){let t=Ta.findIndex(l=>l.key===e);if(t<0)return Te("No such page of the guide",i`<a href="/guide">Guide</a>`);
-let{title:n,picture:s,steps:o,to:a}=Ta[t],r=Ta[t+1];return i`<p class="crumb"><a href="/guide">Guide</a></p>
+in again."],to:["/backups","Backups and export"]}]});var Dd={};ie(Dd,{show:()=>KT});function KT(e){let{page:t}=e.params;e.title("Guide"),e.render(t?JT(t):ZT()),e.ready()}
+function JT(e){let t=Oa.findIndex(l=>l.key===e);if(t<0)return Te("No such page of the guide",i`<a href="/guide">Guide</a>`);
+let{title:n,picture:s,steps:o,to:a}=Oa[t],r=Oa[t+1];return i`<p class="crumb"><a href="/guide">Guide</a></p>
     <h1>${n}</h1>
     <div class="guide-page" data-test="guide-page">
-      <div>${Yo(s)}</div>
+      <div>${Xo(s)}</div>
       <div>
         <ol class="guide-steps">
           ${o.map(l=>i`<li>${l}</li>`)}
@@ -5363,28 +5368,28 @@ let{title:n,picture:s,steps:o,to:a}=Ta[t],r=Ta[t+1];return i`<p class="crumb"><a
           ${r?i`<a class="button" href="/guide/${r.key}">Next: ${r.title}</a>`:u}
         </div>
       </div>
-    </div>`}var KT,Dd=m(()=>{y();jl();pe();We();Yw();KT=()=>i`<h1>Guide</h1>
+    </div>`}var ZT,Fd=m(()=>{y();Vl();pe();We();Xw();ZT=()=>i`<h1>Guide</h1>
     <ol class="guide-list" data-test="guide">
-      ${Ta.map(({key:e,title:t,picture:n})=>i`<li>
+      ${Oa.map(({key:e,title:t,picture:n})=>i`<li>
             <a class="panel" href="/guide/${e}" data-test="guide-${e}"
-              >${Yo(n)}<b>${t}</b></a
+              >${Xo(n)}<b>${t}</b></a
             >
           </li>`)}
     </ol>
-    <p><a class="button" href="/words" data-test="to-words">The trade’s words</a></p>`});var Xw={};ie(Xw,{show:()=>JT});function JT(e){e.title("The trade’s words"),e.render(i`<p class="crumb"><a href="/guide">Guide</a></p>
+    <p><a class="button" href="/words" data-test="to-words">The trade’s words</a></p>`});var Qw={};ie(Qw,{show:()=>YT});function YT(e){e.title("The trade’s words"),e.render(i`<p class="crumb"><a href="/guide">Guide</a></p>
       <h1>The trade’s words</h1>
       <div class="word-list" data-test="words">
-        ${Object.entries(Xo).map(([t,{title:n}])=>i`<section class="panel" id=${t}>
+        ${Object.entries(Qo).map(([t,{title:n}])=>i`<section class="panel" id=${t}>
               <h2>${n}</h2>
-              ${Ul(t)}
+              ${Gl(t)}
             </section>`)}
-      </div>`),e.ready()}var Qw=m(()=>{y();hr()});async function ey(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
-{body:l}=await O("POST","/cards",{body:r,timeout:2e4}),c=zo(await _t(l),[]);await xt(c,Za(As(e,["archived","se\
-ttings"]),c),{reason:"Restored from a device"}),await Bu(e),await Fa(t)}var ty=m(()=>{H();Es();_n();Fe()});function ny(e){return e.length?i`<section class="panel" data-test="lost">
+      </div>`),e.ready()}var ey=m(()=>{y();fr()});async function ty(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
+{body:l}=await O("POST","/cards",{body:r,timeout:2e4}),c=qo(await _t(l),[]);await xt(c,Ya(Es(e,["archived","se\
+ttings"]),c),{reason:"Restored from a device"}),await Iu(e),await ja(t)}var ny=m(()=>{j();Ps();vn();Fe()});function sy(e){return e.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was restored from an earlier backup and does not know these cards. This device still has
-      them.${C("cards.create",u,i` <span data-test="owners"
+      them.${R("cards.create",u,i` <span data-test="owners"
           >The owner can restore them from here, once this is an owner's device.</span
         >`)}
     </p>
@@ -5392,79 +5397,79 @@ ttings"]),c),{reason:"Restored from a device"}),await Bu(e),await Fa(t)}var ty=m
       ${e.map(t=>i`<li data-test="lost-${t.code}">
             <p><b>${t.title}</b> ${B(t.code)}</p>
             <div class="buttons">
-              ${C("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>YT(t)}>
+              ${R("cards.create",i`<button type="button" class="button" data-test="put-back" @click=${()=>XT(t)}>
                   Restore it
                 </button>`)}
-              <button type="button" class="button" data-test="let-go" @click=${()=>XT(t)}>
+              <button type="button" class="button" data-test="let-go" @click=${()=>QT(t)}>
                 Throw away…
               </button>
             </div>
           </li>`)}
     </ul>
-  </section>`:u}async function YT(e){try{await ey(e),await W()}catch(t){z(Y(t))}}async function XT(e){confirm(
-`Throw away the card ${B(e.code)}, ${e.title}? This device may have the only copy.`)&&(await Fa(e.code),await mn())}
-var sy=m(()=>{y();H();fe();Ze();ty();Fe();ye();pe()});var ry={};ie(ry,{show:()=>QT});async function QT(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
-async function n(){let[a,r,l]=await Promise.all([dn().catch(()=>[]),Qe().catch(()=>[]),Da().catch(()=>[])]);t=
+  </section>`:u}async function XT(e){try{await ty(e),await W()}catch(t){q(Y(t))}}async function QT(e){confirm(
+`Throw away the card ${B(e.code)}, ${e.title}? This device may have the only copy.`)&&(await ja(e.code),await fn())}
+var oy=m(()=>{y();j();fe();Ze();ny();Fe();ye();pe()});var iy={};ie(iy,{show:()=>eM});async function eM(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
+async function n(){let[a,r,l]=await Promise.all([un().catch(()=>[]),Qe().catch(()=>[]),Ha().catch(()=>[])]);t=
 {...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await O("GET","/cards?limit=1",{signal:e.signal,
 timeout:4e3}).catch(()=>null);t={...t,total:a?.body?.total??null},o()}function o(){e.render(i`<h1>Settings of this device</h1>
         <div class="settings-grid">
           <section class="panel">
             <h2>How numbers are shown</h2>
-            ${tM(o)}
+            ${nM(o)}
           </section>
           <section class="panel">
             <h2>How it looks</h2>
-            ${nM(o)}
+            ${sM(o)}
           </section>
-          ${eM()}
+          ${tM()}
           <section class="panel" data-test="waiting">
             <h2>Waiting to be sent</h2>
-            ${sM(t.entries)}
+            ${oM(t.entries)}
           </section>
-          ${ny(t.lost)}
+          ${sy(t.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
-            ${iM(t)} ${tl}
+            ${lM(t)} ${sl}
           </section>
-        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function eM(){
-let e=xs();return!e||e==="owner"?u:i`<section class="panel" data-test="own-role">
+        </div>`)}document.addEventListener("sync",n,{signal:e.signal}),await n(),e.ready(),await s()}function tM(){
+let e=Ts();return!e||e==="owner"?u:i`<section class="panel" data-test="own-role">
     <h2>What this device may do</h2>
-    <p><b>${rt[e].word}</b>: ${rt[e].does}. The owner may change that under Shop, Crew.</p>
+    <p><b>${it[e].word}</b>: ${it[e].does}. The owner may change that under Shop, Crew.</p>
     <a class="button" href="/pair">Its pairing</a>
-  </section>`}function tM(e){let{units:t,inches:n}=P(),s=o=>{Je(o),e()};return i`${Q({name:"units",label:"Unit\
+  </section>`}function nM(e){let{units:t,inches:n}=P(),s=o=>{Je(o),e()};return i`${Q({name:"units",label:"Unit\
 s",value:t,options:[["mm","mm and kN"],["inch","inch and tons"]],change:o=>s({units:o==="inch"?"inch":"mm"})})}
   ${t==="inch"?Q({name:"inches",label:"Inches as",value:n,options:[["decimal","decimals"],["fraction","nearest\
  1/64"]],change:o=>s({inches:o==="fraction"?"fraction":"decimal"})}):u}
   ${Q({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],change:o=>s({paper:o===
 "Letter"?"Letter":"A4"})})}
-  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:u}`}function nM(e){let{theme:t,name:n}=P();
+  ${t==="inch"?i`<p class="hint">Tons are short tons of 2000 lb.</p>`:u}`}function sM(e){let{theme:t,name:n}=P();
 return i`${Q({name:"theme",label:"Theme",value:t,options:[["system","As the device"],["day","Day"],["shop","Sh\
 op, dark"]],change:s=>{Je({theme:s==="shop"||s==="day"?s:"system"}),e()}})}
   ${A({name:"name",label:"Your name",value:n,change:s=>Je({name:s}),hint:"Written beside what you change, so t\
-hat the history says who."})}`}function sM(e){return e.length?i`<ul class="waiting-list">
+hat the history says who."})}`}function oM(e){return e.length?i`<ul class="waiting-list">
       ${e.map(t=>i`<li data-test="waits-${t.id}">
             <p>
-              <b>${ay(t)}</b> on <a href="/c/${t.code}">${B(t.code)}</a>,
+              <b>${ry(t)}</b> on <a href="/c/${t.code}">${B(t.code)}</a>,
               ${de(t.queued_at)} by this device’s clock
               ${t.body.note?i`<br /><span class="soft">${t.body.note}</span>`:u}
             </p>
             ${t.refused?i`<p data-test="refused">
-                      ${k("caution","Refused")} ${t.missing?`${ba(t)}.`:""}
+                      ${S("caution","Refused")} ${t.missing?`${wa(t)}.`:""}
                       ${t.refused}
                     </p>
                     <div class="buttons">
-                      <button type="button" class="button" data-test="try-again" @click=${()=>aM(t)}>
+                      <button type="button" class="button" data-test="try-again" @click=${()=>rM(t)}>
                         Try again
                       </button>
                       <button
                         type="button"
                         class="button"
                         data-test="throw-away"
-                        @click=${()=>rM(t)}>
+                        @click=${()=>iM(t)}>
                         Throw away…
                       </button>
                     </div>`:i`<p class="soft">
-                    ${ba(t)}. It is sent when the shop's server
+                    ${wa(t)}. It is sent when the shop's server
                     ${t.late?"takes it":"answers"}.
                   </p>`}
           </li>`)}
@@ -5473,11 +5478,11 @@ hat the history says who."})}`}function sM(e){return e.length?i`<ul class="waiti
       <button type="button" class="button" data-test="send-now" @click=${()=>W()}>Send now</button>
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every result, note and edit typed here is saved in the shop.
-    </p>`}function ay({kind:e,body:t}){if(e==="trial")return`${rn(t)}, step ${t.step}`;if(e==="note")return"No\
-te";if(e==="run")return`Run: ${oM[t.kind??"piece"]}`;let n=Object.keys(t).filter(s=>s in oy).map(s=>oy[s]);return n.
-length?`Edit: ${n.join(", ")}`:"Edit: what was resolved"}async function aM(e){await ku(e.id),await W()}async function rM(e){
-confirm(`Throw away ${ay(e)} on ${B(e.code)}? It cannot be brought back.`)&&(await Ra(e.id),await mn())}function iM({
-cards:e,total:t}){let{reached:n,at:s}=it(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady===
+    </p>`}function ry({kind:e,body:t}){if(e==="trial")return`${rn(t)}, step ${t.step}`;if(e==="note")return"No\
+te";if(e==="run")return`Run: ${aM[t.kind??"piece"]}`;let n=Object.keys(t).filter(s=>s in ay).map(s=>ay[s]);return n.
+length?`Edit: ${n.join(", ")}`:"Edit: what was resolved"}async function rM(e){await xu(e.id),await W()}async function iM(e){
+confirm(`Throw away ${ry(e)} on ${B(e.code)}? It cannot be brought back.`)&&(await Ia(e.id),await fn())}function lM({
+cards:e,total:t}){let{reached:n,at:s}=lt(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady===
 "true";return i`<dl class="plate">
       <div>
         <dt>Cards on this device</dt>
@@ -5489,38 +5494,38 @@ cards:e,total:t}){let{reached:n,at:s}=it(),o=t!==null&&e>=t,a=document.documentE
       </div>
     </dl>
     <p>
-      ${o?k("ok","Every card is here"):t===null?k("unknown","Not known: no answer from the shop"):k("caution",
+      ${o?S("ok","Every card is here"):t===null?S("unknown","Not known: no answer from the shop"):S("caution",
 "Still fetching")}
     </p>
     <p data-test="app-kept">
-      ${a?k("ok","The app opens without network"):i`${k("caution","The app needs the network")}
+      ${a?S("ok","The app opens without network"):i`${S("caution","The app needs the network")}
             ${"serviceWorker"in navigator?"It is still being kept.":"This browser keeps apps only over https o\
 r on the shop's own computer."}`}
     </p>
-    ${n===!1?i`<p>${k("caution","Not connected now")}</p>`:u}
-    <button type="button" class="button" data-test="check-now" @click=${()=>W()}>Look again</button>`}var oM,oy,
-iy=m(()=>{y();H();Wn();fe();Pe();we();ae();Fe();ye();V();G();Id();mo();sy();Nn();Ve();oM={begun:"begun",setup:"\
+    ${n===!1?i`<p>${S("caution","Not connected now")}</p>`:u}
+    <button type="button" class="button" data-test="check-now" @click=${()=>W()}>Look again</button>`}var aM,ay,
+ly=m(()=>{y();j();Hn();fe();Pe();we();ae();Fe();ye();G();z();Wd();go();oy();Pn();Ve();aM={begun:"begun",setup:"\
 set-up finished",piece:"a piece done",scrap:"a piece scrapped",back:"a count taken back",paused:"paused",resumed:"\
-went on",ended:"ended"},oy={title:"title",note:"note",archived:"in use or archived",settings:"settings"}});Wn();Pl();Oe();var ly={home:()=>Promise.resolve().then(()=>(Xp(),Yp)),bend:()=>Promise.resolve().then(()=>(Qh(),Xh)),"press-s\
-creen":()=>Promise.resolve().then(()=>(cf(),lf)),part:()=>Promise.resolve().then(()=>(Ag(),Og)),scan:()=>Promise.resolve().then(()=>(Jg(),Zg)),
-card:()=>Promise.resolve().then(()=>(p$(),u$)),step:()=>Promise.resolve().then(()=>(v$(),_$)),result:()=>Promise.resolve().then(()=>(I$(),B$)),
-history:()=>Promise.resolve().then(()=>(G$(),V$)),note:()=>Promise.resolve().then(()=>(q$(),z$)),resolve:()=>Promise.resolve().then(()=>(Z$(),K$)),
-print:()=>Promise.resolve().then(()=>(Q$(),X$)),label:()=>Promise.resolve().then(()=>(nb(),tb)),labels:()=>Promise.resolve().then(()=>(ob(),sb)),
-chart:()=>Promise.resolve().then(()=>(lb(),ib)),shop:()=>Promise.resolve().then(()=>(fb(),mb)),press:()=>Promise.resolve().then(()=>(Vb(),Ub)),
-"test-bend":()=>Promise.resolve().then(()=>(gw(),fw)),learned:()=>Promise.resolve().then(()=>(yw(),ww)),tools:()=>Promise.resolve().then(()=>(vw(),_w)),
-tool:()=>Promise.resolve().then(()=>(Rw(),Cw)),crew:()=>Promise.resolve().then(()=>(Dw(),Ww)),pair:()=>Promise.resolve().then(()=>(jw(),Hw)),
-backups:()=>Promise.resolve().then(()=>(Jw(),Zw)),guide:()=>Promise.resolve().then(()=>(Dd(),Wd)),"guide-page":()=>Promise.resolve().then(()=>(Dd(),Wd)),
-words:()=>Promise.resolve().then(()=>(Qw(),Xw)),settings:()=>Promise.resolve().then(()=>(iy(),ry))};ae();ye();Ze();async function dy(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
-js");e.waiting&&cy(e.waiting),e.addEventListener("updatefound",()=>{let t=e.installing;t?.addEventListener("st\
-atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&cy(t)})}),await navigator.serviceWorker.
+went on",ended:"ended"},ay={title:"title",note:"note",archived:"in use or archived",settings:"settings"}});Hn();Rl();Oe();var cy={home:()=>Promise.resolve().then(()=>(Qp(),Xp)),bend:()=>Promise.resolve().then(()=>(em(),Qh)),"press-s\
+creen":()=>Promise.resolve().then(()=>(df(),cf)),part:()=>Promise.resolve().then(()=>(Lg(),Ag)),scan:()=>Promise.resolve().then(()=>(Yg(),Jg)),
+card:()=>Promise.resolve().then(()=>(h$(),p$)),step:()=>Promise.resolve().then(()=>(k$(),v$)),result:()=>Promise.resolve().then(()=>(W$(),I$)),
+history:()=>Promise.resolve().then(()=>(z$(),G$)),note:()=>Promise.resolve().then(()=>(K$(),q$)),resolve:()=>Promise.resolve().then(()=>(J$(),Z$)),
+print:()=>Promise.resolve().then(()=>(eb(),Q$)),label:()=>Promise.resolve().then(()=>(sb(),nb)),labels:()=>Promise.resolve().then(()=>(ab(),ob)),
+chart:()=>Promise.resolve().then(()=>(cb(),lb)),shop:()=>Promise.resolve().then(()=>(gb(),fb)),press:()=>Promise.resolve().then(()=>(Gb(),Vb)),
+"test-bend":()=>Promise.resolve().then(()=>($w(),gw)),learned:()=>Promise.resolve().then(()=>(_w(),yw)),tools:()=>Promise.resolve().then(()=>(kw(),vw)),
+tool:()=>Promise.resolve().then(()=>(Bw(),Rw)),crew:()=>Promise.resolve().then(()=>(Fw(),Dw)),pair:()=>Promise.resolve().then(()=>(Uw(),jw)),
+backups:()=>Promise.resolve().then(()=>(Yw(),Jw)),guide:()=>Promise.resolve().then(()=>(Fd(),Dd)),"guide-page":()=>Promise.resolve().then(()=>(Fd(),Dd)),
+words:()=>Promise.resolve().then(()=>(ey(),Qw)),settings:()=>Promise.resolve().then(()=>(ly(),iy))};ae();ye();Ze();async function uy(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
+js");e.waiting&&dy(e.waiting),e.addEventListener("updatefound",()=>{let t=e.installing;t?.addEventListener("st\
+atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&dy(t)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(e){console.
-warn("The app could not be kept on this device:",e)}}function cy(e){z("A newer Flangebook is here. It opens wh\
+warn("The app could not be kept on this device:",e)}}function dy(e){q("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
-reload(),{once:!0}),e.postMessage("take over")}})}Eo();xe(()=>Eo());document.addEventListener("sync",()=>fn());document.addEventListener("held",()=>fn());document.
-addEventListener("storage",e=>{fn(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&Zt(),
-W())});document.addEventListener("turned-away",()=>{fn(),document.documentElement.dataset.screen!=="pair"&&Zt()});
-document.addEventListener("rights",()=>{un()===null&&document.documentElement.dataset.screen!=="pair"&&xp()});
-Vu();Sp(ly).finally(()=>{gp(),dy()});
+reload(),{once:!0}),e.postMessage("take over")}})}No();xe(()=>No());document.addEventListener("sync",()=>gn());document.addEventListener("held",()=>gn());document.
+addEventListener("storage",e=>{gn(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&Zt(),
+W())});document.addEventListener("turned-away",()=>{gn(),document.documentElement.dataset.screen!=="pair"&&Zt()});
+document.addEventListener("rights",()=>{pn()===null&&document.documentElement.dataset.screen!=="pair"&&Sp()});
+Gu();Tp(cy).finally(()=>{$p(),uy()});
 /**
  * @license
  * Copyright 2017 Google LLC

@@ -19,6 +19,15 @@ import { focusFirstWrong } from "../../view/common/field.js";
  * @property {string[]} others what it said that fits no box
  * @property {import("../../view/common/save_conflict.js").Conflict|null} clash
  * @property {boolean} busy
+ * @property {boolean} restored what was typed before is in the boxes again
+ */
+
+/**
+ * @typedef {object} Drafts
+ * @property {() => {draft: Draft, kept: Record_|undefined}|null} begun what was typed before, and the
+ *   record it was begun on
+ * @property {(state: State) => void} keep
+ * @property {() => void} clear
  */
 
 /**
@@ -30,6 +39,7 @@ import { focusFirstWrong } from "../../view/common/field.js";
  * @property {{name: string, label: string}[]} boxes
  * @property {Record_} blank a new one
  * @property {(record: Record_) => void} [preview]
+ * @property {Drafts} [drafts] where what is typed is kept until it is saved
  * @property {(state: State) => void} draw
  * @property {(record: Record_|null) => void} done
  */
@@ -39,11 +49,14 @@ import { focusFirstWrong } from "../../view/common/field.js";
  * @param {AbortSignal} signal
  */
 export async function startEditing(job, signal) {
-  const kept = await job.read(signal);
+  const read = await job.read(signal);
+  const begun = job.drafts?.begun() ?? null;
+  const kept = begun ? begun.kept : read;
   /** @type {State} */
   const state = {
     kept,
-    draft: job.toDraft(kept ?? job.blank),
+    draft: { ...job.toDraft(kept ?? job.blank), ...begun?.draft },
+    restored: begun !== null,
     wrong: {},
     others: [],
     clash: null,
@@ -60,6 +73,7 @@ export async function startEditing(job, signal) {
     state.draft = { ...state.draft, [name]: value };
     delete state.wrong[name];
     askBeforeLeaving(() => "Leave without saving what you typed?");
+    job.drafts?.keep(state);
     job.preview?.(typed());
     show();
   }
@@ -70,6 +84,7 @@ export async function startEditing(job, signal) {
     show();
     try {
       await job.write(record);
+      job.drafts?.clear();
       askBeforeLeaving(null);
       job.done(record);
       return;
@@ -104,8 +119,9 @@ export async function startEditing(job, signal) {
   }
 
   function takeTheirs() {
-    Object.assign(state, { draft: job.toDraft(state.kept ?? job.blank), clash: null });
+    Object.assign(state, { draft: job.toDraft(state.kept ?? job.blank), clash: null, restored: false });
     askBeforeLeaving(null);
+    job.drafts?.clear();
     job.preview?.(typed());
     show();
   }
@@ -135,6 +151,7 @@ export async function startEditing(job, signal) {
     change(name, pointsToType(points));
   }
 
+  if (begun) askBeforeLeaving(() => "Leave without saving what you typed?");
   job.preview?.(typed());
   return { reader, state, change, takeTheirs, show, save: () => write(typed()), takeOut: () => write(null) };
 }

@@ -3,10 +3,12 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { freshPress, readList, readPress, savePress, WRITES } from "../../app/sync/shop_lists.js";
 import { fromDraft, specsOf, toDraft } from "../../app/forms/entry_form.js";
 import { startEditing } from "../../app/forms/entry_editing.js";
+import { clearTyping, keepTyping, keptTyping } from "../../app/forms/kept_typing.js";
 import { notice } from "../../app/shell/notices.js";
 import { asKept, outlinePreview } from "../../app/forms/outline_preview.js";
 import { may } from "../../app/shell/rights.js";
 import { go } from "../../app/shell/router.js";
+import { restoredLine } from "../../view/common/restored.js";
 import { conflictPanel } from "../../view/common/save_conflict.js";
 import { onlyRead } from "../../view/shop/entry_parts.js";
 import { askGauge, gaugePanel } from "../../view/shop/gauge_zero_panel.js";
@@ -19,6 +21,8 @@ import { roomy } from "../../view/common/fold.js";
 import { submitting } from "../../view/common/field.js";
 
 /** @typedef {import("../../app/sync/shop_lists.js").Fields} Fields */
+
+const ADDRESS = "/shop/press";
 
 /** @param {import("../../app/shell/routes.js").Visit} visit */
 export async function show(visit) {
@@ -73,6 +77,18 @@ export async function show(visit) {
             },
             visit.signal,
           ),
+      // What was typed goes on from the press as it was then: who changed it meanwhile is not overwritten.
+      drafts: {
+        begun() {
+          const before = writes ? keptTyping(ADDRESS) : null;
+          if (!before) return null;
+          etag = before.etag;
+          zero.before = before.kept?.depth_zeroed_at ?? null;
+          return before;
+        },
+        keep: ({ draft, kept }) => keepTyping(ADDRESS, { draft, kept, etag }),
+        clear: () => clearTyping(ADDRESS),
+      },
       draw: () => edit && draw(),
       done() {
         notice(
@@ -122,6 +138,7 @@ export async function show(visit) {
               </p>`
             : nothing
         }
+        ${state.restored ? restoredLine(ADDRESS) : nothing}
         ${
           state.clash
             ? conflictPanel(state.clash, "press", { saveMine: save, takeTheirs: edit.takeTheirs })
