@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from browsing import by_test, call, plain_angle, show, sideways, visit, wait_ready
-from playwright.sync_api import Locator, Page, expect
+from browsing import by_test, call, go_to, plain_angle, show, sideways, visit, wait_ready
+from playwright.sync_api import APIResponse, Locator, Page, Route, expect
 
 CARD = "ZRA2CKX"
 MARKUP = "<img src=x onerror=\"document.title='broken in'\"><script>alert(1)</script> & co"
@@ -142,6 +142,7 @@ def test_a_copy_is_a_new_card_and_the_first_one_stays(page: Page, shop_server):
 def test_a_card_is_archived_by_its_button_and_has_a_place(page: Page, own_server):
     show(page, f"{own_server.url}/c/{CARD}", "card")
     by_test(page, "archive").click()
+    expect(page.locator("#notices")).to_contain_text("Archived.")
     expect(by_test(page, "archive")).to_have_text("Use again")
     assert call(f"{own_server.url}/api/v1/cards/{CARD}")["archived"]
     show(page, own_server.url, "home")
@@ -150,10 +151,37 @@ def test_a_card_is_archived_by_its_button_and_has_a_place(page: Page, own_server
     away.locator(f"[data-code={CARD}]").click()
     wait_ready(page, "card")
     by_test(page, "archive").click()
+    expect(page.locator("#notices")).to_contain_text("In use again.")
     expect(by_test(page, "archive")).to_have_text("Archive")
     assert not call(f"{own_server.url}/api/v1/cards/{CARD}")["archived"]
     show(page, own_server.url, "home")
     expect(by_test(page, "archived")).to_have_count(0)
+
+
+def test_a_page_of_the_feed_that_was_on_its_way_puts_nothing_back(page: Page, own_server, console):
+    """It was asked for before the card was archived, and comes after."""
+    console.expect("ERR_FAILED")
+    held: list[tuple[Route, APIResponse]] = []
+
+    def hold(route: Route) -> None:
+        if held:
+            route.abort()
+        else:
+            held.append((route, route.fetch()))
+
+    page.route("**/api/v1/changes?*", hold)
+    show(page, f"{own_server.url}/c/{CARD}", "card")
+    while not held:
+        page.wait_for_timeout(50)
+    by_test(page, "archive").click()
+    expect(page.locator("#notices")).to_contain_text("Archived.")
+    (route, response), *_ = held
+    route.fulfill(response=response)
+    go_to(page, "/", "home")
+    expect(by_test(page, "cards").locator("[data-test=card]").nth(3)).to_be_visible()
+    page.route(f"**/api/v1/cards/{CARD}", lambda route: route.abort())  # as the device has it
+    go_to(page, f"/c/{CARD}", "card")
+    expect(by_test(page, "archive")).to_have_text("Use again")
 
 
 def test_a_card_is_found_by_its_thickness(phone: Page, shop_server):

@@ -1,5 +1,5 @@
-var py=Object.defineProperty;var m=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ie=(e,t)=>{for(var n in t)py(e,n,{get:t[n],enumerable:!0})};function Eo(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Ud){let s=hy(
-n.path.split("/").filter(Boolean),t);if(s)return{route:n,params:s}}}function hy(e,t){if(e.length!==t.length)return;
+var hy=Object.defineProperty;var m=(e,t,n)=>()=>{if(n)throw n[0];try{return e&&(t=e(e=0)),t}catch(s){throw n=[s],s}};var ie=(e,t)=>{for(var n in t)hy(e,n,{get:t[n],enumerable:!0})};function Eo(e){let t=e.split("/").filter(Boolean);t[0]?.toLowerCase()==="c"&&(t[0]="c");for(let n of Ud){let s=my(
+n.path.split("/").filter(Boolean),t);if(s)return{route:n,params:s}}}function my(e,t){if(e.length!==t.length)return;
 let n={};for(let[s,o]of e.entries()){if(!o.startsWith(":")){if(o!==t[s])return;continue}try{n[o.slice(1)]=decodeURIComponent(
 t[s])}catch{return}}return n}var Ud,Vd,ol=m(()=>{Ud=[{name:"home",path:"/"},{name:"bend",path:"/bend",needs:"b\
 ends.bend"},{name:"press-screen",path:"/press-screen",floor:!0},{name:"press-screen",path:"/bench",floor:!0},{
@@ -13,26 +13,26 @@ test-bend",path:"/shop/test-bend",floor:!0,needs:"evidence.keep"},{name:"learned
 needs:"evidence.learned"},{name:"tools",path:"/shop/:kind"},{name:"tool",path:"/shop/:kind/:tool"},{name:"crew",
 path:"/crew",needs:"crew.listed"},{name:"pair",path:"/pair"},{name:"backups",path:"/backups",needs:"backups.li\
 sted"},{name:"settings",path:"/settings"},{name:"guide",path:"/guide"},{name:"guide-page",path:"/guide/:page"},
-{name:"words",path:"/words"}],Vd=e=>Ud.find(t=>t.name===e)});function my(){try{let e=JSON.parse(localStorage.getItem(zd)??"null");return e?.refused?e:Gd}catch{return Gd}}function Ut(e){
+{name:"words",path:"/words"}],Vd=e=>Ud.find(t=>t.name===e)});function fy(){try{let e=JSON.parse(localStorage.getItem(zd)??"null");return e?.refused?e:Gd}catch{return Gd}}function Ut(e){
 let t=Eo(e.split("?")[0])?.route.needs;return!t||K(t)}function Kd({role:e,refused:t={}}){let n=JSON.stringify(
 {role:e,refused:t});if(n===JSON.stringify(Ss))return!1;Ss={role:e,refused:t};try{localStorage.setItem(zd,n)}catch{}
 return!0}function Zd(e){e&&e!==Ss.role&&document.dispatchEvent(new CustomEvent("other-role"))}var zd,Gd,Ss,Ts,
-K,qd,we=m(()=>{ol();zd="flangebook.rights",Gd={role:"owner",refused:{}},Ss=my();Ts=()=>Ss.role,K=e=>!Object.hasOwn(
-Ss.refused,e);qd=e=>Ss.refused[e]??"owner"});function fy(){try{return{...Jd,...JSON.parse(localStorage.getItem(rl)??"{}")}}catch{return{...Jd}}}function Yd(){
+K,qd,we=m(()=>{ol();zd="flangebook.rights",Gd={role:"owner",refused:{}},Ss=fy();Ts=()=>Ss.role,K=e=>!Object.hasOwn(
+Ss.refused,e);qd=e=>Ss.refused[e]??"owner"});function gy(){try{return{...Jd,...JSON.parse(localStorage.getItem(rl)??"{}")}}catch{return{...Jd}}}function Yd(){
 try{return localStorage.getItem(rl)!==null}catch{return!1}}function P(){return Bn}function Je(e){Bn={...Bn,...e};
 try{localStorage.setItem(rl,JSON.stringify(Bn))}catch{}No();for(let t of al)t(Bn)}function xe(e,t){al.add(e),t?.
 addEventListener("abort",()=>al.delete(e))}function No(){let e=Xd.matches?"shop":"day";document.documentElement.
 dataset.theme=Bn.theme==="system"?e:Bn.theme}var rl,Jd,al,Bn,Xd,ae=m(()=>{rl="flangebook.settings",Jd={units:"\
-mm",inches:"decimal",theme:"system",name:"",paper:"A4"},al=new Set,Bn=fy();Xd=matchMedia("(prefers-color-schem\
+mm",inches:"decimal",theme:"system",name:"",paper:"A4"},al=new Set,Bn=gy();Xd=matchMedia("(prefers-color-schem\
 e: dark)");Xd.addEventListener("change",No)});function te(e,t){let n=e.toFixed(t);return Number(n)===0?n.replace("-",""):n.replace("-","−")}function w(e,t={}){
-return e==null?{text:"–",unit:""}:Ye()?P().inches==="fraction"?{text:$y(e/Se),unit:"in"}:{text:te(e/Se,(t.digits??
-1)+2),unit:"in"}:{text:te(e,t.digits??1),unit:"mm"}}function $y(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
+return e==null?{text:"–",unit:""}:Ye()?P().inches==="fraction"?{text:by(e/Se),unit:"in"}:{text:te(e/Se,(t.digits??
+1)+2),unit:"in"}:{text:te(e,t.digits??1),unit:"mm"}}function by(e){let t=Math.round(Math.abs(e)*64),n=t%64,s=64;
 for(;n>0&&n%2===0;)n/=2,s/=2;let o=Math.floor(t/64),a=e<0&&t>0?"−":"";return n===0?`${a}${o}`:`${a}${o>0?`${o}\
  `:""}${n}/${s}`}function me(e,{up:t=!1}={}){if(e==null)return{text:"–",unit:""};let n=Ye()?e/Vt:e,s=Math.abs(
 n)<10?1:0;return{text:te(t?Qd(n,s):n,s),unit:Ye()?"tons":"kN"}}function Ie(e,{up:t=!1}={}){if(e==null)return{text:"\
 –",unit:""};let n=Ye()?e/Vt*Po:e,s=Math.abs(n)<20?1:0;return{text:te(t?Qd(n,s):n,s),unit:Ye()?"tons/ft":"kN/\
 m"}}function Qd(e,t){let n=10**t;return Math.ceil(e*n-1e-9)/n}function M(e,t=1){return e==null?{text:"–",unit:""}:
-{text:te(e,t),unit:"°"}}function Co(e){if(e==null)return{text:"–",unit:""};let t=Ye()?e/gy:e;return{text:te(
+{text:te(e,t),unit:"°"}}function Co(e){if(e==null)return{text:"–",unit:""};let t=Ye()?e/$y:e;return{text:te(
 t,t<10?2:1),unit:Ye()?"lb":"kg"}}function Gt(e,t){if(/_(low|high)$/.test(e))return Gt(e.replace(/_(low|high)$/,
 ""),t);if(e.endsWith("_kn_per_m"))return Ie(t);if(e.endsWith("_mm_s")){let s=w(t,{digits:0});return{text:s.text,
 unit:`${s.unit}/s`}}if(e.endsWith("_mm"))return w(t,{digits:Math.abs(t)<10?2:1});if(e.endsWith("_kn"))return me(
@@ -50,93 +50,93 @@ t:t.replace(/^([+-]?\d+),(\d+)(?![\d.,])/,"$1.$2")}function su(e,t=N()){let n=e.
 o,a]=tu.exec(n)??[];return s?[String(+`${s}.${o}`),`${s}${o}`].map(l=>a?`${l} ${a}`:l):t==="mm"&&nu.test(n)?[`${n}\
  in`]:[]}function ou(e){let[,t,n]=/^([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|in)$/.exec(e??"")??[];return t?Number(t)*(n===
 "in"?Se:1):null}function J(e){if(e==null)return"";let t=Ye()?e/Se:e;return String(Number(t.toFixed(Ye()?4:3)))}
-var Se,Vt,Aa,gy,Po,Ye,eu,tu,nu,L=m(()=>{ae();Se=25.4,Vt=8.896443230521,Aa=9.80665,gy=.45359237,Po=.3048,Ye=()=>P().
+var Se,Vt,Aa,$y,Po,Ye,eu,tu,nu,L=m(()=>{ae();Se=25.4,Vt=8.896443230521,Aa=9.80665,$y=.45359237,Po=.3048,Ye=()=>P().
 units==="inch";eu=/^[+-]?(\d+\.?\d*|\.\d+)$/,tu=/^([1-9]\d{0,2}),(\d{3}) *([^\d.,].*)?$/,nu=/^[+-]?(\d+[\s-]+)?\d+\s*\/\s*\d+$/});async function O(e,t,{body:n,etag:s,seen:o,signal:a,timeout:r=8e3}={}){let l=n===void 0?"":"application/json";
 return au(e,t,n===void 0?void 0:JSON.stringify(n),{type:l,etag:s,seen:o,signal:a,timeout:r})}async function La(e,t,n,s,o=2e4){
 return au("POST",e,t,{type:n,signal:s,timeout:o})}async function au(e,t,n,{type:s,etag:o,seen:a,signal:r,timeout:l}){
 let c={Accept:"application/json"};s&&(c["Content-Type"]=s),o&&(c["If-Match"]=o),a&&(c["If-None-Match"]=a);let d=AbortSignal.
 timeout(l),p=performance.now(),h;try{h=await fetch(`/api/v1${t}`,{method:e,headers:c,body:n,signal:r?AbortSignal.
 any([r,d]):d,cache:"no-store"})}catch(g){throw r?.aborted?g:new V}if(Zd(h.headers.get("Flangebook-Role")),!h.ok&&
-h.status!==304)throw await ll(h,p);let f=by.includes(h.status)?null:await wy(h,r);return{status:h.status,body:f,
-etag:h.headers.get("ETag"),at:vy(h)}}async function wy(e,t){try{return await e.json()}catch(n){throw t?.aborted?
+h.status!==304)throw await ll(h,p);let f=wy.includes(h.status)?null:await yy(h,r);return{status:h.status,body:f,
+etag:h.headers.get("ETag"),at:ky(h)}}async function yy(e,t){try{return await e.json()}catch(n){throw t?.aborted?
 n:new V}}async function ll(e,t=1/0){let n=await e.json().catch(()=>null);if(!n?.status)throw new V;let s=new E(
-n);return yy(s,t),s}function yy({status:e,errors:t},n){e===401&&t.pairing&&document.dispatchEvent(new CustomEvent(
+n);return _y(s,t),s}function _y({status:e,errors:t},n){e===401&&t.pairing&&document.dispatchEvent(new CustomEvent(
 "not-paired",{detail:{why:t.pairing[0],asked:n}})),e===403&&t.role&&document.dispatchEvent(new CustomEvent("ot\
 her-role"))}async function ru(e,t,{signal:n,tell:s,silence:o=2e4}){let a=new AbortController,r=setTimeout(()=>a.
 abort(),o),l=()=>{clearTimeout(r),r=setTimeout(()=>a.abort(),o)};try{let c=await fetch(`/api/v1${e}`,{method:"\
 POST",headers:{Accept:"application/x-ndjson","Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
-any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await ll(c);for await(let d of _y(c.body,l)){let p=JSON.
+any([n,a.signal]),cache:"no-store"});if(!c.ok||!c.body)throw await ll(c);for await(let d of vy(c.body,l)){let p=JSON.
 parse(d);if(p.problem)throw new E(p.problem);if(!p.progress)return p;s(p.progress)}throw new V}catch(c){throw n.
-aborted||c instanceof E?c:new V}finally{clearTimeout(r)}}async function*_y(e,t){let n=e.pipeThrough(new TextDecoderStream).
+aborted||c instanceof E?c:new V}finally{clearTimeout(r)}}async function*vy(e,t){let n=e.pipeThrough(new TextDecoderStream).
 getReader(),s="";for(;;){let{done:o,value:a}=await n.read();if(o)break;t();let r=(s+a).split(`
 `);s=r.pop()??"",yield*r.filter(Boolean)}s&&(yield s)}async function iu(e,t,n){let s;try{let a=await fetch(`/a\
 pi/v1${e}`,{method:"POST",headers:{"Content-Type":"application/json"},body:JSON.stringify(t),signal:AbortSignal.
 timeout(2e4),cache:"no-store"});if(!a.ok)throw await ll(a);s=await a.blob()}catch(a){throw a instanceof E?a:new V}
 let o=document.createElement("a");o.href=URL.createObjectURL(s),o.download=n,o.click(),setTimeout(()=>URL.revokeObjectURL(
-o.href),1e4)}var E,V,Y,by,vy,j=m(()=>{we();L();E=class extends Error{constructor(t){let n=t.said?Xe(t.said.template,
+o.href),1e4)}var E,V,Y,wy,ky,j=m(()=>{we();L();E=class extends Error{constructor(t){let n=t.said?Xe(t.said.template,
 t.said.numbers):"";if(super(n||t.detail||t.title),this.status=t.status,this.title=t.title,this.errors=t.errors??
 {},n)for(let s of Object.keys(this.errors))this.errors[s]=[n];this.outline=t.outline??null}},V=class extends Error{constructor(){
-super("The shop's server does not answer.")}},Y=e=>e instanceof Error?e.message:String(e);by=[204,304];vy=e=>new Date(
-e.headers.get("Date")??Date.now()).toISOString()});function ky(){return lu||(lu=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function xy(){return cu||
-(cu=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function Sy(e){let t=new Promise(
+super("The shop's server does not answer.")}},Y=e=>e instanceof Error?e.message:String(e);wy=[204,304];ky=e=>new Date(
+e.headers.get("Date")??Date.now()).toISOString()});function xy(){return lu||(lu=[IDBIndex,IDBObjectStore,IDBCursor,IDBDatabase,IDBTransaction])}function Sy(){return cu||
+(cu=["advance","continue","continuePrimaryKey"].map(e=>IDBCursor.prototype[e]))}function Ty(e){let t=new Promise(
 (n,s)=>{let o=()=>{e.removeEventListener("success",a),e.removeEventListener("error",r)},a=()=>{n(In(e.result)),
 o()},r=()=>{s(e.error),o()};e.addEventListener("success",a),e.addEventListener("error",r)});return Ea.set(t,e),
-t}function Ty(e){if(pl.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
+t}function My(e){if(pl.has(e))return;let t=new Promise((n,s)=>{let o=()=>{e.removeEventListener("complete",a),
 e.removeEventListener("error",r),e.removeEventListener("abort",r)},a=()=>{n(),o()},r=()=>{s(e.error||new DOMException(
 "AbortError","AbortError")),o()};e.addEventListener("complete",a),e.addEventListener("error",r),e.addEventListener(
-"abort",r)});pl.set(e,t)}function hu(e){hl=e(hl)}function My(e){return xy().includes(e)?function(...t){return e.
-apply(ml(this),t),In(this.request)}:function(...t){return In(e.apply(ml(this),t))}}function Oy(e){return typeof e==
-"function"?My(e):(e instanceof IDBTransaction&&Ty(e),ul(e,ky())?new Proxy(e,hl):e)}function In(e){if(e instanceof
-IDBRequest)return Sy(e);if(cl.has(e))return cl.get(e);let t=Oy(e);return Object.is(t,e)||(cl.set(e,t),Ea.set(t,
+"abort",r)});pl.set(e,t)}function hu(e){hl=e(hl)}function Oy(e){return Sy().includes(e)?function(...t){return e.
+apply(ml(this),t),In(this.request)}:function(...t){return In(e.apply(ml(this),t))}}function Ay(e){return typeof e==
+"function"?Oy(e):(e instanceof IDBTransaction&&My(e),ul(e,xy())?new Proxy(e,hl):e)}function In(e){if(e instanceof
+IDBRequest)return Ty(e);if(cl.has(e))return cl.get(e);let t=Ay(e);return Object.is(t,e)||(cl.set(e,t),Ea.set(t,
 e)),t}function mu(e,t,{blocked:n,upgrade:s,blocking:o,terminated:a}={}){let r=indexedDB.open(e,t),l=In(r);return s&&
 r.addEventListener("upgradeneeded",c=>{s(In(r.result),c.oldVersion,c.newVersion,In(r.transaction),c)}),n&&r.addEventListener(
 "blocked",c=>n(c.oldVersion,c.newVersion,c)),l.then(c=>{a&&c.addEventListener("close",()=>a()),o&&c.addEventListener(
 "versionchange",d=>o(d.oldVersion,d.newVersion,d))}).catch(()=>{}),l}function du(e,t){if(!(e instanceof IDBDatabase&&
-!(t in e)&&typeof t=="string"))return;if(dl[t])return dl[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=Ly.includes(
-n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||Ay.includes(n)))return;let a=async function(r,...l){let c=this.
+!(t in e)&&typeof t=="string"))return;if(dl[t])return dl[t];let n=t.replace(/FromIndex$/,""),s=t!==n,o=Ey.includes(
+n);if(!(n in(s?IDBIndex:IDBObjectStore).prototype)||!(o||Ly.includes(n)))return;let a=async function(r,...l){let c=this.
 transaction(r,o?"readwrite":"readonly"),d=c.store;return s&&(d=d.index(l.shift())),(await Promise.all([d[n](...l),
-o&&c.done]))[0]};return dl[t]=a}async function*Py(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
-...e)),!t)return;t=t;let n=new Proxy(t,Ny);for(fu.set(n,t),Ea.set(n,ml(t));t;)yield n,t=await(fl.get(n)||t.continue()),
+o&&c.done]))[0]};return dl[t]=a}async function*Cy(...e){let t=this;if(t instanceof IDBCursor||(t=await t.openCursor(
+...e)),!t)return;t=t;let n=new Proxy(t,Py);for(fu.set(n,t),Ea.set(n,ml(t));t;)yield n,t=await(fl.get(n)||t.continue()),
 fl.delete(n)}function pu(e,t){return t===Symbol.asyncIterator&&ul(e,[IDBIndex,IDBObjectStore,IDBCursor])||t===
-"iterate"&&ul(e,[IDBIndex,IDBObjectStore])}var ul,lu,cu,pl,cl,Ea,hl,ml,Ay,Ly,dl,Ey,uu,fl,fu,Ny,gu=m(()=>{ul=(e,t)=>t.
+"iterate"&&ul(e,[IDBIndex,IDBObjectStore])}var ul,lu,cu,pl,cl,Ea,hl,ml,Ly,Ey,dl,Ny,uu,fl,fu,Py,gu=m(()=>{ul=(e,t)=>t.
 some(n=>e instanceof n);pl=new WeakMap,cl=new WeakMap,Ea=new WeakMap;hl={get(e,t,n){if(e instanceof IDBTransaction){
 if(t==="done")return pl.get(e);if(t==="store")return n.objectStoreNames[1]?void 0:n.objectStore(n.objectStoreNames[0])}
 return In(e[t])},set(e,t,n){return e[t]=n,!0},has(e,t){return e instanceof IDBTransaction&&(t==="done"||t==="s\
-tore")?!0:t in e}};ml=e=>Ea.get(e);Ay=["get","getKey","getAll","getAllKeys","count"],Ly=["put","add","delete",
-"clear"],dl={};hu(e=>({...e,get:(t,n,s)=>du(t,n)||e.get(t,n,s),has:(t,n)=>!!du(t,n)||e.has(t,n)}));Ey=["advanc\
-e","continue","continuePrimaryKey"],uu={},fl=new WeakMap,fu=new WeakMap,Ny={get(e,t){if(!Ey.includes(t))return e[t];
+tore")?!0:t in e}};ml=e=>Ea.get(e);Ly=["get","getKey","getAll","getAllKeys","count"],Ey=["put","add","delete",
+"clear"],dl={};hu(e=>({...e,get:(t,n,s)=>du(t,n)||e.get(t,n,s),has:(t,n)=>!!du(t,n)||e.has(t,n)}));Ny=["advanc\
+e","continue","continuePrimaryKey"],uu={},fl=new WeakMap,fu=new WeakMap,Py={get(e,t){if(!Ny.includes(t))return e[t];
 let n=uu[t];return n||(n=uu[t]=function(...s){fl.set(this,fu.get(this)[t](...s))}),n}};hu(e=>({...e,get(t,n,s){
-return pu(t,n)?Py:e.get(t,n,s)},has(t,n){return pu(t,n)||e.has(t,n)}}))});function gl(){return Os??=mu("flangebook",Cy,{upgrade:(e,t,n,s)=>By(e,t,s),blocking:Ry,terminated:$l}).catch(e=>{
-throw Os=void 0,e}),Os}function $l(){Os=void 0}async function Ry(){(await Os)?.close(),Os=void 0}async function By(e,t,n){
+return pu(t,n)?Cy:e.get(t,n,s)},has(t,n){return pu(t,n)||e.has(t,n)}}))});function gl(){return Os??=mu("flangebook",Ry,{upgrade:(e,t,n,s)=>Iy(e,t,s),blocking:By,terminated:$l}).catch(e=>{
+throw Os=void 0,e}),Os}function $l(){Os=void 0}async function By(){(await Os)?.close(),Os=void 0}async function Iy(e,t,n){
 t<1&&(e.createObjectStore("cards",{keyPath:"code"}),e.createObjectStore("list",{keyPath:"code"}),e.createObjectStore(
 "meta"),e.createObjectStore("outbox",{keyPath:"id"})),t<2&&(e.createObjectStore("sent",{keyPath:"id"}),e.createObjectStore(
-"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),t===1&&await Iy(n)),t<3&&(e.createObjectStore(
+"lost",{keyPath:"code"}),n.objectStore("list").createIndex("settle","settle"),t===1&&await Wy(n)),t<3&&(e.createObjectStore(
 "runs",{keyPath:"id"}).createIndex("code","code"),e.createObjectStore("lost_runs",{keyPath:"id"}),n.objectStore(
-"meta").delete("cursor"))}async function Iy(e){let t=e.objectStore("outbox"),s=(await t.getAll()).sort((a,r)=>a.
+"meta").delete("cursor"))}async function Wy(e){let t=e.objectStore("outbox"),s=(await t.getAll()).sort((a,r)=>a.
 queued_at<r.queued_at?-1:1),o=0;for(let{trial:a,...r}of s)t.put({...r,kind:"trial",body:a,number:++o});e.objectStore(
-"meta").put(o,"number"),e.objectStore("meta").delete("cursor")}function Wy(e){return e instanceof DOMException?
+"meta").put(o,"number"),e.objectStore("meta").delete("cursor")}function Dy(e){return e instanceof DOMException?
 e.name==="QuotaExceededError"?"This device is full: free some room on it.":"This browser lets nothing be kept \
-here, as private windows do.":e instanceof Error?e.message:String(e)}var Cy,Os,Na,bl=m(()=>{gu();Cy=3;Na=class extends Error{constructor(t){
-super(Wy(t))}}});async function As(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
+here, as private windows do.":e instanceof Error?e.message:String(e)}var Ry,Os,Na,bl=m(()=>{gu();Ry=3;Na=class extends Error{constructor(t){
+super(Dy(t))}}});async function As(e,t,n){if(!navigator.locks)return n();let s=!1,o=()=>(s=!0,n());try{return await navigator.locks.
 request(`flangebook.${e}`,{signal:AbortSignal.timeout(t)},o)}catch(a){if(s)throw a;return n()}}var Pa=m(()=>{});function De(e,t){return yu(bu,n=>wu(e,"readonly",{},t,n))}function Ee(e,t,{patience:n=bu,durability:s="relaxed"}={}){
-return yu(n,o=>As("writer",n/2,()=>wu(e,"readwrite",{durability:s},t,o)))}async function wu(e,t,n,s,o){let a=await Hy(
+return yu(n,o=>As("writer",n/2,()=>wu(e,"readwrite",{durability:s},t,o)))}async function wu(e,t,n,s,o){let a=await jy(
 e,t,n);!o.now&&t==="readwrite"&&(a.abort(),await a.done),o.transaction=a,Ca.add(a),a.done.catch(()=>{}).finally(
-()=>Ca.delete(a));try{let r=await s(Fy(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw yl(
-a),a.error??r}}async function Hy(e,t,n){try{return(await gl()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
+()=>Ca.delete(a));try{let r=await s(Hy(a));return t==="readwrite"&&(a.commit(),await a.done),r}catch(r){throw yl(
+a),a.error??r}}async function jy(e,t,n){try{return(await gl()).transaction(e,t,n)}catch(s){if(!(s instanceof DOMException&&
 s.name==="InvalidStateError"))throw s;return $l(),(await gl()).transaction(e,t,n)}}function yl(e){try{e.abort()}catch{}}
 async function yu(e,t){let n={now:!0},s=t(n);s.then(()=>_u(!1),()=>{});let o,a=new Promise((r,l)=>{o=setTimeout(
-()=>l(new rt),Wn?Dy:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof rt&&jy(n),r}finally{
-clearTimeout(o)}}function jy(e){e.now=!1,e.transaction?.mode==="readwrite"&&yl(e.transaction),_u(!0)}function _u(e){
+()=>l(new rt),Wn?Fy:e)});try{return await Promise.race([s,a])}catch(r){throw r instanceof rt&&Uy(n),r}finally{
+clearTimeout(o)}}function Uy(e){e.now=!1,e.transaction?.mode==="readwrite"&&yl(e.transaction),_u(!0)}function _u(e){
 e!==Wn&&(Wn=e,document.documentElement.dataset.storage=Wn?"silent":"answers",document.dispatchEvent(new CustomEvent(
-"storage",{detail:{silent:Wn}})))}var bu,Dy,rt,Ca,Wn,wl,Ro,Fy,$u,zt=m(()=>{bl();Pa();bu=1e3,Dy=100,rt=class extends Error{constructor(){
-super("This device's storage does not answer.")}},Ca=new Set,Wn=!1,wl=!1,Ro=()=>Wn;Fy=e=>({store:$u(e.objectStore(
+"storage",{detail:{silent:Wn}})))}var bu,Fy,rt,Ca,Wn,wl,Ro,Hy,$u,zt=m(()=>{bl();Pa();bu=1e3,Fy=100,rt=class extends Error{constructor(){
+super("This device's storage does not answer.")}},Ca=new Set,Wn=!1,wl=!1,Ro=()=>Wn;Hy=e=>({store:$u(e.objectStore(
 e.objectStoreNames[0])),objectStore:t=>$u(e.objectStore(t))}),$u=e=>new Proxy(e,{get:(t,n)=>typeof e[n]=="func\
 tion"?(...s)=>{let o=e[n](...s);return o?.catch?.(()=>{}),o}:e[n]});addEventListener("pagehide",()=>{wl||=Ca.size>
 0;for(let e of Ca)yl(e)});addEventListener("pageshow",e=>{e.persisted&&wl&&document.dispatchEvent(new CustomEvent(
 "storage",{detail:{silent:Wn}})),wl=!1})});function Ne(){if(crypto.randomUUID)return crypto.randomUUID();let e=crypto.getRandomValues(new Uint8Array(16));
 return e[6]=e[6]&15|64,e[8]=e[8]&63|128,[...e].map(n=>n.toString(16).padStart(2,"0")).join("").replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/,
-"$1-$2-$3-$4-$5")}async function Ra(e){try{return await Ee(["outbox","meta"],t=>Gy(t,e),vu)}catch(t){throw new Na(
-t)}}async function Gy(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
+"$1-$2-$3-$4-$5")}async function Ra(e){try{return await Ee(["outbox","meta"],t=>zy(t,e),vu)}catch(t){throw new Na(
+t)}}async function zy(e,t){let[n,s]=[e.objectStore("outbox"),e.objectStore("meta")],o=(await n.getAll()).sort(
 _l).at(-1)?.number??0,a=Math.max(await s.get("number")??0,o)+1,r={...t,number:a,queued_at:new Date().toISOString()};
 return s.put(a,"number"),n.put(r),r}async function ku(){return Ee("meta",async({store:e})=>{let t=(await e.get(
 "number")??0)+1;return e.put(t,"number"),t})}async function Qe(){return(await De("outbox",({store:e})=>e.getAll())).
@@ -147,78 +147,79 @@ e);await Ee("outbox",({store:n})=>n.delete(e)),t?.after&&await Wa(e,t.after)}asy
 s.after===e&&n(s)&&await Dn(s.id,{after:t})}async function Io(e,t,n=!1){let{again:s,refused:o,late:a,missing:r,
 parked:l,...c}=e;try{await Ee(["outbox","sent"],d=>{d.objectStore("sent").put({...c,proposed:n,sent_at:e.sent_at??
 t}),d.objectStore("outbox").delete(e.id)})}catch{await Ee("outbox",({store:d})=>d.delete(e.id))}}async function Su(e){
-let t=Date.parse(e)-Uy*Vy;await Ee("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
+let t=Date.parse(e)-Vy*Gy;await Ee("sent",async({store:n})=>{for(let s of await n.getAll())Date.parse(s.sent_at??
 "")<t&&n.delete(s.id)})}async function Tu(e){let[t,n]=[e.objectStore("outbox"),e.objectStore("sent")],s=(await n.
 getAll()).sort(_l),o=await t.getAll(),a=new Set(o.map(r=>r.id));s.forEach((r,l)=>{let{proposed:c,...d}=r;a.has(
-r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Uy,Vy,vu,_l,xu,Pe=m(()=>{bl();zt();Uy=
-90,Vy=864e5,vu={durability:"strict"};_l=(e,t)=>e.number-t.number;xu=e=>Dn(e,{refused:void 0})});async function Mu(e){let t=(await qt(e)).filter(({kind:r,refused:l})=>r==="run"&&!l),n=await De("runs",({store:r})=>r.
+r.id)||t.put({...d,parked:c,again:!0,number:l-s.length})}),n.clear()}var Vy,Gy,vu,_l,xu,Pe=m(()=>{bl();zt();Vy=
+90,Gy=864e5,vu={durability:"strict"};_l=(e,t)=>e.number-t.number;xu=e=>Dn(e,{refused:void 0})});async function Mu(e){let t=(await qt(e)).filter(({kind:r,refused:l})=>r==="run"&&!l),n=await De("runs",({store:r})=>r.
 index("code").getAll(e)),s=t.map(({body:r})=>r),o=new Set(n.map(({id:r})=>r));return[...n.sort((r,l)=>r.change-
 l.change),...s.filter(({id:r})=>!o.has(r))]}async function Ou(e){await Ee("runs",({store:t})=>t.put(e))}async function Au(e){
 let[t,n]=[e.objectStore("runs"),e.objectStore("lost_runs")];for(let s of await t.getAll())n.put(s);t.clear()}async function Lu(e,t){
 let n=e.objectStore("lost_runs");for(let{id:c}of t.run_entries??[])n.delete(c);if(t.more)return;let[s,o]=[e.objectStore(
 "cards"),e.objectStore("outbox")],a=new Set(await s.getAllKeys()),r=new Set(await o.getAllKeys()),l=(await n.getAll()).
-filter(({code:c})=>a.has(c));l.forEach((c,d)=>{r.has(c.id)||o.put(zy(c,d-l.length)),n.delete(c.id)})}function zy({
+filter(({code:c})=>a.has(c));l.forEach((c,d)=>{r.has(c.id)||o.put(qy(c,d-l.length)),n.delete(c.id)})}function qy({
 code:e,received_at:t,change:n,...s},o){let a=s;return{id:s.id,kind:"run",code:e,body:a,number:o,queued_at:t,again:!0}}
 var Da=m(()=>{Pe();zt()});async function gt(e){return De("cards",({store:t})=>t.get(e))}async function un(){return(await De("list",({store:t})=>t.
 getAll())).sort((t,n)=>t.updated_at<n.updated_at?1:-1)}async function _t(e){return Ee(["cards","list"],async t=>{
-let n=await t.objectStore("cards").get(e.code);return n&&Ky(e,n)?n:(Eu(t,e),e)})}function Eu(e,t){e.objectStore(
+let n=await t.objectStore("cards").get(e.code);return n&&Eu(e,n)?n:(Nu(t,e),e)})}function Nu(e,t){e.objectStore(
 "cards").put(t),e.objectStore("list").put(Zy(t))}function Zy(e){let{code:t,title:n,note:s,revision:o,updated_at:a,
 updated_by:r,worst:l,archived:c,part:d,trials_total:p,proposals:h}=e,{metal:f,thickness_mm:g}=d,b=h?.length??0;
 return{code:t,title:n,note:s,metal:f,thickness_mm:g,bends:d.bends.length,revision:o,updated_at:a,updated_by:r,
-worst:l,trials:p,archived:c,settle:b}}async function Nu(){return De("list",({store:e})=>e.index("settle").getAll(
-IDBKeyRange.lowerBound(1)))}async function Pu(){let e=["cards","list","meta","sent","lost","runs","lost_runs"];
+worst:l,trials:p,archived:c,settle:b}}async function Pu(){return De("list",({store:e})=>e.index("settle").getAll(
+IDBKeyRange.lowerBound(1)))}async function Cu(){let e=["cards","list","meta","sent","lost","runs","lost_runs"];
 await Ee(e,t=>{for(let n of e)t.objectStore(n).clear()})}async function Fa(){return De("meta",({store:e})=>e.get(
-"shop"))}async function Cu(){return De("meta",({store:e})=>e.get("cursor"))}async function Ru(e){let t=e.reset||
+"shop"))}async function Ru(){return De("meta",({store:e})=>e.get("cursor"))}async function Bu(e){let t=e.reset||
 await Jy()?["outbox","sent","lost","lost_runs"]:[];await Ee(["cards","list","meta","runs",...t],async n=>{e.reset&&
 (await Yy(n),await Au(n),await Tu(n));let s=new Set(t.length?await n.objectStore("lost").getAllKeys():[]);for(let a of e.
-cards)Eu(n,a),s.has(a.code)&&await Xy(n,a);for(let a of e.run_entries??[])n.objectStore("runs").put(a);t.length&&
-await Lu(n,e);let o=n.objectStore("meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,
-"more")},{patience:qy})}async function Yy(e){let[t,n]=[e.objectStore("cards"),e.objectStore("lost")];for(let s of await t.
-getAll())n.put(s);t.clear(),e.objectStore("list").clear()}async function Xy(e,t){let n=await e.objectStore("lo\
-st").get(t.code);e.objectStore("lost").delete(t.code);let s=new Set(t.trials.map(r=>r.id)),o=new Set(await e.objectStore(
-"outbox").getAllKeys()),a=n.trials.filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>e.objectStore("outbo\
-x").put(Bu(t.code,r,l-a.length)))}function Bu(e,{number:t,received_at:n,correction:s,device:o,...a},r){return{
-id:a.id,kind:"trial",code:e,body:a,number:r,queued_at:n,again:!0}}async function Iu(e){await Ee("outbox",({store:t})=>{
-e.trials.forEach((n,s)=>{t.put({...Bu(e.code,n,s-e.trials.length),missing:!0})})})}async function Ha(){return De(
-["meta","lost"],async e=>await e.objectStore("meta").get("more")?[]:e.objectStore("lost").getAll())}async function ja(e){
-await Ee("lost",({store:t})=>t.delete(e))}var qy,Ky,Jy,Fe=m(()=>{Pe();Da();zt();qy=2e4;Ky=(e,t)=>e.revision<t.
-revision||e.revision===t.revision&&(e.trials_total<t.trials_total||e.proposals_total<t.proposals_total);Jy=()=>De(
-["lost","lost_runs"],async e=>await e.objectStore("lost").count()+await e.objectStore("lost_runs").count()>0)});function Hu(e){return Wo!==null&&e!=="pair"&&!(Du?.labels_open&&Qy.includes(e))}async function Fn(e){vl+=1;try{
-let{body:t}=await O("GET","/me",{signal:e,timeout:4e3});return Du=t,Kd(t)&&document.dispatchEvent(new CustomEvent(
-"rights")),t}finally{vl-=1}}async function ju(e){Wo!==e&&(Wo=e,await Promise.all([Fn().catch(()=>null),Pu().catch(
-()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Uu(e,t){let{body:n}=await O(
-"POST","/pair",{body:{code:e,name:t}});return P().name||Je({name:n.name}),Wo=null,Fu=performance.now(),await Fn(),
-n}async function Vu(){await O("POST","/leave",{}),await ju("unknown")}function Gu(){document.addEventListener(
-"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Fu&&ju(t)}),document.addEventListener("other-role",Wu),Ts()!=="\
-owner"&&Wu()}function Wu(){vl||Fn().catch(()=>null)}var it,Qy,Du,Wo,Fu,vl,pn,Ua,Hn=m(()=>{j();we();Fe();ae();it=
+cards){let r=e.reset?void 0:await n.objectStore("cards").get(a.code);(!r||!Eu(a,r))&&Nu(n,a),s.has(a.code)&&await Xy(
+n,a)}for(let a of e.run_entries??[])n.objectStore("runs").put(a);t.length&&await Lu(n,e);let o=n.objectStore("\
+meta");e.shop&&o.put(e.shop,"shop"),o.put(e.cursor,"cursor"),o.put(!!e.more,"more")},{patience:Ky})}async function Yy(e){
+let[t,n]=[e.objectStore("cards"),e.objectStore("lost")];for(let s of await t.getAll())n.put(s);t.clear(),e.objectStore(
+"list").clear()}async function Xy(e,t){let n=await e.objectStore("lost").get(t.code);e.objectStore("lost").delete(
+t.code);let s=new Set(t.trials.map(r=>r.id)),o=new Set(await e.objectStore("outbox").getAllKeys()),a=n.trials.
+filter(r=>!s.has(r.id)&&!o.has(r.id));a.forEach((r,l)=>e.objectStore("outbox").put(Iu(t.code,r,l-a.length)))}function Iu(e,{
+number:t,received_at:n,correction:s,device:o,...a},r){return{id:a.id,kind:"trial",code:e,body:a,number:r,queued_at:n,
+again:!0}}async function Wu(e){await Ee("outbox",({store:t})=>{e.trials.forEach((n,s)=>{t.put({...Iu(e.code,n,
+s-e.trials.length),missing:!0})})})}async function Ha(){return De(["meta","lost"],async e=>await e.objectStore(
+"meta").get("more")?[]:e.objectStore("lost").getAll())}async function ja(e){await Ee("lost",({store:t})=>t.delete(
+e))}var Ky,Eu,Jy,Fe=m(()=>{Pe();Da();zt();Ky=2e4;Eu=(e,t)=>e.revision<t.revision||e.revision===t.revision&&(e.
+trials_total<t.trials_total||e.proposals_total<t.proposals_total);Jy=()=>De(["lost","lost_runs"],async e=>await e.
+objectStore("lost").count()+await e.objectStore("lost_runs").count()>0)});function ju(e){return Wo!==null&&e!=="pair"&&!(Fu?.labels_open&&Qy.includes(e))}async function Fn(e){vl+=1;try{
+let{body:t}=await O("GET","/me",{signal:e,timeout:4e3});return Fu=t,Kd(t)&&document.dispatchEvent(new CustomEvent(
+"rights")),t}finally{vl-=1}}async function Uu(e){Wo!==e&&(Wo=e,await Promise.all([Fn().catch(()=>null),Cu().catch(
+()=>null)]),document.dispatchEvent(new CustomEvent("turned-away")))}async function Vu(e,t){let{body:n}=await O(
+"POST","/pair",{body:{code:e,name:t}});return P().name||Je({name:n.name}),Wo=null,Hu=performance.now(),await Fn(),
+n}async function Gu(){await O("POST","/leave",{}),await Uu("unknown")}function zu(){document.addEventListener(
+"not-paired",e=>{let{why:t,asked:n}=e.detail;n>Hu&&Uu(t)}),document.addEventListener("other-role",Du),Ts()!=="\
+owner"&&Du()}function Du(){vl||Fn().catch(()=>null)}var it,Qy,Fu,Wo,Hu,vl,pn,Ua,Hn=m(()=>{j();we();Fe();ae();it=
 {operator:{word:"Operator",does:"reads cards, steps through them, types results and notes"},bench:{word:"Press\
  screen",does:"shows the step chosen on a phone"},owner:{word:"Owner",does:"everything, this list too"}},Qy=["\
-card","step"],Du=null,Wo=null,Fu=-1/0,vl=0,pn=()=>Wo;Ua=e=>Y(e)});function tp(e,t){if(!Ml(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return qu!==
-void 0?qu.createHTML(t):t}function Gn(e,t,n=e,s){if(t===vt)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Ho(t)?
+card","step"],Fu=null,Wo=null,Hu=-1/0,vl=0,pn=()=>Wo;Ua=e=>Y(e)});function np(e,t){if(!Ml(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Ku!==
+void 0?Ku.createHTML(t):t}function Gn(e,t,n=e,s){if(t===vt)return t;let o=s!==void 0?n._$Co?.[s]:n._$Cl,a=Ho(t)?
 void 0:t._$litDirective$;return o?.constructor!==a&&(o?._$AO?.(!1),a===void 0?o=void 0:(o=new a(e),o._$AT(e,n,
-s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=Gn(e,o._$AS(e,t.values),o,s)),t}var xl,zu,Va,qu,Sl,
-Kt,Tl,e_,Vn,Fo,Ho,Ml,Qu,kl,Do,Ku,Zu,jn,Ju,Yu,ep,Ol,i,v,HM,vt,u,Xu,Un,np,jo,Ga,Ls,zn,za,qa,Ka,Za,sp,t_,kt,y=m(()=>{
-xl=globalThis,zu=e=>e,Va=xl.trustedTypes,qu=Va?Va.createPolicy("lit-html",{createHTML:e=>e}):void 0,Sl="$lit$",
+s)),s!==void 0?(n._$Co??=[])[s]=o:n._$Cl=o),o!==void 0&&(t=Gn(e,o._$AS(e,t.values),o,s)),t}var xl,qu,Va,Ku,Sl,
+Kt,Tl,e_,Vn,Fo,Ho,Ml,ep,kl,Do,Zu,Ju,jn,Yu,Xu,tp,Ol,i,v,HM,vt,u,Qu,Un,sp,jo,Ga,Ls,zn,za,qa,Ka,Za,op,t_,kt,y=m(()=>{
+xl=globalThis,qu=e=>e,Va=xl.trustedTypes,Ku=Va?Va.createPolicy("lit-html",{createHTML:e=>e}):void 0,Sl="$lit$",
 Kt=`lit$${Math.random().toFixed(9).slice(2)}$`,Tl="?"+Kt,e_=`<${Tl}>`,Vn=document,Fo=()=>Vn.createComment(""),
-Ho=e=>e===null||typeof e!="object"&&typeof e!="function",Ml=Array.isArray,Qu=e=>Ml(e)||typeof e?.[Symbol.iterator]==
+Ho=e=>e===null||typeof e!="object"&&typeof e!="function",Ml=Array.isArray,ep=e=>Ml(e)||typeof e?.[Symbol.iterator]==
 "function",kl=`[ 	
-\f\r]`,Do=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Ku=/-->/g,Zu=/>/g,jn=RegExp(`>|${kl}(?:([^\\s"'\
+\f\r]`,Do=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Zu=/-->/g,Ju=/>/g,jn=RegExp(`>|${kl}(?:([^\\s"'\
 >=/]+)(${kl}*=${kl}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),Ju=/'/g,Yu=/"/g,ep=/^(?:script|style|textarea|title)$/i,Ol=e=>(t,...n)=>({_$litType$:e,
-strings:t,values:n}),i=Ol(1),v=Ol(2),HM=Ol(3),vt=Symbol.for("lit-noChange"),u=Symbol.for("lit-nothing"),Xu=new WeakMap,
-Un=Vn.createTreeWalker(Vn,129);np=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=Do;for(let l=0;l<
+\f\r"'\`<>=]|("|')|))|$)`,"g"),Yu=/'/g,Xu=/"/g,tp=/^(?:script|style|textarea|title)$/i,Ol=e=>(t,...n)=>({_$litType$:e,
+strings:t,values:n}),i=Ol(1),v=Ol(2),HM=Ol(3),vt=Symbol.for("lit-noChange"),u=Symbol.for("lit-nothing"),Qu=new WeakMap,
+Un=Vn.createTreeWalker(Vn,129);sp=(e,t)=>{let n=e.length-1,s=[],o,a=t===2?"<svg>":t===3?"<math>":"",r=Do;for(let l=0;l<
 n;l++){let c=e[l],d,p,h=-1,f=0;for(;f<c.length&&(r.lastIndex=f,p=r.exec(c),p!==null);)f=r.lastIndex,r===Do?p[1]===
-"!--"?r=Ku:p[1]!==void 0?r=Zu:p[2]!==void 0?(ep.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=jn):p[3]!==void 0&&(r=
+"!--"?r=Zu:p[1]!==void 0?r=Ju:p[2]!==void 0?(tp.test(p[2])&&(o=RegExp("</"+p[2],"g")),r=jn):p[3]!==void 0&&(r=
 jn):r===jn?p[0]===">"?(r=o??Do,h=-1):p[1]===void 0?h=-2:(h=r.lastIndex-p[2].length,d=p[1],r=p[3]===void 0?jn:p[3]===
-'"'?Yu:Ju):r===Yu||r===Ju?r=jn:r===Ku||r===Zu?r=Do:(r=jn,o=void 0);let g=r===jn&&e[l+1].startsWith("/>")?" ":"";
-a+=r===Do?c+e_:h>=0?(s.push(d),c.slice(0,h)+Sl+c.slice(h)+Kt+g):c+Kt+(h===-2?l:g)}return[tp(e,a+(e[n]||"<?>")+
+'"'?Xu:Yu):r===Xu||r===Yu?r=jn:r===Zu||r===Ju?r=Do:(r=jn,o=void 0);let g=r===jn&&e[l+1].startsWith("/>")?" ":"";
+a+=r===Do?c+e_:h>=0?(s.push(d),c.slice(0,h)+Sl+c.slice(h)+Kt+g):c+Kt+(h===-2?l:g)}return[np(e,a+(e[n]||"<?>")+
 (t===2?"</svg>":t===3?"</math>":"")),s]},jo=class e{constructor({strings:t,_$litType$:n},s){let o;this.parts=[];
-let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=np(t,n);if(this.el=e.createElement(d,s),Un.currentNode=this.el.content,
+let a=0,r=0,l=t.length-1,c=this.parts,[d,p]=sp(t,n);if(this.el=e.createElement(d,s),Un.currentNode=this.el.content,
 n===2||n===3){let h=this.el.content.firstChild;h.replaceWith(...h.childNodes)}for(;(o=Un.nextNode())!==null&&c.
 length<l;){if(o.nodeType===1){if(o.hasAttributes())for(let h of o.getAttributeNames())if(h.endsWith(Sl)){let f=p[r++],
 g=o.getAttribute(h).split(Kt),b=/([.?@])?(.*)/.exec(f);c.push({type:1,index:a,name:b[2],strings:g,ctor:b[1]===
 "."?za:b[1]==="?"?qa:b[1]==="@"?Ka:zn}),o.removeAttribute(h)}else h.startsWith(Kt)&&(c.push({type:6,index:a}),
-o.removeAttribute(h));if(ep.test(o.tagName)){let h=o.textContent.split(Kt),f=h.length-1;if(f>0){o.textContent=
+o.removeAttribute(h));if(tp.test(o.tagName)){let h=o.textContent.split(Kt),f=h.length-1;if(f>0){o.textContent=
 Va?Va.emptyScript:"";for(let g=0;g<f;g++)o.append(h[g],Fo()),Un.nextNode(),c.push({type:2,index:++a});o.append(
 h[f],Fo())}}}else if(o.nodeType===8)if(o.data===Tl)c.push({type:2,index:a});else{let h=-1;for(;(h=o.data.indexOf(
 Kt,h+1))!==-1;)c.push({type:7,index:a}),h+=Kt.length-1}a++}}static createElement(t,n){let s=Vn.createElement("\
@@ -233,15 +234,15 @@ _$AH=u,this._$AN=void 0,this._$AA=t,this._$AB=n,this._$AM=s,this.options=o,this.
 let t=this._$AA.parentNode,n=this._$AM;return n!==void 0&&t?.nodeType===11&&(t=n.parentNode),t}get startNode(){
 return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=Gn(this,t,n),Ho(t)?t===u||t==null||t===""?(this.
 _$AH!==u&&this._$AR(),this._$AH=u):t!==this._$AH&&t!==vt&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==
-void 0?this.T(t):Qu(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
+void 0?this.T(t):ep(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this.
 _$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==u&&Ho(this._$AH)?this._$AA.nextSibling.data=t:this.
 T(Vn.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:s}=t,o=typeof s=="number"?this._$AC(t):(s.el===
-void 0&&(s.el=jo.createElement(tp(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Ga(
-o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=Xu.get(t.strings);return n===void 0&&Xu.
+void 0&&(s.el=jo.createElement(np(s.h,s.h[0]),this.options)),s);if(this._$AH?._$AD===o)this._$AH.p(n);else{let a=new Ga(
+o,this),r=a.u(this.options);a.p(n),this.T(r),this._$AH=a}}_$AC(t){let n=Qu.get(t.strings);return n===void 0&&Qu.
 set(t.strings,n=new jo(t)),n}k(t){Ml(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,s,o=0;for(let a of t)
 o===n.length?n.push(s=new e(this.O(Fo()),this.O(Fo()),this,this.options)):s=n[o],s._$AI(a),o++;o<n.length&&(this.
 _$AR(s&&s._$AB.nextSibling,o),n.length=o)}_$AR(t=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);t!==this._$AB;){
-let s=zu(t).nextSibling;zu(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
+let s=qu(t).nextSibling;qu(t).remove(),t=s}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},
 zn=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,s,o,a){this.
 type=1,this._$AH=u,this._$AN=void 0,this.element=t,this.name=n,this._$AM=o,this.options=a,s.length>2||s[0]!==""||
 s[1]!==""?(this._$AH=Array(s.length-1).fill(new String),this.strings=s):this._$AH=u}_$AI(t,n=this,s,o){let a=this.
@@ -256,47 +257,47 @@ s.capture||t.once!==s.once||t.passive!==s.passive,a=t!==u&&(s===u||o);o&&this.el
 name,this,s),a&&this.element.addEventListener(this.name,this,t),this._$AH=t}handleEvent(t){typeof this._$AH=="\
 function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},Za=class{constructor(t,n,s){
 this.element=t,this.type=6,this._$AN=void 0,this._$AM=n,this.options=s}get _$AU(){return this._$AM._$AU}_$AI(t){
-Gn(this,t)}},sp={M:Sl,P:Kt,A:Tl,C:1,L:np,R:Ga,D:Qu,V:Gn,I:Ls,H:zn,N:qa,U:Ka,B:za,F:Za},t_=xl.litHtmlPolyfillSupport;
+Gn(this,t)}},op={M:Sl,P:Kt,A:Tl,C:1,L:sp,R:Ga,D:ep,V:Gn,I:Ls,H:zn,N:qa,U:Ka,B:za,F:Za},t_=xl.litHtmlPolyfillSupport;
 t_?.(jo,Ls),(xl.litHtmlVersions??=[]).push("3.3.3");kt=(e,t,n)=>{let s=n?.renderBefore??t,o=s._$litPart$;if(o===
 void 0){let a=n?.renderBefore??null;s._$litPart$=o=new Ls(t.insertBefore(Fo(),a),a,void 0,n??{})}return o._$AI(
-e),o}});function Es(e,t=rp){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function op(e){return Array.
+e),o}});function Es(e,t=ip){return Object.fromEntries(t.filter(n=>e[n]!==void 0).map(n=>[n,e[n]]))}function ap(e){return Array.
 isArray(e)?[...e].sort((t,n)=>t.step-n.step).map(({step:t,set_angle_deg:n,punch_depth_mm:s})=>[t,n??null,s??null]):
 e??null}function Ns(e,t,n){let s=[];for(let[l,c]of n_){let[d,p]=[e[l],t[l]];d!==void 0&&!Ja(d,n[l])&&s.push({name:l,
 label:c,shop:n[l],yours:d,before:p})}if(!e.settings)return s;let[o,a,r]=[e.settings,t.settings??[],n.settings].
-map(ip);for(let l of new Set([...o.keys(),...a.keys()])){let[c,d,p]=[o.get(l),a.get(l),r.get(l)];ap(c,d)||ap(c,
-p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:d})}return s}function lp(e,t,n){
+map(lp);for(let l of new Set([...o.keys(),...a.keys()])){let[c,d,p]=[o.get(l),a.get(l),r.get(l)];rp(c,d)||rp(c,
+p)||s.push({name:`settings ${l}`,label:`Setting of step ${l}`,shop:p,yours:c,before:d})}return s}function cp(e,t,n){
 let s={},o=e.filter(l=>t[l.name]==="yours");for(let l of o)l.name.startsWith("settings ")||(s[l.name]=l.yours);
-let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=ip(n.settings);for(let l of a){let c=Number(
-l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var rp,Ja,Ya,
-Al,n_,ip,ap,Ps=m(()=>{rp=["title","note","archived","settings"];Ja=(e,t)=>JSON.stringify(op(e))===JSON.stringify(
-op(t));Ya=(e,t)=>Es(e,rp.filter(n=>n in e&&!Ja(e[n],t[n]))),Al=({before:e={}},t)=>Object.keys(e).every(n=>Ja(e[n],
-t[n])),n_=[["title","Title"],["note","Note"],["archived","In use"]];ip=e=>new Map(e.map(t=>[t.step,t])),ap=(e,t)=>Ja(
-e?[e]:[],t?[t]:[])});async function Cs(e){Ll.add(e.id);try{return await cp(e)}finally{Ll.delete(e.id)}}async function cp(e){let t;try{
-t=await Ra(e)}catch(n){let s=await r_(e);return s||(await a_(n),cp(e))}try{return await up(t,4e3)??{where:"her\
+let a=o.filter(l=>l.name.startsWith("settings "));if(!a.length)return s;let r=lp(n.settings);for(let l of a){let c=Number(
+l.name.split(" ")[1]);l.yours?r.set(c,l.yours):r.delete(c)}return{...s,settings:[...r.values()]}}var ip,Ja,Ya,
+Al,n_,lp,rp,Ps=m(()=>{ip=["title","note","archived","settings"];Ja=(e,t)=>JSON.stringify(ap(e))===JSON.stringify(
+ap(t));Ya=(e,t)=>Es(e,ip.filter(n=>n in e&&!Ja(e[n],t[n]))),Al=({before:e={}},t)=>Object.keys(e).every(n=>Ja(e[n],
+t[n])),n_=[["title","Title"],["note","Note"],["archived","In use"]];lp=e=>new Map(e.map(t=>[t.step,t])),rp=(e,t)=>Ja(
+e?[e]:[],t?[t]:[])});async function Cs(e){Ll.add(e.id);try{return await dp(e)}finally{Ll.delete(e.id)}}async function dp(e){let t;try{
+t=await Ra(e)}catch(n){let s=await r_(e);return s||(await a_(n),dp(e))}try{return await pp(t,4e3)??{where:"her\
 e",answer:null}}catch(n){let s=n instanceof V||n instanceof rt;if(!s&&Nl(n))throw await Ia(t.id),n;return{where:"\
-here",answer:null,late:s?"":await fp(t,n)}}}async function a_(e){El.add(e),document.dispatchEvent(new CustomEvent(
+here",answer:null,late:s?"":await gp(t,n)}}}async function a_(e){El.add(e),document.dispatchEvent(new CustomEvent(
 "held")),await new Promise(t=>{setTimeout(t,s_),document.addEventListener("storage",t,{once:!0})}),El.delete(e),
-document.dispatchEvent(new CustomEvent("held"))}async function r_(e){try{let{body:t}=await hp({...e,number:0,queued_at:""},
-8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof V||!Nl(t))return null;throw t}}async function dp(){
+document.dispatchEvent(new CustomEvent("held"))}async function r_(e){try{let{body:t}=await mp({...e,number:0,queued_at:""},
+8e3);return{where:"shop",answer:t}}catch(t){if(t instanceof V||!Nl(t))return null;throw t}}async function up(){
 return As("outbox",o_,i_)}async function i_(){let e=0;for(let{id:t}of await Qe()){if(Ll.has(t))continue;let n=await Bo(
-t);if(!(!n||!await l_(n)))try{await up(n,8e3)&&(e+=1)}catch(s){if(s instanceof V)break;Nl(s)?await Dn(n.id,{refused:s.
-message,missing:s.status===404}):await fp(n,s)}}return{sent:e,left:(await Qe()).length}}async function up(e,t){
-if(!await c_(e))return null;let n=await Bo(e.id)??e;try{let s=await(n.parked?mp(n,t):hp(n,t));return await pp(
+t);if(!(!n||!await l_(n)))try{await pp(n,8e3)&&(e+=1)}catch(s){if(s instanceof V)break;Nl(s)?await Dn(n.id,{refused:s.
+message,missing:s.status===404}):await gp(n,s)}}return{sent:e,left:(await Qe()).length}}async function pp(e,t){
+if(!await c_(e))return null;let n=await Bo(e.id)??e;try{let s=await(n.parked?fp(n,t):mp(n,t));return await hp(
 n,s),{where:n.parked?"settle":"shop",answer:s.body}}catch(s){if(!(s instanceof E&&s.status===412)||n.parked)throw s;
 return d_(n,t)}}async function c_({id:e,code:t,after:n,before:s,parked:o}){if(!n||o)return!0;if(await Bo(n))return!1;
 if(!(await Ba(n))?.proposed)return!0;let a=await gt(t);return!a||a.proposals?.some(r=>r.id===n)?!1:(await Dn(e,
 Al({before:s},a)?{after:a.revision_id}:{parked:!0}),!0)}async function d_(e,t){if(e.body.part)throw new E(u_);
 let{body:n,at:s}=await O("GET",`/cards/${e.code}`,{timeout:t});await _t(n);let o=(e.body.settles??[]).some(l=>n.
 proposals.some(c=>c.id===l));if(o||!Ns(e.body,e.before??{},n).length)return await Io(e,s),await Wa(e.id,n.revision_id,
-l=>Al(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await Dn(e.id,{parked:!0});let r=await mp(
-a,t);return await pp(a,r),{where:"settle",answer:r.body}}async function pp(e,{body:t,at:n}){if(e.kind==="run")
+l=>Al(l,n)),{where:o?"settle":"shop",answer:n};let a={...e,parked:!0};await Dn(e.id,{parked:!0});let r=await fp(
+a,t);return await hp(a,r),{where:"settle",answer:r.body}}async function hp(e,{body:t,at:n}){if(e.kind==="run")
 await Ou(t.entry).catch(()=>{});else if(e.kind!=="trial"){let s=t;await _t(s).catch(()=>{}),!e.parked&&e.after&&
-s.revision_id===e.after&&await Wa(e.id,e.after)}await Io(e,n,!!e.parked),await Su(n)}function hp({kind:e,code:t,
+s.revision_id===e.after&&await Wa(e.id,e.after)}await Io(e,n,!!e.parked),await Su(n)}function mp({kind:e,code:t,
 id:n,body:s,after:o,etag:a,missing:r},l){return e==="trial"?O("POST",`/cards/${t}/results`,{body:r?{...s,again:!0}:
 s,timeout:l}):e==="run"?O("POST",`/cards/${t}/runs`,{body:s,timeout:l}):O("PUT",`/cards/${t}`,{body:{...s,id:n,
-...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function mp({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
+...o?{after:o}:{}},etag:o?"*":a,timeout:l})}function fp({id:e,code:t,body:n,before:s,revision:o,queued_at:a},r){
 let{reason:l,by:c,settles:d,...p}=n,h={...l?{reason:l}:{},...c?{by:c}:{}};return O("POST",`/cards/${t}/proposa\
-ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...h},timeout:r})}async function fp({id:e},t){if(!(t instanceof
+ls`,{body:{id:e,changes:p,before:s,revision:o,made_at:a,...h},timeout:r})}async function gp({id:e},t){if(!(t instanceof
 E)||t.status<500)return"";let n=t.status===507?"The disk of the shop’s server is full: make room on it":t.title;
 return await Dn(e,{late:n}).catch(()=>{}),n}function Nl(e){if(!(e instanceof E))throw e;return e.status<500&&![
 401,408,429].includes(e.status)}var s_,o_,Ll,El,Uo,l_,u_,qn=m(()=>{j();Ps();Pe();Da();Fe();zt();Pa();s_=3e3,o_=
@@ -310,15 +311,15 @@ document.documentElement.dataset.resolve=String(hn.settle.length),document.docum
 hn.waiting),document.dispatchEvent(new CustomEvent("sync",{detail:hn}))}function Cl(e){let n=[["trial","result"],
 ["note","note"],["edit","edit"],["run","count"]].map(([s,o])=>({word:o,many:e.filter(a=>a.kind===s).length})).
 filter(({many:s})=>s).map(({word:s,many:o})=>`${o} ${s}${o===1?"":"s"}`);return n.length<2?n.join(""):`${n.slice(
-0,-1).join(", ")} and ${n.at(-1)}`}async function h_(e){let t=(await Nu()).flatMap(({code:n,settle:s})=>Array(
+0,-1).join(", ")} and ${n.at(-1)}`}async function h_(e){let t=(await Pu()).flatMap(({code:n,settle:s})=>Array(
 s).fill(n));for(let n of e)for(let s of n.body.settles??[])t.includes(n.code)&&t.splice(t.indexOf(n.code),1);return t}
 function mn(e,t){let n=e||!!(t&&!(t instanceof V));n!==hn.reached&&Xa({reached:n})}function fn(){return Xa({})}
 function W(){return Vo?(Pl=!0,Vo):(Vo=m_().finally(()=>Vo=void 0),Vo)}async function m_(){do Pl=!1,await f_();while(Pl)}
-async function f_(){try{await gp(),(await dp()).sent>0&&await gp(),await Xa({reached:!0,at:new Date().toISOString(),
+async function f_(){try{await $p(),(await up()).sent>0&&await $p(),await Xa({reached:!0,at:new Date().toISOString(),
 unkept:!1})}catch(e){await Xa(e instanceof V?{reached:!1}:e instanceof E?{reached:!0}:{unkept:!0}),!(e instanceof
-V||e instanceof E&&e.status===401)&&!(e instanceof rt)&&console.warn("changes feed:",e)}}async function gp(){for(;await As(
-"feed",p_,g_););}async function g_(){let e=await Cu()??"",{body:t}=await O("GET",`/changes?since=${encodeURIComponent(
-e)}`,{timeout:15e3});return await Ru(t),t.more}function $p(){W(),addEventListener("online",()=>W()),addEventListener(
+V||e instanceof E&&e.status===401)&&!(e instanceof rt)&&console.warn("changes feed:",e)}}async function $p(){for(;await As(
+"feed",p_,g_););}async function g_(){let e=await Ru()??"",{body:t}=await O("GET",`/changes?since=${encodeURIComponent(
+e)}`,{timeout:15e3});return await Bu(t),t.more}function bp(){W(),addEventListener("online",()=>W()),addEventListener(
 "offline",()=>W()),document.addEventListener("visibilitychange",()=>document.visibilityState==="visible"&&W()),
 setInterval(()=>document.visibilityState==="visible"&&W(),1e4)}var p_,hn,Vo,Pl,ye=m(()=>{j();Pe();qn();zt();Fe();
 Pa();p_=3e3,hn={reached:null,waiting:0,words:"",late:"",refused:0,settle:[],lost:0,at:null,unkept:!1},Pl=!1});function gn(){let e=location.pathname,t=n=>n==="/"?e==="/"||e==="/scan"||/^\/c\//i.test(e):e.startsWith(n);kt(
@@ -356,13 +357,13 @@ this device still open.",h=e===!1?`Not connected to the shop. ${p}`:"";return!h&
 return e.length>3?`${e.slice(0,3)}-${e.slice(3)}`:e}function $e(e){let t=Rs(e),n=[...t].filter(s=>!Go.includes(
 s));if(n.length){let s=n[0]==="U"?"There is no U in a card code.":`“${n[0]}” is not in any card code.`;return{
 code:t,whole:!1,fault:`${s} Codes have digits and letters without I, L, O and U.`}}return t.length>7?{code:t,whole:!1,
-fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:wp(
+fault:`A card code has seven characters. This one has ${t.length}.`}:t.length<7?{code:t,whole:!1,fault:""}:yp(
 t.slice(0,-1))!==t.at(-1)?{code:t,whole:!1,fault:"The check character does not fit: one character is wrong, or\
  two are swapped. Read the label again."}:{code:t,whole:!0,fault:""}}function Qa(){let e=crypto.getRandomValues(
-new Uint8Array(6)),t=Array.from(e,n=>Go[n%Go.length]).join("");return t+wp(t)}function wp(e){let t=0,n=2;for(let s of e)
-t^=bp(n,Go.indexOf(s)),n=bp(n,2);return Go[t]}function bp(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
-1,o&32&&(o^=37);return n}var Go,fe=m(()=>{Go="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function I(e,t){return Object.entries(e).filter(([n])=>Bl(n,t)).flatMap(([,n])=>n)}function yp(e,t){return Object.
-entries(e).filter(([n])=>!t.some(s=>Bl(n,s))).flatMap(([,n])=>n)}function _p(e,t,n){let s=Object.entries(e);return s.
+new Uint8Array(6)),t=Array.from(e,n=>Go[n%Go.length]).join("");return t+yp(t)}function yp(e){let t=0,n=2;for(let s of e)
+t^=wp(n,Go.indexOf(s)),n=wp(n,2);return Go[t]}function wp(e,t){let n=0;for(let s=t,o=e;s;s>>=1)s&1&&(n^=o),o<<=
+1,o&32&&(o^=37);return n}var Go,fe=m(()=>{Go="0123456789ABCDEFGHJKMNPQRSTVWXYZ"});function I(e,t){return Object.entries(e).filter(([n])=>Bl(n,t)).flatMap(([,n])=>n)}function _p(e,t){return Object.
+entries(e).filter(([n])=>!t.some(s=>Bl(n,s))).flatMap(([,n])=>n)}function vp(e,t,n){let s=Object.entries(e);return s.
 length===0?u:i`<div class="panel error-summary" role="alert" data-test="error-summary">
     <h2>Not right yet</h2>
     <ul>
@@ -386,59 +387,59 @@ er of the crew."}
   </div>`}var R,ce,pe=m(()=>{y();we();R=(e,t,n=u)=>K(e)?t:n,ce=(e,t,n=u)=>Ut(e)?t:n});function $n(e){if(e instanceof rt)return i`<div class="state" data-test="storage-silent">
       <h1>This device’s storage does not answer</h1>
       Nor does the shop’s server. What was saved here is not lost. The page goes on by itself once one of them
-      answers. ${kp}
+      answers. ${xp}
     </div>`;if(e instanceof V)return i`<div class="state" data-test="unreachable">
       <h1>The shop's server does not answer</h1>
       This page needs it. Cards that are on this device still open: <a href="/">find a card</a>.
     </div>`;let t=e instanceof E?e.message:String(e);return e instanceof E||console.error(e),i`<div class="state" data-test="failed">
     <h1>That did not work</h1>
     ${t}
-  </div>`}var Ce,Te,vp,kp,We=m(()=>{y();j();zt();Ce=e=>i`<p class="state" data-test="loading">${e}</p>`,Te=(e,t=u)=>i`<div class="state" data-test="empty">
+  </div>`}var Ce,Te,kp,xp,We=m(()=>{y();j();zt();Ce=e=>i`<p class="state" data-test="loading">${e}</p>`,Te=(e,t=u)=>i`<div class="state" data-test="empty">
     <h1>${e}</h1>
     ${t}
-  </div>`,vp=()=>i`<div class="state" data-test="still-opening">
+  </div>`,kp=()=>i`<div class="state" data-test="still-opening">
     <h1>Still opening</h1>
     ${Ro()?"This device’s storage does not answer, so the shop is asked.":"This takes longer than it should."}
-    The page goes on by itself. ${kp}
-  </div>`,kp=i`<span class="buttons"
+    The page goes on by itself. ${xp}
+  </div>`,xp=i`<span class="buttons"
   ><button type="button" class="button" data-test="try-again" @click=${()=>location.reload()}>
     Try again
   </button></span
 >`});function se(e,{replace:t=!1}={}){k_()&&(history[t?"replaceState":"pushState"](null,"",e),Zt(!0))}function tt(e){
-zo=e}function k_(){let e=zo?.();return!e||confirm(e)}function Sp(){zo?.()?gn():Zt()}async function Zt(e=!1){Wl.
+zo=e}function k_(){let e=zo?.();return!e||confirm(e)}function Tp(){zo?.()?gn():Zt()}async function Zt(e=!1){Wl.
 abort(),Wl=new AbortController,zo=null;let{signal:t}=Wl,n=document.documentElement;delete n.dataset.ready;let s=T_(
 Eo(location.pathname));n.dataset.screen=s?.route.name??"nowhere",n.toggleAttribute("data-floor",!!s?.route.floor),
-gn();let o=l=>{clearTimeout(a),t.aborted||kt(l,tr())};kt(i``,tr());let a=setTimeout(()=>o(vp()),v_);if(!s){o(i`<div class="state">
+gn();let o=l=>{clearTimeout(a),t.aborted||kt(l,tr())};kt(i``,tr());let a=setTimeout(()=>o(kp()),v_);if(!s){o(i`<div class="state">
         <h1>No such page</h1>
         The address ${location.pathname} leads nowhere. <a href="/">Find a card</a>
       </div>`),n.dataset.ready="nowhere";return}let{needs:r}=s.route;if(r&&!K(r)){o(er(r)),n.dataset.ready="no\
-t-yours";return}try{let l=await xp[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:S_(s.
+t-yours";return}try{let l=await Sp[s.route.name]();if(t.aborted)return;scrollTo(0,0),await l.show({params:S_(s.
 params),query:new URLSearchParams(location.search),render:o,title:c=>document.title=`${c} · Flangebook`,ready:()=>{
 t.aborted||(n.dataset.ready=s.route.name)},signal:t})}catch(l){if(t.aborted)return;o($n(l)),n.dataset.ready="f\
 ailed"}e&&!t.aborted&&tr().focus({preventScroll:!0}),t.aborted||x_()}function x_(){let e=location.hash&&document.
-getElementById(location.hash.slice(1));e&&(Kn(e),e.scrollIntoView())}function T_(e){return e&&Hu(e.route.name)?
-{route:Vd("pair"),params:{}}:e}function Tp(e){return xp=e,addEventListener("popstate",()=>Zt()),addEventListener(
+getElementById(location.hash.slice(1));e&&(Kn(e),e.scrollIntoView())}function T_(e){return e&&ju(e.route.name)?
+{route:Vd("pair"),params:{}}:e}function Mp(e){return Sp=e,addEventListener("popstate",()=>Zt()),addEventListener(
 "beforeunload",t=>(Uo()||zo?.())&&t.preventDefault()),document.addEventListener("click",t=>{let n=t.target.closest(
 "a");!n||t.defaultPrevented||t.button!==0||t.ctrlKey||t.metaKey||t.shiftKey||n.target||n.hasAttribute("downloa\
 d")||n.origin!==location.origin||!Eo(n.pathname)||n.hash&&n.pathname===location.pathname||(t.preventDefault(),
-se(n.pathname+n.search+n.hash))}),tr().replaceChildren(),Zt()}var v_,Wl,zo,xp,tr,S_,Oe=m(()=>{y();Rl();Hn();fe();
-we();ol();qn();et();pe();We();v_=1e3,Wl=new AbortController,zo=null,xp={},tr=()=>document.getElementById("main");
+se(n.pathname+n.search+n.hash))}),tr().replaceChildren(),Zt()}var v_,Wl,zo,Sp,tr,S_,Oe=m(()=>{y();Rl();Hn();fe();
+we();ol();qn();et();pe();We();v_=1e3,Wl=new AbortController,zo=null,Sp={},tr=()=>document.getElementById("main");
 S_=e=>e.code?{...e,code:Rs(e.code)}:e});var Jn,nr,Bs,Dl=m(()=>{Jn={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},nr=e=>(...t)=>({
 _$litDirective$:e,values:t}),Bs=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,s){this._$Ct=t,
-this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var RO,Mp,M_,sr,Fl=m(()=>{y();({I:RO}=sp),Mp=e=>e.strings===void 0,M_={},sr=(e,t=M_)=>e._$AH=t});var Ae,bn=m(()=>{y();Dl();Fl();Ae=nr(class extends Bs{constructor(e){if(super(e),e.type!==Jn.PROPERTY&&e.type!==
+this._$AM=n,this._$Ci=s}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}}});var RO,Op,M_,sr,Fl=m(()=>{y();({I:RO}=op),Op=e=>e.strings===void 0,M_={},sr=(e,t=M_)=>e._$AH=t});var Ae,bn=m(()=>{y();Dl();Fl();Ae=nr(class extends Bs{constructor(e){if(super(e),e.type!==Jn.PROPERTY&&e.type!==
 Jn.ATTRIBUTE&&e.type!==Jn.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event\
- bindings");if(!Mp(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
+ bindings");if(!Op(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[
 t]){if(t===vt||t===u)return t;let n=e.element,s=e.name;if(e.type===Jn.PROPERTY){if(t===n[s])return vt}else if(e.
 type===Jn.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(s))return vt}else if(e.type===Jn.ATTRIBUTE&&n.getAttribute(
 s)===t+"")return vt;return sr(e),t}})});function or(e){return Object.hasOwn(wn,e)?e:void 0}async function he(e,t){try{return await ar(e,t)}catch(n){let s=n instanceof
 V?await Fa():void 0;if(!s?.[e])throw n;return{items:s[e],etag:null,kept:!0}}}async function yn(){try{let e=await Fa();
 if(e||!lt().unkept)return e}catch{}try{let[{press:e},{items:t}]=await Promise.all([ir(),ar("metals")]);return{
 press:e,metals:t}}catch{return}}async function ar(e,t){let{body:n,etag:s}=await O("GET",`/${e}`,{signal:t});return{
-items:n[e],etag:s,kept:!1}}async function Op(e,t,n){await O("PUT",`/${e}`,{body:{[e]:t.map(Yn),by:P().name},etag:n})}
+items:n[e],etag:s,kept:!1}}async function Ap(e,t,n){await O("PUT",`/${e}`,{body:{[e]:t.map(Yn),by:P().name},etag:n})}
 async function rr(e){try{return await ir(e)}catch(t){let n=t instanceof V?await Fa():void 0;if(!n)throw t;return{
 press:n.press??null,etag:null,kept:!0}}}async function ir(e){let{body:t,etag:n}=await O("GET","/press",{signal:e});
-return{press:t.press,etag:n,kept:!1}}async function Ap(e,t){let n={press:Yn(e),by:P().name};return(await O("PU\
-T","/press",{body:n,etag:t})).body.press}function Yn({outline_mm:e,outlines_mm:t,...n}){return n}function Lp(e,t){
+return{press:t.press,etag:n,kept:!1}}async function Lp(e,t){let n={press:Yn(e),by:P().name};return(await O("PU\
+T","/press",{body:n,etag:t})).body.press}function Yn({outline_mm:e,outlines_mm:t,...n}){return n}function Ep(e,t){
 return JSON.stringify(e&&Yn(e))===JSON.stringify(t&&Yn(t))}function _n({tray:e,slot:t}){return!e&&!t?"place no\
 t given":[e&&(/^\S{1,4}$/.test(e)?`Tray ${e}`:e),t&&`slot ${t}`].filter(Boolean).join(", ")}var wn,re,Is,be=m(
 ()=>{j();ae();Fe();ye();wn={punches:{one:"punch",many:"punches",title:"Punches"},dies:{one:"die",many:"dies",title:"\
@@ -459,16 +460,16 @@ punch_depth_mm);if(!o.length)return{sharpest_deg:180,deepest_mm:0,limited_by:["d
 ngle":"saved table";return{sharpest_deg:s,deepest_mm:Math.max(...o),limited_by:[a]}}function ct(e,t){let n=jl(
 e);if(!n)return!1;let{set_angle_deg:s,punch_depth_mm:o}=t;return(s===null||s>=n.sharpest_deg&&s<180)&&(o===null||
 o>0&&o<=n.deepest_mm)}function E_({drawing:e,v_opening_mm:t}){let n=(e?.die??[]).filter(([s,o])=>Math.abs(s)<.05&&
-o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*A_:0}var Ep,A_,L_,kn=m(()=>{Ep=["Read \
+o<0).map(([,s])=>-s);return n.length&&t?2*Math.atan(t/2/Math.min(...n))*A_:0}var Np,A_,L_,kn=m(()=>{Np=["Read \
 the angle again: the included angle between the flats, at this bend.","Compare the tools in the press with the\
  card: punch and die.","Measure the thickness of the sheet.","Zero the depth again, at first touch of the shee\
 t."],A_=180/Math.PI;L_=e=>typeof e.set_angle_deg=="number"&&typeof e.punch_depth_mm=="number"});async function St(e,t,n){let s=null,o=await gt(e).catch(a=>{s=a});if(!o){await t(await Xn(await N_(e,n,s)),{where:"\
 shop"});return}await t(await Xn(o),{where:"device"}),P_(o,t,n)}async function N_(e,t,n){try{return await Tt(e,
-t)}catch(s){throw s instanceof V&&n instanceof rt?n:s}}async function Np(){try{let e=await un();if(e.length||!lt().
+t)}catch(s){throw s instanceof V&&n instanceof rt?n:s}}async function Pp(){try{let e=await un();if(e.length||!lt().
 unkept)return{list:e,where:"device"}}catch{}try{let{body:e}=await O("GET","/cards?archived=all&limit=200",{timeout:4e3});
 return mn(!0),{list:e.cards.map(t=>({...t,note:""})),where:"shop"}}catch(e){return mn(!1,e),{list:[],where:"sh\
 op"}}}async function P_(e,t,n){try{let s=await Tt(e.code,n);!n.aborted&&s.etag!==e.etag&&await t(await Xn(s),{
-where:"shop"})}catch{}}async function Pp(e,t){if(await gt(e).catch(()=>{}))return"device";try{return await Tt(
+where:"shop"})}catch{}}async function Cp(e,t){if(await gt(e).catch(()=>{}))return"device";try{return await Tt(
 e,t),"shop"}catch(n){if(n instanceof E&&n.status===404)return"nowhere";if(n instanceof V)return"silent";throw n}}
 async function Tt(e,t){try{let{body:n}=await O("GET",`/cards/${e}`,{signal:t,timeout:4e3});return mn(!0),await _t(
 n).catch(()=>n)}catch(n){throw t?.aborted||mn(!1,n),n}}async function lr(e,t){let{body:n}=await O("PUT",`/card\
@@ -477,23 +478,23 @@ settings?.find(a=>a.step===t.number),s={set_angle_deg:n?.set_angle_deg??t.set_an
 t.punch_depth_mm},o=ct(t,s);return{...o?s:{set_angle_deg:null,punch_depth_mm:null},firstHit:n||!o?null:t.first_hit??
 null,gauge_x_mm:n?.gauge_x_mm??t.gauge_x_mm,fromTrial:!!n,reason:n?.reason??""}}var He=m(()=>{j();vn();kn();zt();
 Fe();ye()});function nt(e,t){return e.length*t*.6+t*.3}function C_(e,t){return Math.abs(e.x-t.x)*2<e.width+t.width&&Math.abs(
-e.y-t.y)*2<e.height+t.height}function Cp(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
+e.y-t.y)*2<e.height+t.height}function Rp(e,[[t,n],[s,o]]){let a=0,r=1,l=[[t-e.x,s-t,e.width/2],[n-e.y,o-n,e.height/
 2]];for(let[c,d,p]of l){if(d===0){if(Math.abs(c)>p)return!1;continue}let[h,f]=[(-p-c)/d,(p-c)/d];a=Math.max(a,
 Math.min(h,f)),r=Math.min(r,Math.max(h,f))}return a<=r}function R_([e,t],[n,s]){return cr(e,t,n)!==cr(e,t,s)&&
 cr(n,s,e)!==cr(n,s,t)}function cr(e,t,n){return(t[0]-e[0])*(n[1]-e[1])>(t[1]-e[1])*(n[0]-e[0])}var dr,ur=m(()=>{
 dr=class{constructor(t){this.edges=t,this.taken=[]}choose(t){let n=t[0],s=1/0;for(let o of t){let a=o.cost+this.
 cost(o);a<s&&([n,s]=[o,a])}this.taken.push(n.box);for(let o of n.lines??[])this.edges.push(o);return n}cost({box:t,
-lines:n=[]}){let s=this.taken.filter(l=>C_(t,l)).length,o=this.edges.filter(l=>Cp(t,l)).length,a=n.reduce((l,c)=>l+
-this.edges.filter(d=>R_(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>Cp(d,c)).length,0);return s*40+
+lines:n=[]}){let s=this.taken.filter(l=>C_(t,l)).length,o=this.edges.filter(l=>Rp(t,l)).length,a=n.reduce((l,c)=>l+
+this.edges.filter(d=>R_(c,d)).length,0),r=n.reduce((l,c)=>l+this.taken.filter(d=>Rp(d,c)).length,0);return s*40+
 Math.min(o,6)*6+Math.min(a,6)*3+r*20}}});function Re(e){return e.length?`M${e.map(([t,n])=>`${t} ${-n}`).join("L")}Z`:""}function Zo(e){return e.length?
 `M${e.map(([t,n])=>`${t} ${-n}`).join("L")}`:""}function ut(e){let t=e.flat().map(([s])=>s),n=e.flat().map(([,
-s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function Rp([e,t,n,s],o){return`${e-
+s])=>s);return[Math.min(...t),Math.min(...n),Math.max(...t),Math.max(...n)]}function Bp([e,t,n,s],o){return`${e-
 o} ${-s-o} ${n-e+2*o} ${s-t+2*o}`}function Qn([e,t,n,s],o,a){let r=Math.min(o/Math.max(n-e,1e-6),a/Math.max(s-
 t,1e-6));return([l,c])=>[(l-e)*r,(s-c)*r]}var xn=m(()=>{});function U(e){let{text:t}=w(e,{digits:2});return P().inches==="fraction"?t:t.replace(/(\.\d*?)0+$/,"$1").replace(
-/\.$/,"")}function Ip({section:e,part:t},{pixels:n=Ws(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
+/\.$/,"")}function Wp({section:e,part:t},{pixels:n=Ws(),tallest:s=n*.75,test:o="section",mark:a=0}={}){let l=46.800000000000004,
 c=Qn(ut([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new dr(d.map((x,T)=>[x,d[(T+1)%d.length]])),h=W_(e).map(
 (x,T)=>F_(x.map(c),U(t.flats_mm[T]),p,18)),f=e.bend_points.map((x,T)=>D_(c(x),T+1,t.bends[T],p,18)),[g,b,_,C]=U_(
-[...d,...f.flatMap(x=>Bp(x.box)),...h.flatMap(x=>[...Bp(x.box),...x.lines.flat()])]),[D,k]=[_-g+12,C-b+12];return i`<svg
+[...d,...f.flatMap(x=>Ip(x.box)),...h.flatMap(x=>[...Ip(x.box),...x.lines.flat()])]),[D,k]=[_-g+12,C-b+12];return i`<svg
     class="drawing section"
     data-test=${o}
     role="img"
@@ -511,10 +512,10 @@ c=Qn(ut([e.outline]),n-2*l,s-2*l),d=e.outline.map(c),p=new dr(d.map((x,T)=>[x,d[
       <text x=${ue[0]+18*.95} y=${x.y} font-size=${18}
         dominant-baseline="central">${T}</text>`)}
   </svg>`}function Ws(){return Math.min(Math.max(innerWidth-32,300),720)}function I_(e){return`Section. ${e.flats_mm.
-map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Wp(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
-join("; ")}.`}function Wp(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":le(M(e.included_angle_deg))}
+map((n,s)=>{let o=e.bends[s],a=o?`, bend ${s+1}: ${Dp(o)} ${o.direction}`:"";return`flat ${s+1}: ${$(w(n))}${a}`}).
+join("; ")}.`}function Dp(e){return e.kind==="closed_hem"?"hem":e.kind==="open_hem"?"open hem":le(M(e.included_angle_deg))}
 function W_({dimensions:e,bend_points:t,centre_line:n}){if(e)return e;let s=[n[0],...t,n[n.length-1]];return s.
-slice(1).map((o,a)=>[s[a],o])}function D_(e,t,n,s,o){let a=Wp(n),r=nt(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>B_.
+slice(1).map((o,a)=>[s[a],o])}function D_(e,t,n,s,o){let a=Dp(n),r=nt(a,o)+1.6*o,l=[1.4,1.9,2.6].flatMap(p=>B_.
 map(h=>{let f=e[0]+Math.cos(h)*(p*o+r/2-o*.6),g=e[1]+Math.sin(h)*p*o;return{box:{x:f,y:g,width:r,height:o*1.5},
 cost:p*2}})),{box:c}=s.choose(l),d=[c.x-r/2+o*.75,c.y];return{box:c,text:a,number:t,badge:d}}function F_([e,t],n,s,o){
 let a=Math.hypot(t[0]-e[0],t[1]-e[1])||1,r=[-(t[1]-e[1])/a,(t[0]-e[0])/a],[l,c]=[nt(n,o),o*1.3],d=(f,g)=>[f[0]+
@@ -524,31 +525,31 @@ o*.9:0,x=[[_,C],[d(e,Math.sign(g)*o*.5),d(_,Math.sign(g)*4)],[d(t,Math.sign(g)*o
 box:{...D,y:D.y+k},cost:Math.abs(g)+(b===.5?0:.5),lines:x}}))),h=s.choose(p);return{box:h.box,lines:h.lines,text:n}}
 function H_(e){return e.map(([t,n])=>v`<path class="dimension tick" d="M${t-4} ${n+4}L${t+4} ${n-4}"/>`)}function j_({
 x:e,y:t,width:n,height:s},o,a){return v`<rect class="ground" x=${e-n/2} y=${t-s/2} width=${n} height=${s}/>
-    <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Bp({
+    <text x=${e} y=${t} font-size=${a} text-anchor="middle" dominant-baseline="central">${o}</text>`}function Ip({
 x:e,y:t,width:n,height:s}){return[[e-n/2,t-s/2],[e+n/2,t+s/2]]}function U_(e){return ut([e])}var B_,pt=m(()=>{
-y();ae();L();ur();xn();B_=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function G_(e){try{return V_.includes(new Intl.Locale(e).region??"")?"inch":"mm"}catch{return"mm"}}function Dp(){
-Yd()||Je({units:G_(navigator.language)})}function Hp(e){if(!e?.punches||!e.dies)return[];let t=!!e.press,n=e.punches.
+y();ae();L();ur();xn();B_=[0,90,180,270,45,135,225,315].map(e=>e*Math.PI/180)});function G_(e){try{return V_.includes(new Intl.Locale(e).region??"")?"inch":"mm"}catch{return"mm"}}function Fp(){
+Yd()||Je({units:G_(navigator.language)})}function jp(e){if(!e?.punches||!e.dies)return[];let t=!!e.press,n=e.punches.
 length>0&&e.dies.length>0,s=[{step:"units",done:Jo("units")},{step:"press",done:t},{step:"tools",done:n}],o=s.
-slice(1).some(({step:r,done:l})=>!l&&!Jo(r)),a=!t&&!n&&!Jo("units");return o||a?s:[]}var V_,Jo,Fp,Ul=m(()=>{ae();
-V_=["US","LR","MM"];Jo=e=>(P().skipped??[]).includes(e),Fp=e=>Je({skipped:[...P().skipped??[],e]})});function Up(e,t){return t===N()?[pr.length,ne(e)]:t===`${N()}/s`?[pr.speed,K_(e)?`${e} ${t}`:e]:t===ft().unit?
-[pr.force,dn(e,ft())]:t===at().unit?[pr.rating,dn(e,at())]:null}function Z_(e,t){let n=Up(e,t);if(!n)return null;
+slice(1).some(({step:r,done:l})=>!l&&!Jo(r)),a=!t&&!n&&!Jo("units");return o||a?s:[]}var V_,Jo,Hp,Ul=m(()=>{ae();
+V_=["US","LR","MM"];Jo=e=>(P().skipped??[]).includes(e),Hp=e=>Je({skipped:[...P().skipped??[],e]})});function Vp(e,t){return t===N()?[pr.length,ne(e)]:t===`${N()}/s`?[pr.speed,K_(e)?`${e} ${t}`:e]:t===ft().unit?
+[pr.force,dn(e,ft())]:t===at().unit?[pr.rating,dn(e,at())]:null}function Z_(e,t){let n=Vp(e,t);if(!n)return null;
 let[{spellings:s},o]=n,[,a,r="0",l,c,d,p=""]=q_.exec(Ms(o))??[],h=s[p.toLowerCase().trim()];if(a===void 0||!h||
-Number(c)===0)return null;let f=l?Number(r)+Number(l)/Number(c):Number(d);return(a==="-"?-f:f)*h}function Vp(e,t){
-let n=Z_(e,t);if(n===null)return"";let[{both:s}]=Up(e,t);return s.map(([o,a,r])=>`${J_(n/a,r)} ${o}`).join(" =\
- ")}var z_,jp,pr,q_,K_,J_,Gp=m(()=>{L();z_={mm:1,cm:10,m:1e3,in:Se,inch:Se,'"':Se,ft:304.8},jp={"short tons":Vt,
+Number(c)===0)return null;let f=l?Number(r)+Number(l)/Number(c):Number(d);return(a==="-"?-f:f)*h}function Gp(e,t){
+let n=Z_(e,t);if(n===null)return"";let[{both:s}]=Vp(e,t);return s.map(([o,a,r])=>`${J_(n/a,r)} ${o}`).join(" =\
+ ")}var z_,Up,pr,q_,K_,J_,zp=m(()=>{L();z_={mm:1,cm:10,m:1e3,in:Se,inch:Se,'"':Se,ft:304.8},Up={"short tons":Vt,
 t:Aa},pr={length:{spellings:z_,both:[["mm",1,3],["in",Se,4]]},speed:{spellings:{"mm/s":1,"in/s":Se},both:[["mm\
-/s",1,3],["in/s",Se,3]]},force:{spellings:{kn:1,n:.001,...jp},both:[["kN",1,1],["short tons",Vt,1]]},rating:{spellings:{
-"kn/m":1,"n/mm":1,"short tons/ft":Vt/Po,"t/m":jp.t},both:[["kN/m",1,1],["short tons/ft",Vt/Po,1]]}},q_=/^([+-]?)(?:(?:(\d+)[ -])?(\d+)\/(\d+)|(\d+\.?\d*|\.\d+)) *(.*)$/;
+/s",1,3],["in/s",Se,3]]},force:{spellings:{kn:1,n:.001,...Up},both:[["kN",1,1],["short tons",Vt,1]]},rating:{spellings:{
+"kn/m":1,"n/mm":1,"short tons/ft":Vt/Po,"t/m":Up.t},both:[["kN/m",1,1],["short tons/ft",Vt/Po,1]]}},q_=/^([+-]?)(?:(?:(\d+)[ -])?(\d+)\/(\d+)|(\d+\.?\d*|\.\d+)) *(.*)$/;
 K_=e=>/^[\d.,]+$/.test(e.trim());J_=(e,t)=>te(e,t).replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,"")});function Mt([e,t],[n,s],o,a=[(e+n)/2,(t+s)/2-10]){return v`<path class="dimension strong" d="M${e} ${t}L${n} ${s}"/>
     <circle class="dimension-end" cx=${e} cy=${t} r="4"/>
     <circle class="dimension-end" cx=${n} cy=${s} r="4"/>
     <text x=${a[0]} y=${a[1]} text-anchor="middle" font-size="21">${o}</text>`}function Xo(e){let[t,n]=Q_[e];return i`<svg class="drawing word-picture" viewBox="0 0 360 260" role="img" aria-label=${t}>
     ${n}
-  </svg>`}var zp,Y_,Yo,hr,X_,Q_,Vl=m(()=>{y();zp=v`<path class="tool" d="M180 168L150 138V20H210V138Z"/>
+  </svg>`}var qp,Y_,Yo,hr,X_,Q_,Vl=m(()=>{y();qp=v`<path class="tool" d="M180 168L150 138V20H210V138Z"/>
   <path class="tool" d="M80 150H130L180 200L230 150H280V245H80Z"/>`,Y_=v`<path class="sheet-line" d="M88 80L180 178L272 80"/>`,
-Yo=v`${zp}${Y_}`,hr=v`<path class="sheet-line" d="M50 200H230Q250 200 250 180V60"/>`,X_=v`<path class="sheet-line" d="M30 130H330"/><path class="fold" d="M180 100V160"/>`,
+Yo=v`${qp}${Y_}`,hr=v`<path class="sheet-line" d="M50 200H230Q250 200 250 180V60"/>`,X_=v`<path class="sheet-line" d="M30 130H330"/><path class="fold" d="M180 100V160"/>`,
 Q_={"v-opening":["A die, its V opening marked",v`${Yo}${Mt([130,225],[230,225],"V opening",[180,218])}
-    <path class="dimension" d="M130 150V232M230 150V232"/>`],"tip-radius":["A punch, its tip marked",v`${zp}${Mt(
+    <path class="dimension" d="M130 150V232M230 150V232"/>`],"tip-radius":["A punch, its tip marked",v`${qp}${Mt(
 [180,166],[255,60],"tip radius",[290,52])}`],"inside-radius":["A bent sheet, the radius inside the bend marked",
 v`${hr}${Mt([238,186],[150,110],"inside radius",[135,98])}`],flange:["A bent sheet, the flange marked",v`${hr}${Mt(
 [290,205],[290,60],"flange",[325,48])}`],deduction:["A bent sheet with its two outside lengths, A and B",v`${hr}${Mt(
@@ -621,7 +622,7 @@ aria-label",Qo[e].title),n.isConnected||document.body.append(n);let s=n;kt(i`<h2
           Close
         </button>
       </div>`,s),s.open||s.showModal()}});function A({name:e,label:t,value:n,change:s,hint:o="",wrong:a=[],meant:r=su(String(n)),keys:l="text",placeholder:c="",
-unit:d="",on:p="input",next:h=!1,list:f="",mark:g=0}){let b=C=>s(C.target.value),_=a.length?"":Vp(String(n),d);
+unit:d="",on:p="input",next:h=!1,list:f="",mark:g=0}){let b=C=>s(C.target.value),_=a.length?"":Gp(String(n),d);
 return i`<div class="field ${a.length?"has-wrong":""}">
     <label for=${e}
       >${nv(g)}${mr(t)}${d?i` <span class="hint">(${d})</span>`:u}</label
@@ -698,8 +699,8 @@ length?"has-wrong":""}">
           </label>`)}
     </div>
   </div>`}function Ot(e){Object.keys(e).length!==0&&document.querySelector('[aria-invalid="true"]')?.focus()}var _e,
-nv,z=m(()=>{y();bn();Gp();L();fr();_e=e=>t=>{t.preventDefault(),e()};nv=e=>e?i`<span class="mark-in-label" aria-hidden="true">${e}</span> `:
-u});function qp(e,t){return i`<p>
+nv,z=m(()=>{y();bn();zp();L();fr();_e=e=>t=>{t.preventDefault(),e()};nv=e=>e?i`<span class="mark-in-label" aria-hidden="true">${e}</span> `:
+u});function Kp(e,t){return i`<p>
       Check a bend at once: until your press and tools are entered, plain stand-in tools are counted with, and
       the answer says so.
     </p>
@@ -713,14 +714,14 @@ u});function qp(e,t){return i`<p>
     <nav class="home-new" aria-label="Start something">
       <a class="button" href="/part" data-test="new-part">New part</a>
       <a class="button" href="/scan">Scan a label</a>
-    </nav>`}function ov({step:e,done:t},n){let{title:s,words:o,body:a}=av[e](n),r=!t&&!Jo(e),l=()=>{Fp(e),n()};
+    </nav>`}function ov({step:e,done:t},n){let{title:s,words:o,body:a}=av[e](n),r=!t&&!Jo(e),l=()=>{Hp(e),n()};
 return i`<li class="panel" data-test="step-${e}" data-open=${String(r)}>
     <h3>${s} ${t?i`<span class="soft">done</span>`:u}</h3>
     ${r?i`<p>${o}</p>`:u} ${a}
     ${r?i`<button type="button" class="button" data-test="later-${e}" @click=${l}>
             ${e==="units"?"That is right":"Later"}
           </button>`:u}
-  </li>`}var av,Kp=m(()=>{y();Ul();ae();z();av={units:e=>({title:"Units",words:"Guessed from the language of t\
+  </li>`}var av,Zp=m(()=>{y();Ul();ae();z();av={units:e=>({title:"Units",words:"Guessed from the language of t\
 his browser. Settings change them at any time.",body:Q({name:"units",label:"Units",value:P().units,options:[["\
 mm","mm and kN"],["inch","inch and tons"]],change:t=>{Je({units:t==="inch"?"inch":"mm"}),e()}})}),press:()=>({
 title:"Press",words:"Its name, force and bed length are enough.",body:i`<a class="button" href="/shop/press" data-test="to-press">The press</a>`}),
@@ -782,7 +783,7 @@ de(e??"")}function Jt({by:e,device:t}){return[e,t===e?"":t].filter(Boolean).join
             </span>
           </a>
         </li>`)}
-  </ul>`}var uv,Zp=m(()=>{y();fe();pt();L();G();Ve();uv=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
+  </ul>`}var uv,Jp=m(()=>{y();fe();pt();L();G();Ve();uv=e=>e?i`· <b>${e} ${/^1 \S+$/.test(e)?"waits":"wait"}</b>`:
 u});function $r(e,t,n,s){let o=$e(e.code),a=o.fault||(e.asked&&!o.whole?hv(o.code):"");return i`<form class="code-form" @submit=${l=>{
 l.preventDefault(),e.asked=!0,o.whole?se(`/c/${o.code}`):n()}}>
     <label for="code">Code on the label</label>
@@ -810,10 +811,10 @@ l.preventDefault(),e.asked=!0,o.whole?se(`/c/${o.code}`):n()}}>
       >`:i`<span data-test="code-unknown"
         >A valid code, but not on this device yet. Open asks the shop.</span
       >`}var gr,hv,Kl=m(()=>{y();bn();fe();Oe();gr=()=>({code:"",asked:!1});hv=e=>e?`A card code has seven cha\
-racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Xp={};ie(Xp,{show:()=>gv});async function gv(e){e.title("Find a card");let t={typed:gr(),search:"",shown:Zl},
-n=await Yp(),s=!1,o=()=>{let r=K(re.press)?Hp(n.shop):[];r.length&&Dp(),e.render(r.length&&n.list.length===0?i`<div class="home">
+racters. This is ${e.length}.`:"Type the seven characters printed on the label."});var Qp={};ie(Qp,{show:()=>gv});async function gv(e){e.title("Find a card");let t={typed:gr(),search:"",shown:Zl},
+n=await Xp(),s=!1,o=()=>{let r=K(re.press)?jp(n.shop):[];r.length&&Fp(),e.render(r.length&&n.list.length===0?i`<div class="home">
             <h1>A new shop</h1>
-            ${qp(r,o)} ${Jp}
+            ${Kp(r,o)} ${Yp}
           </div>`:i`<div class="home">
             <h1>Find a card</h1>
             <div class="home-scan">
@@ -828,10 +829,10 @@ n=await Yp(),s=!1,o=()=>{let r=K(re.press)?Hp(n.shop):[];r.length&&Dp(),e.render
                   >`)}
               </nav>
             </div>
-            ${$v(t,n,s,o)} ${Jp}
-          </div>`)};o();let a=async()=>{s||=lt().reached!==null,n=await Yp(),o(),(s||n.list.length)&&e.ready()};
-document.addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await W().then(a)}async function Yp(){
-let[{list:e,where:t},n,s]=await Promise.all([Np(),yn(),Qe().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(
+            ${$v(t,n,s,o)} ${Yp}
+          </div>`)};o();let a=async()=>{s||=lt().reached!==null,n=await Xp(),o(),(s||n.list.length)&&e.ready()};
+document.addEventListener("sync",a,{signal:e.signal}),n.list.length&&e.ready(),await W().then(a)}async function Xp(){
+let[{list:e,where:t},n,s]=await Promise.all([Pp(),yn(),Qe().catch(()=>[])]),o=new Map;for(let{code:r}of s)o.set(
 r,Cl(s.filter(l=>l.code===r)));return{list:e,where:t,waiting:o,metalName:r=>Is(n?.metals,r),shop:n}}function $v(e,t,n,s){
 if(t.list.length===0)return n?_v():i`<p class="state" data-test="loading">Fetching the shop’s cards…</p>`;
 let o=wv(t,e.search);return i`<section class="home-list" aria-label="Cards">
@@ -868,40 +869,40 @@ return lt().reached===!1?i`<div class="state" data-test="empty">
       </div>`:i`<div class="state" data-test="empty">
         <strong>The shop has no cards yet</strong>${R("cards.create","Describe a part, and keep its plan as th\
 e first card.","Once the owner has made one, it comes here.")}
-      </div>`}var Zl,mv,Jp,fv,Qp=m(()=>{y();bn();fe();be();Pe();He();ye();L();pt();Ul();we();Kp();st();pe();Zp();
+      </div>`}var Zl,mv,Yp,fv,eh=m(()=>{y();bn();fe();be();Pe();He();ye();L();pt();Ul();we();Zp();st();pe();Jp();
 Kl();Zl=40,mv=i`<svg viewBox="0 0 40 40" aria-hidden="true">
   <path d="M2 9H38M2 31H38M9 2V38M31 2V38" />
   <rect x="15" y="15" width="10" height="10" />
-</svg>`,Jp=i`<p><a href="/guide" data-test="to-guide">Guide</a></p>`,fv=i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`});var ss,eh,th,js,Jl=m(()=>{ss=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
+</svg>`,Yp=i`<p><a href="/guide" data-test="to-guide">Guide</a></p>`,fv=i`<a class="button" href="/bend" data-test="check-a-bend">Check a bend</a>`});var ss,th,nh,js,Jl=m(()=>{ss=[{name:"tensile_mpa",label:"Tensile strength",unit:"MPa; safety checks use the hi\
 gh end",needed:!0},{name:"yield_mpa",label:"Yield strength",unit:"MPa",needed:!0},{name:"youngs_modulus_mpa",label:"\
 Stiffness E",unit:"MPa",needed:!0},{name:"density_kg_m3",label:"Density",unit:"kg/m³",needed:!0},{name:"radiu\
 s_over_v",label:"Inside radius over V",unit:"",needed:!0},{name:"springback_at_90_deg",label:"Springback at 90\
 °, V = 8 t",unit:"°",needed:!0},{name:"min_radius_over_t_across",label:"Smallest radius over t, across the g\
 rain",unit:"",needed:!1},{name:"min_radius_over_t_with",label:"Smallest radius over t, with the grain",unit:"",
 needed:!1},{name:"hardening_k_mpa",label:"Hardening K",unit:"MPa",needed:!1},{name:"hardening_n",label:"Harden\
-ing n",unit:"",needed:!1}],eh=["guaranteed minimum","typical","measured","common practice","from memory"],th=[
+ing n",unit:"",needed:!1}],th=["guaranteed minimum","typical","measured","common practice","from memory"],nh=[
 ["","none: gauge numbers are refused"],["steel","steel, uncoated"],["galvanised","galvanised steel"],["stainle\
 ss","stainless steel"],["aluminium","aluminium"]],js=[{name:"poisson",label:"Poisson's ratio",needed:!0},{name:"\
 prestrain",label:"Prestrain (may be empty)",needed:!1}]});function At(e=""){let n=e.split(`
-`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(nh.map((a,r)=>[a,
-o[r]??""]))});return n.length?n:[{...sh}]}function rh(e){let t=At(e),{angle:n,face:s}=t[t.length-1];return os(
-[...t,{...sh,angle:n,face:s}])}var nh,sh,oh,os,ah,ih,ta,br=m(()=>{nh=["v","angle","radius","face","centre","co\
-de","rating"],sh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},oh=[["top","top"],["back","b\
-ack"],["bottom","bottom"],["front","front"]];os=e=>e.map(t=>nh.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
+`).filter(s=>s.trim()).map(s=>{let o=s.split(";").map(a=>a.trim());return Object.fromEntries(sh.map((a,r)=>[a,
+o[r]??""]))});return n.length?n:[{...oh}]}function ih(e){let t=At(e),{angle:n,face:s}=t[t.length-1];return os(
+[...t,{...oh,angle:n,face:s}])}var sh,oh,ah,os,rh,lh,ta,br=m(()=>{sh=["v","angle","radius","face","centre","co\
+de","rating"],oh={v:"",angle:"",radius:"",face:"top",centre:"",code:"",rating:""},ah=[["top","top"],["back","b\
+ack"],["bottom","bottom"],["front","front"]];os=e=>e.map(t=>sh.map(n=>t[n].replaceAll(";",",")).join("; ")).join(
 `
-`),ah=(e,t,n)=>os(At(e).map((s,o)=>o===t?{...s,...n}:s));ih=(e,t)=>os(At(e).filter((n,s)=>s!==t)),ta={v_opening_mm:"\
+`),rh=(e,t,n)=>os(At(e).map((s,o)=>o===t?{...s,...n}:s));lh=(e,t)=>os(At(e).filter((n,s)=>s!==t)),ta={v_opening_mm:"\
 v",angle_deg:"angle",shoulder_radius_mm:"radius",face:"face",centre_mm:"centre",code:"code",rating_kn_per_m:"r\
-ating"}});var dh,uh,vv,kv,xv,wr,Yt,Us,Yl,lh,ch,Xl,Ql,ec,Vs,tc=m(()=>{dh="Empty is unknown: checks with it then say so.",
-uh={name:"rating_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},
+ating"}});var uh,ph,vv,kv,xv,wr,Yt,Us,Yl,ch,dh,Xl,Ql,ec,Vs,tc=m(()=>{uh="Empty is unknown: checks with it then say so.",
+ph={name:"rating_kn_per_m",label:"Rating",type:"rating",hint:"As stamped on the tool or in its maker's papers."},
 vv={name:"segments_mm",label:"Pieces owned",type:"lengths",hint:"Lengths with commas between, a piece owned tw\
 ice twice."},kv=[{name:"tray",label:"Tray",type:"text"},{name:"slot",label:"Slot",type:"text"}],xv=[{name:"con\
 dition",label:"Condition",type:"pick",options:[["good","good"],["worn","worn"],["damaged","damaged"],["unknown",
 "unknown"]]},{name:"condition_note",label:"Note on its condition",type:"note"}],wr={name:"name",label:"Name",type:"\
 text",broad:!0},Yt=e=>t=>t.shape===e,Us=(e,t)=>({name:"points_mm",label:"Outline by points",type:"points",dxf:e,
 hint:`One point a line: x, y. x towards the back gauge, y up. ${t}`,when:Yt("points")}),Yl=(...e)=>({name:"sha\
-pe",label:"Shape",type:"pick",broad:!0,options:[...e,["points","by points or DXF"]]}),lh={name:"turned",label:"\
-Sits in the press",type:"yes",options:[["no","as drawn"],["yes","reversed"]]},ch={title:"Rating and pieces",part:"\
-rest",fields:[uh,vv]},Xl={title:"Place and condition",part:"rest",fields:[...kv,...xv]},Ql=e=>e.shape!=="multi\
+pe",label:"Shape",type:"pick",broad:!0,options:[...e,["points","by points or DXF"]]}),ch={name:"turned",label:"\
+Sits in the press",type:"yes",options:[["no","as drawn"],["yes","reversed"]]},dh={title:"Rating and pieces",part:"\
+rest",fields:[ph,vv]},Xl={title:"Place and condition",part:"rest",fields:[...kv,...xv]},Ql=e=>e.shape!=="multi\
 _v",ec=({die_holder_height_mm:e})=>!!e&&!/^0+([.,]0*)?( mm| in)?$/.test(String(e)),Vs={punches:[{title:"What i\
 t is",part:"what",fields:[wr,{name:"angle_deg",label:"Nose angle",type:"number",unit:"°"},{name:"tip_radius_m\
 m",label:"Tip radius",type:"length"}]},{title:"Outline",part:"outline",fields:[Yl(["straight","straight"],["go\
@@ -909,14 +910,14 @@ oseneck","gooseneck"]),{name:"height_mm",label:"Height, tip to seat",type:"lengt
 Width of the body",type:"length"},{name:"neck_relief_mm",label:"Throat behind the tip",type:"length",when:Yt("\
 gooseneck")},{name:"neck_width_mm",label:"Thickness of the neck",type:"length",when:Yt("gooseneck"),blank:"as \
 the body"},{name:"throat_top_mm",label:"Throat begins to close",type:"length",when:Yt("gooseneck"),blank:"as h\
-igh as it can",hint:"Above the tip."},Us("punch","The tip is at 0, 0."),lh]},ch,Xl],dies:[{title:"What it is",
+igh as it can",hint:"Above the tip."},Us("punch","The tip is at 0, 0."),ch]},dh,Xl],dies:[{title:"What it is",
 part:"what",fields:[wr,{name:"v_opening_mm",label:"V opening",type:"length",hint:"Between the sharp corners of\
  face and flanks.",when:Ql},{name:"angle_deg",label:"Angle of the V",type:"number",unit:"°",when:Ql},{name:"s\
 houlder_radius_mm",label:"Shoulder radius",type:"length",when:Ql}]},{title:"Outline",part:"outline",fields:[Yl(
 ["single_v","single V"],["multi_v","block with several V's"]),{name:"height_mm",label:"Height",type:"length"},
-{name:"width_mm",label:"Width",type:"length"},lh,{name:"openings",label:"The V's of the block",type:"openings",
+{name:"width_mm",label:"Width",type:"length"},ch,{name:"openings",label:"The V's of the block",type:"openings",
 when:Yt("multi_v")},{name:"up",label:"V that is up",type:"number",hidden:!0,when:Yt("multi_v")},Us("die","The \
-top face is at y 0, the V's middle at x 0.")]},ch,Xl],holders:[{title:"What it is",part:"what",fields:[wr,uh]},
+top face is at y 0, the V's middle at x 0.")]},dh,Xl],holders:[{title:"What it is",part:"what",fields:[wr,ph]},
 {title:"Outline",part:"outline",fields:[Yl(["block","plain block"],["clamps","clamps that stick out"]),{name:"\
 height_mm",label:"Height, seat to ram",type:"length"},{name:"overhang_front_mm",label:"Overhang to the front",
 type:"length",hint:"From the tip's line, clamps included."},{name:"overhang_back_mm",label:"Overhang to the ba\
@@ -960,30 +961,30 @@ none",broad:!0},{name:"note",label:"Note",type:"note"}]}]}});function Lt(e=""){l
 v:J(e.v_opening_mm),angle:t(e.angle_deg),radius:J(e.shoulder_radius_mm),face:e.face,centre:J(e.centre_mm),code:e.
 code??"",rating:Xt.rating.show(e.rating_kn_per_m)}}function Av({v:e,angle:t,radius:n,face:s,centre:o,code:a,rating:r}){
 let l={v_opening_mm:yr(e),angle_deg:Lt(t),shoulder_radius_mm:yr(n),centre_mm:yr(o)};return{...Object.fromEntries(
-Object.entries(l).filter(([,d])=>d!==null)),face:s||"top",code:a||null,rating_kn_per_m:ph(r)}}function vr(e,t){
+Object.entries(l).filter(([,d])=>d!==null)),face:s||"top",code:a||null,rating_kn_per_m:hh(r)}}function vr(e,t){
 return Object.fromEntries(Et(e).map(({name:n,type:s})=>[n,Xt[s].show(t[n])]))}function kr(e,t,n={}){let s=({name:r,
 type:l})=>r in n&&Xt[l].show(n[r])===t[r]?n[r]:Xt[l].take(t[r]),a=Et(e).filter(({when:r})=>!r||r(t)).map(r=>({
 spec:r,value:s(r)}));return Object.fromEntries(a.filter(({spec:r,value:l})=>l!==null||Lv(r)).map(({spec:r,value:l})=>[
-r.name,l]))}function mh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Xt.text.show(e[n]);for(let{
+r.name,l]))}function fh(e){let t={};for(let n of["name","note","gauge_family"])t[n]=Xt.text.show(e[n]);for(let{
 name:n}of js)t[n]=Xt.number.show(e[n]);for(let{name:n}of ss){let s=e[n];for(let o of Ev)t[`${n}.${o}`]=Xt.number.
-show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function fh(e){let t={name:e.name.trim(),note:e.note.trim(),
+show(s?.[o]);t[`${n}.standing`]||="typical"}return t}function gh(e){let t={name:e.name.trim(),note:e.note.trim(),
 gauge_family:e.gauge_family||null};for(let{name:n,needed:s}of js)(e[n]?.trim()||!s)&&(t[n]=Lt(e[n]));for(let{name:n,
 needed:s}of ss){let o=["low","nominal","high","source"].some(a=>e[`${n}.${a}`]?.trim());t[n]=o||s?Nv(e,n):null}
 return t}function Nv(e,t){let n=["low","nominal","high"].map(s=>[s,Lt(e[`${t}.${s}`])]);return{...Object.fromEntries(
-n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function gh(e,t){
+n.filter(([,s])=>s!==null)),source:(e[`${t}.source`]??"").trim(),standing:e[`${t}.standing`]}}function $h(e,t){
 let n={},s=[];for(let[o,a]of Object.entries(e)){let r=`.${o}.`,c=(r.includes(".openings.")?t.filter(p=>p==="op\
 enings"):t).filter(p=>r.includes(`.${p}.`)).sort((p,h)=>h.length-p.length)[0],d=/\.(\d+)$/.exec(o)?.[1];c==="o\
 penings"?(n[o.slice(o.indexOf(c))]??=[]).push(...a):c?(n[c]??=[]).push(...d&&r.endsWith(`.${c}.${d}.`)?a.map(p=>`\
-Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var Sv,_r,yr,Tv,ph,
-Mv,Xt,hh,Et,Lv,Ev,Nt=m(()=>{Jl();br();tc();L();Sv=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;_r=e=>(t="")=>t.trim()===
-""?null:e(t),yr=_r(e=>ne(e)),Tv=_r(e=>dn(e,ft())),ph=_r(e=>dn(e,at())),Mv=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
+Number ${Number(d)+1}: ${p}`):a):s.push(...a.map(p=>`${o}: ${p}`))}return{byName:n,others:s}}var Sv,_r,yr,Tv,hh,
+Mv,Xt,mh,Et,Lv,Ev,Nt=m(()=>{Jl();br();tc();L();Sv=/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;_r=e=>(t="")=>t.trim()===
+""?null:e(t),yr=_r(e=>ne(e)),Tv=_r(e=>dn(e,ft())),hh=_r(e=>dn(e,at())),Mv=(e="")=>e.split(/[\n;]/).map(t=>t.trim()).
 filter(Boolean),Xt={text:{show:e=>e??"",take:(e="")=>e.trim()},note:{show:e=>e??"",take:(e="")=>e.trim()},pick:{
 show:e=>e??"",take:e=>e||null},yes:{show:e=>e?"yes":"no",take:e=>e==="yes"},length:{show:J,take:yr},number:{show:e=>e==
-null?"":String(e),take:Lt},force:{show:e=>il(e,ft()),take:Tv},rating:{show:e=>il(e,at()),take:ph},speed:{show:J,
+null?"":String(e),take:Lt},force:{show:e=>il(e,ft()),take:Tv},rating:{show:e=>il(e,at()),take:hh},speed:{show:J,
 take:_r(e=>ne(e).replace(/ (mm|in)$/," $1/s"))},lengths:{show:e=>(e??[]).map(J).join(", "),take:(e="")=>e.split(
 /[,;\n]/).filter(t=>t.trim()).map(t=>ne(t))},points:{show:e=>(e??[]).map(([t,n])=>`${J(t)}, ${J(n)}`).join(`
 `),take:e=>Mv(e).map(t=>t.split(t.includes(",")?",":/\s+/).map(n=>ne(n)))},openings:{show:e=>os((e??[]).map(Ov)),
-take:e=>At(e).map(Av)},figure:{show:String,take:String}};hh=e=>Xt.points.show(e),Et=e=>Vs[e].flatMap(t=>t.fields);
+take:e=>At(e).map(Av)},figure:{show:String,take:String}};mh=e=>Xt.points.show(e),Et=e=>Vs[e].flatMap(t=>t.fields);
 Lv=({type:e,blank:t})=>e==="rating"||t!==void 0,Ev=["low","nominal","high","source","standing"]});function xr(e){let t={...Pv};for(let n of sc){let s=e.get(nc[n])?.slice(0,60);if(s==null)continue;let o=` ${N()}`;
 t[n]=oc(n)&&s.endsWith(o)?s.slice(0,-o.length):s}return t}function Sr(e){let t=new URLSearchParams;for(let n of sc){
 let s=e[n].trim();s!==""&&t.set(nc[n],oc(n)?ne(s):s)}return t.toString()}function na(e){return Cv.filter(t=>e[t].
@@ -1007,13 +1008,13 @@ u}</span
     ${s&&s!==u?i`<span class="band">${s}</span>`:u}
   </div>`}var Mr=m(()=>{y();fr()});function Or(e){return e.force_kn===null||e.force_kn===void 0?u:i`<b>${$(Ge(e))}</b>
     <small class="expected">expected ${$(Tn(e))}</small>`}function oa(e,t,n="force_kn",{note:s=u,origin:o=""}={}){
-return Pt(e,Ge(t,n),{note:i`expected ${$(Tn(t,n))}${s}`,origin:o,test:n})}var Ge,Tn,$h,$t=m(()=>{y();L();Mr();
-Ge=(e,t="force_kn")=>$h(t)(e[`${t}_high`],{up:!0}),Tn=(e,t="force_kn")=>$h(t)(e[t]),$h=e=>e==="force_kn"?me:Ie});var ac,bh=m(()=>{ac=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
+return Pt(e,Ge(t,n),{note:i`expected ${$(Tn(t,n))}${s}`,origin:o,test:n})}var Ge,Tn,bh,$t=m(()=>{y();L();Mr();
+Ge=(e,t="force_kn")=>bh(t)(e[`${t}_high`],{up:!0}),Tn=(e,t="force_kn")=>bh(t)(e[t]),bh=e=>e==="force_kn"?me:Ie});var ac,wh=m(()=>{ac=class extends HTMLElement{#e=new ResizeObserver(()=>this.measure());#t=new MutationObserver(
 ()=>this.measure());connectedCallback(){this.#e.observe(this),this.#t.observe(this,{subtree:!0,childList:!0,attributeFilter:[
 "viewBox"]}),this.measure()}disconnectedCallback(){this.#e.disconnect(),this.#t.disconnect()}measure(){let t=this.
 querySelector("svg"),{width:n,height:s}=t?.viewBox.baseVal??{width:0,height:0};if(!t||!n||!t.clientWidth||!t.clientHeight)
 return;let o=Math.max(n/t.clientWidth,s/t.clientHeight);t.style.setProperty("--px",String(o))}};customElements.
-define("drawing-frame",ac)});function rc({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function wh(e,{
+define("drawing-frame",ac)});function rc({distance_mm:e,tool:t}){let n=$(w(Math.abs(e)));return e<=0?[n,`into ${t}`]:[n,`to ${t}`]}function yh(e,{
 left:t,right:n,bottom:s,top:o}){let[a,r]=rs(e),[[l,c],[d,p]]=[e.on_sheet,e.on_tool],h=a-t>n-a?-1:1,f=r-s>.7*(o-
 s)?1:-1,[g,b]=rc(e);return v`<g class="near ${e.distance_mm<=0?"hit":""}" data-test="near" data-tool=${e.tool}>
     <path class="near-line" d="M${l} ${-c}L${d} ${-p}" />
@@ -1037,14 +1038,14 @@ top:D}=g,k=l??Bv(e,t==="after"?"after":"before");return i`<drawing-frame class="
       data-pose=${t}
       viewBox="${b} ${-D} ${C-b} ${D-_}"
       preserveAspectRatio="xMidYMid meet">
-      ${[e.bed,e.die].map(Re).map(yh)}
-      <g transform="translate(0 ${k.down})">${k.tools.map(yh)}</g>
+      ${[e.bed,e.die].map(Re).map(_h)}
+      <g transform="translate(0 ${k.down})">${k.tools.map(_h)}</g>
       ${e.die.length?v`<path class="axis" d="M0 ${-D-999}V999" />`:u}
       <path class="gauge" transform="translate(${k.back} 0)" d=${k.gauge} />
       <path class="sheet" data-test="sheet" d=${k.sheet} />
       ${t==="before"&&e.gauge_point?Fv(e.gauge_point,o,g):u}
       ${t==="after"&&a?Hv(e.after.sheet,a,h,g):u}
-      ${d&&c?wh(c,g):u}
+      ${d&&c?yh(c,g):u}
     </svg>
   </drawing-frame>`}function Bv(e,t){let{sheet:n,ram:s,holder:o,punch:a,gauge:r}=e[t];return{sheet:Re(n),tools:[
 s,o,a].map(Re),down:0,gauge:Re(r),back:0}}function Iv(e,t){let[n,s]=t?rs(t):[0,.1*e];return{left:n-1.5*e,bottom:s-
@@ -1056,19 +1057,19 @@ bounds:t,share:n},s){let o=lc(lc(e,[t[0],t[1]],s),[t[2],t[3]],s),a=r=>e[r]+(o[r]
 right:a("right"),bottom:a("bottom"),top:a("top")}}function Fv([e,t],n,{bottom:s}){let o=s*.45;return v`<g class="dimension-line" data-test="gauge-dimension">
     <path class="extension" d="M${e} ${-t}V${-o}" />
     <path class="dimension" d="M0 ${-o}H${e}" />
-    ${_h(0,o,180)}${_h(e,o,0)}
+    ${vh(0,o,180)}${vh(e,o,0)}
     <g transform="translate(${e} ${-t})"><circle class="px touch" r="5" /></g>
-    ${vh(e/2,o,n,17)}
+    ${kh(e/2,o,n,17)}
   </g>`}function Hv(e,t,n,{left:s,right:o}){let a=Math.min(...e.filter(([p])=>Math.abs(p)<n/2).map(([,p])=>p)),
 r=Math.max(1.25*n,.14*(o-s)),l=t/2*(Math.PI/180),[c,d]=[r*Math.sin(l),a+r*Math.cos(l)];return v`<g class="dimension-line" data-test="angle-dimension">
     <path class="dimension" d="M${-c} ${-d}A${r} ${r} 0 0 1 ${c} ${-d}" />
-    ${vh(0,a+r,$(M(t)))}
-  </g>`}var yh,lc,_h,vh,aa=m(()=>{y();L();bh();ic();xn();yh=e=>e?v`<path class="tool" d=${e} />`:u;lc=({left:e,
+    ${kh(0,a+r,$(M(t)))}
+  </g>`}var _h,lc,vh,kh,aa=m(()=>{y();L();wh();ic();xn();_h=e=>e?v`<path class="tool" d=${e} />`:u;lc=({left:e,
 right:t,bottom:n,top:s},[o,a],r)=>({left:Math.min(e,o-r),right:Math.max(t,o+r),bottom:Math.min(n,a-r),top:Math.
-max(s,a+r)});_h=(e,t,n)=>v`<g transform="translate(${e} ${-t})">
-    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,vh=(e,t,n,s=0)=>v`<g transform="translate(${e} ${-t})">
+max(s,a+r)});vh=(e,t,n)=>v`<g transform="translate(${e} ${-t})">
+    <path class="px arrow ${n?"back":""}" d="M0 0L-12 -5V5Z" /></g>`,kh=(e,t,n,s=0)=>v`<g transform="translate(${e} ${-t})">
     <text class="px label" y=${s} text-anchor="middle"
-      dominant-baseline="central">${n}</text></g>`});function kh(e,t){let n=[...e].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
+      dominant-baseline="central">${n}</text></g>`});function xh(e,t){let n=[...e].sort((s,o)=>s.rank-o.rank);return i`<ol class="rows options" data-test="options">
     ${n.map(s=>i`<li class="row option" data-die=${s.die} data-level=${s.level}>
           <button
             type="button"
@@ -1083,7 +1084,7 @@ max(s,a+r)});_h=(e,t,n)=>v`<g transform="translate(${e} ${-t})">
             <span class="more">${Me(s.reason_said)} ${_n(s)}.</span>
           </button>
         </li>`)}
-  </ol>`}var jv,Uv,xh=m(()=>{y();be();L();$t();G();jv=e=>[["allow for",$(Ge(e,"force_kn_per_m")),`expected ${Tn(
+  </ol>`}var jv,Uv,Sh=m(()=>{y();be();L();$t();G();jv=e=>[["allow for",$(Ge(e,"force_kn_per_m")),`expected ${Tn(
 e,"force_kn_per_m").text}`],["radius",$(w(e.inside_radius_mm))],["flange from",$(w(e.min_flange_mm))],["set",$(
 M(e.set_angle_deg))]],Uv=(e,t,n)=>i`<span class="fact"
     ><small>${e}</small>
@@ -1092,9 +1093,9 @@ M(e.set_angle_deg))]],Uv=(e,t,n)=>i`<span class="fact"
   >`});function Gs(e,t=""){return e?i`<p class="first-hit" data-test="first-hit">
     <b>First hit:</b> ${cc(e)}. If it is too open, make a second hit.
     <span class="drawn">${t}</span>
-  </p>`:u}var Lr,cc,Sh,Er,is=m(()=>{y();L();Lr=e=>M(e).text.replace(/\.0$/,""),cc=e=>`comes out ${Lr(e.comes_out_deg_low)}\
- to ${Lr(e.comes_out_deg_high)}°`,Sh=e=>`${Lr(e.comes_out_deg_low)}–${Lr(e.comes_out_deg_high)}°`,Er=(e,{set_angle_deg:t,
-firstHit:n})=>n?e.expected_set_angle_deg:t});function Nr(e){return dc(e,t=>t.level==="stop"||t.level==="caution")}function dc(e,t){let n=e.filter(o=>!Th(o)&&
+  </p>`:u}var Lr,cc,Th,Er,is=m(()=>{y();L();Lr=e=>M(e).text.replace(/\.0$/,""),cc=e=>`comes out ${Lr(e.comes_out_deg_low)}\
+ to ${Lr(e.comes_out_deg_high)}°`,Th=e=>`${Lr(e.comes_out_deg_low)}–${Lr(e.comes_out_deg_high)}°`,Er=(e,{set_angle_deg:t,
+firstHit:n})=>n?e.expected_set_angle_deg:t});function Nr(e){return dc(e,t=>t.level==="stop"||t.level==="caution")}function dc(e,t){let n=e.filter(o=>!Mh(o)&&
 t(o));if(n.length===0)return u;let s=n.some(o=>o.level==="stop");return i`<section
     class="panel urgent ${s?"has-stop":""}"
     aria-label="Findings"
@@ -1108,7 +1109,7 @@ o)==="ok");return i`${t.length?i`<section>
   ${n.length?i`<section data-test="notes">
           ${oe("How to do it",Fs(n),{test:"notes-fold"})}
         </section>`:u}
-  ${s.length?oe(`Passed checks: ${s.length}`,Ue(s),{test:"fine",open:!1}):u}`}function Mn(e){let t=e.filter(Th);
+  ${s.length?oe(`Passed checks: ${s.length}`,Ue(s),{test:"fine",open:!1}):u}`}function Mn(e){let t=e.filter(Mh);
 if(t.length===0)return u;let n=i`<ul>
     ${t.map(s=>i`<li>
           <b>${Xe(s.template,s.numbers)}</b>
@@ -1116,12 +1117,12 @@ if(t.length===0)return u;let n=i`<ul>
         </li>`)}
   </ul>`;return i`<section class="every-time">
     ${oe(i`${S("caution")} At the press, every time`,n,{test:"every-time"})}
-  </section>`}var Th,Mh,Oh,ra=m(()=>{y();L();G();st();Th=e=>e.code.startsWith("general-");Mh=e=>dc(e,t=>t.level===
-"stop"),Oh=e=>dc(e,t=>t.level==="caution")});function Pr(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function uc(e){
+  </section>`}var Mh,Oh,Ah,ra=m(()=>{y();L();G();st();Mh=e=>e.code.startsWith("general-");Oh=e=>dc(e,t=>t.level===
+"stop"),Ah=e=>dc(e,t=>t.level==="caution")});function Pr(e){let[t,n]=[e?.die?.trim(),e?.punch?.trim()];return{...t?{die:t}:{},...n?{punch:n}:{}}}function uc(e){
 let t=Pr(e);return Object.keys(t).length?{tools:t}:{}}function en(e){let{die:t,punch:n}=Pr(e);return[t&&`die ${t}`,
 n&&`punch ${n}`].filter(Boolean).join(", ")}var ia,ls=m(()=>{ia=e=>({die:e?.die??"",punch:e?.punch??""})});function hc(e,t,n,s){let o=(a,r)=>A({next:!0,name:`${e}.${a}`,label:r,hint:"Its code. Empty: what suits best.",
 list:a==="die"?"codes-of-dies":"codes-of-punches",value:t[a]??"",wrong:I(n,`${e}.${a}`),change:l=>s({[a]:l})});
-return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Lh(e,{dies:t,punches:n},s,o){
+return i`<div class="fields">${o("die","Die")} ${o("punch","Punch")}</div>`}function Eh(e,{dies:t,punches:n},s,o){
 let a=t.flatMap(mc).map(({code:r})=>r);return i`<details class="wishes" data-test="tools">
       <summary>
         <span>Tools: <b>${en(e.tools)||"chosen by the planner"}</b></span>
@@ -1129,18 +1130,18 @@ let a=t.flatMap(mc).map(({code:r})=>r);return i`<details class="wishes" data-tes
       <p class="hint">For every bend that names none of its own. What it costs stands under the order.</p>
       ${hc("tools",e.tools??{},s,r=>o({...e,tools:{die:"",punch:"",...e.tools,...r}}))}
     </details>
-    ${Ah("codes-of-dies",a)}
-    ${Ah("codes-of-punches",n.map(({code:r})=>r))}`}function qs({tools_reason:e,tools_reason_said:t}){let n=je(
-{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:u}var pc,mc,Ah,cs=m(()=>{
-y();ls();G();z();et();pc=["tools.die","tools.punch"];mc=e=>e.shape==="multi_v"?e.openings:[e];Ah=(e,t)=>i`<datalist id=${e}>${t.
+    ${Lh("codes-of-dies",a)}
+    ${Lh("codes-of-punches",n.map(({code:r})=>r))}`}function qs({tools_reason:e,tools_reason_said:t}){let n=je(
+{...t,words:e});return n?i`<p class="tools-reason" data-test="tools-reason">${n}</p>`:u}var pc,mc,Lh,cs=m(()=>{
+y();ls();G();z();et();pc=["tools.die","tools.punch"];mc=e=>e.shape==="multi_v"?e.openings:[e];Lh=(e,t)=>i`<datalist id=${e}>${t.
 map(n=>i`<option value=${n}></option>`)}</datalist>`});function Cr(e){let t=(e??"").split(":")[0].trim();return Vv.includes(t)?t:""}function la(e){if(!e)return"";let t=new Map;
 for(let[n,s]of Gv){let o=e[n];o&&t.set(o,[...t.get(o)??[],s])}return[...t].map(([n,s])=>`${n[0].toUpperCase()}${n.
 slice(1)}: ${s.join(", ")}.`).join(" ")}var Vv,Gv,Rr=m(()=>{Vv=["model","handbook","your test bends"];Gv=[["fo\
 rce_kn","force"],["springback_deg","springback"],["inside_radius_mm","radius"],["punch_depth_mm","depth"],["be\
-nd_allowance_mm","allowance"]]});function Nh(e){return i`<ul class="ratings" data-test="ratings">
+nd_allowance_mm","allowance"]]});function Ph(e){return i`<ul class="ratings" data-test="ratings">
     ${e.map(zv)}
   </ul>`}function zv(e){let{what:t,share_percent:n,level:s}=e;return i`<li class="rating" data-level=${s} data-what=${t}>
-    <span class="rating-of"><b>${Ch[t]??t}</b>${Ph(e)}</span>
+    <span class="rating-of"><b>${Rh[t]??t}</b>${Ch(e)}</span>
     ${S(s,n===null?"Unknown":`${te(n,0)} %`)}
     <svg viewBox="0 0 250 18" preserveAspectRatio="none" aria-hidden="true">
       <path class="bar-ground ${n===null?"open":""}" d="M0 9H250" />
@@ -1149,48 +1150,48 @@ nd_allowance_mm","allowance"]]});function Nh(e){return i`<ul class="ratings" dat
     <span class="rating-words">${qv(e)}</span>
   </li>`}function qv({load_kn:e,load_kn_per_m:t,rating_kn:n,rating_kn_per_m:s,share_percent:o}){let a=t===void 0?
 $(me(e)):$(Ie(t));if(o===null)return`${a}; rating unknown. Read it off the plate before you bend.`;let r=t===void 0?
-$(me(n)):$(Ie(s));return`${a} of ${r}`}function Kv(e){let t=Math.min(e/100*Eh,250);return v`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${Eh} 0V18" />`}
-var Eh,Ph,fc,Ch,Rh=m(()=>{y();L();G();Eh=200;Ph=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,fc=e=>`${Ch[e.
-what]??e.what}${Ph(e)}`,Ch={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
+$(me(n)):$(Ie(s));return`${a} of ${r}`}function Kv(e){let t=Math.min(e/100*Nh,250);return v`<path class="bar-load" d="M0 9H${t}" /><path class="bar-most" d="M${Nh} 0V18" />`}
+var Nh,Ch,fc,Rh,Bh=m(()=>{y();L();G();Nh=200;Ch=({what:e,name:t})=>e.startsWith("press")||!t?"":` ${t}`,fc=e=>`${Rh[e.
+what]??e.what}${Ch(e)}`,Rh={press:"Press","press per metre":"Bed and ram, per length",punch:"Punch",die:"Die",
 holder:"Holder","die holder":"Die holder"}});function Ks(e,t,{from:n,to:s,size:o=1,most:a=6,steps:r}){let l=(t-e)/o,c=(r?.find(_=>l/_<=a)??Zv(l,a))*o,d=Math.
 floor(e/c+1e-9)*c,p=Math.ceil(t/c-1e-9)*c,h=_=>Jv(n+(_-d)/(p-d)*(s-n)),f=Math.round((p-d)/c),g=Math.max(0,-Math.
 floor(Math.log10(c/o)+1e-9)),b=Array.from({length:f+1},(_,C)=>d+C*c).map(_=>({at:h(_),text:(_/o).toFixed(g).replace(
 /^-0(\.0*)?$/,"0").replace("-","−")}));return{at:h,marks:b}}function Zv(e,t){let n=(e>0?e:1)/t,s=10**Math.floor(
 Math.log10(n));return[1,2,5,10].map(o=>o*s).find(o=>o>=n*(1-1e-9))??10*s}function Br(e){return e.length?`M${e.
-map(([t,n])=>`${t} ${n}`).join("L")}`:""}var Jv,gc=m(()=>{Jv=e=>Math.round(e*100)/100});function Bh({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(g=>g.force_kn_high)),a=s.filter(g=>g.limit_kn!==
+map(([t,n])=>`${t} ${n}`).join("L")}`:""}var Jv,gc=m(()=>{Jv=e=>Math.round(e*100)/100});function Ih({curve:e,set:t,peak:n,limits:s}){let o=Math.max(...e.map(g=>g.force_kn_high)),a=s.filter(g=>g.limit_kn!==
 null).sort((g,b)=>Number(b.limit_kn)-Number(g.limit_kn)),r=Number(a.at(-1)?.limit_kn),l=a.filter(({limit_kn:g})=>Number(
-g)<=(g===r?Xv:Yv)*o),c=Dh(e),d=Ks(0,Math.max(o,...l.map(g=>Number(g.limit_kn))),{from:ze.bottom,to:ze.top+28,size:ft().
+g)<=(g===r?Xv:Yv)*o),c=Fh(e),d=Ks(0,Math.max(o,...l.map(g=>Number(g.limit_kn))),{from:ze.bottom,to:ze.top+28,size:ft().
 size}),p=(g,b)=>[c.at(g.punch_depth_mm),d.at(g[b])],h=[...e.map(g=>p(g,"force_kn_high")),...e.map(g=>p(g,"forc\
 e_kn_low")).reverse()],f=n?`Force over punch depth. The peak is expected at ${$(me(n.force_kn))}, at a depth o\
-f ${$(Wh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
+f ${$(Dh(n.punch_depth_mm))}.`:"Force over punch depth, to where tools or press end.";return i`<svg
     class="drawing chart-picture"
     viewBox="0 0 ${Ir} ${Wr}"
     role="img"
     aria-label=${f}
     data-test="stroke-force">
-    ${Fh(c,d,ft().unit)}
+    ${Hh(c,d,ft().unit)}
     <path class="band" d="${Br(h)}Z" />
-    ${t.punch_depth_mm===null?u:Hh(c.at(t.punch_depth_mm))} ${Qv(l,d)}
+    ${t.punch_depth_mm===null?u:jh(c.at(t.punch_depth_mm))} ${Qv(l,d)}
     ${tk(a.filter(g=>!l.includes(g)))}
     <path class="curve" d=${Br(e.map(g=>p(g,"force_kn")))} data-test="force-curve" />
     ${n?sk(c.at(n.punch_depth_mm),d.at(n.force_kn)):u}
-  </svg>`}function Ih({curve:e,set:t,trials:n}){let s=n.filter(h=>h.punch_depth_mm!==null),o=Dh(e,s.map(h=>Number(
+  </svg>`}function Wh({curve:e,set:t,trials:n}){let s=n.filter(h=>h.punch_depth_mm!==null),o=Fh(e,s.map(h=>Number(
 h.punch_depth_mm))),a=[...e.map(h=>h.loaded_angle_deg),...s.map(h=>h.measured_deg)],r=Ks(Math.min(...a),180,{from:ze.
 bottom,to:ze.top,steps:[5,10,15,30,45]}),l=h=>Br(e.map(f=>[o.at(f.punch_depth_mm),r.at(f[h])])),c=t.set_angle_deg===
 null?null:{x:o.at(Number(t.punch_depth_mm)),y:r.at(t.set_angle_deg)},p=`Angle over punch depth. ${c?`${$(M(t.set_angle_deg))}\
- under load at a depth of ${$(Wh(Number(t.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} results drawn.`;return i`<svg
+ under load at a depth of ${$(Dh(Number(t.punch_depth_mm)))}`:"Nothing to set"}. ${s.length} results drawn.`;return i`<svg
     class="drawing chart-picture"
     viewBox="0 0 ${Ir} ${Wr}"
     role="img"
     aria-label=${p}
     data-test="stroke-angle">
-    ${Fh(o,r,"°")} ${c?Hh(c.x):u}
+    ${Hh(o,r,"°")} ${c?jh(c.x):u}
     <path class="curve" d=${l("loaded_angle_deg")} />
     <path class="curve let-go" d=${l("released_angle_deg")} />
     ${c?v`<circle class="set-point" cx=${c.x} cy=${c.y} r="5"/>`:u}
     ${s.map(h=>nk(o.at(Number(h.punch_depth_mm)),r.at(h.measured_deg),h))}
-  </svg>`}function Dh(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return Ks(0,n,{from:ze.left,to:ze.
-right,size:N()==="in"?Se:1,most:6})}function Fh(e,t,n){let{left:s,right:o,top:a,bottom:r}=ze,l=n==="°",c=t.marks.
+  </svg>`}function Fh(e,t=[]){let n=Math.max(...e.map(s=>s.punch_depth_mm),...t);return Ks(0,n,{from:ze.left,to:ze.
+right,size:N()==="in"?Se:1,most:6})}function Hh(e,t,n){let{left:s,right:o,top:a,bottom:r}=ze,l=n==="°",c=t.marks.
 map(({at:h,text:f})=>v`<path class="faint" d="M${s} ${h}H${o}"/>
       <text x=${s-6} y=${h+6} text-anchor="end"
         font-size=${tn}>${f}${l?"°":""}</text>`),d=e.marks.map(({at:h,text:f})=>v`<path class="faint" d="M${h} ${r}v6"/>
@@ -1214,10 +1215,10 @@ right} y="18" text-anchor="end" font-size=${tn}
 s per metre"?"Bed and ram":e==="press"||!t?e[0].toUpperCase()+e.slice(1):`${e[0].toUpperCase()}${e.slice(1)} ${t}`}
 function nk(e,t,{id:n,outlier:s}){return s?v`<path class="result-odd" d="M${e-6} ${t-6}l12 12M${e+6} ${t-6}l-12 12"
         data-test="result-point" data-id=${n} data-odd="true"/>`:v`<circle class="result-point" cx=${e} cy=${t} r="6" data-test="result-point" data-id=${n}/>`}
-var Ir,Wr,ze,tn,Yv,Xv,Wh,Hh,$c,sk,jh=m(()=>{y();L();gc();Ir=400,Wr=320,ze={left:58,right:Ir-14,top:20,bottom:Wr-
-54},tn=18,Yv=3,Xv=5;Wh=e=>w(e,{digits:2});Hh=e=>v`<path class="set-line" d="M${e} ${ze.top}V${ze.bottom}"/>
+var Ir,Wr,ze,tn,Yv,Xv,Dh,jh,$c,sk,Uh=m(()=>{y();L();gc();Ir=400,Wr=320,ze={left:58,right:Ir-14,top:20,bottom:Wr-
+54},tn=18,Yv=3,Xv=5;Dh=e=>w(e,{digits:2});jh=e=>v`<path class="set-line" d="M${e} ${ze.top}V${ze.bottom}"/>
   <text class="set-word" x=${e-5} y=${ze.bottom-6} text-anchor="end" font-size=${tn}>set</text>`;$c=({what:e,name:t,
-limit_kn:n})=>`${Dr({what:e,name:t})} ${$(me(n))}`;sk=(e,t)=>v`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function Gh({stroke:e,error:t,open:n,toggled:s}){return i`<details
+limit_kn:n})=>`${Dr({what:e,name:t})} ${$(me(n))}`;sk=(e,t)=>v`<circle class="peak" cx=${e} cy=${t} r="6" data-test="peak-mark"/>`});function zh({stroke:e,error:t,open:n,toggled:s}){return i`<details
     class="stroke"
     data-test="stroke"
     ?open=${n}
@@ -1229,7 +1230,7 @@ limit_kn:n})=>`${Dr({what:e,name:t})} ${$(me(n))}`;sk=(e,t)=>v`<circle class="pe
     </p>`:e?e.curve.length?i`<div class="stroke-pictures">
     <figure>
       <figcaption>Force over depth</figcaption>
-      ${Bh(e)}
+      ${Ih(e)}
       <div class="stroke-words">
         <p data-test="stroke-peak">${ak(e)}</p>
         ${rk(e)}
@@ -1237,11 +1238,11 @@ limit_kn:n})=>`${Dr({what:e,name:t})} ${$(me(n))}`;sk=(e,t)=>v`<circle class="pe
     </figure>
     <figure>
       <figcaption>Angle over depth</figcaption>
-      ${Ih(e)}
+      ${Wh(e)}
       <div class="stroke-words">
         <ul class="keys" aria-label="What the lines are">
-          <li>${Uh("curve")} under load</li>
-          <li>${Uh("curve let-go")} released</li>
+          <li>${Vh("curve")} under load</li>
+          <li>${Vh("curve let-go")} released</li>
           ${e.trials.length?i`<li>${ck} trials, released</li>`:u}
         </ul>
         <p data-test="stroke-set">${ik(e)}</p>
@@ -1251,7 +1252,7 @@ limit_kn:n})=>`${Dr({what:e,name:t})} ${$(me(n))}`;sk=(e,t)=>v`<circle class="pe
   </div>`:i`<p class="hint" data-test="stroke-missing">There is no stroke to draw: see the findings.</p>`:i`<p class="hint">Working it out…</p>`}
 function ak({peak:e,work_j:t}){if(!e)return"The curve ends where tools or press end.";let n=i`<b>Allow for ${$(
 Ge(e))}.</b> The peak is expected at
-    ${$(me(e.force_kn))}, ${Vh(e.punch_depth_mm)} deep, ${$(M(e.loaded_angle_deg))}
+    ${$(me(e.force_kn))}, ${Gh(e.punch_depth_mm)} deep, ${$(M(e.loaded_angle_deg))}
     under load.`;return t?i`${n} Work in the stroke ${te(t,0)} J.`:n}function rk({limits:e}){let t=e.filter(s=>s.
 limit_kn!==null),n=e.filter(s=>s.limit_kn===null);return i`${t.length?i`<p class="hint" data-test="stroke-limits">
           Limits: ${t.map($c).join(", ")}. The shaded band is what the force may be.
@@ -1259,27 +1260,27 @@ limit_kn!==null),n=e.filter(s=>s.limit_kn===null);return i`${t.length?i`<p class
   ${n.length?i`<p class="hint" data-test="stroke-unknown">
           <b>Rating unknown:</b> ${n.map(Dr).join(", ")}. Read it off the plate.
         </p>`:u}`}function ik({set:e}){return e.set_angle_deg===null?"Tools and press end before the bend is s\
-harp enough: there is nothing to set.":`Set ${$(M(e.set_angle_deg))} under load at a depth of ${Vh(e.punch_depth_mm)}\
+harp enough: there is nothing to set.":`Set ${$(M(e.set_angle_deg))} under load at a depth of ${Gh(e.punch_depth_mm)}\
 .`}function lk({trials:e}){let t=e.filter(n=>n.punch_depth_mm===null).length;return t?i`<p class="hint">
         ${t===1?"One result has":`${t} results have`} no depth written down and can't be drawn.
-      </p>`:u}var Vh,Uh,ck,zh=m(()=>{y();jh();j();L();$t();Vh=e=>$(w(e,{digits:2}));Uh=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
+      </p>`:u}var Gh,Vh,ck,qh=m(()=>{y();Uh();j();L();$t();Gh=e=>$(w(e,{digits:2}));Vh=e=>i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
     <path class=${e} d="M2 8H38" />
   </svg>`,ck=i`<svg class="drawing key" viewBox="0 0 40 16" aria-hidden="true">
   <circle class="result-point" cx="20" cy="8" r="6" />
-</svg>`});function nn(e,t,n,s,o=Kh(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
-er"&&a!==r;return Pt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Cr(e.sources?.[t]),test:t})}function Kh({
+</svg>`});function nn(e,t,n,s,o=Zh(e,t,s)){let[a,r]=[e[`${t}_low`],e[`${t}_high`]],l=typeof a=="number"&&typeof r=="numb\
+er"&&a!==r;return Pt(n,s(e[t]),{band:l?[s(a),s(r)]:null,note:o,origin:Cr(e.sources?.[t]),test:t})}function Zh({
 handbook:e,sources:t,...n},s,o){let a=e?.[s];if(typeof a!="number"||Cr(t?.[s])==="handbook")return u;let r=o(a);
 if(r.text===o(n[s]).text)return u;let[l,c]=[n[`${s}_low`],n[`${s}_high`]],d=a<l||a>c;return i`<span class=${d?
 "handbook differs":"handbook"} data-test="handbook-${s}"
     >handbook says ${$(r)}</span
-  >`}function Zh(e,t,n){return i`${Mh(e.checks)}
+  >`}function Jh(e,t,n){return i`${Oh(e.checks)}
     <section class="bend-first" aria-label="What to set" data-test="first">
       ${dk(e,t)} ${uk(e)}
     </section>
-    ${Oh(e.checks)} ${zs(e.checks)}
+    ${Ah(e.checks)} ${zs(e.checks)}
     <div class="columns bend-columns">
       <div>${fk(e)} ${$k(e)}</div>
-      <div>${bk(e,n)} ${Gh(n.stroke)} ${wk(e,n)}</div>
+      <div>${bk(e,n)} ${zh(n.stroke)} ${wk(e,n)}</div>
     </div>
     ${yk(e)} ${Mn(e.checks)}`}function dk(e,{punches:t,dies:n}){let s=n.find(({code:a})=>a===e.die),o=t.find(({
 code:a})=>a===e.punch);return!e.die&&!e.punch?i`<p class="panel" data-test="no-tools">
@@ -1316,12 +1317,12 @@ reduce((s,o)=>(o.share_percent??0)>(s?.share_percent??0)?o:s,null);return i`<p c
         ${Pt("Expected",me(e.force_kn),{note:gk(e),origin:Cr(e.sources?.force_kn),test:"force_expected"})}
       </div>
       ${e.ratings?.length?i`<p class="hint">The loads are the force to allow for; the mark is the rating.</p>
-              ${Nh(e.ratings)}`:u}`)}function gk(e){let t=e.force_kn_low,n=Kh(e,"force_kn",me);return i`${typeof t==
+              ${Ph(e.ratings)}`:u}`)}function gk(e){let t=e.force_kn_low,n=Zh(e,"force_kn",me);return i`${typeof t==
 "number"?`at least ${$(me(t))}`:u}${n===u?u:i` <br />${n}`}`}function $k(e){return oe("What comes out",i`<div class="figures">
       ${nn(e,"inside_radius_mm","Inside radius",ds)}
       ${nn(e,"springback_deg","Springback",M)}
       ${nn(e,"bend_allowance_mm","Bend allowance",ds)}
-      ${nn(e,"k_factor","K-factor",Jh)}
+      ${nn(e,"k_factor","K-factor",Yh)}
     </div>`)}function bk(e,{pose:t,show:n}){if(!e.drawing)return u;let s=$(M(e.set_angle_deg)),o=t==="before"?
 "before the bend":`at the bottom of the stroke, ${s}`;return oe("Drawn to scale",i`<section class="bend-drawing" aria-label="The bend in its tools">
       ${Q({name:"pose-shown",label:"Shown",value:t,options:[["before","Before"],["after","Bent"]],change:a=>n(
@@ -1330,11 +1331,11 @@ a==="before"?"before":"after")})}
 n die and punch, ${o}`})}
     </section>`,{test:"drawing"})}function wk(e,{use:t}){return e.options?.length?oe(`Dies of the crib: ${e.options.
 length}`,i`<p class="hint">Tap one to use it. Each with the reason for its rank.</p>
-      ${kh(e.options,t)}`,{test:"dies"}):u}function yk({opinions:e,sources:t}){return e?oe("Second opinions",i`<div class="opinions">
-      ${e.force?.length?qh("Force by published relations",e.force,[["force_kn","Force",me],["force_kn_per_m","\
+      ${xh(e.options,t)}`,{test:"dies"}):u}function yk({opinions:e,sources:t}){return e?oe("Second opinions",i`<div class="opinions">
+      ${e.force?.length?Kh("Force by published relations",e.force,[["force_kn","Force",me],["force_kn_per_m","\
 Per length",Ie]]):u}
-      ${e.allowance?.length?qh("Bend allowance by published relations",e.allowance,[["bend_allowance_mm","Allo\
-wance",ds],["k_factor","K",Jh]]):u}
+      ${e.allowance?.length?Kh("Bend allowance by published relations",e.allowance,[["bend_allowance_mm","Allo\
+wance",ds],["k_factor","K",Yh]]):u}
       ${t?i`<details>
               <summary>Where each figure comes from</summary>
               <dl class="sources">
@@ -1342,7 +1343,7 @@ wance",ds],["k_factor","K",Jh]]):u}
                       <dd>${s}</dd>`)}
               </dl>
             </details>`:u}
-    </div>`,{open:!1}):u}function qh(e,t,n){return i`<div class="table">
+    </div>`,{open:!1}):u}function Kh(e,t,n){return i`<div class="table">
     <table>
       <caption>
         ${e}
@@ -1360,16 +1361,16 @@ wance",ds],["k_factor","K",Jh]]):u}
             </tr>`)}
       </tbody>
     </table>
-  </div>`}var ds,hk,mk,Jh,_k,Yh=m(()=>{y();aa();be();L();$t();xh();Mr();is();ra();st();pe();z();cs();Rr();Rh();
-zh();ds=e=>w(e,{digits:2});hk=e=>i`
+  </div>`}var ds,hk,mk,Yh,_k,Xh=m(()=>{y();aa();be();L();$t();Sh();Mr();is();ra();st();pe();z();cs();Rr();Bh();
+qh();ds=e=>w(e,{digits:2});hk=e=>i`
   ${nn(e,"set_angle_deg","Set angle",M)}
   ${nn(e,"punch_depth_mm","Depth",ds)}
 `,mk=e=>i`
   ${nn(e,"set_angle_deg","First hit: set angle",M,`then about ${$(M(e.expected_set_angle_deg))}`)}
   ${nn(e,"punch_depth_mm","First hit: depth",ds,`then about ${$(ds(e.expected_punch_depth_mm))}`)}
-`;Jh=e=>({text:e==null?"–":te(e,2),unit:""});_k={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
+`;Yh=e=>({text:e==null?"–":te(e,2),unit:""});_k={force_kn:"Force",inside_radius_mm:"Inside radius",springback_deg:"\
 Springback",set_angle_deg:"Set angle",punch_depth_mm:"Punch depth",bend_allowance_mm:"Bend allowance",bend_deduction_mm:"\
-Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var Qh={};ie(Qh,{show:()=>xk});async function xk(e){e.title("Check a bend"),e.render(Ce("Looking into the crib\
+Bend deduction",k_factor:"K-factor",min_flange_mm:"Smallest flange"}});var em={};ie(em,{show:()=>xk});async function xk(e){e.title("Check a bend"),e.render(Ce("Looking into the crib\
 …"));let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async k=>(await he(k,e.signal)).items)),o={
 dies:n,punches:s},a=xr(e.query),r=!!(a.die||a.punch||a.punch_radius_mm);a.metal||=t[0]?.code??"";let l={answer:null,
 error:null,busy:!1,pose:"after"},c={stroke:null,error:null,open:Sn()},d=Qt(async(k,x)=>(await O("POST","/bend",
@@ -1395,14 +1396,14 @@ Object.assign(a,k),f(x)}function b(){let k=l.error instanceof E?l.error.errors:{
         </div>`),l.busy||e.ready()}function _(){let{answer:k}=l;if(!k||l.busy)return"";let x=k.worst==="ok"?"":
 `${k.worst}. `,T=k.set_angle_deg===null?"nothing to set":`set ${$(M(k.set_angle_deg))}`;return`${x}Die ${k.die??
 "none"}, allow for ${$(Ge(k))}, ${T}.`}function C(k){let x=na(a);return x.length?Te("One bend, all its figures",
-i`Still to type: ${x.map(T=>kk[T]).join(", ")}.`):l.error?D(k):l.answer?Zh(l.answer,o,{pose:l.pose,show:T=>{l.
+i`Still to type: ${x.map(T=>kk[T]).join(", ")}.`):l.error?D(k):l.answer?Jh(l.answer,o,{pose:l.pose,show:T=>{l.
 pose=T,b()},use:T=>g({die:a.die===T?"":T},{now:!0}),stroke:{...c,toggled:T=>{c.open!==T&&(c.open=T,h(),b())}}}):
 Ce("Working it out…")}function D(k){if(!(l.error instanceof E)||l.error.status>=500)return i`${$n(l.error)}
         <div class="buttons">
           <button type="button" class="button" data-test="again" @click=${()=>f({now:!0})}>
             Try again
           </button>
-        </div>`;let x=yp(k,vk),T=Object.keys(k).length>x.length?["The words are beside the field."]:[l.error.message];
+        </div>`;let x=_p(k,vk),T=Object.keys(k).length>x.length?["The words are beside the field."]:[l.error.message];
 return i`<div class="state" data-test="refused">
       <strong>That can't be worked out yet</strong>${[...T,...x].map(F=>i`<p>${F}</p>`)}
     </div>`}f({now:!0})}function Sk(e,{metals:t,dies:n,punches:s,openTools:o,answer:a},r,l){let c=(h,f,g={})=>A(
@@ -1416,8 +1417,8 @@ wrong:I(r,h),change:b=>l({[h]:b},{now:!0})}),p=e.metal&&!t.some(({code:h})=>h===
     </div>
     <details class="choose-tools" ?open=${o}>
       <summary>Choose tools yourself</summary>
-      ${d("die","Die",[["","Best of the crib"],...Xh(e.die,n)])}
-      ${d("punch","Punch",[["","Best of the crib"],...Xh(e.punch,s)])}
+      ${d("die","Die",[["","Best of the crib"],...Qh(e.die,n)])}
+      ${d("punch","Punch",[["","Best of the crib"],...Qh(e.punch,s)])}
       ${c("punch_radius_mm","Punch tip radius, if it differs",{unit:N()})}
     </details>
     ${e.die||e.punch||e.punch_radius_mm?i`<button
@@ -1427,42 +1428,42 @@ wrong:I(r,h),change:b=>l({[h]:b},{now:!0})}),p=e.metal&&!t.some(({code:h})=>h===
             @click=${()=>l({die:"",punch:"",punch_radius_mm:""},{now:!0})}>
             Choose the tools for me
           </button>`:u}`}function Tk({thickness_mm:e,thickness_gauge:t},n){return[/ga/i.test(n)?$(w(e,{digits:2})):
-"",t??""].filter(Boolean).join(", ")}function Xh(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);return e&&
-!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var vk,kk,Mk,em=m(()=>{y();j();Tr();be();sa();L();
-$t();Yh();z();st();We();et();vk=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch","p\
+"",t??""].filter(Boolean).join(", ")}function Qh(e,t){let n=t.map(s=>[s.code,`${s.code} · ${s.name}`]);return e&&
+!t.some(s=>s.code===e)?[[e,`${e} (not in the crib)`],...n]:n}var vk,kk,Mk,tm=m(()=>{y();j();Tr();be();sa();L();
+$t();Xh();z();st();We();et();vk=["metal","thickness_mm","bend_length_mm","included_angle_deg","die","punch","p\
 unch_radius_mm"],kk={metal:"metal",thickness_mm:"thickness",bend_length_mm:"length",included_angle_deg:"angle"};
-Mk=e=>e.map(({code:t,name:n})=>[t,n])});function tm(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
+Mk=e=>e.map(({code:t,name:n})=>[t,n])});function nm(e){let t,n=async()=>{document.visibilityState!=="visible"||e.aborted||(t=await navigator.wakeLock?.
 request("screen").catch(()=>{}),e.aborted&&t?.release())};document.addEventListener("visibilitychange",n,{signal:e}),
 e.addEventListener("abort",()=>t?.release()),n()}var bc,wc=m(()=>{y();bc=()=>"wakeLock"in navigator?u:i`<p class="hint" data-test="may-go-dark">
         This browser cannot keep the display awake: switch off sleep in the device’s own settings.
       </p>`});async function sn(e){let{body:t}=await O("GET","/press-screens",{signal:e,timeout:3e3});return t.press_screens}
-async function om(e){let{body:t}=await O("PUT",`/press-screens/${encodeURIComponent(e)}`,{body:{code:null,step:0}});
-return t}async function am(e){await O("DELETE",`/press-screens/${encodeURIComponent(e)}`)}function yc(){let e=lm(
-nm);return typeof e?.name=="string"?{code:null,step:0,etag:null,...e}:null}function lm(e){try{return JSON.parse(
-localStorage.getItem(e)??"null")}catch{return null}}function cm(e,t){try{t===null?localStorage.removeItem(e):localStorage.
-setItem(e,JSON.stringify(t))}catch{}}var nm,sm,us,ht,_c,rm,im,Rt=m(()=>{j();nm="flangebook.bench.here",sm="fla\
-ngebook.bench.last";us=e=>/^\d/.test(e)?`press screen ${e}`:e,ht=e=>/^\d/.test(e)?`Press screen ${e}`:e;_c=e=>cm(
-nm,e),rm=()=>String(lm(sm)??""),im=e=>cm(sm,e)});function Fr(e,t,n,s){let o=`/press-screens/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,
+async function am(e){let{body:t}=await O("PUT",`/press-screens/${encodeURIComponent(e)}`,{body:{code:null,step:0}});
+return t}async function rm(e){await O("DELETE",`/press-screens/${encodeURIComponent(e)}`)}function yc(){let e=cm(
+sm);return typeof e?.name=="string"?{code:null,step:0,etag:null,...e}:null}function cm(e){try{return JSON.parse(
+localStorage.getItem(e)??"null")}catch{return null}}function dm(e,t){try{t===null?localStorage.removeItem(e):localStorage.
+setItem(e,JSON.stringify(t))}catch{}}var sm,om,us,ht,_c,im,lm,Rt=m(()=>{j();sm="flangebook.bench.here",om="fla\
+ngebook.bench.last";us=e=>/^\d/.test(e)?`press screen ${e}`:e,ht=e=>/^\d/.test(e)?`Press screen ${e}`:e;_c=e=>dm(
+sm,e),im=()=>String(cm(om)??""),lm=e=>dm(om,e)});function Fr(e,t,n,s){let o=`/press-screens/${encodeURIComponent(e)}`,a={answers:null,gone:!1,waits:!1,late:!1,
 refused:""},r=null,l=t,c=0,d=!1,p;function h(x){let T={...a,waits:r!==null,...x},F=Object.keys(T).every(ue=>T[ue]===
 a[ue]);a=T,!F&&!s.aborted&&n.changed(a)}async function f(){if(clearTimeout(p),d||s.aborted)return;d=!0;try{await(r&&
 !g()?b():_()),C()}catch(T){s.aborted||D(T)}d=!1;let x=r!==null&&c===0;s.aborted||(p=setTimeout(f,x?0:Math.min(
 Ak,Ok*1.5**c)))}function g(){return!r||Date.now()-r.at<=n.keepMs?!1:(r=null,h({late:!0}),!0)}async function b(){
 let x=r;if(!x)return;let T=P().name?{by:P().name}:{};try{l=(await O("PUT",o,{body:{...x.place,...T},etag:x.whatever?
-null:l,signal:s,timeout:dm})).etag,r===x&&(r=null),n.sent?.(x.place,l??"",r!==null),h({refused:"",late:!1})}catch(F){
+null:l,signal:s,timeout:um})).etag,r===x&&(r=null),n.sent?.(x.place,l??"",r!==null),h({refused:"",late:!1})}catch(F){
 if(!(F instanceof E)||F.status>=500)throw F;r=null,l=null,h({refused:F.status===412?"":F.message}),await _()}}
-async function _(){let x=r,{status:T,body:F,etag:ue}=await O("GET",o,{seen:l,signal:s,timeout:dm});s.aborted||
+async function _(){let x=r,{status:T,body:F,etag:ue}=await O("GET",o,{seen:l,signal:s,timeout:um});s.aborted||
 r!==x||T===304||(l=ue,h({late:!1}),n.heard(F,ue??""))}function C(){let x=a.answers===!1;c=0,h({answers:!0,gone:!1}),
 mn(!0),x&&W()}function D(x){c+=1,x instanceof E&&x.status===404?h({answers:!0,gone:!0}):x instanceof E&&x.status<
 500?h({answers:!0,refused:x.message}):h({answers:!1}),x instanceof V?mn(!1,x):x instanceof E||console.error(x)}
 let k=()=>document.visibilityState==="visible"&&f();return document.addEventListener("visibilitychange",k,{signal:s}),
 addEventListener("online",k,{signal:s}),s.addEventListener("abort",()=>clearTimeout(p)),f(),{move(x,{whatever:T=!1}={}){
-r={place:x,at:Date.now(),whatever:T},h({late:!1,refused:""}),c===0&&f()},standing:()=>a}}var Ok,Ak,dm,vc=m(()=>{
-j();ae();ye();Ok=1e3,Ak=4e3,dm=3e3});function um(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Lk.
+r={place:x,at:Date.now(),whatever:T},h({late:!1,refused:""}),c===0&&f()},standing:()=>a}}var Ok,Ak,um,vc=m(()=>{
+j();ae();ye();Ok=1e3,Ak=4e3,um=3e3});function pm(e,t){let n=-1/0,s=o=>{if(o.altKey||o.ctrlKey||o.metaKey||o.shiftKey||o.isComposing)return;let a=Lk.
 has(o.key)?e.next:Ek.has(o.key)?e.back:null;!a||Pk(o)||(o.preventDefault(),!(o.repeat||o.timeStamp-n<Nk)&&(n=o.
 timeStamp,a()))};addEventListener("keydown",s,{signal:t}),addEventListener("click",o=>o.detail>0&&Ck(),{signal:t})}
 function Pk({key:e,target:t,repeat:n}){let s=t;return s.matches("input, select, textarea")?!0:!n&&(e==="Enter"||
 e===" ")&&s.matches("button, a, summary")}function Ck(){let e=document.activeElement;e?.matches("button, summa\
-ry, input[type=range]")&&e.blur()}var Lk,Ek,Nk,pm=m(()=>{Lk=new Set(["ArrowRight","PageDown"," ","Enter"]),Ek=
+ry, input[type=range]")&&e.blur()}var Lk,Ek,Nk,hm=m(()=>{Lk=new Set(["ArrowRight","PageDown"," ","Enter"]),Ek=
 new Set(["ArrowLeft","PageUp","Backspace"]),Nk=300});function Hr(e,{pixels:t=Ws(),tallest:n=t*.7,test:s="folded",mark:o=""}={}){let a=Z*2.4,r=Qn(e.bounds,t-2*a,n-1.6*
 a),[,l,c]=e.bounds,[d,p]=r([c,l]),h=f=>f.map(([g,b,_,C])=>`M${r([g,b])}L${r([_,C])}`).join("");return i`<svg
     class="drawing folded"
@@ -1492,7 +1493,7 @@ let s=t.reduce((r,l)=>r+l[0],0)/t.length,o=t.reduce((r,l)=>r+l[1],0)/t.length,a=
       text-anchor="middle" dominant-baseline="central">${e}</text>`}function Ik({length_mm:e,width_mm:t,height_mm:n,
 faces:s}){let o=s.filter(({flat:a})=>a===1).map(({side:a})=>a);return`Box ${ps({length_mm:e,width_mm:t,height_mm:n})}\
 , folded, seen from the right front corner. Sides: ${o.join(", ")}.`}function ps({length_mm:e,width_mm:t,height_mm:n}){
-return $({text:[e,t,n].map(U).join(" × "),unit:w(0).unit})}function hm(e,{pixels:t=Ws(),tallest:n=t*.9,test:s="\
+return $({text:[e,t,n].map(U).join(" × "),unit:w(0).unit})}function mm(e,{pixels:t=Ws(),tallest:n=t*.9,test:s="\
 blank"}={}){let[o,a]=[U(e.length_mm),U(e.width_mm)],r=nt(a,Z)+Z*1.8,l=Qn([0,0,e.length_mm,e.width_mm],t-r-12,n-
 Z*3),[c,d]=l([e.length_mm,0]);return i`<svg
     class="drawing blank box-blank"
@@ -1527,25 +1528,25 @@ qe,Zs=m(()=>{y();L();ur();xn();pt();Z=18;qe=e=>!!e?.folded});function jr(e,t){re
     ${Hr(e.folded,{mark:t.side,test:"step-folded",tallest:260,pixels:Math.min(innerWidth-32,460)})}
     <ul>
       <li>Bend line <b data-test="bend-length">${le(w(t.bend_length_mm))}</b> long.</li>
-      ${mm("Punch",t.segments_mm?.punch)} ${mm("Die",t.segments_mm?.die)}
+      ${fm("Punch",t.segments_mm?.punch)} ${fm("Die",t.segments_mm?.die)}
       ${t.clear_between_mm===null||t.clear_between_mm===void 0?u:i`<li data-test="clear-between">
               Clear between the finished sides: <b>${le(w(t.clear_between_mm))}</b>. Punch no
               longer than that.
             </li>`}
       ${Hk(t.sides_near??[])}
     </ul>
-  </section>`}function mm(e,t){if(!t?.length)return u;let n=t.reduce((o,a)=>o+a,0),s=t.length>1?`${t.map(U).join(
+  </section>`}function fm(e,t){if(!t?.length)return u;let n=t.reduce((o,a)=>o+a,0),s=t.length>1?`${t.map(U).join(
 " + ")} = `:"";return i`<li class="pieces">${e}: <b>${s}${U(n)} ${w(0).unit}</b></li>`}function Hk(e){if(!e.length)
 return u;let[t]=[...e].sort((o,a)=>o.distance_mm-a.distance_mm),n=$(M(t.included_angle_deg)),s=le(w(Math.abs(t.
 distance_mm)));return i`<li data-test="sides-near">
     ${t.distance_mm<0?i`<b>The finished ${t.side} side runs ${s} into the ${t.tool}</b>, at ${n}.`:i`The finished ${t.
 side} side stays <b>${s}</b> from the ${t.tool}, nearest at ${n}.`}
-  </li>`}var kc=m(()=>{y();Zs();pt();L()});function $m(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
-turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Js(e){let t=$m(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${wm}${ym[t]}</svg
-    ><b>${bm[t]}.</b>`}function Ur(e,t){let n=$m(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
-    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${wm}${ym[n]}</svg>
+  </li>`}var kc=m(()=>{y();Zs();pt();L()});function bm(e){return e.number===1?"first":e.turn_quarter?e.turn_over?"quarter-over":"quarter":e.turn_over&&e.
+turn_end?"both":e.turn_over?"over":e.turn_end?"end":"same"}function Js(e){let t=bm(e);return i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${ym}${_m[t]}</svg
+    ><b>${wm[t]}.</b>`}function Ur(e,t){let n=bm(e);return i`<div class="lie ${n}" data-test="lie" data-move=${n}>
+    <svg class="sign" viewBox="0 0 66 58" aria-hidden="true">${ym}${_m[n]}</svg>
     <p>
-      <b data-test="move">${bm[n]}.</b>
+      <b data-test="move">${wm[n]}.</b>
       <span data-test="face">${e.inside_face==="up"?"Top":"Bottom"} face up.</span>
       ${Vk(e,t)}
     </p>
@@ -1555,19 +1556,19 @@ return i`<span data-test="end">The hem at the ${n} end goes under the flattening
 return i`<span data-test="end">No edge reaches the gauge: lay it to the bend line.</span>`;let r=ca(e,t);return i`<span data-test="end"
     >${r[0].toUpperCase()}${r.slice(1)} to the
     gauge${s==="finished flange"?", against the finished flange":""}.</span
-  >`}var bm,wm,xc,fm,jk,gm,Uk,ym,Ys=m(()=>{y();bm={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
+  >`}var wm,ym,xc,gm,jk,$m,Uk,_m,Ys=m(()=>{y();wm={first:"Lay it in",same:"As it lies",over:"Turn it over",end:"\
 Turn it end for end",both:"Turn it over and end for end",quarter:"Turn it a quarter","quarter-over":"Turn it o\
-ver and a quarter"},wm=v`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,xc=v`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
-fm=v`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,jk=v`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
-gm=v`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Uk=v`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
-ym={first:[jk],same:[Uk],over:[xc],end:[fm],both:[xc,fm],quarter:[gm],"quarter-over":[xc,gm]}});function da({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
+ver and a quarter"},ym=v`<path class="sign-sheet" d="M14 34L44 34L52 24L22 24Z" />`,xc=v`<path class="sign-turn" d="M33 17C33 6 55 6 57 17M57 17l-5 -4M57 17l4 -5" />`,
+gm=v`<path class="sign-turn" d="M10 41C16 54 48 54 55 42M55 42l-7 1M55 42l1 7" />`,jk=v`<path class="sign-turn" d="M33 4V18M33 18l-5 -5M33 18l5 -5" />`,
+$m=v`<path class="sign-turn" d="M14 44C22 54 38 55 46 50M46 50l-7 -1M46 50l-2 6" />`,Uk=v`<path class="sign-turn" d="M24 45H42M24 51H42" />`,
+_m={first:[jk],same:[Uk],over:[xc],end:[gm],both:[xc,gm],quarter:[$m],"quarter-over":[xc,$m]}});function da({frames:e},t){let n=e.findIndex(a=>a.share>=t);if(n<0)return e[e.length-1];if(n===0)return e[0];let[
 s,o]=[e[n-1],e[n]];return Sc(s,o,(t-s.share)/(o.share-s.share))}function Sc(e,t,n){let s=(a,r)=>a+(r-a)*n,o=(a,r)=>[
 s(a[0],r[0]),s(a[1],r[1]),s(a[2],r[2])];return{share:s(e.share,t.share),phase:t.phase,included_angle_deg:s(e.included_angle_deg,
 t.included_angle_deg),punch_y_mm:s(e.punch_y_mm,t.punch_y_mm),left:o(e.left,t.left),right:o(e.right,t.right),inside_radius_mm:s(
 e.inside_radius_mm,t.inside_radius_mm),half_arc_mm:s(e.half_arc_mm,t.half_arc_mm),gauge_x_mm:e.gauge_x_mm===null||
-t.gauge_x_mm===null?null:s(e.gauge_x_mm,t.gauge_x_mm)}}function _m({frames:e}){let t=e.find(o=>o.punch_y_mm<=0)??
+t.gauge_x_mm===null?null:s(e.gauge_x_mm,t.gauge_x_mm)}}function vm({frames:e}){let t=e.find(o=>o.punch_y_mm<=0)??
 e[0],n=Math.min(...e.map(o=>o.punch_y_mm)),s=[...e].reverse().find(o=>o.phase==="bend")??e[e.length-1];return{
-before:t.share,after:n<0?s.share:e[e.length-1].share}}function vm(e,t){let n=-t.punch_travel_mm,s=t.phase==="b\
+before:t.share,after:n<0?s.share:e[e.length-1].share}}function km(e,t){let n=-t.punch_travel_mm,s=t.phase==="b\
 end",o=c=>s?c.included_angle_deg:t.phase==="approach"?c.punch_y_mm:-c.punch_y_mm,a=s?t.included_angle_deg:t.phase===
 "approach"?n:-n,r=Gk(e.frames,t.phase);return{...zk(r,o,a),punch_y_mm:n}}function Gk(e,t){let n=t==="withdrawa\
 l"?["release","withdrawal"]:[t],s=e.findIndex(a=>n.includes(a.phase)),o=e.filter((a,r)=>n.includes(a.phase)||r===
@@ -1576,7 +1577,7 @@ n>=l&&r>l)return Sc(e[a-1],e[a],(r-n)/(r-l))}if(n>t(e[0]))return e[0];let[s,o]=e
 end"?Sc(s,o,(t(s)-n)/(t(s)-t(o))):o}function qk({thickness_mm:e,left:t,right:n},{left:s,right:o,half_arc_mm:a,
 inside_radius_mm:r}){let[l,c]=Xs([[-a,-e/2],[-a,e/2]],s),[d,p]=Xs([[a,-e/2],[a,e/2]],o),h=([g,b])=>`${g} ${-b}`,
 f=g=>g.map(b=>`L${h(b)}`).join("");return`M${h(l)}A${r+e} ${r+e} 0 0 0 ${h(d)}${f(Xs(n,o))}L${h(p)}A${r} ${r} \
-0 0 1 ${h(c)}${f(Xs(t,s))}Z`}function km(e,{phase:t,punch_y_mm:n}){let s=t==="putting in"||t==="approach",o=e.
+0 0 1 ${h(c)}${f(Xs(t,s))}Z`}function xm(e,{phase:t,punch_y_mm:n}){let s=t==="putting in"||t==="approach",o=e.
 frames.filter(h=>h.phase===(s?"putting in":"taking out"));if(!o.length||t==="bend"||t==="release")return null;
 let a=o[0].punch_y_mm,l=(o.length>1?o.slice(s?1:0,s?void 0:-1):o).flatMap(({left:h,right:f})=>[...Xs(e.left,h),
 ...Xs(e.right,f)]),[c,d]=[l.map(([h])=>h),l.map(([,h])=>h)];return{bounds:[Math.min(...c),Math.min(...d),Math.
@@ -1584,39 +1585,39 @@ max(...c),Math.max(...d,a)],share:Math.max(0,Math.min(1,a>0?n/a:1))}}function Xs
 s*Math.PI/180),Math.sin(s*Math.PI/180)];return e.map(([r,l])=>[t+o*r-a*l,n+a*r+o*l])}function Vr(e,t,n){let s=-n.
 punch_y_mm,o=t.frames[0].gauge_x_mm,a=n.gauge_x_mm===null||o===null?0:n.gauge_x_mm-o;return{sheet:qk(t,n),tools:[
 e.before.ram,e.before.holder,e.before.punch].map(Re).filter(Boolean),down:s,gauge:Re(e.before.gauge),back:a}}var Tc=m(
-()=>{xn()});function Gr({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=Lm?t:null}function hs(e){
-let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Gr(e),{before:o,after:a}=_m(n),r=s?vm(n,
+()=>{xn()});function Gr({clearance:e}){let t=e?.hits?.[0]??e?.nearest??null;return t&&t.distance_mm<=Em?t:null}function hs(e){
+let{drawing:t,motion:n}=e;if(!t||!n?.frames?.length)return null;let s=Gr(e),{before:o,after:a}=vm(n),r=s?km(n,
 s):da(n,(o+a)/2),l=!!e.clearance?.hits?.length;return{before:o,during:r.share,after:a,moment:r,shown:Vr(t,n,r),
 near:s,hit:l,name:l?s&&s.distance_mm>0?"Too near":"Collision":s?"Closest":"Half way"}}function Qs(e){let{clearance:t}=e;
-if(!t)return"Clearance was not checked at this step.";let n=Gr(e);if(!n)return`Nothing comes within ${le(w(Lm,
+if(!t)return"Clearance was not checked at this step.";let n=Gr(e);if(!n)return`Nothing comes within ${le(w(Em,
 {digits:0}))} of the part.`;let s=le(w(Math.abs(n.distance_mm))),o=typeof t.needed_mm=="number"?`, ${le(w(t.needed_mm))}\
  wanted`:"",a=n.flat_name?`${n.flat_name[0].toUpperCase()}${n.flat_name.slice(1)}`:n.flat?`Flat ${n.flat}`:"Th\
-e part";return n.distance_mm<=0?`${a} runs ${s} into the ${xm(n.tool)}, ${Sm(n)}.`:`Closest: ${a.toLowerCase()}\
- is ${s} from the ${xm(n.tool)}, ${Sm(n)}${t.hits?.length?o:""}.`}function Sm({phase:e,included_angle_deg:t,punch_travel_mm:n}){
+e part";return n.distance_mm<=0?`${a} runs ${s} into the ${Sm(n.tool)}, ${Tm(n)}.`:`Closest: ${a.toLowerCase()}\
+ is ${s} from the ${Sm(n.tool)}, ${Tm(n)}${t.hits?.length?o:""}.`}function Tm({phase:e,included_angle_deg:t,punch_travel_mm:n}){
 let s=$(w(Math.max(0,-n),{digits:0}));return e==="approach"?`as the punch comes down, ${s} above the sheet`:e===
 "withdrawal"?n<0?`as the punch rises, ${s} above where it touched`:"as the punch starts to rise":`at ${$(M(t))}`}
 function Mc({motion:e},t){let n=$(M(t.included_angle_deg));if(t.phase==="bend")return e.frames[0].phase==="ben\
 d"?`Hem closing, ${n}`:`Bending, ${n}`;if(t.phase==="release")return`Releasing, ${n}`;if(t.phase==="taking out")
-return`Taking it out${Tm(e,t)}`;if(t.phase==="putting in")return`Putting it in${Tm(e,t)}`;let s=$(w(Math.max(0,
+return`Taking it out${Mm(e,t)}`;if(t.phase==="putting in")return`Putting it in${Mm(e,t)}`;let s=$(w(Math.max(0,
 t.punch_y_mm),{digits:0}));return t.phase==="withdrawal"?`Punch rising, ${s} up`:t.punch_y_mm>0?`Punch coming \
-down, ${s} up`:"First touch, sheet flat"}function Tm({frames:e},{phase:t,right:n}){let s=t==="putting in"?e.find(
+down, ${s} up`:"First touch, sheet flat"}function Mm({frames:e},{phase:t,right:n}){let s=t==="putting in"?e.find(
 a=>a.phase==="approach"):[...e].reverse().find(a=>a.phase==="withdrawal"),o=Math.round(Math.abs(n[2]-(s??e[0]).
 right[2]));return o?`, tilted by ${o}°`:", no tilt"}function Kk({clearance:e}){let{way_in:t,way_out:n,rides_up:s,
 clear:o}=e??{};if(n==="trapped")return{kind:"trapped",what:"Trapped",how:"After this bend it can be neither li\
 fted away nor slid off the tools."};if(o===!1)return null;if(t==="unknown"||n==="unknown")return{kind:"unknown",
 what:`No way ${n==="unknown"?"out":"in"} found`,how:"Try it with a scrap piece, the press off, before you bend\
-."};let[a,r]=[Om(t,n,"slide"),Om(t,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
-Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${Mm}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
+."};let[a,r]=[Am(t,n,"slide"),Am(t,n,"swing")],l=s?"It rides up with it. ":"";return a&&r?{kind:"slide",what:`\
+Slide it ${a}, tilt it ${r}`,how:`Slide along the tools. ${l}${Om}`}:a?{kind:"slide",what:`Slide it ${a}`,how:"\
 Along the tools: no way past the punch was found."}:r?{kind:"swing",what:l?`Unhook it from the punch${t==="swi\
-ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Mm}`}:null}function Bt(e,{short:t=!1}={}){let n=Kk(e);return n?
+ng"?", tilt it in":""}`:`Tilt it ${r}`,how:`${l}${Om}`}:null}function Bt(e,{short:t=!1}={}){let n=Kk(e);return n?
 t?i`<span class="turn" data-test="way" data-way=${n.kind}
-      >${Am(n.kind)}<b>${n.what}.</b></span
+      >${Lm(n.kind)}<b>${n.what}.</b></span
     >`:i`<div class="lie way ${n.kind}" data-test="way" data-way=${n.kind}>
-    ${Am(n.kind)}
+    ${Lm(n.kind)}
     <p><b>${n.what}.</b> ${n.how}</p>
-  </div>`:u}var Lm,xm,Mm,Om,Am,Zk,Jk,on=m(()=>{y();Tc();L();Lm=100;xm=e=>({gauge:"gauge finger",sheet:"part it\
-self"})[e]??e;Mm="Punch still, at its top. Fingers never between.";Om=(e,t,n)=>[e===n&&"in",t===n&&"out"].filter(
-Boolean).join(" and ");Am=e=>e==="swing"?Zk:Jk(e!=="slide"),Zk=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
+  </div>`:u}var Em,Sm,Om,Am,Lm,Zk,Jk,on=m(()=>{y();Tc();L();Em=100;Sm=e=>({gauge:"gauge finger",sheet:"part it\
+self"})[e]??e;Om="Punch still, at its top. Fingers never between.";Am=(e,t,n)=>[e===n&&"in",t===n&&"out"].filter(
+Boolean).join(" and ");Lm=e=>e==="swing"?Zk:Jk(e!=="slide"),Zk=i`<svg class="sign" viewBox="0 0 66 58" aria-hidden="true">
   <path class="sign-sheet" d="M46 4H60V24L53 32L46 24Z" />
   <path class="sign-edge" d="M10 30L34 48L44 34" />
   <path class="sign-turn" d="M36 12A22 22 0 0 0 12 18M12 18l8 1M12 18l1 -8" />
@@ -1631,12 +1632,12 @@ unit;return e.length>1?`${n} = ${U(t??0)} ${s}`:`${n} ${s}`}function eo(e,t=0,n=
           <span class="name"><b>${s.code}</b> ${s.name}</span>
           <span class="where">${Oc(s)}</span>
           <span class="more"
-            >${[Ac(s),Nm(s.steps,t),Lc(s,n),Yk(s.condition)].filter(Boolean).join(" · ")}</span
+            >${[Ac(s),Pm(s.steps,t),Lc(s,n),Yk(s.condition)].filter(Boolean).join(" · ")}</span
           >
         </li>`)}
-  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Nm(e,t){return!e?.
+  </ul>`:i`<p data-test="no-tools">No tool in the crib does this. See the findings.</p>`}function Pm(e,t){return!e?.
 length||e.length===t?"":`step${e.length>1?"s":""} ${e.join(", ")}`}function Lc({kind:e,code:t},n){let s=n.filter(
-a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${Nm(
+a=>e==="punch"&&a.punch===t),o=s.filter(a=>a.punch_turned);return o.length?`reversed${o.length<s.length?` for ${Pm(
 o.map(({number:a})=>a),0)}`:""}`:""}function Yk(e){return e==="good"||!e?"":e==="unknown"?"condition unknown":
 e}function zr(e){let t=e.length_mm_low===e.length_mm_high||e.length_mm_low===void 0;return i`<div class="figures blank">
       ${Pt("Blank length",w(e.length_mm,{digits:2}),{test:"blank-length",band:t?null:[w(e.length_mm_low,{digits:2}),
@@ -1649,7 +1650,7 @@ e.width_mm_low===e.width_mm_high?null:[w(e.width_mm_low,{digits:2}),w(e.width_mm
     ${e.lines?i`<p data-test="relief">${Ec(e)}</p>`:u}`}function Ec({relief:e,lines:t=[]}){let n=new Set(t.map(
 ({side:o})=>o));return!(["left","right"].some(o=>n.has(o))&&["front","back"].some(o=>n.has(o)))||!e?"":e.shape===
 "none"?"Corners without relief.":`Corner reliefs ${e.shape}, ${$(w(e.size_mm,{digits:1}))} ${e.shape==="round"?
-"across.":"a side."}`}function Pm(e){let t=s=>w(s,{digits:2}).text,n=[["At",s=>t(s.at_mm)],["Angle",s=>$(M(s.included_angle_deg))],
+"across.":"a side."}`}function Cm(e){let t=s=>w(s,{digits:2}).text,n=[["At",s=>t(s.at_mm)],["Angle",s=>$(M(s.included_angle_deg))],
 ["Inside radius",s=>t(s.inside_radius_mm)],["Allowance",s=>t(s.bend_allowance_mm)],["Deduction",s=>t(s.bend_deduction_mm)],
 ["K-factor",s=>typeof s.k_factor=="number"?s.k_factor.toFixed(2):"–"]];return i`<div class="lines-frame">
     <table class="blank-table stacks" role="table" data-test="bend-lines">
@@ -1693,7 +1694,7 @@ e ${e.gauged_against}`:"",o=e.gauged_end?`${Qk(ca(e,t))} to the gauge${s}, `:"";
     >${e.count} bumps, ${$(w(e.pitch_mm,{digits:2}))} apart, gauge X ${t}.</span
   >`}function It(e){let t=e.operation&&e.operation!=="bend"?e.operation:"bend",n=e.side?`Bend ${e.bend}, ${e.side}`:
 `Bend ${e.bend}`;return t==="bend"?n:`${n}, ${t}`}function t0(e,t,n){let s=e[`${t}_low`],o=e[`${t}_high`],a=s==
-null||s===o?u:i`<small class="band">${n(s).text} to ${$(n(o))}</small>`;return i`${$(n(e[t]))}${a}`}function Em(e,t,n){
+null||s===o?u:i`<small class="band">${n(s).text} to ${$(n(o))}</small>`;return i`${$(n(e[t]))}${a}`}function Nm(e,t,n){
 return ct(e,e)?e.first_hit?n0(e,t,n):e.limits?t0(e,t,n):$(n(e[t])):$(n(null))}function n0(e,t,n){let s=t==="se\
 t_angle_deg"?`first hit, ${cc(e.first_hit)}; then about `:"then about ";return i`${$(n(e[t]))}<small class="band"
       >${s}${$(n(e[`expected_${t}`]))}</small
@@ -1713,9 +1714,9 @@ t_angle_deg"?`first hit, ${cc(e.first_hit)}; then about `:"then about ";return i
               <td role="cell" data-head="Gauge X" data-test="gauge-x">${$(n(o.gauge_x_mm))}</td>
               <td role="cell" data-head="Gauge R" data-test="gauge-r">${$(n(o.gauge_r_mm))}</td>
               <td role="cell" data-head="Set angle" data-test="set-angle">
-                ${Em(o,"set_angle_deg",M)}
+                ${Nm(o,"set_angle_deg",M)}
               </td>
-              <td role="cell" data-head="Depth" data-test="depth">${Em(o,"punch_depth_mm",n)}</td>
+              <td role="cell" data-head="Depth" data-test="depth">${Nm(o,"punch_depth_mm",n)}</td>
               <td role="cell" data-head="Allow for" data-test="force">
                 ${$(Ge(o))}<small class="band">expected ${$(Tn(o))}</small>
               </td>
@@ -1745,7 +1746,7 @@ slice(1)});function Kr(e,t){return i`<header class="step-top">
       ${t.direction}${t.punch_turned?i`, <b class="punch-turned" data-test="punch-turned">punch reversed</b>`:
 u}</small
     >
-  </h1>`});function Cm(e,t,n,s,o){let a=hs(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?da(e.motion,l):null,
+  </h1>`});function Rm(e,t,n,s,o){let a=hs(e),{at:r}=n,l=!a||r==="between"?n.share:a[r],c=r==="between"?da(e.motion,l):null,
 d=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),h=(f,g,b,_)=>i`<button
       type="button"
       class="button"
@@ -1754,7 +1755,7 @@ d=a&&r==="during"?a.shown:null,p=$(w(e.gauge_x_mm)),h=(f,g,b,_)=>i`<button
       @click=${()=>{Object.assign(n,g,{playing:!1}),s()}}>
       ${f}
     </button>`;return i`${Ct(e.drawing,{pose:r==="between"?"during":r,close:n.close,opening:e.v_opening_mm,gauge:p,
-angle:t,moment:d??(c&&Vr(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&km(e.motion,c),words:`${It(
+angle:t,moment:d??(c&&Vr(e.drawing,e.motion,c)),near:a?.near??null,mark:r==="during",room:c&&xm(e.motion,c),words:`${It(
 e)}, ${o0(e,r)}. Gauge at ${p}.`})}
     ${a?i`<p class="moment ${a.hit?"hit":""}" data-test="moment">
             ${a0(e,r,c)}
@@ -1791,34 +1792,34 @@ let a=()=>{n.playing=!n.playing,n.playing&&i0(t>=1?0:t,n,s,o),s()};return i`<div
   </div>`}function i0(e,t,n,s){let o=performance.now(),a=r=>{!t.playing||s.aborted||(t.share=Math.min(1,e+Math.
 max(0,r-o)/s0),t.playing=t.share<1,n(),t.playing&&requestAnimationFrame(a))};Object.assign(t,{at:"between",share:e}),
 requestAnimationFrame(a)}var s0,ua,Zr=m(()=>{y();Tc();aa();L();On();on();s0=7e3,ua=()=>({at:"before",share:0,close:!1,
-playing:!1})});function Rm(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length){let o=je({...n?.said,words:n?.words});return i`<p data-test="no-setting">${o||
+playing:!1})});function Bm(e,{waits:t,correction:n}){if(!t&&!n?.to_check?.length){let o=je({...n?.said,words:n?.words});return i`<p data-test="no-setting">${o||
 "No new setting comes from this one."}</p>`}let s=je({...n?.said,words:n?.what})||`${l0(e)} Something else is \
 wrong.`;return i`<div class="no-setting" data-test="no-setting" role="alert">
     <p>${S("stop")} <b>No new setting.</b> ${s}</p>
     <p><b>Do not press deeper.</b> Check in this order:</p>
     <ol>
-      ${(n?.to_check??Ep).map(o=>i`<li>${o}</li>`)}
+      ${(n?.to_check??Np).map(o=>i`<li>${o}</li>`)}
     </ol>
   </div>`}function l0(e){let t=jl(e),n="That is further off than the card’s table of corrections goes.";return t?
-`${n} Tools and press end at ${$(M(t.sharpest_deg))} under load.`:n}function Bm(e,t){return e.die?i`<p class="why-not-set" data-test="why-not-set">
+`${n} Tools and press end at ${$(M(t.sharpest_deg))} under load.`:n}function Im(e,t){return e.die?i`<p class="why-not-set" data-test="why-not-set">
     ${S("stop")} <b>No angle and depth.</b>
     ${t?"The setting kept on this card is beyond what its tools and press reach. Plan the card again and bend \
 a first piece.":"Tools and press do not reach this bend. Read what stops it before anything is bent."}
-  </p>`:u}var Cc=m(()=>{y();kn();L();G()});function Im({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?u:i`<h3>Where the tools stand</h3>
+  </p>`:u}var Cc=m(()=>{y();kn();L();G()});function Wm({stations:e=[]}){return e.length<2&&!e.some(t=>t.off_centre_level!=="ok")?u:i`<h3>Where the tools stand</h3>
     <ul class="order-list stations" data-test="stations">
       ${e.map(t=>i`<li>
             <b>Station ${t.number}</b> ${t.punch}${t.turned?", reversed,":u} over ${t.die}:
-            ${Wm(t.centre_mm)}; step${t.steps.length>1?"s":""} ${t.steps.join(", ")}.
+            ${Dm(t.centre_mm)}; step${t.steps.length>1?"s":""} ${t.steps.join(", ")}.
             ${t.off_centre_level==="ok"?u:i`${S(t.off_centre_level)} load off the middle, see the findings.`}
           </li>`)}
     </ul>`}function Jr({stations:e=[]},t){let n=e.find(({steps:s})=>s.includes(t.number));return n&&e.length>1?
-`Station ${n.number}, ${Wm(n.centre_mm)}`:""}function Wm(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
+`Station ${n.number}, ${Dm(n.centre_mm)}`:""}function Dm(e){return Math.abs(e)<.5?"in the middle":`its middle ${$(
 w(Math.abs(e),{digits:0}))} to the ${e>0?"right":"left"} of the press's middle`}var Yr=m(()=>{y();L();G()});function Xr(e,t){let n=t.checks.filter(l=>Le(l)!=="ok"),s=e.plan.checks.filter(l=>l.level==="stop"&&!l.step),o=e.
 plan.checks.filter(l=>l.code==="general-hands"),r=[...new Map([...s,...n,...o].map(l=>[l.code+Me(l),{...l,sign:Le(
 l),step:null}])).values()];return{stops:r.filter(l=>l.level==="stop"),watch:r.filter(l=>l.level!=="stop")}}function Qr(e,t,n,s,o){
 if(!t.drawing)return i`<p class="state" data-test="no-drawing">
       ${t.die?"No setting":"No tool"}, so no drawing of this step.
-    </p>`;let a=dt(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return Cm(r,Er(t,a),n,s,o)}function ei(e,t){let n=dt(
+    </p>`;let a=dt(e,t),r={...t,gauge_x_mm:a.gauge_x_mm};return Rm(r,Er(t,a),n,s,o)}function ei(e,t){let n=dt(
 e,t);return n.set_angle_deg===null&&t.gauge_x_mm===null?i`<p class="nothing-to-set" data-test="nothing-to-set">No numbers to set at this step.</p>`:
 i`<div class="set-figures">
       ${ot("Gauge X",w(n.gauge_x_mm),"gauge-x")}
@@ -1827,7 +1828,7 @@ i`<div class="set-figures">
       ${ot("Depth",w(n.punch_depth_mm,{digits:2}),"punch-depth")}
     </div>
     ${Gs(n.firstHit,t.drawing?"The drawing shows the finished bend.":"")}
-    ${n.set_angle_deg===null?Bm(t,n.fromTrial):u} ${c0(t)}
+    ${n.set_angle_deg===null?Im(t,n.fromTrial):u} ${c0(t)}
     ${n.fromTrial&&n.set_angle_deg!==null?i`<p class="from-result" data-test="from-result">
             <b>Angle and depth from a first piece.</b> The plan said ${$(M(t.set_angle_deg))} and
             ${$(w(t.punch_depth_mm,{digits:2}))}.
@@ -1841,7 +1842,7 @@ function d0({hits:e}){return e?i`<div class="hits" data-test="hits">
     <b>${e.count} bumps</b>, ${$(M(e.angle_each_deg))} each. Move the gauge
     ${$(w(e.pitch_mm,{digits:2}))} each time:
     ${e.gauge_x_mm.map(t=>w(t).text).join(" · ")}
-  </div>`:u}function Dm(e,t){if(!t.die)return u;let n=Jr(e,t);return i`<dl class="step-tools" data-test="step-tools">
+  </div>`:u}function Fm(e,t){if(!t.die)return u;let n=Jr(e,t);return i`<dl class="step-tools" data-test="step-tools">
       <div>
         <dt>Punch</dt>
         <dd>
@@ -1866,14 +1867,14 @@ function d0({hits:e}){return e?i`<div class="hits" data-test="hits">
         <dd><b>${$(M(t.included_angle_deg))}</b> ${t.direction}</dd>
       </div>
     </dl>
-    ${qs(t)}`}var ti=m(()=>{y();He();L();$t();G();is();Zr();cs();Cc();An();Yr()});function Fm(e){let t=new Map;for(let n of e)t.set(n.run_id,[...t.get(n.run_id)??[],n]);return[...t.values()].map(
+    ${qs(t)}`}var ti=m(()=>{y();He();L();$t();G();is();Zr();cs();Cc();An();Yr()});function Hm(e){let t=new Map;for(let n of e)t.set(n.run_id,[...t.get(n.run_id)??[],n]);return[...t.values()].map(
 u0).reverse()}function u0(e){let t=new Set(e.map(({undoes:r})=>r)),n=e.filter(({id:r,kind:l})=>l!=="back"&&!t.
 has(r)),s=r=>n.filter(l=>l.kind===r).length,o=n.find(({kind:r})=>r==="begun"),a=n.filter(({kind:r})=>r==="piec\
 e"||r==="scrap");return{id:e[0].run_id,revision:(o??e[0]).revision,pieces:o?.pieces??null,state:p0(n),done:s("\
 piece"),scrapped:s("scrap"),settingUp:!a.length&&!s("setup"),last:a.at(-1)??null}}function p0(e){let t=e.filter(
 ({kind:n})=>["paused","resumed","ended"].includes(n));return t.some(({kind:n})=>n==="ended")?"ended":t.at(-1)?.
-kind==="paused"?"paused":"open"}var Hm,ms,ni,to=m(()=>{Hm=e=>e.find(({state:t})=>t!=="ended")??null,ms=({done:e,
-pieces:t},n=0)=>`Piece ${e+1+n}${t===null?"":` of ${t}`}`,ni=({done:e,pieces:t})=>t!==null&&e+1>=t});function jm(e,{scrap:t,pause:n,resume:s,ready:o}){let a=e.state==="paused";return i`<section class="run-bar" aria-label="Run" data-test="run-bar" data-done=${e.
+kind==="paused"?"paused":"open"}var jm,ms,ni,to=m(()=>{jm=e=>e.find(({state:t})=>t!=="ended")??null,ms=({done:e,
+pieces:t},n=0)=>`Piece ${e+1+n}${t===null?"":` of ${t}`}`,ni=({done:e,pieces:t})=>t!==null&&e+1>=t});function Um(e,{scrap:t,pause:n,resume:s,ready:o}){let a=e.state==="paused";return i`<section class="run-bar" aria-label="Run" data-test="run-bar" data-done=${e.
 done}>
     ${no(e)}
     ${a?i`<button type="button" class="button next" data-test="run-resume" @click=${s}>
@@ -1887,7 +1888,7 @@ done}>
     <b>${ms(e)}</b>
     ${e.state==="paused"?i`<span data-test="run-paused">paused</span>`:u}
     ${e.scrapped?i`<span data-test="run-scrapped">${e.scrapped} scrapped</span>`:u}
-  </p>`});function Vm(e,t,n,s){let o=t.runs.filter(r=>r.state!=="ended"),a=t.asking&&Gm(e,t,n);return!a&&!t.runs.length&&
+  </p>`});function Gm(e,t,n,s){let o=t.runs.filter(r=>r.state!=="ended"),a=t.asking&&zm(e,t,n);return!a&&!t.runs.length&&
 !t.taken?.length?u:i`<section class="panel card-run" data-test="run-panel">
     <h2>Run</h2>
     ${o.map(r=>f0(e,r,s))}
@@ -1929,11 +1930,11 @@ code:e},{taken:t}){if(!t)return i`<p class="hint" data-test="no-times">
 let a=s.map(({step:r,pieces:l})=>`${l} at step ${r}`).join(", ");return[`${t}${e===null?"":` of ${e}`} done`,n?
 `${n} scrapped (${a})`:"none scrapped",o==="ended"?"":o==="paused"?"paused":"goes on"].filter(Boolean).join(",\
  ")}function w0({setup_s:e,setup_until:t,seconds_per_piece:n}){let s=e===null?"set-up goes on":`set-up${t==="s\
-aid"?"":" and first piece"} ${Um(e)}`;return n===null?s:`${s}, ${Um(n)} a piece`}function Um(e){let t=Math.round(
+aid"?"":" and first piece"} ${Vm(e)}`;return n===null?s:`${s}, ${Vm(n)} a piece`}function Vm(e){let t=Math.round(
 e);if(t<60)return`${t} s`;let n=Math.floor(t/60),s=t%60?` ${String(t%60).padStart(2,"0")} s`:"";return n<60?`${n}\
- min${s}`:`${Math.floor(n/60)} h ${String(n%60).padStart(2,"0")} min`}var h0,Gm,zm,si,oi,ai=m(()=>{y();to();Rt();
-we();z();Ve();st();h0=5;Gm=({plan:e},{runs:t},n)=>K("runs.keep")&&!n&&e.steps.length>0&&t.every(s=>s.state==="\
-ended"),zm=(e,t,n,{ask:s})=>Gm(e,t,n)?i`<button
+ min${s}`:`${Math.floor(n/60)} h ${String(n%60).padStart(2,"0")} min`}var h0,zm,qm,si,oi,ai=m(()=>{y();to();Rt();
+we();z();Ve();st();h0=5;zm=({plan:e},{runs:t},n)=>K("runs.keep")&&!n&&e.steps.length>0&&t.every(s=>s.state==="\
+ended"),qm=(e,t,n,{ask:s})=>zm(e,t,n)?i`<button
         type="button"
         class="button"
         data-test="run-open"
@@ -1943,7 +1944,7 @@ ended"),zm=(e,t,n,{ask:s})=>Gm(e,t,n)?i`<button
       </button>`:u;si=(e,t,n,s=!1)=>i`<button type="button" class="button ${s?"next":""}" data-test=${e} @click=${n}>
     ${t}
   </button>`;oi=e=>ni(e)?{label:"Piece done",more:e.pieces===null?"":`${e.done+1} of ${e.pieces}`}:{label:"Nex\
-t piece",more:ms(e,1).toLowerCase()}});function qm(e,t,{name:n,lines:s,acts:o},a,r=null){let{stops:l,watch:c}=Xr(e,t),d=c.filter(g=>Le(g)!=="note"),p=c.
+t piece",more:ms(e,1).toLowerCase()}});function Km(e,t,{name:n,lines:s,acts:o},a,r=null){let{stops:l,watch:c}=Xr(e,t),d=c.filter(g=>Le(g)!=="note"),p=c.
 length>y0,h=p?d:c,f=t.number===e.plan.steps.length;return i`<article
     class="step press-screen-step"
     data-test="press-screen-step"
@@ -1965,9 +1966,9 @@ length>y0,h=p?d:c,f=t.number===e.plan.steps.length;return i`<article
       </section>
       <section class="step-with" aria-label="Tools">${eo(_0(e,t),0)}</section>
     </div>
-    ${Jm({back:t.number>1,...Km(t.number,f,r)},o)}
-  </article>`}function Km(e,t,n,s=!1){return t?n?.state==="open"&&K("runs.keep")?oi(n):s?{label:"Next piece",more:"\
-step 1"}:{label:"Done",more:""}:{label:"Next",more:`step ${e+1}`}}function Zm(e,{name:t,lines:n,acts:s},o=null){
+    ${Ym({back:t.number>1,...Zm(t.number,f,r)},o)}
+  </article>`}function Zm(e,t,n,s=!1){return t?n?.state==="open"&&K("runs.keep")?oi(n):s?{label:"Next piece",more:"\
+step 1"}:{label:"Done",more:""}:{label:"Next",more:`step ${e+1}`}}function Jm(e,{name:t,lines:n,acts:s},o=null){
 let a=e.plan.steps.length,r=o?.state==="open"&&!K("runs.keep");return i`<article
     class="step press-screen-step"
     data-test="press-screen-done"
@@ -1990,8 +1991,8 @@ let a=e.plan.steps.length,r=o?.state==="open"&&!K("runs.keep");return i`<article
         Take this card off
       </button>
     </div>
-    ${Jm({back:!0,...r?{}:Km(a,!0,o,!0)},s)}
-  </article>`}function Jm({back:e,label:t,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
+    ${Ym({back:!0,...r?{}:Zm(a,!0,o,!0)},s)}
+  </article>`}function Ym({back:e,label:t,more:n},s){return i`<nav class="step-nav" aria-label="Steps">
     <button type="button" class="button" data-test="back" ?disabled=${!e} @click=${s.back}>Back</button>
     ${t?i`<button type="button" class="button next" data-test="next" @click=${s.next}>
             ${t}${n?i` <small>${n}</small>`:u}
@@ -2004,7 +2005,7 @@ tools.filter(n=>n.steps.includes(t.number)).map(n=>({...n,steps:[]}));ri=(e,t)=>
     aria-label="${ht(e)}, this display. Choose another"
     @click=${t.choose}>
     ${ht(e)}
-  </button>`});function Ym({names:e,silent:t,typed:n,wrong:s,here:o},a){return i`<div class="press-screen-choose" data-test="press-screen-choose">
+  </button>`});function Xm({names:e,silent:t,typed:n,wrong:s,here:o},a){return i`<div class="press-screen-choose" data-test="press-screen-choose">
     <h1>Which press screen is this display?</h1>
     ${t?i`<p class="press-screen-line" data-test="silent">
             The shop does not answer. It is asked again automatically.
@@ -2027,7 +2028,7 @@ type,hint:"Like 1, or Big press. It is kept on this display."})}
             Stay at ${us(o)}
           </button>`:u}
     ${bc()}
-  </div>`}function tf({answers:e,refused:t},n,s,o){return i`${e===!1?i`<p class="press-screen-line" role="status" data-test="alone">
+  </div>`}function nf({answers:e,refused:t},n,s,o){return i`${e===!1?i`<p class="press-screen-line" role="status" data-test="alone">
           ${n?i`<b>The shop does not answer: stepping here only.</b> It is sent when the shop is back.`:i`<b>The shop does not answer.</b> It is asked again automatically.`}
         </p>`:u}
   ${t?i`<p class="press-screen-line" role="status" data-test="refused">
@@ -2036,11 +2037,11 @@ type,hint:"Like 1, or Big press. It is kept on this display."})}
   ${s?i`<p class="press-screen-line" role="status" data-test="newer">
           This card is at revision ${s} now. It comes with the next step.
           <button type="button" class="button" data-test="show-newer" @click=${o}>Show it now</button>
-        </p>`:u}`}var Xm,Qm,ef,Ic,nf=m(()=>{y();j();wc();Rt();fe();Bc();z();Xm=e=>Ic(e,"press-screen-idle",ht(
+        </p>`:u}`}var Qm,ef,tf,Ic,sf=m(()=>{y();j();wc();Rt();fe();Bc();z();Qm=e=>Ic(e,"press-screen-idle",ht(
 e.name),i`<p>Open a card on a phone and choose this press screen.</p>
-      ${bc()}`),Qm=(e,t,n)=>Ic(n,"press-screen-no-card",B(e),t instanceof E?i`<p>${t.message}</p>`:i`<p>
+      ${bc()}`),ef=(e,t,n)=>Ic(n,"press-screen-no-card",B(e),t instanceof E?i`<p>${t.message}</p>`:i`<p>
           This card was never on this display, and the shop does not answer. It comes when the shop is back.
-        </p>`),ef=(e,t,n)=>Ic(n,"press-screen-no-step",`There is no step ${t}`,i`<p>
+        </p>`),tf=(e,t,n)=>Ic(n,"press-screen-no-step",`There is no step ${t}`,i`<p>
       ${e.title||e.display_code} has ${e.plan.steps.length} now. Choose the step on the phone.
     </p>`),Ic=({name:e,lines:t,acts:n},s,o,a)=>i`<article class="step press-screen-step" data-test=${s}>
     <header class="step-top">${ri(e,n)}</header>
@@ -2050,46 +2051,46 @@ e.name),i`<p>Open a card on a phone and choose this press screen.</p>
       ${a}
     </div>
   </article>`});async function Wc(e){let t=await Mu(e).catch(()=>[]),n=new Set(t.map(({id:o})=>o)),s=ii.filter(o=>o.code===e&&
-!n.has(o.body.id));return Fm([...t,...s.map(({body:o})=>o)])}async function Ke(e,t,n){let s={id:Ne(),run_id:t,
+!n.has(o.body.id));return Hm([...t,...s.map(({body:o})=>o)])}async function Ke(e,t,n){let s={id:Ne(),run_id:t,
 revision:e.revision,made_at:new Date().toISOString(),...n},o={id:s.id,kind:"run",code:e.code,body:s};try{await Ra(
 o),fn(),W()}catch{ii.push({code:e.code,body:s}),Cs(o).catch(()=>ii.splice(ii.findIndex(a=>a.body.id===s.id),1))}
 return document.dispatchEvent(new CustomEvent("run")),s}function so(e,t){document.addEventListener("run",e,{signal:t}),
-document.addEventListener("sync",e,{signal:t})}var ii,li,sf,pa=m(()=>{to();Da();Pe();qn();ye();ii=[];li=async e=>Hm(
-await Wc(e)),sf=(e,t)=>Ke(e,Ne(),{kind:"begun",pieces:t})});function of(e,t,n){let s=null,o="",a=async()=>{let l=e()?.code??"",c=l?await li(l):null;t.aborted||l!==(e()?.code??
+document.addEventListener("sync",e,{signal:t})}var ii,li,of,pa=m(()=>{to();Da();Pe();qn();ye();ii=[];li=async e=>jm(
+await Wc(e)),of=(e,t)=>Ke(e,Ne(),{kind:"begun",pieces:t})});function af(e,t,n){let s=null,o="",a=async()=>{let l=e()?.code??"",c=l?await li(l):null;t.aborted||l!==(e()?.code??
 "")||l===o&&JSON.stringify(c)===JSON.stringify(s)||([o,s]=[l,c],n())};so(a,t);let r=()=>e()?.code===o?s:null;return{
 look:a,now:r,moved:()=>{W(),setTimeout(()=>!t.aborted&&W(),v0)},count:()=>{let[l,c]=[r(),e()];return l?.state!==
-"open"||!c||!K("runs.keep")?!1:(Ke(c,l.id,{kind:"piece"}),!0)}}}var v0,af=m(()=>{pa();we();ye();v0=1500});var cf={};ie(cf,{show:()=>x0});function x0(e){tm(e.signal);let t=yc();t?lf(e,t):rf(e,"")}function rf(e,t){e.title(
+"open"||!c||!K("runs.keep")?!1:(Ke(c,l.id,{kind:"piece"}),!0)}}}var v0,rf=m(()=>{pa();we();ye();v0=1500});var df={};ie(df,{show:()=>x0});function x0(e){nm(e.signal);let t=yc();t?cf(e,t):lf(e,"")}function lf(e,t){e.title(
 "Press screen");let n=new AbortController,s={names:null,silent:!1,typed:"",wrong:"",here:t},o;e.signal.addEventListener(
 "abort",()=>n.abort(),{signal:n.signal}),n.signal.addEventListener("abort",()=>clearTimeout(o));let a=()=>!n.signal.
-aborted&&e.render(Ym(s,c)),r=p=>{n.abort();let h=yc();lf(e,h?.name===p?h:{name:p,code:null,step:0,etag:null})},
-c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await om(p||" ")).name)}catch(h){
+aborted&&e.render(Xm(s,c)),r=p=>{n.abort();let h=yc();cf(e,h?.name===p?h:{name:p,code:null,step:0,etag:null})},
+c={take:r,make:async()=>{let p=s.typed.trim();if(s.names?.includes(p))return r(p);try{r((await am(p||" ")).name)}catch(h){
 s.wrong=h instanceof E?h.errors.name?.[0]??h.message:String(h.message),a()}},type:p=>Object.assign(s,{typed:p})},
 d=async()=>{try{Object.assign(s,{names:(await sn(n.signal)).map(({name:p})=>p),silent:!1})}catch{s.silent=!0}n.
-signal.aborted||(a(),e.ready(),o=setTimeout(d,k0))};a(),d()}function lf(e,t){let{name:n}=t,s=new AbortController,
+signal.aborted||(a(),e.ready(),o=setTimeout(d,k0))};a(),d()}function cf(e,t){let{name:n}=t,s=new AbortController,
 {signal:o}=s;e.signal.addEventListener("abort",()=>s.abort(),{signal:o});let a=new AbortController,r={code:t.code,
-step:t.step},l=null,c=null,d=0,p=ua(),h=of(()=>l,o,()=>k()),f=Fr(n,t.etag,{keepMs:1/0,heard:(T,F)=>{t={...t,etag:F},
+step:t.step},l=null,c=null,d=0,p=ua(),h=af(()=>l,o,()=>k()),f=Fr(n,t.etag,{keepMs:1/0,heard:(T,F)=>{t={...t,etag:F},
 _({code:T.code,step:T.step},!1)},sent:(T,F,ue)=>g({etag:F,unsent:ue}),changed:T=>T.gone?b(""):k()},o);function g(T){
-t={...t,...r,...T},_c(t)}function b(T){s.abort(),T||_c(null),rf(e,T)}function _(T,F){let ue=T.code!==r.code||T.
+t={...t,...r,...T},_c(t)}function b(T){s.abort(),T||_c(null),lf(e,T)}function _(T,F){let ue=T.code!==r.code||T.
 step!==r.step;T.code!==r.code&&(l=null),ue&&(p=ua()),ue&&(T.step===1||h.now())&&h.moved(),r=T,g({unsent:F}),F&&
 f.move(T),ue||!l&&T.code?C():k()}async function C(){a.abort(),a=new AbortController;let T=a.signal;if(d=0,c=null,
 k(),!!r.code)try{await St(r.code,F=>{T.aborted||(l=F,d=0,k(),h.look())},T)}catch(F){if(T.aborted||o.aborted)return;
 c=F,k()}}let D={next:()=>{if(!l)return;let T=l.plan.steps.length;if(r.step>=T&&h.count())return _({code:l.code,
 step:1},!0);r.step>T&&h.now()?.state==="open"||_({code:l.code,step:r.step>T?1:r.step+1},!0)},back:()=>l&&r.step>
 1&&_({code:l.code,step:r.step-1},!0),clear:()=>_({code:null,step:0},!0),choose:()=>b(n),newer:()=>C()};function k(){
-if(o.aborted)return;let T=tf(f.standing(),!!l,d,D.newer);e.title(l?`${l.title||l.code}, ${n}`:n),e.render(x({name:n,
-lines:T,acts:D})),(l||c||!r.code)&&e.ready()}function x(T){if(!r.code)return Xm(T);if(!l)return c?Qm(r.code,c,
-T):Ce(`Opening ${B(r.code)}…`);let F=l.plan.steps,ue=F[r.step-1],Lo=ue&&Qr(l,ue,p,k,a.signal);return ue?qm(l,
-ue,T,Lo,h.now()):r.step===F.length+1?Zm(l,T,h.now()):ef(l,r.step,T)}um(D,o),xe(k,o),document.addEventListener(
+if(o.aborted)return;let T=nf(f.standing(),!!l,d,D.newer);e.title(l?`${l.title||l.code}, ${n}`:n),e.render(x({name:n,
+lines:T,acts:D})),(l||c||!r.code)&&e.ready()}function x(T){if(!r.code)return Qm(T);if(!l)return c?ef(r.code,c,
+T):Ce(`Opening ${B(r.code)}…`);let F=l.plan.steps,ue=F[r.step-1],Lo=ue&&Qr(l,ue,p,k,a.signal);return ue?Km(l,
+ue,T,Lo,h.now()):r.step===F.length+1?Jm(l,T,h.now()):tf(l,r.step,T)}pm(D,o),xe(k,o),document.addEventListener(
 "sync",async T=>{if(!l)return c&&T.detail.reached?C():void 0;let F=await gt(l.code).catch(()=>{});!F||F.code!==
 l?.code||F.revision===l.revision||d===F.revision||(d=F.revision,k())},{signal:o}),o.addEventListener("abort",()=>a.
-abort()),g({}),t.unsent&&f.move(r),C()}var k0,df=m(()=>{j();wc();Rt();vc();He();fe();pm();ae();Fe();nf();Bc();
-Zr();We();ti();af();k0=3e3});function q(e,t){let n=document.getElementById("notices"),s=()=>kt(i``,n);kt(i`<div class="notice" data-test="notice">
+abort()),g({}),t.unsent&&f.move(r),C()}var k0,uf=m(()=>{j();wc();Rt();vc();He();fe();hm();ae();Fe();sf();Bc();
+Zr();We();ti();rf();k0=3e3});function q(e,t){let n=document.getElementById("notices"),s=()=>kt(i``,n);kt(i`<div class="notice" data-test="notice">
       <span>${e}</span>
       <button type="button" @click=${()=>{s(),t?.act()}}>${t?.label??"Close"}</button>
-    </div>`,n),clearTimeout(uf),(!t||t.goes)&&(uf=setTimeout(s,8e3))}var uf,Ze=m(()=>{y()});function Fc(e){try{let t=JSON.parse(localStorage.getItem(Dc(e))??"null");return t&&Array.isArray(t.form?.flats)&&
+    </div>`,n),clearTimeout(pf),(!t||t.goes)&&(pf=setTimeout(s,8e3))}var pf,Ze=m(()=>{y()});function Fc(e){try{let t=JSON.parse(localStorage.getItem(Dc(e))??"null");return t&&Array.isArray(t.form?.flats)&&
 Array.isArray(t.form?.bends)?t:null}catch{return null}}function ci(e,t){try{return localStorage.setItem(Dc(e),
 JSON.stringify({...t,kept_at:new Date().toISOString()})),!0}catch{return!1}}function Hc(e){try{localStorage.removeItem(
-Dc(e))}catch{}}var Dc,pf=m(()=>{Dc=e=>`flangebook.part.${e||"new"}`});var di,Wt,ui,pi,ha=m(()=>{Nt();ls();L();di=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
+Dc(e))}catch{}}var Dc,hf=m(()=>{Dc=e=>`flangebook.part.${e||"new"}`});var di,Wt,ui,pi,ha=m(()=>{Nt();ls();L();di=[["bend","Bend"],["closed_hem","Closed hem"],["open_hem","Open hem"]],
 Wt=()=>({angle:"90",direction:"up",radius:"",kind:"bend",gap:""}),ui=e=>({angle:String(e.included_angle_deg),direction:e.
 direction,radius:J(e.inside_radius_mm),kind:e.kind??"bend",gap:e.kind==="open_hem"?J(e.hem_gap_mm):"",...ia(e)}),
 pi=(e,t)=>({included_angle_deg:e.kind==="bend"?Lt(e.angle):0,direction:e.direction,kind:e.kind,...e.radius.trim()&&
@@ -2097,39 +2098,39 @@ e.kind==="bend"?{inside_radius_mm:ne(e.radius,t)}:{},...e.kind==="open_hem"?{hem
 e)})});function hi(e="tray"){let t=()=>e==="lips-in"?{flats:["",""],bends:[Wt(),Wt()]}:e==="lips-out"?{flats:["",""],
 bends:[Wt(),{...Wt(),direction:"down"}]}:{flats:[""],bends:[Wt()]};return{length:"",width:"",there:e==="channe\
 l"?["left","right"]:[...fs],alike:!0,sides:{left:t(),right:t(),front:t(),back:t()},relief:"round",reliefSize:"",
-corner:"closed",gap:"",firstPair:"left-right"}}function mf(e,t){let n=hi(t);for(let s of fs){let o=e.sides[e.alike?
+corner:"closed",gap:"",firstPair:"left-right"}}function ff(e,t){let n=hi(t);for(let s of fs){let o=e.sides[e.alike?
 e.there[0]??"left":s].flats;n.sides[s].flats=n.sides[s].flats.map((a,r)=>o[r]??a)}return{...e,there:n.there,sides:n.
-sides}}function ff({there:e,sides:t,alike:n}){let s=(n?e.slice(0,1):e).map(r=>t[r]),o=({bends:r})=>r.length===
+sides}}function gf({there:e,sides:t,alike:n}){let s=(n?e.slice(0,1):e).map(r=>t[r]),o=({bends:r})=>r.length===
 1&&r[0].kind==="bend"&&r[0].direction==="up",a=r=>({bends:l})=>l.length===2&&l[1].kind==="bend"&&l[0].direction===
 "up"&&l[1].direction===r;return e.length===2&&e.includes("left")&&e.includes("right")&&s.every(o)?"channel":e.
-length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function gf(e){let t=fs.
+length!==4?"":s.every(o)?"tray":s.every(a("up"))?"lips-in":s.every(a("down"))?"lips-out":""}function $f(e){let t=fs.
 filter(o=>e.sides[o]),n=t.map(o=>JSON.stringify(e.sides[o])),s=hi().sides;for(let o of fs){let a=e.sides[o]??e.
 sides[t[0]];s[o]={flats:a.flats_mm.map(J),bends:a.bends.map(ui)}}return{length:J(e.length_mm),width:J(e.width_mm),
 there:t,alike:n.every(o=>o===n[0]),sides:s,relief:e.relief,reliefSize:J(e.relief_mm),corner:e.corner,gap:J(e.gap_mm),
-firstPair:e.first_pair??"left-right"}}function yf(e,t){let n=s=>e.there.includes(s)?bf(e,s).flats.map((o,a)=>`${s}\
+firstPair:e.first_pair??"left-right"}}function _f(e,t){let n=s=>e.there.includes(s)?wf(e,s).flats.map((o,a)=>`${s}\
  ${ro(a)}`):[];return jc.filter(s=>s.some(o=>e.there.includes(o))).flatMap(([s,o])=>[...n(s).reverse(),...t(s,
-o),...n(o)])}function _f(e,t){let n=o=>ne(o,t),s=e.there.map(o=>{let a=bf(e,o);return[o,{flats_mm:a.flats.map(
+o),...n(o)])}function vf(e,t){let n=o=>ne(o,t),s=e.there.map(o=>{let a=wf(e,o);return[o,{flats_mm:a.flats.map(
 n),bends:a.bends.map(r=>pi(r,t))}]});return{length_mm:n(e.length),width_mm:n(e.width),sides:Object.fromEntries(
 s),relief:e.relief,corner:e.corner,...e.firstPair==="front-back"?{first_pair:e.firstPair}:{},...e.reliefSize.trim()&&
 e.relief!=="none"?{relief_mm:n(e.reliefSize)}:{},...e.gap.trim()&&e.corner==="closed"?{gap_mm:n(e.gap)}:{}}}function oo(e){
 return[["box.length_mm","length of the base",e.length],["box.width_mm","width of the base",e.width],...Uc(e).flatMap(
 t=>S0(e,t))]}function S0({sides:e,alike:t},n){let s=t?"":`${n} `;return e[n].flats.flatMap((o,a)=>{let{kind:r,
 angle:l,gap:c}=e[n].bends[a],d=`${s}${ro(a)}`;return[[ao(n,a),d,o],...r==="bend"?[[mi(n,a),`angle of the ${d}`,
-l]]:[],...r==="open_hem"?[[`${Ln(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function vf(e,t){if(!e.alike)return t;
+l]]:[],...r==="open_hem"?[[`${Ln(n,a)}.hem_gap_mm`,`gap of the ${d}`,c]]:[]]})}function kf(e,t){if(!e.alike)return t;
 let n=e.there[0];return Object.fromEntries(Object.entries(t).map(([s,o])=>[s.replace(/^box\.sides\.(left|right|front|back)\./,
-`box.sides.${n}.`),o]))}function kf(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
+`box.sides.${n}.`),o]))}function xf(e){let[,t,n,s,o,a]=e.split(".");if(t!=="sides")return{length_mm:"Length of\
  the base",width_mm:"Width of the base",relief_mm:"Size of the relief",gap_mm:"Gap at the corner",relief:"Reli\
 ef",corner:"Corner",first_pair:"Bent first"}[t]??"Box";if(!s)return n?`${n} side`:"Sides";let r={inside_radius_mm:"\
-radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ro(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function xf(e,t,n,s){
+radius",hem_gap_mm:"gap"}[a]??"angle";return`${n} ${ro(Number(o??0))}${s==="bends"?`, ${r}`:""}`}function Sf(e,t,n,s){
 let o=e.sides[t];return fi(e,t,{...o,flats:o.flats.with(n,s)})}function io(e,t,n,s){let o=e.sides[t];return fi(
-e,t,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function Sf(e,t){let{flats:n,bends:s}=e.sides[t],o=s.map(
-a=>({...a,kind:"bend"}));return fi(e,t,{flats:[...n,""],bends:[...o,Wt()]})}function Tf(e,t){let{flats:n,bends:s}=e.
-sides[t];return fi(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Mf(e,t){let n=fs.filter(o=>o===t!==
+e,t,{...o,bends:o.bends.with(n,{...o.bends[n],...s})})}function Tf(e,t){let{flats:n,bends:s}=e.sides[t],o=s.map(
+a=>({...a,kind:"bend"}));return fi(e,t,{flats:[...n,""],bends:[...o,Wt()]})}function Mf(e,t){let{flats:n,bends:s}=e.
+sides[t];return fi(e,t,{flats:n.slice(0,-1),bends:s.slice(0,-1)})}function Of(e,t){let n=fs.filter(o=>o===t!==
 e.there.includes(o));if(!n.length)return e;let s=e.sides[e.there[0]];return{...e,there:n,sides:e.alike?{...e.sides,
-[n[0]]:s}:e.sides}}function Of(e,t){let n=e.sides[e.there[0]];return{...e,alike:t,sides:t?e.sides:{left:n,right:n,
-front:n,back:n}}}var jc,fs,hf,$f,bf,gs,wf,Uc,ao,Ln,mi,ro,fi,$s=m(()=>{ha();L();jc=[["left","right"],["front","\
-back"]],fs=jc.flat(),hf=6;$f=({there:e})=>jc.every(t=>t.some(n=>e.includes(n))),bf=(e,t)=>e.sides[e.alike?e.there[0]:
-t],gs=e=>yf(e,()=>[]),wf=e=>yf(e,(t,n)=>[`base, ${t} to ${n}`]);Uc=({there:e,alike:t})=>t?e.slice(0,1):e;ao=(e,t)=>`\
+[n[0]]:s}:e.sides}}function Af(e,t){let n=e.sides[e.there[0]];return{...e,alike:t,sides:t?e.sides:{left:n,right:n,
+front:n,back:n}}}var jc,fs,mf,bf,wf,gs,yf,Uc,ao,Ln,mi,ro,fi,$s=m(()=>{ha();L();jc=[["left","right"],["front","\
+back"]],fs=jc.flat(),mf=6;bf=({there:e})=>jc.every(t=>t.some(n=>e.includes(n))),wf=(e,t)=>e.sides[e.alike?e.there[0]:
+t],gs=e=>_f(e,()=>[]),yf=e=>_f(e,(t,n)=>[`base, ${t} to ${n}`]);Uc=({there:e,alike:t})=>t?e.slice(0,1):e;ao=(e,t)=>`\
 box.sides.${e}.flats_mm.${t}`,Ln=(e,t)=>`box.sides.${e}.bends.${t}`,mi=(e,t)=>`${Ln(e,t)}.included_angle_deg`,
 ro=e=>e===0?"wall":e===1?"lip":`flat ${e+1}`;fi=(e,t,n)=>({...e,sides:{...e.sides,[t]:n}})});function Gc(e){if(!e)return ma();let{first:t,last:n,margin_mm:s}=e;return{first:t?String(t):"",last:n?String(n):
 "",no_turn_over:!!e.no_turn_over,no_turn_end:!!e.no_turn_end,one_set_up:!!e.one_set_up,critical_flats:[...e.critical_flats??
@@ -2141,18 +2142,18 @@ a)===t?"":Number(a)>t?String(Number(a)+n):a,o=e.critical_flats.filter(a=>!t||a!=
 wishes:{...e,first:s(e.first),last:s(e.last),critical_flats:o}}}function lo(e){let{first:t,last:n,no_turn_over:s,
 no_turn_end:o,one_set_up:a,critical_flats:r,margin:l}=e??ma();return[t&&`bend ${t} first`,n&&`bend ${n} last`,
 s&&"never turned over",o&&"never turned end for end",a&&"one set-up",r.length&&`flat${r.length>1?"s":""} ${r.join(
-", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Vc,ma,Af,fa=m(()=>{L();Vc=2,ma=()=>({
-first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Af=e=>({...e,first:"",
+", ")} gauged`,l.trim()&&`${l.trim()} clear`].filter(Boolean).join(", ")}var Vc,ma,Lf,fa=m(()=>{L();Vc=2,ma=()=>({
+first:"",last:"",no_turn_over:!1,no_turn_end:!1,one_set_up:!1,critical_flats:[],margin:""});Lf=e=>({...e,first:"",
 last:"",critical_flats:[]})});function Zc(e){return{unit:N(),title:"",note:"",metal:e,thickness:"",length:"",flats:["",""],bends:[Wt()],dimension:"\
-din6935",grain:"",holes:[],order:null,box:null}}function gi({aside:e,...t},n){let s=Lf({...t,box:n?t.box??e??hi():
-null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function Ef(e,t){return e.box&&t&&String(gs(e.box))===String(
-gs(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:Lf({...e,box:t})}function co(e,t){return e.box?{...Zc(e.metal),
+din6935",grain:"",holes:[],order:null,box:null}}function gi({aside:e,...t},n){let s=Ef({...t,box:n?t.box??e??hi():
+null});return n?s:{...s,...t.box?{aside:t.box}:{}}}function Nf(e,t){return e.box&&t&&String(gs(e.box))===String(
+gs(t))&&e.box.firstPair===t.firstPair?{...e,box:t}:Ef({...e,box:t})}function co(e,t){return e.box?{...Zc(e.metal),
 title:e.title??"",note:t,thickness:J(e.thickness_mm),dimension:e.dimension??"din6935",order:e.order??null,wishes:Gc(
-e.wishes),tools:ia(e.tools),box:gf(e.box)}:{unit:N(),title:e.title??"",note:t,metal:e.metal,thickness:J(e.thickness_mm),
+e.wishes),tools:ia(e.tools),box:$f(e.box)}:{unit:N(),title:e.title??"",note:t,metal:e.metal,thickness:J(e.thickness_mm),
 length:J(e.bend_length_mm),flats:e.flats_mm.map(J),bends:e.bends.map(ui),dimension:e.dimension??"din6935",grain:e.
 grain??"",order:e.order??null,wishes:Gc(e.wishes),tools:ia(e.tools),holes:(e.holes??[]).map(n=>({flat:String(n.
 flat),position:J(n.position_mm),diameter:J(n.diameter_mm)}))}}function uo(e){let t=n=>ne(n,e.unit);return e.box?
-{title:e.title.trim(),metal:e.metal,thickness_mm:t(e.thickness),dimension:e.dimension,box:_f(e.box,e.unit),...e.
+{title:e.title.trim(),metal:e.metal,thickness_mm:t(e.thickness),dimension:e.dimension,box:vf(e.box,e.unit),...e.
 order?{order:e.order}:{},...zc(e.wishes,e.unit),...uc(e.tools)}:{title:e.title.trim(),metal:e.metal,thickness_mm:t(
 e.thickness),bend_length_mm:t(e.length),flats_mm:e.flats.map(t),bends:e.bends.map(n=>pi(n,e.unit)),dimension:e.
 dimension,...e.grain?{grain:e.grain}:{},...e.order?{order:e.order}:{},...zc(e.wishes,e.unit),...uc(e.tools),...e.
@@ -2163,28 +2164,28 @@ bends.flatMap((s,o)=>T0(s,o)),...e.holes.flatMap((s,o)=>[[`holes.${o}.flat`,`hol
 s.${o}.position_mm`,`hole ${o+1}: place`,s.position],[`holes.${o}.diameter_mm`,`hole ${o+1}: size`,s.diameter]])]).
 filter(([,,s])=>s.trim()==="").map(([s,o])=>[s,o])}function T0({kind:e,angle:t,gap:n},s){return e==="bend"?[[`\
 bends.${s}.included_angle_deg`,`angle of bend ${s+1}`,t]]:e==="open_hem"?[[`bends.${s}.hem_gap_mm`,`gap of hem\
- ${s+1}`,n]]:[]}function Nf(e,t,n){return{...e,flats:e.flats.with(t,n)}}function bs(e,t,n){return{...e,bends:e.
+ ${s+1}`,n]]:[]}function Pf(e,t,n){return{...e,flats:e.flats.with(t,n)}}function bs(e,t,n){return{...e,bends:e.
 bends.with(t,{...e.bends[t],...n})}}function Yc(e,t){let n=e.bends.at(t==="left"?0:-1),s={...Wt(),direction:n?.
 direction??"up"},o=t==="left"?e.bends:e.bends.map((r,l)=>l>0&&l===e.bends.length-1?{...r,kind:"bend"}:r);if(t===
-"right")return{...e,bends:[...o,s],flats:[...e.flats,""],order:null};let a=e.holes.map(r=>({...r,flat:Cf(r.flat,
-1,1)}));return{...e,bends:[s,...o],flats:["",...e.flats],order:null,holes:a,...qc(e.wishes,0)}}function Pf(e,t){
-let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Cf(o.flat,n,-1)}));return{...e,bends:e.
-bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...qc(e.wishes,t+1)}}function Cf(e,t,n){
+"right")return{...e,bends:[...o,s],flats:[...e.flats,""],order:null};let a=e.holes.map(r=>({...r,flat:Rf(r.flat,
+1,1)}));return{...e,bends:[s,...o],flats:["",...e.flats],order:null,holes:a,...qc(e.wishes,0)}}function Cf(e,t){
+let n=t+2,s=e.holes.filter(o=>o.flat.trim()!==String(n)).map(o=>({...o,flat:Rf(o.flat,n,-1)}));return{...e,bends:e.
+bends.toSpliced(t,1),flats:e.flats.toSpliced(t+1,1),order:null,holes:s,...qc(e.wishes,t+1)}}function Rf(e,t,n){
 let s=Number(e);return Number.isInteger(s)&&s>=t?String(s+n):e}function bi(e){let t=e.split(/[^\d]+/).filter(Boolean).
-map(Number);return t.length?t:null}function Rf(e,t){return t===0||t===e.bends.length-1}var Kc,Lf,Jc,En=m(()=>{
-ha();$s();Nt();ls();L();fa();Kc=40;Lf=e=>({...e,order:null,...e.wishes?{wishes:Af(e.wishes)}:{}});Jc=e=>JSON.stringify(
-{...uo(e),title:""})});async function Xc(e,t){try{let{body:n}=await O("POST","/cards",{body:{...If(e),code:t},timeout:Bf});return{saved:await Ff(
-n)}}catch(n){if(n instanceof E&&n.status===409)return{taken:t};throw Df(n)}}async function Wf(e,t){let n={...If(
+map(Number);return t.length?t:null}function Bf(e,t){return t===0||t===e.bends.length-1}var Kc,Ef,Jc,En=m(()=>{
+ha();$s();Nt();ls();L();fa();Kc=40;Ef=e=>({...e,order:null,...e.wishes?{wishes:Lf(e.wishes)}:{}});Jc=e=>JSON.stringify(
+{...uo(e),title:""})});async function Xc(e,t){try{let{body:n}=await O("POST","/cards",{body:{...Wf(e),code:t},timeout:If});return{saved:await Hf(
+n)}}catch(n){if(n instanceof E&&n.status===409)return{taken:t};throw Ff(n)}}async function Df(e,t){let n={...Wf(
 e),reason:e.reason??""},s=M0(t,n);try{let{after:o,etag:a}=s,{body:r,at:l}=await O("PUT",`/cards/${t.code}`,{body:{
-...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:Bf});return await ku().then(c=>Io({...s,number:c},l)).catch(
-()=>{}),{saved:await Ff(r)}}catch(o){if(o instanceof E&&o.status===412)return{stale:await Tt(t.code)};throw Df(
+...n,id:s.id,...o?{after:o}:{}},etag:o?"*":a,timeout:If});return await ku().then(c=>Io({...s,number:c},l)).catch(
+()=>{}),{saved:await Hf(r)}}catch(o){if(o instanceof E&&o.status===412)return{stale:await Tt(t.code)};throw Ff(
 o)}}function M0(e,t){let n=JSON.stringify(t);e.saving?.wanted!==n&&(e.saving={id:Ne(),wanted:n});let{code:s,etag:o,
 revision:a,revision_id:r}=e;return{id:e.saving.id,number:0,kind:"edit",code:s,body:t,queued_at:new Date().toISOString(),
-after:r,etag:o,revision:a}}function Df(e){return e instanceof E&&(e.errors=Object.fromEntries(Object.entries(e.
-errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function Ff(e){return _t(e).catch(()=>e)}var Bf,If,
-Hf=m(()=>{j();He();Pe();En();ae();Fe();Bf=6e4,If=e=>({part:uo(e),note:e.note,...P().name?{by:P().name}:{}})});function Vf(e,{pixels:t=Ws(),tallest:n=t*.45,test:s="blank"}={}){let o=U(e.width_mm),a=t-nt(o,ee)-ee*2,r=a/e.length_mm,
-l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=jf(e.bend_lines.map(b=>[b.at_mm*r,ee*1.8+nt(Qc(b),ee)]),a),p=jf(
-e.bend_lines.map(b=>[b.at_mm*r,nt(U(b.at_mm),ee)]),a),h=Uf(d)*ga+ee*.4,f=Uf(p)*ga+ee*.4,g=h+c;return i`<svg
+after:r,etag:o,revision:a}}function Ff(e){return e instanceof E&&(e.errors=Object.fromEntries(Object.entries(e.
+errors).map(([t,n])=>[t.replace(/^part\./,""),n]))),e}async function Hf(e){return _t(e).catch(()=>e)}var If,Wf,
+jf=m(()=>{j();He();Pe();En();ae();Fe();If=6e4,Wf=e=>({part:uo(e),note:e.note,...P().name?{by:P().name}:{}})});function Gf(e,{pixels:t=Ws(),tallest:n=t*.45,test:s="blank"}={}){let o=U(e.width_mm),a=t-nt(o,ee)-ee*2,r=a/e.length_mm,
+l=e.width_mm*r>n,c=l?n:Math.max(e.width_mm*r,3),d=Uf(e.bend_lines.map(b=>[b.at_mm*r,ee*1.8+nt(Qc(b),ee)]),a),p=Uf(
+e.bend_lines.map(b=>[b.at_mm*r,nt(U(b.at_mm),ee)]),a),h=Vf(d)*ga+ee*.4,f=Vf(p)*ga+ee*.4,g=h+c;return i`<svg
       class="drawing blank"
       data-test=${s}
       role="img"
@@ -2198,7 +2199,7 @@ e.bend_lines.map(b=>[b.at_mm*r,nt(U(b.at_mm),ee)]),a),h=Uf(d)*ga+ee*.4,f=Uf(p)*g
     ${l?i`<p class="hint">Width ${$({text:o,unit:""})} is drawn short at the break.</p>`:u}`}function Qc(e){let t=e.
 included_angle_deg?le(M(e.included_angle_deg)):"hem";return`${e.direction} ${t}`}function O0(e){let t=e.bend_lines.
 map(n=>`bend ${n.bend} ${Qc(n)} at ${U(n.at_mm)}`);return`Blank ${U(e.length_mm)} by ${U(e.width_mm)}. ${t.join(
-"; ")}.`}function jf(e,t){let n=[];return e.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),Math.max(t-o/2,o/2)),
+"; ")}.`}function Uf(e,t){let n=[];return e.map(([s,o])=>{let a=Math.min(Math.max(s,o/2),Math.max(t-o/2,o/2)),
 r=n.findIndex(l=>l<=a-o/2);return r<0&&(r=n.length),n[r]=a+o/2+4,{at:a,width:o,row:r}})}function A0(e,t,n,s,o,a){
 let r=o-ee*.4-ga*(n.row+.5),l=a+ee*.4+ga*(s.row+.5),c=n.at-n.width/2;return v`<path class="fold ${e.direction}" d="M${t} ${o}V${a}"/>
     <path class="leader" d="M${t} ${o}V${r+ee*.8}M${t} ${a}V${l-ee*.8}"/>
@@ -2221,10 +2222,10 @@ let r=o-ee*.4-ga*(n.row+.5),l=a+ee*.4+ga*(s.row+.5),c=n.at-n.width/2;return v`<p
       dominant-baseline="central">${n}</text>`}function N0(e,t,n,s){let o=a=>`M${e-4} ${a+4}L${e+4} ${a-4}`;return v`<path class="dimension" d="M${e} ${t}V${n}${o(
 t)}${o(n)}"/>
     <text x=${e+ee*.6} y=${(t+n)/2} font-size=${ee}
-      dominant-baseline="central">${s}</text>`}var ee,ga,Uf,Gf=m(()=>{y();L();ur();pt();ee=18,ga=ee*1.5;Uf=e=>Math.
-max(0,...e.map(t=>t.row+1))});function mt(e,{mark:t=0,...n}={}){if(!qe(e))return Ip(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
-side??"";return Hr(e.folded,{...n,mark:s})}function ws(e,t={}){return e.outline?hm(e,t):Vf(e,t)}var Nn=m(()=>{
-Zs();Gf();pt()});var bt,po=m(()=>{y();bt=(...e)=>i`<thead>
+      dominant-baseline="central">${s}</text>`}var ee,ga,Vf,zf=m(()=>{y();L();ur();pt();ee=18,ga=ee*1.5;Vf=e=>Math.
+max(0,...e.map(t=>t.row+1))});function mt(e,{mark:t=0,...n}={}){if(!qe(e))return Wp(e,{mark:t,...n});let s=e.blank.lines.find(o=>o.bend===t)?.
+side??"";return Hr(e.folded,{...n,mark:s})}function ws(e,t={}){return e.outline?mm(e,t):Gf(e,t)}var Nn=m(()=>{
+Zs();zf();pt()});var bt,po=m(()=>{y();bt=(...e)=>i`<thead>
     <tr>
       ${e.map(t=>i`<th scope="col">${t}</th>`)}
     </tr>
@@ -2256,8 +2257,8 @@ label:o,theirs:t[s]??"",mine:e[s]??""}))}var ed,mo=m(()=>{y();G();po();ed=e=>i`<
             </tr>`)}
       </tbody>
     </table>
-  </div>`});function qf(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=co(e.part,e.note),r=[...new Set([...td(t),...td(a)].
-map(c=>c.label))].map(c=>({name:c,label:c})),l=wi(zf(t),zf(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
+  </div>`});function Kf(e,t,{saveMine:n,takeTheirs:s,saveAsNew:o}){let a=co(e.part,e.note),r=[...new Set([...td(t),...td(a)].
+map(c=>c.label))].map(c=>({name:c,label:c})),l=wi(qf(t),qf(a),r);return i`<section class="panel clash" data-test="clash" role="alert" tabindex="-1">
     <h2>${S("caution")} Somebody else saved this card meanwhile</h2>
     <p>
       ${e.updated_by?`${e.updated_by} saved`:"Somebody saved"} revision ${e.revision}. What
@@ -2294,8 +2295,8 @@ box.gap}`.trim()},{label:"Sides",value:e.box.there.join(", ")}]:[],...(e.box?[]:
 lat ${n+1}`,value:t})),...(e.box?[]:e.bends).map((t,n)=>({label:`Bend ${n+1}`,value:[t.kind==="bend"?`${t.angle}\
 °`:t.kind.replace("_"," "),t.direction,t.radius&&`radius ${t.radius}`,t.gap&&`gap ${t.gap}`,en(t)].filter(Boolean).
 join(", ")})),...e.holes.map((t,n)=>({label:`Hole ${n+1}`,value:`flat ${t.flat}, at ${t.position}, size ${t.diameter}`}))]}
-var zf,Kf=m(()=>{y();Nn();$s();En();ls();fa();G();mo();zf=e=>Object.fromEntries(td(e).map(({label:t,value:n})=>[
-t,n]))});function Jf(e,t,n){let{box:s,unit:o}=e,a=vf(s,t),r=(l,c)=>n(Ef(e,l),c);return i`${D0(s,r)}
+var qf,Zf=m(()=>{y();Nn();$s();En();ls();fa();G();mo();qf=e=>Object.fromEntries(td(e).map(({label:t,value:n})=>[
+t,n]))});function Yf(e,t,n){let{box:s,unit:o}=e,a=kf(s,t),r=(l,c)=>n(Nf(e,l),c);return i`${D0(s,r)}
     <h2>Base <small>${o}</small></h2>
     <div class="base-grid">
       ${F0(s,r)}
@@ -2314,18 +2315,18 @@ change:l=>r({...s,width:l})})}
         name="box.alike"
         data-test="box.alike"
         .checked=${s.alike}
-        @change=${l=>r(Of(s,l.target.checked))} /><span>All sides alike</span></label
+        @change=${l=>r(Af(s,l.target.checked))} /><span>All sides alike</span></label
     >
     ${Uc(s).map(l=>H0(s,l,a,r))}
     ${oe(i`Corners <span class="fold-now">${I0(s)}</span>`,i`${G0(e,a,r)}${W0(s,r)}`,{test:"corners-fold"})}`}
 function I0({corner:e,relief:t,reliefSize:n}){let s=t==="none"?"no relief":`${t} relief`;return`${e}, ${s}${t!==
-"none"&&n?` ${n}`:""}`}function D0(e,t){let n=ff(e);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
+"none"&&n?` ${n}`:""}`}function D0(e,t){let n=gf(e);return i`<div class="box-kinds" role="group" aria-label="What it is like" data-test="box-kinds">
     ${P0.map(([s,o,a])=>i`<button
           type="button"
           class="box-kind"
           aria-pressed=${String(n===s)}
           data-test="kind-${s}"
-          @click=${()=>t(mf(e,s))}>
+          @click=${()=>t(ff(e,s))}>
           <svg viewBox="0 0 96 56" aria-hidden="true"><path class="sheet-line" d=${a} /></svg
           ><span>${o}</span>
         </button>`)}
@@ -2335,7 +2336,7 @@ function I0({corner:e,relief:t,reliefSize:n}){let s=t==="none"?"no relief":`${t}
       aria-pressed=${String(o)}
       ?disabled=${a}
       data-test="side-${s}"
-      @click=${()=>t(Mf(e,s))}>
+      @click=${()=>t(Of(e,s))}>
       ${s}<small>${o?"stands":"plain"}</small>
     </button>`};return i`<div class="base-sketch" role="group" aria-label="Which sides stand">
     ${fs.map(n)}<span class="base-middle" aria-hidden="true">inside<br />up</span>
@@ -2351,21 +2352,21 @@ slice(1)}`;return i`<fieldset class="box-side" data-test="chain-${t}">
         type="button"
         class="button"
         data-test="add-flat-${t}"
-        ?disabled=${o.length>=hf}
-        @click=${()=>s(Sf(e,t),{focus:ao(t,o.length)})}>
+        ?disabled=${o.length>=mf}
+        @click=${()=>s(Tf(e,t),{focus:ao(t,o.length)})}>
         + Lip beyond
       </button>
       ${o.length>1?i`<button
               type="button"
               class="button"
               data-test="remove-flat-${t}"
-              @click=${()=>s(Tf(e,t),{focus:ao(t,o.length-2),undo:"The outermost flat is out."})}>
+              @click=${()=>s(Mf(e,t),{focus:ao(t,o.length-2),undo:"The outermost flat is out."})}>
               Remove the outermost
             </button>`:u}
     </div>
-  </fieldset>`}function j0(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],Yf(ro(n))],d=`${Ln(t,n)}.hem\
+  </fieldset>`}function j0(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],[l,c]=[r[n],Xf(ro(n))],d=`${Ln(t,n)}.hem\
 _gap_mm`;return i`<div class="bend-main">
-      ${A({next:!0,name:ao(t,n),label:c,value:a[n],wrong:[...I(s,ao(t,n)),...I(s,Ln(t,n))],change:p=>o(xf(e,t,
+      ${A({next:!0,name:ao(t,n),label:c,value:a[n],wrong:[...I(s,ao(t,n)),...I(s,Ln(t,n))],change:p=>o(Sf(e,t,
 n,p))})}
       ${l.kind==="bend"?A({next:!0,name:mi(t,n),label:"Bend",unit:"°",keys:"decimal",value:l.angle,wrong:I(s,
 mi(t,n)),change:p=>o(io(e,t,n,{angle:p}))}):i`<p class="hem-word">${l.kind==="closed_hem"?"Closed hem":"Open h\
@@ -2378,7 +2379,7 @@ n","↓ down"]]:B0,change:p=>o(io(e,t,n,{direction:p==="down"?"down":"up"}))})}
     ${U0(e,t,n,s,o)}`}function U0(e,t,n,s,o){let{flats:a,bends:r}=e.sides[t],l=`${Ln(t,n)}.inside_radius_mm`,c=n===
 a.length-1;return!c&&r[n].kind!=="bend"?u:i`<details class="bend-more">
     <summary>
-      <span class="unseen">${Yf(ro(n))}: </span
+      <span class="unseen">${Xf(ro(n))}: </span
       >${r[n].radius?`Radius ${r[n].radius}`:"Radius"}${c?", kind":u}
     </summary>
     ${r[n].kind==="bend"?A({next:!0,name:l,label:"Inside radius wanted",hint:"Empty: what the tools give.",value:r[n].
@@ -2411,19 +2412,19 @@ thickness.",value:e.gap,wrong:I(n,"box.gap_mm"),change:o=>s({...e,gap:o})})}
       class="flat-sheet"
       d="M110 4L${50-s} 4L${50-s} 20L50 20${z0[t]}L30 ${40-n}L4 ${40-n}L4 90L110 90Z" />
     <path class="fold" d="M40 50V90M60 30H110" />
-  </svg>`}var P0,C0,R0,Zf,B0,W0,Yf,z0,Xf=m(()=>{y();ha();$s();En();z();st();et();P0=[["tray","Tray","M10 14V44\
+  </svg>`}var P0,C0,R0,Jf,B0,W0,Xf,z0,Qf=m(()=>{y();ha();$s();En();z();st();et();P0=[["tray","Tray","M10 14V44\
 H86V14"],["lips-in","Lips in","M24 14H10V44H86V14H72"],["lips-out","Lips out","M2 14H16V44H80V14H94"],["channe\
 l","Two sides","M10 14V44H86V14M18 36H30M66 36H78"]],C0=[["round","Round"],["square","Square"],["none","None"]],
-R0=[["closed","Closed"],["open","Open"]],Zf=[["left-right","Left and right"],["front-back","Front and back"]],
-B0=[["up","↑ in"],["down","↓ out"]];W0=(e,t)=>$f(e)?Q({name:"box.first_pair",label:"Bent first; the others\
- go between them",value:e.firstPair??Zf[0][0],options:Zf,change:n=>t({...e,firstPair:n==="front-back"?n:"left-\
-right"})}):u;Yf=e=>e[0].toUpperCase()+e.slice(1);z0={none:"L50 40L30 40",square:"L58 20L58 48L30 48",round:"L5\
-0 31A9 9 0 1 1 41 40L30 40"}});function eg(e,t){return i`<details class="convention" data-test="convention">
+R0=[["closed","Closed"],["open","Open"]],Jf=[["left-right","Left and right"],["front-back","Front and back"]],
+B0=[["up","↑ in"],["down","↓ out"]];W0=(e,t)=>bf(e)?Q({name:"box.first_pair",label:"Bent first; the others\
+ go between them",value:e.firstPair??Jf[0][0],options:Jf,change:n=>t({...e,firstPair:n==="front-back"?n:"left-\
+right"})}):u;Xf=e=>e[0].toUpperCase()+e.slice(1);z0={none:"L50 40L30 40",square:"L58 20L58 48L30 48",round:"L5\
+0 31A9 9 0 1 1 41 40L30 40"}});function tg(e,t){return i`<details class="convention" data-test="convention">
     <summary>
-      <span>Flats are measured: <b>${Qf[e.dimension].title.toLowerCase()}</b></span>
+      <span>Flats are measured: <b>${eg[e.dimension].title.toLowerCase()}</b></span>
     </summary>
     <div role="radiogroup" aria-label="How flats are measured">
-      ${Object.entries(Qf).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
+      ${Object.entries(eg).map(([n,{title:s,words:o,mark:a}])=>i`<label class="convention-choice">
             <input
               type="radio"
               name="dimension"
@@ -2441,7 +2442,7 @@ right"})}):u;Yf=e=>e[0].toUpperCase()+e.slice(1);z0={none:"L50 40L30 40",square:
           </label>`)}
     </div>
   </details>`}function K0(e){return e==="din6935"?v`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/>`:v`<path d="M34 2L20 13a5 5 0 0 0 3 9H60"/><path class="thin" d="M22 9L8 22H22"/>`}
-function tg(e,t,n){let s=(o,a)=>n({...e,holes:e.holes.with(o,{...e.holes[o],...a})});return i`<details class="holes">
+function ng(e,t,n){let s=(o,a)=>n({...e,holes:e.holes.with(o,{...e.holes[o],...a})});return i`<details class="holes">
     <summary>Holes near a bend${e.holes.length?`: ${e.holes.length}`:""}</summary>
     <p class="hint">Only those that could be pulled out of shape.</p>
     ${e.holes.map((o,a)=>{let r=`holes.${a}`;return i`<fieldset class="hole">
@@ -2470,7 +2471,7 @@ t,`${r}.position_mm`),change:l=>s(a,{position:l})})}
 .flat`})}>
       + Hole
     </button>
-  </details>`}function ng(e,t,n,s){let o=e.box?gs(e.box):[],a=e.order??t??e.bends.map((l,c)=>c+1),r=(l,c)=>s({
+  </details>`}function sg(e,t,n,s){let o=e.box?gs(e.box):[],a=e.order??t??e.bends.map((l,c)=>c+1),r=(l,c)=>s({
 ...e,order:a.toSpliced(l,1).toSpliced(c,0,a[l])},{focus:`order-${a[l]}-${c<l?"earlier":"later"}`});return i`<details class="order">
     <summary>
       <span
@@ -2510,14 +2511,14 @@ join(", ")??"",wrong:I(n,"order"),on:"change",change:l=>s({...e,order:bi(l)})})}
             @click=${()=>s({...e,order:null})}>
             Let the planner choose
           </button>`:u}
-  </details>`}function sg(e,t,n){return X({name:"grain",label:"Rolling direction against the bend lines",value:e.
+  </details>`}function og(e,t,n){return X({name:"grain",label:"Rolling direction against the bend lines",value:e.
 grain,wrong:I(t,"grain"),options:[["","Not known"],["across","Bend lines across the grain"],["with","Bend line\
-s along the grain"]],change:s=>n({...e,grain:s})})}var Qf,og=m(()=>{y();bn();$s();En();z();et();Qf={din6935:{title:"\
+s along the grain"]],change:s=>n({...e,grain:s})})}var eg,ag=m(()=>{y();bn();$s();En();z();et();eg={din6935:{title:"\
 Outside",words:"To the corner where the outer faces meet. Sharper than 90°: to the outermost point of the bend\
  (DIN 6935).",mark:v`<path d="M14 30H58M14 26v8M58 26v8"/>`},mould_line:{title:"Outside corner, always",words:"\
 To the corner where the outer faces meet, sharp bends too.",mark:v`<path d="M8 30H58M8 26v8M58 26v8"/>`},inside:{
-title:"Inside",words:"From inside face to inside face.",mark:v`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var ag,rg=m(()=>{y();Dl();Fl();ag=nr(class extends Bs{constructor(){super(...arguments),this.key=u}render(e,t){
-return this.key=e,t}update(e,[t,n]){return t!==this.key&&(sr(e),this.key=t),n}})});function ig(e,t,n){let s=e.bends.length>=Kc;return i`<div class="add-bend">
+title:"Inside",words:"From inside face to inside face.",mark:v`<path d="M20 8H58M20 4v8M58 4v8"/>`}}});var rg,ig=m(()=>{y();Dl();Fl();rg=nr(class extends Bs{constructor(){super(...arguments),this.key=u}render(e,t){
+return this.key=e,t}update(e,[t,n]){return t!==this.key&&(sr(e),this.key=t),n}})});function lg(e,t,n){let s=e.bends.length>=Kc;return i`<div class="add-bend">
       <button
         type="button"
         class="button"
@@ -2542,7 +2543,7 @@ return this.key=e,t}update(e,[t,n]){return t!==this.key&&(sr(e),this.key=t),n}})
     </div>
     ${s?i`<p class="hint">A part has at most ${Kc} bends.</p>`:u}`}function J0(e,t,n,s){let o=`flats_mm.${t}`;
 return i`<li class="flat-row">
-    ${A({next:!0,name:o,label:`Flat ${t+1}`,value:e.flats[t],wrong:I(n,o),change:a=>s(Nf(e,t,a))})}
+    ${A({next:!0,name:o,label:`Flat ${t+1}`,value:e.flats[t],wrong:I(n,o),change:a=>s(Pf(e,t,a))})}
   </li>`}function Y0(e,t,n,s){let o=e.bends[t],a=`bends.${t}`,r=o.kind!=="bend",l=`${a}.included_angle_deg`,c=Object.
 fromEntries(Object.entries(n).filter(([d])=>d===a||d===`${a}.kind`||d===`${a}.direction`));return i`<li class="bend-row ${r?
 "is-hem":""}" data-bend=${t+1}>
@@ -2555,7 +2556,7 @@ Bend ${t+1}`,unit:"°",keys:"decimal",value:o.angle,wrong:I(n,l),change:d=>s(bs(
     </div>
     ${Object.values(c).flat().map(d=>i`<p class="wrong" data-test="wrong-${a}">${d}</p>`)}
     ${o.kind==="open_hem"?X0(e,t,n,s):u}
-    ${ag(t,Q0(e,t,n,s))}
+    ${rg(t,Q0(e,t,n,s))}
   </li>`}function X0(e,t,n,s){let o=`bends.${t}.hem_gap_mm`;return A({next:!0,name:o,label:"Clear gap inside",
 unit:e.unit,value:e.bends[t].gap,wrong:I(n,o),change:a=>s(bs(e,t,{gap:a}))})}function Q0(e,t,n,s){let o=e.bends[t],
 a=`bends.${t}.inside_radius_mm`,r=[o.radius&&`Radius ${o.radius}`,en(o)].filter(Boolean).join(", ");return i`${r?
@@ -2568,18 +2569,18 @@ i`<p class="hint bend-wanted">${r}</p>`:u}
       ${o.kind==="bend"?A({next:!0,name:a,label:"Inside radius wanted",unit:e.unit,hint:"Empty: what the tools\
  give.",value:o.radius,wrong:I(n,a),change:l=>s(bs(e,t,{radius:l}))}):u}
       ${hc(`bends.${t}`,o,n,l=>s(bs(e,t,l)))}
-      ${Rf(e,t)||o.kind!=="bend"?X({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:di,change:l=>s(bs(
+      ${Bf(e,t)||o.kind!=="bend"?X({name:`bends.${t}.kind`,label:"Kind",value:o.kind,options:di,change:l=>s(bs(
 e,t,{kind:l}))}):i`<p class="hint">Only the first and the last bend can be a hem.</p>`}
       <button
         type="button"
         class="button wide"
         data-test="remove-bend-${t+1}"
         ?disabled=${e.bends.length<2}
-        @click=${()=>s(Pf(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
+        @click=${()=>s(Cf(e,t),{focus:`flats_mm.${t}`,undo:`Bend ${t+1} and flat ${t+2} are out.`})}>
         Remove bend ${t+1} and flat ${t+2}
       </button>
-    </details>`}var Z0,lg=m(()=>{y();rg();ha();En();z();ls();cs();et();Z0=[["up","↑ up"],["down","↓ down"]]});function dg(e,t,n){let s=e.wishes??ma(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?gs(e.box).map((c,d)=>[String(
-d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?wf(e.box).map(c=>c[0].toUpperCase()+
+    </details>`}var Z0,cg=m(()=>{y();ig();ha();En();z();ls();cs();et();Z0=[["up","↑ up"],["down","↓ down"]]});function ug(e,t,n){let s=e.wishes??ma(),o=c=>n({...e,wishes:{...s,...c}}),a=e.box?gs(e.box).map((c,d)=>[String(
+d+1),`Bend ${d+1}: ${c}`]):e.bends.map((c,d)=>[String(d+1),`Bend ${d+1}`]),r=e.box?yf(e.box).map(c=>c[0].toUpperCase()+
 c.slice(1)):e.flats.map((c,d)=>`Flat ${d+1}`),l=lo(s);return i`<details class="order-limits" data-test="order-limits">
     <summary>
       <span>Limits on the order: <b>${l||"none"}</b></span>
@@ -2613,9 +2614,9 @@ ty: the usual.",placeholder:J(Vc),value:s.margin,wrong:I(t,"wishes.margin_mm"),c
       @change=${o=>s(o.target.checked)} /><span
       >${t}</span
     ></label
-  >`}var nd,cg,ex,ug=m(()=>{y();bn();$s();L();fa();z();et();nd=["wishes.first","wishes.last","wishes.critical_\
-flats","wishes.margin_mm"],cg={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
-Clearance wanted"};ex=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function hg(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
+  >`}var nd,dg,ex,pg=m(()=>{y();bn();$s();L();fa();z();et();nd=["wishes.first","wishes.last","wishes.critical_\
+flats","wishes.margin_mm"],dg={first:"Bend first",last:"Bend last",critical_flats:"Flats to gauge directly",margin_mm:"\
+Clearance wanted"};ex=(e,t,n)=>[...e.filter(s=>s!==t),...n?[t]:[]].sort((s,o)=>s-o)});function mg(e,{metals:t,crib:n,plan:s,editing:o,errors:a,change:r}){let c=[...t.some(({code:p})=>p===e.metal)?
 []:[[e.metal,e.metal?`${e.metal} (not in the shop)`:"Choose"]],...t.map(({code:p,name:h})=>[p,h])],{box:d}=e;return i`${Q(
 {name:"shape",label:"What it is",value:d?"box":"section",options:[["section","Section"],["box","Box or tray"]],
 change:p=>r(gi(e,p==="box"))})}
@@ -2627,16 +2628,16 @@ change:p=>r(gi(e,p==="box"))})}
       ${d?u:A({next:!0,name:"bend_length_mm",label:"Bend length",unit:e.unit,value:e.length,wrong:I(a,"bend_le\
 ngth_mm"),change:p=>r({...e,length:p})})}
     </div>
-    ${d?i`${Jf({...e,box:d},a,r)} `:i`<h2>Section, left to right <small>${e.unit}, °</small></h2>
-            ${ig(e,a,r)}`}
+    ${d?i`${Yf({...e,box:d},a,r)} `:i`<h2>Section, left to right <small>${e.unit}, °</small></h2>
+            ${lg(e,a,r)}`}
     ${oe(i`More, if it matters <span class="fold-now">${tx(e)}</span>`,nx(e,{crib:n,plan:s,errors:a,change:r}),
 {test:"more-fold"})}
     ${o?A({next:!0,name:"reason",label:"Why this change, for the history",value:e.reason??"",wrong:I(a,"reason"),
-change:p=>r({...e,reason:p})}):u}`}function nx(e,{crib:t,plan:n,errors:s,change:o}){let a=n?.order?.sequence;return i`${eg(
+change:p=>r({...e,reason:p})}):u}`}function nx(e,{crib:t,plan:n,errors:s,change:o}){let a=n?.order?.sequence;return i`${tg(
 e,o)}
-    ${e.box?u:i`${sg(e,s,o)} ${tg(e,s,o)}`}
-    ${e.box&&!n&&!e.order?u:ng(e,a,s,o)}
-    ${dg(e,s,o)} ${Lh(e,t,s,o)}
+    ${e.box?u:i`${og(e,s,o)} ${ng(e,s,o)}`}
+    ${e.box&&!n&&!e.order?u:sg(e,a,s,o)}
+    ${ug(e,s,o)} ${Eh(e,t,s,o)}
     <div class="field">
       <label for="note">Note for the people at the press</label>
       <textarea
@@ -2652,17 +2653,17 @@ t??""].filter(Boolean).join(", ")}function sd(e){return e.box?["title","metal","
 end_length_mm",...e.flats.map((t,n)=>`flats_mm.${n}`),...e.bends.flatMap((t,n)=>[`bends.${n}.included_angle_de\
 g`,`bends.${n}.inside_radius_mm`,...t.kind==="open_hem"?[`bends.${n}.hem_gap_mm`]:[],`bends.${n}.die`,`bends.${n}\
 .punch`]),...e.holes.flatMap((t,n)=>[`holes.${n}.flat`,`holes.${n}.position_mm`,`holes.${n}.diameter_mm`]),"gr\
-ain","order",...nd,...pc,"note","reason"]}function _i(e){if(e.startsWith("box"))return kf(e);let[t,n,s]=e.split(
-".");return t==="tools"?n==="die"?"Die":"Punch":t==="wishes"?cg[n]??"Limits on the order":n===void 0?pg[t]??t:
-`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[t]??t} ${Number(n)+1}${s?`, ${pg[s]??s}`:""}`}function mg(e){let t=e.
+ain","order",...nd,...pc,"note","reason"]}function _i(e){if(e.startsWith("box"))return xf(e);let[t,n,s]=e.split(
+".");return t==="tools"?n==="die"?"Die":"Punch":t==="wishes"?dg[n]??"Limits on the order":n===void 0?hg[t]??t:
+`${{flats_mm:"Flat",bends:"Bend",holes:"Hole"}[t]??t} ${Number(n)+1}${s?`, ${hg[s]??s}`:""}`}function fg(e){let t=e.
 target;if(e.key!=="Enter"||!(t instanceof HTMLInputElement))return;e.preventDefault();let n=[...t.form.querySelectorAll(
 "input:not([type=radio]), textarea, [type=submit]")],s=n.slice(n.indexOf(t)+1).find(o=>o.checkVisibility());s instanceof
-HTMLElement&&s.focus()}var tx,pg,od=m(()=>{y();bn();L();En();$s();Xf();z();st();og();cs();lg();fa();ls();ug();
+HTMLElement&&s.focus()}var tx,hg,od=m(()=>{y();bn();L();En();$s();Qf();z();st();ag();cs();cg();fa();ls();pg();
 et();tx=e=>[e.dimension!=="din6935"&&"how flats are measured",e.grain&&"rolling direction",e.holes.length>0&&"\
 holes",e.order&&"order",lo(e.wishes)&&"limits",en(e.tools)&&"tools",e.note&&"note"].filter(Boolean).join(", ");
-pg={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
+hg={title:"Name",metal:"Metal",thickness_mm:"Thickness",bend_length_mm:"Bend length",grain:"Rolling direction",
 order:"Order",note:"Note",included_angle_deg:"angle",inside_radius_mm:"radius",hem_gap_mm:"gap",flat:"flat",position_mm:"\
-place",diameter_mm:"size",die:"die",punch:"punch"}});function fg({dimensions:e=[]}){let t=e.filter(({error_mm:a})=>a!==null);if(!t.length)return u;let{basis:n,basis_said:s}=t[0],
+place",diameter_mm:"size",die:"die",punch:"punch"}});function gg({dimensions:e=[]}){let t=e.filter(({error_mm:a})=>a!==null);if(!t.length)return u;let{basis:n,basis_said:s}=t[0],
 o=je({...s,words:n});return i`<h3>Expected tolerance of each flange</h3>
     <ul class="order-list sizes" data-test="sizes">
       ${t.map(ax)}
@@ -2672,22 +2673,22 @@ error_mm:s,critical:o,gauged_directly:a,step:r}){return i`<li data-flat=${e}>
     <b>${t[0].toUpperCase()}${t.slice(1)}</b> ${$(w(n))}
     <b>± ${$(ox(Number(s)))}</b>, from step
     ${r}${a?", gauged directly":""}${o?i`. <b>Critical${a?"":": measure it"}</b>`:u}.
-  </li>`}var ox,gg=m(()=>{y();L();G();ox=e=>N()==="in"?{text:te(e/Se,3),unit:"in"}:w(e,{digits:2})});function vi(e,t){if(!ys(e))return u;let{order:n}=e,[s,o]=rx(e),a=!!e.part?.order?.length,r=a?t.free():u,l=n.sequence.
+  </li>`}var ox,$g=m(()=>{y();L();G();ox=e=>N()==="in"?{text:te(e/Se,3),unit:"in"}:w(e,{digits:2})});function vi(e,t){if(!ys(e))return u;let{order:n}=e,[s,o]=rx(e),a=!!e.part?.order?.length,r=a?t.free():u,l=n.sequence.
 length;return i`<div class="order-panel" data-test="order-panel" data-level=${s}>
     <p class="order-standing">
       ${S(s,o)} <span class="order-words" data-test="order-words">${n.words}</span>
     </p>
     ${l>1?i`<p class="order-run">
-            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${$g(n.sequence)}
+            ${s==="stop"?"Nearest":a?"Yours":"Order"}: ${bg(n.sequence)}
           </p>`:u}
     ${ix(n.blocked??[])} ${lx(n.remedies??[])} ${cx(n.wishes)}
     ${r===u?u:i`<div class="buttons">${r}</div>`}
     ${dx(n.alternatives,t)}
-    ${oe("Where the tools stand, and flange tolerances",i`${Im(e)} ${fg(e)}`,{test:"stations-fold"})}
+    ${oe("Where the tools stand, and flange tolerances",i`${Wm(e)} ${gg(e)}`,{test:"stations-fold"})}
   </div>`}function rx({order:e,checks:t}){let n=s=>t.some(o=>o.code===s);return e.proven?["ok","Clear on paper"]:
 n("clearance-assumed")&&!n("no-order")?["unknown","Sizes assumed"]:n("no-order")?["stop","No order"]:t.some(({
 level:s,code:o})=>s==="stop"&&o.startsWith("box-"))?["stop","In the way"]:n("order-not-found")?["caution","Non\
-e found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution","Not fully checked"]}function $g(e){
+e found"]:n("clearance-not-checked")?["caution","Not checked"]:["caution","Not fully checked"]}function bg(e){
 return i`<span class="run" role="img" aria-label="bends ${e.join(", ")}"
     >${e.map(t=>i`<span class="badge-mark" aria-hidden="true">${t}</span>`)}</span
   >`}function ix(e){return e.length?i`<h3>What is in the way</h3>
@@ -2700,9 +2701,9 @@ return i`<span class="run" role="img" aria-label="bends ${e.join(", ")}"
     <ul class="order-list" data-test="limit-costs">
       ${e.map(t=>i`<li data-limit=${t.wish}>${je(t)}</li>`)}
     </ul>`:u}function dx(e,{use:t}){return e.length?oe("Other orders that can be made",i`<ul class="order-others" data-test="other-orders">
-      ${e.map(({sequence:n,words:s})=>i`<li>${$g(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
-    </ul>`,{test:"others-fold"}):u}var ys,bg,wg,ki=m(()=>{y();G();st();pe();gg();Yr();ys=({order:e})=>Array.isArray(
-e?.wishes)&&Array.isArray(e?.alternatives);bg=e=>({use:t=>i`<button
+      ${e.map(({sequence:n,words:s})=>i`<li>${bg(n)} <span class="compared">${s}</span> ${t(n)}</li>`)}
+    </ul>`,{test:"others-fold"}):u}var ys,wg,yg,ki=m(()=>{y();G();st();pe();$g();Yr();ys=({order:e})=>Array.isArray(
+e?.wishes)&&Array.isArray(e?.alternatives);wg=e=>({use:t=>i`<button
       type="button"
       class="button use-order"
       data-test="use-order"
@@ -2712,7 +2713,7 @@ e?.wishes)&&Array.isArray(e?.alternatives);bg=e=>({use:t=>i`<button
     </button>`,free:()=>i`<button type="button" class="button use-order" data-test="let-it-choose" @click=${()=>e(
 null)}>
       Let it choose
-    </button>`}),wg=e=>({use:t=>R("cards.revise",i`<a
+    </button>`}),yg=e=>({use:t=>R("cards.revise",i`<a
         class="button use-order"
         data-test="use-order"
         aria-label="Use this order: ${t.join(", ")}"
@@ -2720,7 +2721,7 @@ null)}>
         >Use this order</a
       >`),free:()=>R("cards.revise",i`<a class="button use-order" data-test="let-it-choose" href="/part?from=${e}&order=free"
         >Let it choose</a
-      >`)})});function yg(e,{save:t,order:n}){return i`${Nr(e.checks)}
+      >`)})});function _g(e,{save:t,order:n}){return i`${Nr(e.checks)}
     <section>
       <h2>Blank</h2>
       <div class="columns">
@@ -2744,7 +2745,7 @@ null)}>
       <div class="step-drawings">${e.steps.map(s=>px(s,e.part.thickness_mm))}</div>
       ${oe("All settings in a table",qr(e),{test:"steps-fold"})}
     </section>
-    ${zs(e.checks)} ${Mn(e.checks)}`}function ux(e,t){return i`${Sn()?u:ws(e,{pixels:innerWidth-24})} ${Pm(e)}
+    ${zs(e.checks)} ${Mn(e.checks)}`}function ux(e,t){return i`${Sn()?u:ws(e,{pixels:innerWidth-24})} ${Cm(e)}
     ${hx(e.bend_lines)}
     <div class="buttons">
       <button type="button" class="button" data-test="blank-svg" @click=${()=>t("svg")}>
@@ -2781,7 +2782,7 @@ at ${$(n)}.`})}
       ${Ct(e.drawing,{...a,pose:"after",words:`Step ${e.number} at the bottom of the stroke, ${o}.`})}
     </div>
   </figure>`}function fx(e,t){let n=hs(e);return n?Ct(e.drawing,{...t,pose:"during",moment:n.shown,mark:!0,words:`\
-Step ${e.number}. ${Qs(e)}`}):u}var _g=m(()=>{y();Nn();aa();kn();L();is();ra();st();ki();cs();Rr();on();On()});function vg({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
+Step ${e.number}. ${Qs(e)}`}):u}var vg=m(()=>{y();Nn();aa();kn();L();is();ra();st();ki();cs();Rr();on();On()});function kg({plan:e,error:t,busy:n},{open:s,stale:o,waiting:a}){let r=innerWidth<1e3;return i`<div
     class="part-picture ${e&&o?"stale":""} ${a===u?"":"searching"}"
     data-test="picture"
     data-stale=${String(o)}>
@@ -2800,7 +2801,7 @@ E)return`Not right yet. ${gx(t)}`;if(t)return String(t);if(!e)return n?"Working 
     ${a?i`<span class="picture-stop">${Me(a)}</span>`:u}`}function wx({steps:e,order:t}){if(!e.length)return[];
 let n=["punch","die"].map(a=>[...new Set(e.map(r=>r[a]).filter(Boolean))]),s=e.reduce((a,r)=>(r.force_kn_high??
 0)>(a.force_kn_high??0)?r:a),o=t?.sequence??[];return[n.every(a=>a.length)?n.map(a=>a.join(", ")).join(" on "):
-"",s.force_kn_high?$(Ge(s)):"",o.length>1&&o.length<=bx?`order ${o.join(" ")}`:""].filter(Boolean)}var bx,kg=m(
+"",s.force_kn_high?$(Ge(s)):"",o.length>1&&o.length<=bx?`order ${o.join(" ")}`:""].filter(Boolean)}var bx,xg=m(
 ()=>{y();Nn();j();L();G();$t();od();et();bx=8});function _x({seconds:e,deadline_s:t,looked_at:n,best:s},o){return i`<section class="looking" data-test="looking" aria-label="Looking for the order">
     <h2><span role="status">Looking for the order…</span></h2>
     <progress max=${t} value=${Math.min(e,t)} aria-label="Time used">
@@ -2825,7 +2826,7 @@ let n=["punch","die"].map(a=>[...new Set(e.map(r=>r[a]).filter(Boolean))]),s=e.r
     </dl>
     <button type="button" class="button wide" data-test="cancel-looking" @click=${o}>Cancel</button>
   </section>`}function kx(e){return vx.filter(([n])=>e[n]).map(([n,s,o])=>`${e[n]} ${e[n]===1?s:o}`).join(", ")||
-"no turning"}function Sg({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?_x(t,s):n?xx({again:o,
+"no turning"}function Tg({plan:e,progress:t,stopped:n},{cancel:s,again:o,back:a}){return t?_x(t,s):n?xx({again:o,
 back:e?a:null}):u}function xx({again:e,back:t}){return i`<section class="looking" data-test="stopped" aria-label="Search cancelled">
     <p role="status">
       <b>Cancelled: no plan for what is typed now.</b>
@@ -2837,15 +2838,15 @@ back:e?a:null}):u}function xx({again:e,back:t}){return i`<section class="looking
               Back to the part before
             </button>`:u}
     </div>
-  </section>`}var yx,xg,vx,Sx,Tx,Tg,Mg=m(()=>{y();yx=.6,xg=({seconds:e})=>e>=yx;vx=[["turn_overs","turn-over",
+  </section>`}var yx,Sg,vx,Sx,Tx,Mg,Og=m(()=>{y();yx=.6,Sg=({seconds:e})=>e>=yx;vx=[["turn_overs","turn-over",
 "turn-overs"],["turn_ends","end turn","end turns"],["tool_changes","tool change","tool changes"],["slides","sl\
 ide or tilt","slides or tilts"]];Sx="Type the flats from the left end to the right, and between them how far e\
 ach bend is open: 90° is square, 180° flat. Up turns what follows upwards. Blank, bend lines, tools and steps \
 stand here as soon as the section is whole.",Tx="Choose what it is like, type the base and the walls, outside \
 measures. Blank with reliefs, bend lines, tools, pieces and steps stand here as soon as the box is whole; left\
- and right are bent first, then front and back between them.",Tg=e=>i`<div class="state how-to" data-test="how-to">
+ and right are bent first, then front and back between them.",Mg=e=>i`<div class="state how-to" data-test="how-to">
     <strong>The plan comes here</strong> ${e?Tx:Sx}
-  </div>`});var Ag={};ie(Ag,{show:()=>Mx});async function Mx(e){let t=Rs(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
+  </div>`});var Lg={};ie(Lg,{show:()=>Mx});async function Mx(e){let t=Rs(e.query.get("from")??"").slice(0,7),n=t?"cards.re\
 vise":"cards.create";e.title(t?`Edit ${B(t)}`:"New part"),e.render(Ce(t?"Fetching the card…":"Looking into t\
 he shop…"));let[{items:s},{items:o},{items:a}]=await Promise.all([he("metals",e.signal),he("dies",e.signal),
 he("punches",e.signal)]),r=t?"":Rs(e.query.get("copy")??"").slice(0,7),l=r?Fc(""):null,c=r?await Ax(r,e.signal):
@@ -2853,7 +2854,7 @@ await Ox(t,s,e.signal);!t&&e.query.get("shape")==="box"&&(c.form=gi(c.form,!0));
 progress:null,stopped:!1,key:"",error:null,clash:null,taken:"",busy:!1,saving:!1,summary:!1,kept:!0},p=Qt(async(H,ge)=>(await ru(
 "/plan",uo(H),{signal:ge,tell:h})).plan,({question:H,answer:ge,error:wt=null})=>{ge&&Object.assign(d,{plan:ge,
 planned:H}),Object.assign(d,{error:wt,busy:!1,progress:null,summary:d.summary&&wt!==null}),Ht()},e.signal,350);
-function h(H){xg(H)&&(d.progress=H,Ht())}function f(H=!1){let ge=Jc(d.form);if(!H&&ge===d.key&&!d.error)return Ht();
+function h(H){Sg(H)&&(d.progress=H,Ht())}function f(H=!1){let ge=Jc(d.form);if(!H&&ge===d.key&&!d.error)return Ht();
 Object.assign(d,{key:ge,busy:$i(d.form).length===0,progress:null,stopped:!1}),d.busy?p.ask(d.form,{now:H}):(p.
 stop(),d.error=null),Ht()}let g={cancel(){p.stop(),Object.assign(d,{busy:!1,progress:null,stopped:!0,error:null}),
 Ht()},again:()=>f(!0),back(){if(!d.planned)return;let H=d.form;Object.assign(d,{form:d.planned,key:Jc(d.planned),
@@ -2868,12 +2869,12 @@ clash=yt.stale:d.taken=yt.taken}catch(yt){d.error=yt,d.summary=!0}d.saving=!1,Ht
 d.error.errors:{},jt=sd(d.form).find(yt=>Object.keys(wt).some(jd=>jd===yt||jd.startsWith(`${yt}.`)));jt&&Zn(jt)}
 function k(H){Hc(t);let ge=H.revision===d.base?.revision;q(ge?"Nothing was changed, so nothing was saved.":`Ca\
 rd ${B(H.code)} saved${H.revision>1?`, revision ${H.revision}`:""}.`),se(`/c/${H.code}`)}let x=()=>K(n)&&D(()=>d.
-base?Wf(d.form,d.base):Xc(d.form,d.newCode)),T=()=>(d.newCode=Qa(),D(()=>Xc(d.form,d.newCode)));function F(){Hc(
-t);let H=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,...Og(d.card,s)}),f(!0),q(t?"Th\
+base?Df(d.form,d.base):Xc(d.form,d.newCode)),T=()=>(d.newCode=Qa(),D(()=>Xc(d.form,d.newCode)));function F(){Hc(
+t);let H=d.form;Object.assign(d,{restored:!1,plan:null,planned:null,clash:null,...Ag(d.card,s)}),f(!0),q(t?"Th\
 e card as it is saved.":"An empty part.",{label:"Put mine back",act:()=>b(H)})}function ue(H){let ge=d.form;Object.
 assign(d,{clash:null,base:ad(H)}),b(co(H.part,H.note)),q("What is saved is in the boxes now.",{label:"Put mine\
  back",act:()=>b(ge)})}async function Lo(H){try{await iu(`/blank.${H}`,uo(d.form),`${d.form.title.trim()||"bla\
-nk"}.${H}`)}catch(ge){q(Y(ge))}}function Ht(){let H=d.error instanceof E?d.error.errors:{},ge=$i(d.form),wt=Sg(
+nk"}.${H}`)}catch(ge){q(Y(ge))}}function Ht(){let H=d.error instanceof E?d.error.errors:{},ge=$i(d.form),wt=Tg(
 d,g),jt=!d.busy&&!d.stopped&&!ge.length&&!d.error;e.render(i`<h1>
           ${t?i`${R(n,"Edit","Plan")} ${d.card?.title||"card"}
                   <small class="code">${B(t)}</small>`:R(n,"New part","Plan a part")}
@@ -2887,7 +2888,7 @@ d,g),jt=!d.busy&&!d.stopped&&!ge.length&&!d.error;e.render(i`<h1>
         ${d.kept?u:i`<p class="panel">
                 This browser keeps nothing on this device: a reload loses what you type.
               </p>`}
-        ${d.clash?qf(d.clash,d.form,{saveMine:()=>{d.base=ad(d.clash),x()},takeTheirs:()=>ue(d.clash),saveAsNew:T}):
+        ${d.clash?Kf(d.clash,d.form,{saveMine:()=>{d.base=ad(d.clash),x()},takeTheirs:()=>ue(d.clash),saveAsNew:T}):
 u}
         ${d.taken?i`<div class="panel" role="alert" data-test="taken">
                 An earlier try did arrive: the shop has
@@ -2897,7 +2898,7 @@ u}
                   Save this as another card
                 </button>
               </div>`:u}
-        ${d.summary?_p(H,_i,sd(d.form)):u}
+        ${d.summary?vp(H,_i,sd(d.form)):u}
         ${d.summary&&d.error instanceof V?i`<p class="panel" role="alert" data-test="not-saved">
                 Not saved: the shop's server does not answer. What you typed stays on this device. Save again
                 when it is back.
@@ -2908,14 +2909,14 @@ u}
           data-busy=${String(d.busy)}
           aria-busy=${d.busy?"true":"false"}>
           <div class="part-edit">
-            ${vg(d,{open:ge,stale:!jt,waiting:wt})}
+            ${kg(d,{open:ge,stale:!jt,waiting:wt})}
             <form
               class="panel part-form"
               aria-label="The part"
               novalidate
-              @keydown=${mg}
+              @keydown=${fg}
               @submit=${_e(x)}>
-              ${hg(d.form,{metals:s,crib:{dies:o,punches:a},plan:jt?d.plan:null,editing:!!t,errors:H,change:b})}
+              ${mg(d.form,{metals:s,crib:{dies:o,punches:a},plan:jt?d.plan:null,editing:!!t,errors:H,change:b})}
               ${R(n,i`<div class="save-bar">
                   <button type="submit" class="button next wide" data-test="save" ?disabled=${d.saving}>
                     ${d.saving?"Saving…":t?"Save as the next revision":"Save as a card"}
@@ -2930,47 +2931,47 @@ u}
                       ${d.stopped?"The plan from before your last change:":"The plan of the last section that \
 was whole:"}
                     </p>`:u}
-              ${d.plan?yg(d.plan,{save:Lo,order:bg(_)}):Tg(!!d.form.box)}
+              ${d.plan?_g(d.plan,{save:Lo,order:wg(_)}):Mg(!!d.form.box)}
             </div>
           </div>
         </div>`),document.querySelectorAll(".part-form .wrong").forEach(Kn),d.busy||e.ready()}f(!0),r&&(history.
 replaceState(null,"","/part"),d.kept=ci("",{form:d.form,base:null,newCode:d.newCode}),l&&q("The copy took the \
 place of a part you had begun.",{label:"Put it back",act:()=>b(l.form)}));let Hd=e.query.get("order");Hd&&C(Hd)}
-function Og(e,t){return e?{form:co(e.part,e.note),base:ad(e)}:{form:Zc(t[0]?.code??""),base:null}}async function Ox(e,t,n){
+function Ag(e,t){return e?{form:co(e.part,e.note),base:ad(e)}:{form:Zc(t[0]?.code??""),base:null}}async function Ox(e,t,n){
 let s=Fc(e),o=null;try{e&&(o=await Tt(e,n))}catch(a){if(!s)throw a}return s?{form:s.form,base:s.base,newCode:s.
-newCode,card:o,restored:!0}:{...Og(o,t),newCode:Qa(),card:o,restored:!1}}async function Ax(e,t){let{part:n,note:s}=await Tt(
+newCode,card:o,restored:!0}:{...Ag(o,t),newCode:Qa(),card:o,restored:!1}}async function Ax(e,t){let{part:n,note:s}=await Tt(
 e,t),o=`Copy of ${n.title||B(e)}`;return{form:co({...n,title:o},s),base:null,newCode:Qa(),card:null,restored:!1}}
-var ad,Lg=m(()=>{y();j();He();fe();be();sa();Ze();pf();En();Hf();we();Oe();fe();pe();Kf();od();ki();_g();kg();
-Mg();We();et();z();ad=e=>({code:e.code,etag:e.etag,revision:e.revision,revision_id:e.revision_id})});async function Eg(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new _s(isSecureContext?"none":"insecure");
+var ad,Eg=m(()=>{y();j();He();fe();be();sa();Ze();hf();En();jf();we();Oe();fe();pe();Zf();od();ki();vg();xg();
+Og();We();et();z();ad=e=>({code:e.code,etag:e.etag,revision:e.revision,revision_id:e.revision_id})});async function Ng(e,t){if(!navigator.mediaDevices?.getUserMedia)throw new _s(isSecureContext?"none":"insecure");
 let n;try{n=await navigator.mediaDevices.getUserMedia(Lx)}catch(o){throw new _s(Ex[o.name]??"busy")}let s=()=>n.
 getTracks().forEach(o=>o.stop());return e.aborted&&s(),e.addEventListener("abort",s),n.getVideoTracks()[0]?.addEventListener(
-"ended",t),n}function Ng(e){return!!e.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function Pg(e,t){await e.
-getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var _s,Lx,Ex,Cg=m(()=>{_s=class extends Error{constructor(t){
+"ended",t),n}function Pg(e){return!!e.getVideoTracks()[0]?.getCapabilities?.()?.torch}async function Cg(e,t){await e.
+getVideoTracks()[0].applyConstraints({advanced:[{torch:t}]})}var _s,Lx,Ex,Rg=m(()=>{_s=class extends Error{constructor(t){
 super(t),this.fault=t}},Lx={audio:!1,video:{facingMode:{ideal:"environment"},width:{ideal:1920},height:{ideal:1080}}},
-Ex={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Ig(){return xi??=Px(),xi.catch(()=>xi=void 0),xi}async function Px(){let e=await Cx(),t=e??await Rg(),
-n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new fo(String(o));return t=await Rg(),
+Ex={NotAllowedError:"refused",SecurityError:"refused",NotFoundError:"none",OverconstrainedError:"none"}});function Wg(){return xi??=Px(),xi.catch(()=>xi=void 0),xi}async function Px(){let e=await Cx(),t=e??await Bg(),
+n={own:!!e,async read(s){try{return await t.detect(s)}catch(o){if(t!==e)throw new fo(String(o));return t=await Bg(),
 n.read(s)}}};return n}async function Cx(){let e=globalThis.BarcodeDetector,t=await e?.getSupportedFormats().catch(
-()=>[]);return e&&t?.includes("qr_code")?new e(Bg):null}async function Rg(){try{let{BarcodeDetector:e,prepareZXingModule:t}=await import("/vendor/barcode-detector/ponyfill.js");
-return await t({overrides:{locateFile:()=>Nx},fireImmediately:!0}),new e(Bg)}catch(e){throw new fo(String(e))}}
-var fo,Nx,Bg,xi,Wg=m(()=>{fo=class extends Error{},Nx="/vendor/zxing-wasm/zxing_reader.wasm",Bg={formats:["qr_\
-code"]}});function Fg(e){let t=Ix(e.trim()),n=t?Rx.exec(t.pathname)?.[1]:Bx.exec(e.trim())?.[0];if(!n)return{kind:"other",
+()=>[]);return e&&t?.includes("qr_code")?new e(Ig):null}async function Bg(){try{let{BarcodeDetector:e,prepareZXingModule:t}=await import("/vendor/barcode-detector/ponyfill.js");
+return await t({overrides:{locateFile:()=>Nx},fireImmediately:!0}),new e(Ig)}catch(e){throw new fo(String(e))}}
+var fo,Nx,Ig,xi,Dg=m(()=>{fo=class extends Error{},Nx="/vendor/zxing-wasm/zxing_reader.wasm",Ig={formats:["qr_\
+code"]}});function Hg(e){let t=Ix(e.trim()),n=t?Rx.exec(t.pathname)?.[1]:Bx.exec(e.trim())?.[0];if(!n)return{kind:"other",
 code:"",words:Dx(e,t)};let{code:s,whole:o,fault:a}=$e(Wx(n));if(o)return{kind:"card",code:s,words:""};let r=a||
 `A card code has seven characters. This one has ${s.length}.`;return{kind:"slip",code:"",words:`${rd(B(s))} is\
  not a card code. ${r}`}}function Ix(e){if(!URL.canParse(e))return null;let t=new URL(e);return/^https?:$/.test(
 t.protocol)?t:null}function Wx(e){try{return decodeURIComponent(e)}catch{return e}}function Dx(e,t){return t?`\
 It leads to ${rd(t.host)}, not to a card.`:e.trim()?`It says “${rd(e.trim())}”, which is not a card code.`:
-"It holds nothing that can be read."}var Rx,Bx,Dg,rd,Hg=m(()=>{fe();Rx=/^\/c\/([^/]+)\/?$/i,Bx=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
-Dg=40;rd=e=>e.length>Dg?`${e.slice(0,Dg)}…`:e});async function Vg(e,t,n,s){for(;!s.aborted;){if(e.readyState>=e.HAVE_CURRENT_DATA){let o=await t.read(e);s.aborted||
-await n(o)}await new Promise(o=>setTimeout(o,Fx))}}function Gg(e,t,n){let o=e.filter(l=>Ug(l,t,t)).map(l=>({...Fg(
-l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(jg(a))return a[0];let r=a.
-filter(l=>Ug(l.mark,t,n));return r.length>0&&jg(r)?r[0]:"several"}function Ug({boundingBox:e},t,n){let s=t.getBoundingClientRect(),
+"It holds nothing that can be read."}var Rx,Bx,Fg,rd,jg=m(()=>{fe();Rx=/^\/c\/([^/]+)\/?$/i,Bx=/^[0-9A-HJKMNP-TV-Z]{3}-?[0-9A-HJKMNP-TV-Z]{4}$/i,
+Fg=40;rd=e=>e.length>Fg?`${e.slice(0,Fg)}…`:e});async function Gg(e,t,n,s){for(;!s.aborted;){if(e.readyState>=e.HAVE_CURRENT_DATA){let o=await t.read(e);s.aborted||
+await n(o)}await new Promise(o=>setTimeout(o,Fx))}}function zg(e,t,n){let o=e.filter(l=>Vg(l,t,t)).map(l=>({...Hg(
+l.rawValue),mark:l})),a=o.filter(l=>l.kind==="card");if(a.length===0)return o[0]??null;if(Ug(a))return a[0];let r=a.
+filter(l=>Vg(l.mark,t,n));return r.length>0&&Ug(r)?r[0]:"several"}function Vg({boundingBox:e},t,n){let s=t.getBoundingClientRect(),
 o=Math.max(s.width/t.videoWidth,s.height/t.videoHeight),a=s.x+s.width/2+(e.x+e.width/2-t.videoWidth/2)*o,r=s.y+
 s.height/2+(e.y+e.height/2-t.videoHeight/2)*o,{left:l,right:c,top:d,bottom:p}=n.getBoundingClientRect();return a>=
-l&&a<=c&&r>=d&&r<=p}var Fx,jg,zg=m(()=>{Hg();Fx=60;jg=e=>e.every(t=>t.code===e[0].code)});function qg(e,t){let{title:n,words:s,again:o}=Hx[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
+l&&a<=c&&r>=d&&r<=p}var Fx,Ug,qg=m(()=>{jg();Fx=60;Ug=e=>e.every(t=>t.code===e[0].code)});function Kg(e,t){let{title:n,words:s,again:o}=Hx[e];return i`<section class="panel scan-fault" data-test="scan-fault" data-fault=${e}>
     <h2>${n}</h2>
     ${s}
     ${o?i`<button class="button wide" type="button" data-test="again" @click=${t}>Try again</button>`:u}
-  </section>`}var id,Hx,Kg=m(()=>{y();id=i`<p>
+  </section>`}var id,Hx,Zg=m(()=>{y();id=i`<p>
   Or use the phone’s own camera app: point it at the label, and tap the address that it shows.
 </p>`,Hx={insecure:{title:"This page gets no camera",words:i`<p>
         It came over plain http, and browsers give the camera only to pages that came over https. If the shop
@@ -2991,21 +2992,21 @@ l&&a<=c&&r>=d&&r<=p}var Fx,jg,zg=m(()=>{Hg();Fx=60;jg=e=>e.every(t=>t.code===e[0
         The part of the app that reads the label’s square is not on this device, and the shop’s server did not
         send it. Try again where the network reaches, or type the code instead.
       </p>
-      ${id}`,again:!0}}});var Jg={};ie(Jg,{show:()=>Gx});async function Gx(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
-says:Zg},n=gr(),s=await un().catch(()=>[]),o=new AbortController,a=()=>e.render(Zx(t,{again:d,lamp:p},()=>$r(n,
+      ${id}`,again:!0}}});var Yg={};ie(Yg,{show:()=>Gx});async function Gx(e){e.title("Scan a label");let t={fault:null,stream:null,lamp:null,
+says:Jg},n=gr(),s=await un().catch(()=>[]),o=new AbortController,a=()=>e.render(Zx(t,{again:d,lamp:p},()=>$r(n,
 s,a,"Seven characters, capitals or not."))),r=h=>{Object.assign(t,h),a()},l=()=>{o.abort(),Object.assign(t,{stream:null,
 lamp:null})},c=h=>{l(),h instanceof _s?r({fault:h.fault}):h instanceof fo?r({fault:"no-decoder"}):e.render($n(
-h)),e.ready()};async function d(){l();let{signal:h}=o=new AbortController;r({fault:null,says:Zg});try{let[f,g]=await Promise.
-all([Eg(h,()=>c(new _s("busy"))),Ig()]);if(h.aborted)return;r({stream:f,lamp:Ng(f)?!1:null,says:jx});let b=document.
+h)),e.ready()};async function d(){l();let{signal:h}=o=new AbortController;r({fault:null,says:Jg});try{let[f,g]=await Promise.
+all([Ng(h,()=>c(new _s("busy"))),Wg()]);if(h.aborted)return;r({stream:f,lamp:Pg(f)?!1:null,says:jx});let b=document.
 querySelector(".scan-view video"),_=document.querySelector(".scan-frame");b.play().catch(()=>{}),e.ready();let C=zx(
-D=>r({says:D}),h);await Vg(b,g,D=>C(Gg(D,b,_)),h)}catch(f){h.aborted||c(f)}}async function p(){if(!t.stream)return;
-let h=!t.lamp;await Pg(t.stream,h).then(()=>r({lamp:h}),()=>r({lamp:null}))}e.signal.addEventListener("abort",
+D=>r({says:D}),h);await Gg(b,g,D=>C(zg(D,b,_)),h)}catch(f){h.aborted||c(f)}}async function p(){if(!t.stream)return;
+let h=!t.lamp;await Cg(t.stream,h).then(()=>r({lamp:h}),()=>r({lamp:null}))}e.signal.addEventListener("abort",
 l),document.addEventListener("visibilitychange",()=>document.hidden?l():d(),{signal:e.signal}),d()}function zx(e,t){
 let n="",s=0;return async function(a){let r=performance.now();if(!a){r-s>Vx&&(n="");return}let l=a==="several"?
 a:a.code+a.words;s=r,l!==n&&(n=l,a==="several"?e(Ux):a.kind==="card"?await Kx(a.code,e,t):e(qx(a)),s=performance.
 now())}}function qx({kind:e,words:t}){return{kind:"wrong",title:e==="slip"?"Not a valid code":"Not a card’s la\
 bel",words:`${t} Still looking.`}}async function Kx(e,t,n){let s=B(e);t({kind:"found",title:s,words:"Opening i\
-t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await Pp(e,n).catch(a=>String(a.
+t…"}),navigator.userActivation?.hasBeenActive&&navigator.vibrate?.(60);let o=await Cp(e,n).catch(a=>String(a.
 message));n.aborted||(o==="device"||o==="shop"?se(`/c/${e}`,{replace:!0}):t(o==="nowhere"?{kind:"wrong",title:`${s}\
  is not this shop’s`,words:"The code is valid, but this shop has no such card: it is another shop’s label. S\
 till looking."}:o==="silent"?{kind:"wrong",title:`${s} is not on this device`,words:"The shop’s server does no\
@@ -3013,7 +3014,7 @@ t answer, so nobody can tell if it is a new card or another shop’s label. Stil
  could not be opened`,words:o}))}function Zx({fault:e,stream:t,lamp:n,says:s},o,a){return i`<div class="scan" data-test="scan-screen" data-says=${e??
 s.kind}>
     <h1>Scan a label</h1>
-    ${e?qg(e,o.again):i`<div class="scan-view">
+    ${e?Kg(e,o.again):i`<div class="scan-view">
             <video playsinline muted autoplay .srcObject=${t} aria-label="What the camera sees"></video>
             ${Jx}
           </div>`}
@@ -3031,22 +3032,22 @@ s.kind}>
             </button>`}
       ${a()}
     </div>
-  </div>`}var Zg,jx,Ux,Vx,Jx,Yg=m(()=>{y();Cg();He();fe();Wg();zg();Oe();Fe();Kl();Kg();We();Zg={kind:"wait",title:"\
+  </div>`}var Jg,jx,Ux,Vx,Jx,Xg=m(()=>{y();Rg();He();fe();Dg();qg();Oe();Fe();Kl();Zg();We();Jg={kind:"wait",title:"\
 Starting the camera…",words:"If the browser asks, allow it."},jx={kind:"look",title:"Hold the label’s square\
  in the frame",words:"It opens by itself."},Ux={kind:"wrong",title:"More than one label",words:"Hold only one \
 in the frame."},Vx=2500;Jx=i`<div class="scan-frame" aria-hidden="true">
   <svg viewBox="0 0 100 100">
     <path d="M-6 0H106M-6 100H106M0 -6V106M100 -6V106M50 -3V3M50 97V103M-3 50H3M97 50H103" />
   </svg>
-</div>`});function Xg(e,t,n){t$(e,t,n),im(e),ve?.link.move({code:t,step:n},{whatever:!0})}function Si(){ve?.end.abort(),
-ve=null,Ti(),$a()}function Qg(e,t){!ve||ve.at.code!==e||ve.at.step===t||(ve.at.step=t,Ti(),ve.link.move({code:e,
-step:t}),$a())}function e$(e){ve&&(ve.at.step=e,ve.link.move({code:ve.at.code,step:e},{whatever:!0}))}function Mi(e,t){
-document.addEventListener("bench",()=>e(ba()),{signal:t})}function t$(e,t,n,s=null){ve?.end.abort();let o=new AbortController,
+</div>`});function Qg(e,t,n){n$(e,t,n),lm(e),ve?.link.move({code:t,step:n},{whatever:!0})}function Si(){ve?.end.abort(),
+ve=null,Ti(),$a()}function e$(e,t){!ve||ve.at.code!==e||ve.at.step===t||(ve.at.step=t,Ti(),ve.link.move({code:e,
+step:t}),$a())}function t$(e){ve&&(ve.at.step=e,ve.link.move({code:ve.at.code,step:e},{whatever:!0}))}function Mi(e,t){
+document.addEventListener("bench",()=>e(ba()),{signal:t})}function n$(e,t,n,s=null){ve?.end.abort();let o=new AbortController,
 a={name:e,code:t,step:n,answers:null,late:!1,refused:""},r=Fr(e,s,{keepMs:Yx,heard:l=>{if(l.code!==a.code)return Si();
 a.step=l.step,Ti(),$a()},changed:({gone:l,answers:c,late:d,refused:p})=>{if(l)return Si();Object.assign(a,{answers:c,
 late:d,refused:p}),$a()}},o.signal);ve={at:a,link:r,end:o},Ti(),$a()}function Ti(){try{ve?sessionStorage.setItem(
 ld,JSON.stringify({name:ve.at.name,code:ve.at.code,step:ve.at.step})):sessionStorage.removeItem(ld)}catch{}}function Oi(){
-if(!ve)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(ld)??"{}");e&&t&&t$(e,t,n)}catch{}}var ld,
+if(!ve)try{let{name:e,code:t,step:n}=JSON.parse(sessionStorage.getItem(ld)??"{}");e&&t&&n$(e,t,n)}catch{}}var ld,
 Yx,ve,ba,$a,Ai=m(()=>{vc();Rt();ld="flangebook.on-bench",Yx=5e3,ve=null,ba=()=>ve?{...ve.at}:null;$a=()=>document.
 dispatchEvent(new CustomEvent("bench"))});function Be(e){let{fault:t}=$e(e);return i`<div class="state" data-test="bad-code">
     <h1>${B(e)} is not a card</h1>
@@ -3060,7 +3061,7 @@ dispatchEvent(new CustomEvent("bench"))});function Be(e){let{fault:t}=$e(e);retu
       The code is valid, but this shop has no card of that number. Look at the label again. ${cd}
     </div>`;throw t}async function Dt(e,t){let{code:n}=e.params;try{await St(n,t,e.signal)}catch(s){e.signal.aborted||
 ke(e,vs(n,s))}}function ke(e,t){e.title("No such card"),e.render(t),e.ready()}var cd,an=m(()=>{y();j();He();fe();
-cd=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function s$(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
+cd=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});function o$(e,{busy:t,fault:n,take:s,settings:o}){return e?.differs?i`<details class="freshness panel" data-test="fresh">
     <summary>
       <span><b>${e.words}</b> The card stays as it is. Show the difference</span>
     </summary>
@@ -3071,8 +3072,8 @@ cd=i`<span class="buttons"><a class="button" href="/">Find a card</a></span>`});
           ${e.differences.map(a=>i`<tr>
                 <th scope="row">${a.where}</th>
                 <td>${a.what}</td>
-                <td>${n$(a,"saved")}</td>
-                <td>${n$(a,"fresh")}</td>
+                <td>${s$(a,"saved")}</td>
+                <td>${s$(a,"fresh")}</td>
               </tr>`)}
         </tbody>
       </table>
@@ -3083,10 +3084,10 @@ u}
     ${R("cards.revise",i`<button class="button" data-test="take-fresh" ?disabled=${t} @click=${s}>
         ${t?"Planning…":"Take the fresh plan"}
       </button>`,i`<p class="hint" data-test="owners">The owner may take the fresh plan.</p>`)}
-  </details>`:u}function n$(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
-test(e.field)&&typeof n=="number"?$(Gt(e.field??"",n)):e[t]}var o$=m(()=>{y();we();L();pe();po()});function wa(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
+  </details>`:u}function s$(e,t){let n=t==="saved"?e.saved_value:e.fresh_value;return e.field&&/_(mm|kn|kn_per_m|deg|kg)$/.
+test(e.field)&&typeof n=="number"?$(Gt(e.field??"",n)):e[t]}var a$=m(()=>{y();we();L();pe();po()});function wa(e){return e.refused?e.missing?"The shop was restored from a backup and does not know its card":`Re\
 fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to resolve":e.late?`Saved here, not\
- yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function a$(e){let t=e.here??
+ yet in the shop. ${e.late}`:"Saved here, not yet in the shop. Waiting to be sent"}function r$(e){let t=e.here??
 [],n=e.proposals??[];if(!t.length&&!n.length)return u;let s=t.filter(o=>o.refused);return i`<section class="changes-aside" aria-label="Changes on their way">
     ${n.length?i`<div class="to-resolve" data-test="to-resolve">
             <p>
@@ -3106,18 +3107,18 @@ fused: ${e.refused}`:e.parked?"Saved here. The card was changed meanwhile: to re
 function Li(e){return e==="shop"?"Saved in the shop.":e==="here"?"Saved here, not yet in the shop. It is sent \
 automatically.":e==="settle"?`The card was changed meanwhile. Both are kept: ${K("cards.revise")?"decide which\
  holds.":"the owner decides which holds."}`:"Nothing was changed."}var go=m(()=>{y();we();G();pe()});async function Ei(e,t){try{$o=(await sn(e)).map(({name:n})=>n),e.aborted||t()}catch{}}function Ni(e,t,{draw:n,
-start:s}){let o=ba();if(o?.code===e)return Qx(o,t);if(!$o.length)return u;let a=[r$,rm()].find(r=>$o.includes(
+start:s}){let o=ba();if(o?.code===e)return Qx(o,t);if(!$o.length)return u;let a=[i$,im()].find(r=>$o.includes(
 r))??$o[0];return i`<section
     class="show-on-press-screen"
     aria-label="Press screen"
     data-test="show-on-press-screen">
-    ${$o.length>1?X({name:"press-screen",label:"Press screen",value:a,options:$o.map(r=>[r,r]),change:r=>{r$=r,
+    ${$o.length>1?X({name:"press-screen",label:"Press screen",value:a,options:$o.map(r=>[r,r]),change:r=>{i$=r,
 n()}}):u}
     <button
       type="button"
       class="button"
       data-test="put-on-press-screen"
-      @click=${()=>{Xg(a,e,t),n(),s?.()}}>
+      @click=${()=>{Qg(a,e,t),n(),s?.()}}>
       Show on ${us(a)}
     </button>
   </section>`}function Qx(e,t){let n=us(e.name);return i`<section
@@ -3126,7 +3127,7 @@ n()}}):u}
     data-test="on-press-screen"
     data-press-screen-step=${e.step}>
     <p role="status">${e1(e,n)}</p>
-    ${e.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>e$(t)}>
+    ${e.late?i`<button type="button" class="button" data-test="show-again" @click=${()=>t$(t)}>
             Show step ${t} there
           </button>`:u}
     <button type="button" class="button" data-test="off-press-screen" @click=${Si}>
@@ -3134,10 +3135,10 @@ n()}}):u}
     </button>
   </section>`}function e1({answers:e,late:t,refused:n},s){return e===!1?i`<b>The shop does not answer:</b> ${s} does not follow.`:
 n?i`<b>The shop did not take that step:</b> ${n}`:t?i`<b>Not shown there:</b> ${s} may stand at another step.`:
-i`<b>On ${s}.</b>`}var $o,r$,dd=m(()=>{y();Rt();Ai();z();$o=[],r$=""});function Pi(e){let{drawing:t}=e,n=hs(e),s=Gr(e),o=t1(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
-    ${ud("before","before",i$(t.before),t,o)}
+i`<b>On ${s}.</b>`}var $o,i$,dd=m(()=>{y();Rt();Ai();z();$o=[],i$=""});function Pi(e){let{drawing:t}=e,n=hs(e),s=Gr(e),o=t1(t,e.v_opening_mm,n?s:null);return i`<div class="small-poses" data-test="small-poses">
+    ${ud("before","before",l$(t.before),t,o)}
     ${n?ud("during",s?rc(s).join(" "):"half way",n.shown,t,o,s):u}
-    ${ud("after","after",i$(t.after),t,o)}
+    ${ud("after","after",l$(t.after),t,o)}
   </div>`}function t1(e,t,n){let[s,o,a,r]=ut([e.before.sheet,e.after.sheet]),l=t??(a-s)/6,[c,d]=n?rs(n):[0,0];
 return{from:Math.min(s,-1.5*l,c-l)-2,to:Math.max(a,e.gauge_point?.[0]??0,1.5*l,c+l)+2,low:Math.min(o-.3*l,-1.3*
 l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function ud(e,t,n,s,{from:o,to:a,low:r,high:l},c=null){return i`<figure class="small" data-moment=${e}>
@@ -3156,7 +3157,7 @@ l,d-l),high:Math.max(r+.3*l,2*l,d+l)}}function ud(e,t,n,s,{from:o,to:a,low:r,hig
     </svg>
     <figcaption data-test="small-${e}">${t}</figcaption>
   </figure>`}function n1(e,t){if(!Ar(e,t))return v`<path class="ring" d=${Zo([e.on_sheet,e.on_tool])}/>`;let[n,
-s]=rs(e);return v`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var i$,pd=m(()=>{y();on();ic();xn();i$=({
+s]=rs(e);return v`<circle class="ring" cx=${n} cy=${-s} r=${t*.05}/>`}var l$,pd=m(()=>{y();on();ic();xn();l$=({
 sheet:e,ram:t,holder:n,punch:s,gauge:o})=>({sheet:Re(e),tools:[t,n,s].map(Re).filter(Boolean),down:0,gauge:Re(
 o),back:0})});function Ci(e,t,n,s){let o=[...e].sort((d,p)=>d[t]-p[t]);if(o.length<2||n<o[0][t]-.002||n>o[o.length-1][t]+.002)
 return null;let a=o.findIndex(d=>d[t]>n),r=a<0?o.length-1:Math.max(a,1),[l,c]=[o[r-1],o[r]];return l[s]+(n-l[t])/
@@ -3166,8 +3167,8 @@ let n=Number(t);return n>0&&n<180?n:null}function o1(e,t){let n=Number(e.trim().
 3);return o&&o<180?String(Number(o.toFixed(3))):null}function _a(e,t=null){let n={},s={},o={},a=e.places==="on\
 e"?[["measured_deg",e.one]]:[["left_deg",e.left],["middle_deg",e.middle],["right_deg",e.right]];for(let[r,l]of a){
 if(l.trim()==="")continue;let c=ya(l),d=o1(l,t);d?(o[r]=[`${d}°`,...c===null?[]:[`${l.trim()}°`]],s[r]=[`${o[r].
-join(" or ")}?`]):c===null?s[r]=[e.places==="one"?l$:s1]:n[r]=c}return!Object.keys(n).length&&!Object.keys(s).
-length&&(s[a[0][0]]=[l$]),{angles:n,wrong:s,meant:o}}function c$(e,t,n){let s=l1(t),[o,a]=["set_angle_deg","pu\
+join(" or ")}?`]):c===null?s[r]=[e.places==="one"?c$:s1]:n[r]=c}return!Object.keys(n).length&&!Object.keys(s).
+length&&(s[a[0][0]]=[c$]),{angles:n,wrong:s,meant:o}}function d$(e,t,n){let s=l1(t),[o,a]=["set_angle_deg","pu\
 nch_depth_mm"].map(c=>Ci(e.corrections??[],"measured_deg",s,c));if(o===null||a===null||n.set_angle_deg===null||
 a1(e,s))return null;let r=e,l={row:s,ends:s!==Ri(t),set_angle_deg:o+(n.set_angle_deg-r.set_angle_deg),punch_depth_mm:n.
 punch_depth_mm===null?null:a+(n.punch_depth_mm-r.punch_depth_mm)};return ct(e,l)?l:null}function a1({first_hit:e,
@@ -3175,8 +3176,8 @@ included_angle_deg:t},n){return!!(e&&n>Math.max(t+r1,e.comes_out_deg_high))}func
 e);return t.reduce((n,s)=>n+s,0)/t.length}function l1(e){let t=(e.left_deg+e.right_deg)/2;return e.middle_deg-
 t>=i1?t:Ri(e)}function wo(e){return e?.correction?.set_angle_deg?e.correction:e?.table??null}function rn(e){let t=[
 e.left_deg,e.middle_deg,e.right_deg],s=t.some(o=>o!=null)?t.map(o=>$(M(o??null))).join(" / "):$(M(e.measured_deg));
-return e.flange_mm?`${s}, flange ${c1(e.flange_mm)}`:s}var bo,l$,s1,r1,i1,c1,Pn=m(()=>{kn();hd();L();bo={one:"",
-left:"",middle:"",right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};l$="Type the a\
+return e.flange_mm?`${s}, flange ${c1(e.flange_mm)}`:s}var bo,c$,s1,r1,i1,c1,Pn=m(()=>{kn();hd();L();bo={one:"",
+left:"",middle:"",right:"",places:"one",flange:"",note:"",set:"",lot:"",radius:"",thickness:""};c$="Type the a\
 ngle between the flats in degrees, such as 90.5. Square is 90.",s1="Degrees, such as 90.5";r1=5;i1=.3;c1=e=>typeof e==
 "string"?e:$(w(e,{digits:2}))});function yo(e,{waiting:t,step:n}={}){return i`<li class="row result" data-test=${t?"waiting-result":"result"} data-id=${e.
 id}>
@@ -3191,18 +3192,18 @@ id}>
       </span>
     </div>
   </li>`}var d1,u1,md=m(()=>{y();kn();Pn();L();go();Ve();d1=e=>e.set_angle_deg?`set at ${$(M(e.set_angle_deg))}`:
-"",u1=(e,t)=>e?.set_angle_deg&&t&&ct(t,e)?`new setting ${$(M(e.set_angle_deg))}`:""});function d$(e,t,n,s){let o={runs:[],typed:"",wrong:[],taken:null,screens:[],asking:!1},a="[]",r=async()=>{let d=await Wc(
+"",u1=(e,t)=>e?.set_angle_deg&&t&&ct(t,e)?`new setting ${$(M(e.set_angle_deg))}`:""});function u$(e,t,n,s){let o={runs:[],typed:"",wrong:[],taken:null,screens:[],asking:!1},a="[]",r=async()=>{let d=await Wc(
 e),p=JSON.stringify(d);n.aborted||p===a&&h1(d,o.taken??[])||(p!==a&&(o.typed||=String(d[0]?.pieces??""),o.runs=
 d,a=p,s()),l())},l=async()=>{o.taken=await O("GET",`/cards/${e}/runs`,{signal:n,timeout:4e3}).then(({body:p})=>p.
 runs,()=>null);let d=await sn(n).catch(()=>[]);o.screens=d.filter(p=>p.code===e),n.aborted||s()};so(r,n);let c=d=>p=>Ke(
 t(),p.id,{kind:d});return{state:o,look:r,now:()=>o.runs.find(d=>d.state!=="ended")??null,acts:{ask:()=>{o.asking=
 !o.asking,s(),o.asking&&document.getElementById("run_pieces")?.focus()},type:d=>o.typed=d,begin:async()=>{let d=m1(
 o.typed);if(o.wrong=d?[]:["How many pieces? Type a whole number, such as 20."],!d||!o.asking)return s();o.asking=
-!1,await sf(t(),d),se(`/c/${e}/step/1`)},pause:c("paused"),resume:c("resumed"),end:c("ended"),back:d=>Ke(t(),d.
+!1,await of(t(),d),se(`/c/${e}/step/1`)},pause:c("paused"),resume:c("resumed"),end:c("ended"),back:d=>Ke(t(),d.
 id,{kind:"back",undoes:d.last?.id})}}}function m1(e){let t=/^\d{1,6}$/.test(e.trim())?Number(e):0;return t<=p1?
-t:0}var p1,h1,u$=m(()=>{j();pa();Rt();Oe();p1=1e5;h1=(e,t)=>e.every(({id:n,...s})=>t.some(o=>o.id===n&&o.done===
-s.done&&o.scrapped===s.scrapped&&o.state===s.state))});var p$={};ie(p$,{show:()=>f1});async function f1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
-s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=d$(t,()=>n,e.signal,()=>n&&a()),a=()=>{e.title(n.title||
+t:0}var p1,h1,p$=m(()=>{j();pa();Rt();Oe();p1=1e5;h1=(e,t)=>e.every(({id:n,...s})=>t.some(o=>o.id===n&&o.done===
+s.done&&o.scrapped===s.scrapped&&o.state===s.state))});var h$={};ie(h$,{show:()=>f1});async function f1(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+s={waiting:[],fresh:null,metal:"",busy:!1,fault:""},o=u$(t,()=>n,e.signal,()=>n&&a()),a=()=>{e.title(n.title||
 B(t)),e.render(g1(n,s,{take:l,archive:r,draw:a},o))},r=async()=>{try{({card:n}=await xt(n,{archived:!n.archived})),
 q(n.archived?"Archived. It stands under Archived, below the cards.":"In use again."),W()}catch(d){q(Y(d))}a()},
 l=async()=>{Object.assign(s,{busy:!0,fault:""}),a();try{let d=P().name?{by:P().name}:{};n=await Xn(await lr(n,
@@ -3223,18 +3224,18 @@ revision}>
         ${e.note?i`<p class="card-note" data-test="card-note">${e.note}</p>`:u}
         ${e.archived?i`<p class="card-note"><b>Archived.</b> This card is not in use any more.</p>`:u}
       </header>
-      ${a$(e)}
+      ${r$(e)}
       ${c.length?i`<section class="card-stops" aria-label="Stop">${Ue(c)}</section>`:u}
-      ${s$(t.fresh,{...t,take:n,settings:e.settings.length})}
+      ${o$(t.fresh,{...t,take:n,settings:e.settings.length})}
       ${$1(e,c.length>0,a.now())}
       ${r.steps.length?Ni(e.code,1,{draw:o,start:()=>se(`/c/${e.code}/step/1`)}):u}
       <section class="panel card-picture" aria-label="What it becomes">
         ${mt(r,{tallest:innerHeight*.26})}
       </section>
-      ${k1(e,s,zm(e,a.state,c.length>0,a.acts))}
+      ${k1(e,s,qm(e,a.state,c.length>0,a.acts))}
     </div>
     <div class="card-body">
-      ${Vm(e,a.state,c.length>0,a.acts)}
+      ${Gm(e,a.state,c.length>0,a.acts)}
       <section class="panel card-fetch" data-test="fetch">
         <h2>What to fetch</h2>
         ${eo(r.tools,r.steps.length,r.steps)}${zr(r.blank)}${qe(r)?ws(r.blank,{tallest:420}):u}
@@ -3243,7 +3244,7 @@ revision}>
       <section class="panel card-steps">
         <h2>Steps</h2>
         ${ys(r)?u:w1(r.order)}${_1(e)}
-        ${ys(r)?oe("Order",vi(r,wg(e.code)),{test:"order-fold"}):u}
+        ${ys(r)?oe("Order",vi(r,yg(e.code)),{test:"order-fold"}):u}
       </section>
       ${d.length?i`<section class="panel card-watch">
               <h2>What to watch</h2>
@@ -3296,27 +3297,27 @@ u}
     ${R("cards.revise",i`<button type="button" class="button" data-test="archive" @click=${n}>
         ${t?"Use again":"Archive"}
       </button>`)}
-  </nav>`}var w1,h$=m(()=>{y();j();He();fe();be();vn();Pe();Ai();Oe();Ze();ae();ye();L();an();G();ra();st();o$();
-go();Ys();pe();ki();On();dd();pd();on();md();Zs();Nn();pt();u$();to();ai();w1=e=>e?.words?i`<p class="order" data-test="order">${e.
-words}</p>`:u});function f$(){return performance.now()-m$<x1?!1:(m$=performance.now(),!0)}function g$(e,t,n){let s=null,o=async()=>{
+  </nav>`}var w1,m$=m(()=>{y();j();He();fe();be();vn();Pe();Ai();Oe();Ze();ae();ye();L();an();G();ra();st();a$();
+go();Ys();pe();ki();On();dd();pd();on();md();Zs();Nn();pt();p$();to();ai();w1=e=>e?.words?i`<p class="order" data-test="order">${e.
+words}</p>`:u});function g$(){return performance.now()-f$<x1?!1:(f$=performance.now(),!0)}function $$(e,t,n){let s=null,o=async()=>{
 let a=await li(e);t.aborted||JSON.stringify(a)===JSON.stringify(s)||(s=a,n())};return so(o,t),{look:o,now:()=>s,
-counted:()=>s?.state==="open"&&K("runs.keep")?s:null}}async function fd(e,t){if(!f$())return;let{id:n}=await Ke(
-e,t.id,{kind:"piece"});se(ni(t)?`/c/${e.code}`:`/c/${e.code}/step/1`),b$(e,t,n,`Piece ${t.done+1} counted.`,e.
-plan.steps.length)}async function $$(e,t,n){if(!f$())return;let{id:s}=await Ke(e,t.id,{kind:"scrap",step:n});se(
-`/c/${e.code}/step/1`),b$(e,t,s,`One piece scrapped at step ${n}.`,n)}function b$(e,t,n,s,o){q(s,{label:"Undo",
-act:async()=>{await Ke(e,t.id,{kind:"back",undoes:n}),se(`/c/${e.code}/step/${o}`)},goes:!0})}var x1,m$,w$=m(()=>{
-to();pa();we();Ze();Oe();x1=700,m$=-1/0});var v$={};ie(v$,{show:()=>S1});async function S1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
-t));let s=ua(),o,a=g$(t,e.signal,()=>o&&r()),r=()=>{let l=o.plan.steps[Number(n)-1];if(!l)return e.render(O1(o,
+counted:()=>s?.state==="open"&&K("runs.keep")?s:null}}async function fd(e,t){if(!g$())return;let{id:n}=await Ke(
+e,t.id,{kind:"piece"});se(ni(t)?`/c/${e.code}`:`/c/${e.code}/step/1`),w$(e,t,n,`Piece ${t.done+1} counted.`,e.
+plan.steps.length)}async function b$(e,t,n){if(!g$())return;let{id:s}=await Ke(e,t.id,{kind:"scrap",step:n});se(
+`/c/${e.code}/step/1`),w$(e,t,s,`One piece scrapped at step ${n}.`,n)}function w$(e,t,n,s,o){q(s,{label:"Undo",
+act:async()=>{await Ke(e,t.id,{kind:"back",undoes:n}),se(`/c/${e.code}/step/${o}`)},goes:!0})}var x1,f$,y$=m(()=>{
+to();pa();we();Ze();Oe();x1=700,f$=-1/0});var k$={};ie(k$,{show:()=>S1});async function S1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
+t));let s=ua(),o,a=$$(t,e.signal,()=>o&&r()),r=()=>{let l=o.plan.steps[Number(n)-1];if(!l)return e.render(O1(o,
 n));e.title(`${o.title||t}, step ${l.number}`),e.render(L1(o,l,()=>Qr(o,l,s,r,e.signal),Ni(o.code,l.number,{draw:r}),
 a))};xe(()=>o&&r(),e.signal),Mi(()=>o&&T1(o,Number(n),r),e.signal),document.addEventListener("sync",()=>o&&M1(
 o),{signal:e.signal}),addEventListener("keydown",l=>o&&A1(l,o,Number(n),a),{signal:e.signal}),Oi();try{await St(
-t,async l=>{o||await a.look(),!o&&l.plan.steps[Number(n)-1]&&Qg(t,Number(n)),o=l,r(),e.ready()},e.signal)}catch(l){
+t,async l=>{o||await a.look(),!o&&l.plan.steps[Number(n)-1]&&e$(t,Number(n)),o=l,r(),e.ready()},e.signal)}catch(l){
 e.signal.aborted||ke(e,vs(t,l));return}Ei(e.signal,()=>o&&r())}function T1(e,t,n){let s=ba(),o=s?.code===e.code&&
 s?.step!==t&&e.plan.steps[(s?.step??0)-1];o?se(`/c/${e.code}/step/${o.number}`,{replace:!0}):n()}async function M1(e){
 let t=await Ko(e.code).catch(()=>{});t&&t.revision!==e.revision&&q(`This card is at revision ${t.revision} now\
 .`,{label:"Show it",act:()=>Zt()})}function A1(e,t,n,s){if(e.altKey||e.ctrlKey||e.metaKey||e.shiftKey||/^(INPUT|TEXTAREA|SELECT)$/.
 test(e.target.tagName))return;let o=n===t.plan.steps.length&&s.counted();e.key==="ArrowRight"&&o?fd(t,o):e.key===
-"ArrowRight"&&se(y$(t,n).href),e.key==="ArrowLeft"&&se(_$(t,n).href)}function y$(e,t){let n=e.plan.steps.at(-1);
+"ArrowRight"&&se(_$(t,n).href),e.key==="ArrowLeft"&&se(v$(t,n).href)}function _$(e,t){let n=e.plan.steps.at(-1);
 return t<e.plan.steps.length?{href:`/c/${e.code}/step/${t+1}`,label:"Next",more:`step ${t+1}`}:n.set_angle_deg===
 null||!Ut(`/c/${e.code}/result/${t}`)?{href:`/c/${e.code}`,label:"Done: the card",more:""}:{href:`/c/${e.code}\
 /result/${t}`,label:"Type the result",more:""}}function L1(e,t,n,s,o){let{stops:a,watch:r}=Xr(e,t),l=t.number===
@@ -3332,17 +3333,17 @@ e.plan.steps.length,c=l?o.counted():null;return i`<article class="step" data-tes
         ${r.length?Ue(r):u}
       </section>
       <section class="step-with" aria-label="Tools">
-        ${Dm(e.plan,t)} ${jr(e.plan,t)}
+        ${Fm(e.plan,t)} ${jr(e.plan,t)}
         ${la(t.origin)?i`<p class="hint origins" data-test="origins">${la(t.origin)}</p>`:u}
       </section>
     </div>
     <nav class="step-nav" aria-label="Steps">
-      <a class="button" href=${_$(e,t.number).href} data-test="back">Back</a>
+      <a class="button" href=${v$(e,t.number).href} data-test="back">Back</a>
       ${l&&!c||t.set_angle_deg===null?u:ce(`/c/${e.code}/result/${t.number}`,i`<a class="button" href="/c/${e.
 code}/result/${t.number}" data-test="came-out"
                 >Type the result</a
               >`)}
-      ${c?N1(e,c):E1(y$(e,t.number))}
+      ${c?N1(e,c):E1(_$(e,t.number))}
     </nav>
   </article>`}function N1(e,t){let{label:n,more:s}=oi(t);return i`<button
     type="button"
@@ -3350,17 +3351,17 @@ code}/result/${t.number}" data-test="came-out"
     data-test="next-piece"
     @click=${()=>fd(e,t)}>
     ${n}${s?i` <small>${s}</small>`:u}
-  </button>`}function P1(e,t,n){return n?K("runs.keep")?jm(n,{scrap:()=>$$(e,n,t.number),pause:()=>Ke(e,n.id,{
+  </button>`}function P1(e,t,n){return n?K("runs.keep")?Um(n,{scrap:()=>b$(e,n,t.number),pause:()=>Ke(e,n.id,{
 kind:"paused"}),resume:()=>Ke(e,n.id,{kind:"resumed"}),ready:()=>Ke(e,n.id,{kind:"setup"})}):i`<div class="run-bar">${no(
-n)}</div>`:u}var O1,_$,E1,k$=m(()=>{y();He();fe();Ze();Ai();Oe();we();ae();vn();an();kc();G();Ys();pe();Zr();Rr();
-dd();An();on();ti();pa();w$();Rc();ai();O1=(e,t)=>i`<div class="state" data-test="no-step">
+n)}</div>`:u}var O1,v$,E1,x$=m(()=>{y();He();fe();Ze();Ai();Oe();we();ae();vn();an();kc();G();Ys();pe();Zr();Rr();
+dd();An();on();ti();pa();y$();Rc();ai();O1=(e,t)=>i`<div class="state" data-test="no-step">
     <strong>There is no step ${t}</strong>This card has ${e.plan.steps.length}.
     <span class="buttons"><a class="button" href="/c/${e.code}">Open the card</a></span>
-  </div>`;_$=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"});E1=({href:e,label:t,more:n})=>i`<a class="button next" href=${e} data-test="next"
+  </div>`;v$=(e,t)=>({href:t>1?`/c/${e.code}/step/${t-1}`:`/c/${e.code}`,label:"Back"});E1=({href:e,label:t,more:n})=>i`<a class="button next" href=${e} data-test="next"
     >${t}${n?i` <small>${n}</small>`:u}</a
   >`});function Cn(e){try{let t=JSON.parse(localStorage.getItem(gd(e))??"null");return t?.units===P().units?t.typed:null}catch{
 return null}}function Rn(e,t){try{localStorage.setItem(gd(e),JSON.stringify({units:P().units,typed:t}))}catch{}}
-function ln(e){try{localStorage.removeItem(gd(e))}catch{}}var gd,va=m(()=>{ae();gd=e=>`flangebook.typed.${e}`});function x$(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Ci(o.rows,"measured_deg",t,"flange_mm");if(a===
+function ln(e){try{localStorage.removeItem(gd(e))}catch{}}var gd,va=m(()=>{ae();gd=e=>`flangebook.typed.${e}`});function S$(e,t,n,s){let o=e.gauged_flange;if(!o)return null;let a=Ci(o.rows,"measured_deg",t,"flange_mm");if(a===
 null)return null;let r=n-a;if(Math.abs(r)>o.most_error_mm)return{gauge_x_mm:null,error_mm:r,words:"That flange\
  is further off than a gauge error can be. Check it before you set a new X.",to_check:C1};let l=Math.abs(r)<=$d?
 s:s-r,c=l>=o.x_low_mm&&l<=o.x_high_mm;return{gauge_x_mm:c?l:null,error_mm:r,words:c?"":"The gauge does not rea\
@@ -3373,7 +3374,7 @@ e=>i`<p class="restored" data-test="restored">
     <button type="button" class="link" data-test="start-over" @click=${()=>R1(e)}>
       Start over
     </button>
-  </p>`});function T$(e,t,n,{save:s,draw:o,keep:a}){let{typed:r,wrong:l}=n,c=(p,h,f,g={})=>A({name:h,label:f,value:r[p],
+  </p>`});function M$(e,t,n,{save:s,draw:o,keep:a}){let{typed:r,wrong:l}=n,c=(p,h,f,g={})=>A({name:h,label:f,value:r[p],
 wrong:l[h],meant:n.meant[h],change:b=>{if(Object.assign(r,{[p]:b}),a(),!!n.meant[h]){for(let _ of[l,n.meant])delete _[h];
 o()}},...g}),d=n.used??dt(e,t);return i`<form class="result-form" novalidate data-test="result-form" @submit=${_e(
 s)}>
@@ -3388,8 +3389,8 @@ _deg","Left",{keys:"decimal",unit:"°"}),c("middle","middle_deg","Middle",{keys:
       ${bd(r,()=>{a(),o()})}
       <div class="result-more">
         ${n.byDepth?c("set","punch_depth_mm","Depth that was set",{unit:N(),placeholder:d.punch_depth_mm===null?
-"":w(d.punch_depth_mm,{digits:2}).text,hint:S$}):c("set","set_angle_deg","Angle that was set",{keys:"decimal",
-unit:"°",placeholder:d.set_angle_deg===null?"":M(d.set_angle_deg).text,hint:S$})}
+"":w(d.punch_depth_mm,{digits:2}).text,hint:T$}):c("set","set_angle_deg","Angle that was set",{keys:"decimal",
+unit:"°",placeholder:d.set_angle_deg===null?"":M(d.set_angle_deg).text,hint:T$})}
         ${c("flange","flange_mm","Flange measured",{unit:N(),hint:"If you measured it."})}
         ${c("note","note","Note",{hint:"Grain, anything odd."})}
       </div>
@@ -3411,19 +3412,19 @@ unit:"°",placeholder:d.set_angle_deg===null?"":M(d.set_angle_deg).text,hint:S$}
         ${n.sending?"Sending…":"Save"}
       </button>
     </div>
-  </form>`}var S$,bd,wd=m(()=>{y();He();L();z();S$="Leave it if it was set as shown.",bd=(e,t)=>Q({name:"place\
+  </form>`}var T$,bd,wd=m(()=>{y();He();L();z();T$="Leave it if it was set as shown.",bd=(e,t)=>Q({name:"place\
 s",label:"Measured at",value:e.places,options:[["one","One place"],["three","Left, middle, right"]],change:n=>{
-Object.assign(e,{places:n}),t()}})});function M$(e){let t=_o(e);return t?t.gauge_x_mm===null?B1(t):i`<div class="set-figures" data-test="new-gauge">
+Object.assign(e,{places:n}),t()}})});function O$(e){let t=_o(e);return t?t.gauge_x_mm===null?B1(t):i`<div class="set-figures" data-test="new-gauge">
       ${ot("Gauge X now",w(t.gauge_x_mm,{digits:2}),"new-gauge-x")}
     </div>
-    <p class="basis" data-test="gauge-basis">${O$(t.error_mm)}</p>`:u}function B1({error_mm:e,words:t,said:n,to_check:s}){
+    <p class="basis" data-test="gauge-basis">${A$(t.error_mm)}</p>`:u}function B1({error_mm:e,words:t,said:n,to_check:s}){
 return s.length?i`<div class="no-setting" data-test="no-gauge" role="alert">
-    <p>${S("stop")} <b>No new gauge X.</b> ${O$(e)} No gauge is that far off.</p>
+    <p>${S("stop")} <b>No new gauge X.</b> ${A$(e)} No gauge is that far off.</p>
     <ol>
       ${s.map(o=>i`<li>${o}</li>`)}
     </ol>
-  </div>`:i`<p data-test="no-gauge">${je({...n,words:t})}</p>`}function O$(e){return e===null?"":Math.abs(e)<=
-$d?"Flange as wanted: leave the gauge.":`Flange ${le(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function A$(e){
+  </div>`:i`<p data-test="no-gauge">${je({...n,words:t})}</p>`}function A$(e){return e===null?"":Math.abs(e)<=
+$d?"Flange as wanted: leave the gauge.":`Flange ${le(w(Math.abs(e),{digits:2}))} too ${e>0?"long":"short"}.`}function L$(e){
 let t=e?.crown;return t?i`<div class="crown" data-test="crown">
     <p>${I1(t)}</p>
     ${t.shim?W1(t.shim):u}
@@ -3433,8 +3434,8 @@ let n=t.map(o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return
     ${t.length===1?"1 strip":`${t.length} strips`} of
     ${le(w(e,{digits:2}))} under the middle of the die, one on the other, ${n} ${s}
     long. Nothing at the ends. Then set what stands above, which is for the ends; bend again and measure.
-  </p>`}var L$,E$=m(()=>{y();Bi();L();G();An();L$=({thickness_mm:e})=>e?` Calculated for the ${le(w(e,{digits:2}))}\
- that the sheet measures.`:""});function N$(e,t,n,{again:s,keep:o}){let a=wo(n);return i`<div
+  </p>`}var E$,N$=m(()=>{y();Bi();L();G();An();E$=({thickness_mm:e})=>e?` Calculated for the ${le(w(e,{digits:2}))}\
+ that the sheet measures.`:""});function P$(e,t,n,{again:s,keep:o}){let a=wo(n);return i`<div
     class="result-answer"
     data-test="result-answer"
     data-waits=${n.waits?"true":"false"}>
@@ -3444,10 +3445,10 @@ let n=t.map(o=>w(o,{digits:0}).text).join(", "),s=w(t[0],{digits:0}).unit;return
               <b>Saved here, not yet in the shop. Waiting:</b> ${n.late||"the shop does not answer"}.
               It is sent automatically.
             </p>`:i`<p data-test="sent">Saved in the shop, on the card.</p>`}
-      ${a?F1(a):Rm(t,n)}
+      ${a?F1(a):Bm(t,n)}
       ${a?i`<p class="basis" data-test="basis">${j1(n)}</p>`:u}
-      ${n.question?D1(e,n.question):u} ${M$(n)}
-      ${V1(n.correction)} ${A$(n.correction)}
+      ${n.question?D1(e,n.question):u} ${O$(n)}
+      ${V1(n.correction)} ${L$(n.correction)}
       ${a?R("cards.revise",q1(n,o),i`<p class="hint" data-test="owners">The owner can make this the card's setting.</p>`):
 u}
     </div>
@@ -3459,7 +3460,7 @@ u}
   </div>`}function yd({code:e,plan:t},{number:n},s="button next",o=""){let a=n===t.steps.length;return i`<a class=${s} href=${a?
 `/c/${e}`:`/c/${e}/step/${n+1}`} data-test="next"
     >${a?`Done${o}: the card`:`Next${o}: step ${n+1}`}</a
-  >`}function j1({correction:e,table:t}){return e?`${je({...e.said,words:e.what})}${U1(e)}${L$(e)}`:`Worked ou\
+  >`}function j1({correction:e,table:t}){return e?`${je({...e.said,words:e.what})}${U1(e)}${E$(e)}`:`Worked ou\
 t on this device, from the card’s own table at ${$(M(t?.row??null))}. The shop works it out again when the r\
 esult arrives.${t?.ends?` ${H1}`:""}`}function V1(e){let t=e?.tilt_mm_per_m;return t==null?u:i`<p data-test="tilt">
     Left and right differ: about ${z1(Math.abs(t))},
@@ -3471,7 +3472,7 @@ esult arrives.${t?.ends?` ${H1}`:""}`}function V1(e){let t=e?.tilt_mm_per_m;retu
         ${e.kept==="asking"?"Keeping…":"Keep this setting"}
       </button>
     </div>
-    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var D1,F1,H1,U1,G1,z1,P$=m(()=>{y();E$();
+    <p class="wrong" role="alert" data-test="keep-fault">${e.words}</p>`}var D1,F1,H1,U1,G1,z1,C$=m(()=>{y();N$();
 Pn();L();G();Cc();pe();An();D1=(e,t)=>i`<section class="panel urgent" data-test="question">
     <p>${S("unknown","Does not count")} ${t}</p>
     <p><a href="/shop/learned/${encodeURIComponent(e.part.metal)}">Say that it was right, or wrong</a></p>
@@ -3480,16 +3481,16 @@ Pn();L();G();Cc();pe();An();D1=(e,t)=>i`<section class="panel urgent" data-test=
     ${e.punch_depth_mm===null?u:ot("Depth now",w(e.punch_depth_mm,{digits:2}),"new-depth")}
   </div>`,H1="The middle is more open: this is for the ends. The shop says then what shim takes it out; lay it\
  first.";U1=({crown:e})=>e?.setting_for==="ends"?" This is for the ends; first correct the open middle, see be\
-low.":"";G1=3048,z1=e=>N()==="in"?`${te(e*G1/1e3/Se,3)} in over ten feet`:`${te(e,2)} mm in each metre`});async function C$(e,t,n,s){let o=wo(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
+low.":"";G1=3048,z1=e=>N()==="in"?`${te(e*G1/1e3/Se,3)} in over ten feet`:`${te(e,2)} mm in each metre`});async function R$(e,t,n,s){let o=wo(n);if(!(!o||n.kept==="asking")){Object.assign(n,{kept:"asking",words:""}),
 s();try{let a=await xt(e,{settings:[...e.settings.filter(r=>r.step!==t.number),Z1(t,o,n.trial,J1(e,t,n))]},{reason:`\
 Step ${t.number} set from a piece measured at ${rn(n.trial)}`});Object.assign(e,a.card),Object.assign(n,{kept:"\
 kept",where:a.where,words:K1(a)}),W()}catch(a){Object.assign(n,{kept:"no",words:Y(a)})}s()}}function K1({where:e,
 card:t}){return e==="shop"?`Revision ${t.revision} of the card has it. Steps show it from now on.`:e==="settle"?
 "The card was changed meanwhile. Both are kept: decide on the card which holds.":"Steps show it on this device\
- from now on; it is sent to the shop automatically."}var Z1,J1,R$=m(()=>{j();vn();Bi();Pn();ye();Z1=(e,t,n,s)=>({
+ from now on; it is sent to the shop automatically."}var Z1,J1,B$=m(()=>{j();vn();Bi();Pn();ye();Z1=(e,t,n,s)=>({
 step:e.number,set_angle_deg:t.set_angle_deg,punch_depth_mm:t.punch_depth_mm,...s===null?{}:{gauge_x_mm:s},trial_id:n.
 id,reason:`Piece measured at ${rn(n)}`}),J1=(e,t,n)=>_o(n)?.gauge_x_mm??e.settings.find(s=>s.step===t.number)?.
-gauge_x_mm??null});var I$={};ie(I$,{show:()=>X1});async function X1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
+gauge_x_mm??null});var W$={};ie(W$,{show:()=>X1});async function X1(e){let{code:t,step:n}=e.params;if(!$e(t).whole)return ke(e,Be(
 t));let s={typed:{...bo},used:null,wrong:{},meant:{},general:"",sending:!1,result:null,byDepth:!1,before:""},o=!1,
 a,r=async()=>{let c=Y1.includes((await yn())?.press?.set_by);c===s.byDepth||s.typed.set||s.sending||s.result||
 (s.byDepth=c,a&&!e.signal.aborted&&l())};document.addEventListener("sync",r,{signal:e.signal}),await r();let l=()=>{
@@ -3497,15 +3498,15 @@ let c=a.plan.steps[Number(n)-1];if(!c)return ke(e,i`<p class="state" data-test="
           There is no step ${n}. <a href="/c/${t}">Open the card</a>
         </p>`);o||Q1(a,c,s),o=!0,e.title(`${a.title||t}: result`),e.render(nS(a,c,s,l))};tt(()=>!s.result&&s.typed.
 one+s.typed.left+s.typed.note?"Leave without saving what you measured?":null),await Dt(e,c=>{s.sending||s.result||
-(a=c,l(),e.ready())})}function Q1(e,t,n){let s=Cn(ka(e,t));if(!s)return;if(s.about!==B$(e,t)){ln(ka(e,t)),n.before=
+(a=c,l(),e.ready())})}function Q1(e,t,n){let s=Cn(ka(e,t));if(!s)return;if(s.about!==I$(e,t)){ln(ka(e,t)),n.before=
 "other step";return}let{typed:o,used:a,byDepth:r}=s;Object.assign(n,{typed:{...bo,...o},used:a,byDepth:r,before:"\
-back"})}function eS(e,t,{typed:n,used:s,byDepth:o}){Rn(ka(e,t),{typed:n,used:s,byDepth:o,about:B$(e,t)})}function nS(e,t,n,s){
+back"})}function eS(e,t,{typed:n,used:s,byDepth:o}){Rn(ka(e,t),{typed:n,used:s,byDepth:o,about:I$(e,t)})}function nS(e,t,n,s){
 let o=()=>sS(e,t,n,s),a=()=>{let l=oS(n);Object.assign(n,{typed:{...bo,places:n.typed.places,lot:n.typed.lot,thickness:n.
-typed.thickness},used:l??n.used,result:null,before:""}),s()},r=()=>C$(e,t,n.result,s);return i`<article class="step result-screen" data-test="result-screen">
+typed.thickness},used:l??n.used,result:null,before:""}),s()},r=()=>R$(e,t,n.result,s);return i`<article class="step result-screen" data-test="result-screen">
     ${Kr(e,t)}
     ${n.before&&!n.result?tS[n.before](ka(e,t)):u}
     <div class="result-body">
-      ${n.result?N$(e,t,n.result,{again:a,keep:r}):T$(e,t,n,{save:o,draw:s,keep:()=>eS(e,t,n)})}
+      ${n.result?P$(e,t,n.result,{again:a,keep:r}):M$(e,t,n,{save:o,draw:s,keep:()=>eS(e,t,n)})}
       <aside class="result-aside" aria-label="Which bend">
         ${mt(e.plan,{mark:t.bend})}
       </aside>
@@ -3514,11 +3515,11 @@ typed.thickness},used:l??n.used,result:null,before:""}),s()},r=()=>C$(e,t,n.resu
 l=rS(e,t,n);if(l||(a.set_angle_deg=["Type the angle that was set in degrees, such as 88.5."]),Object.assign(n,
 {wrong:a,meant:r,general:""}),Object.keys(a).length||!l)return s(),Ot(a);let c=iS(e,t,o,l,n.typed);n.sending=!0,
 s();try{let{late:d,...p}=await Cs({id:c.id,kind:"trial",code:e.code,body:c});ln(ka(e,t));let h=p.answer,f=h?.correction??
-null;n.result={trial:c,correction:f,table:h||l.set_angle_deg===null?null:c$(t,o,l),gauge:h?null:aS(t,o,l,c.flange_mm),
+null;n.result={trial:c,correction:f,table:h||l.set_angle_deg===null?null:d$(t,o,l),gauge:h?null:aS(t,o,l,c.flange_mm),
 waits:!h,late:d??"",question:h?.question_said?Me(h.question_said):"",kept:"no",words:""},h&&W()}catch(d){n.wrong=
 d instanceof E?d.errors:{},n.general=Y(d)}n.sending=!1,await fn(),s(),Ot(n.wrong)}function oS({result:e,used:t}){
 let n=wo(e),s=e&&(_o(e)?.gauge_x_mm??e.trial.gauge_x_mm??null);return n?{...n,gauge_x_mm:s??t?.gauge_x_mm}:null}
-function aS(e,t,n,s){let o=ou(s);return o===null||typeof n.gauge_x_mm!="number"?null:x$(e,Ri(t),o,n.gauge_x_mm)}
+function aS(e,t,n,s){let o=ou(s);return o===null||typeof n.gauge_x_mm!="number"?null:S$(e,Ri(t),o,n.gauge_x_mm)}
 function rS(e,t,n){let{set_angle_deg:s,punch_depth_mm:o,gauge_x_mm:a}=n.used??dt(e,t),r={set_angle_deg:s,punch_depth_mm:o,
 gauge_x_mm:a};if(n.typed.set.trim()==="")return r;if(n.byDepth)return{set_angle_deg:null,punch_depth_mm:ne(n.typed.
 set),gauge_x_mm:a};let l=ya(n.typed.set);return l===null?null:{set_angle_deg:l,punch_depth_mm:null,gauge_x_mm:a}}
@@ -3526,15 +3527,15 @@ function iS(e,t,n,s,o){let a={id:Ne(),revision:e.revision,step:t.number,bend:t.b
 return s.set_angle_deg!==null&&(a.set_angle_deg=s.set_angle_deg),s.punch_depth_mm!==null&&(a.punch_depth_mm=s.
 punch_depth_mm),typeof s.gauge_x_mm=="number"&&(a.gauge_x_mm=s.gauge_x_mm),o.flange.trim()&&(a.flange_mm=ne(o.
 flange)),o.radius.trim()&&(a.radius_mm=ne(o.radius)),o.thickness.trim()&&(a.thickness_mm=ne(o.thickness)),o.lot.
-trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),P().name&&(a.by=P().name),a}var Y1,ka,B$,tS,
-W$=m(()=>{y();j();He();va();fe();be();Bi();Pn();Pe();Oe();qn();ae();ye();L();an();Ii();G();z();An();wd();P$();
-Nn();R$();Y1=["depth","stop"];ka=(e,t)=>`/c/${e.code}/result/${t.number}`,B$=(e,t)=>JSON.stringify([t.bend,t.included_angle_deg,
+trim()&&(a.lot=o.lot.trim()),o.note.trim()&&(a.note=o.note.trim()),P().name&&(a.by=P().name),a}var Y1,ka,I$,tS,
+D$=m(()=>{y();j();He();va();fe();be();Bi();Pn();Pe();Oe();qn();ae();ye();L();an();Ii();G();z();An();wd();C$();
+Nn();B$();Y1=["depth","stop"];ka=(e,t)=>`/c/${e.code}/result/${t.number}`,I$=(e,t)=>JSON.stringify([t.bend,t.included_angle_deg,
 dt(e,t)]);tS={back:vo,"other step":()=>i`<p class="restored" data-test="other-step">
       The step has changed since you typed a result for it: that is not in the boxes any more.
-    </p>`}});function F$(e,t,n,s){return e.map(o=>i`<fieldset class="resolve-row" data-test="differs" data-field=${o.name}>
+    </p>`}});function H$(e,t,n,s){return e.map(o=>i`<fieldset class="resolve-row" data-test="differs" data-field=${o.name}>
         <legend>${o.label} <small>was ${xa(o,o.before)}</small></legend>
-        ${D$(o,"shop","In the shop",t,s)} ${D$(o,"yours",n,t,s)}
-      </fieldset>`)}function D$(e,t,n,s,o){return i`<label class="resolve-side" data-test=${t}>
+        ${F$(o,"shop","In the shop",t,s)} ${F$(o,"yours",n,t,s)}
+      </fieldset>`)}function F$(e,t,n,s,o){return i`<label class="resolve-side" data-test=${t}>
     <span class="resolve-whose"
       ><input
         type="radio"
@@ -3547,7 +3548,7 @@ dt(e,t)]);tS={back:vo,"other step":()=>i`<p class="restored" data-test="other-st
     <span class="resolve-value">${xa(e,e[t])}</span>
   </label>`}function xa({name:e},t){if(e==="archived")return t?"Archived":"In use";if(!e.startsWith("settings "))
 return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||n.punch_depth_mm===void 0?"":`\
-, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(M(n.set_angle_deg??null))}${s}`}var _d=m(()=>{y();L()});function H$(e,t){return e.length?i`<section class="panel">
+, depth ${$(w(n.punch_depth_mm,{digits:2}))}`;return`${$(M(n.set_angle_deg??null))}${s}`}var _d=m(()=>{y();L()});function j$(e,t){return e.length?i`<section class="panel">
     <h2>Changes that met another one</h2>
     <ol class="rows" data-test="proposals">
       ${e.map(n=>lS(n,t))}
@@ -3561,7 +3562,7 @@ return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||
     <ul class="changes">
       ${n.map(s=>i`<li>${s.label}: ${xa(s,s.before)} to ${xa(s,s.yours)}</li>`)}
     </ul>
-  </li>`}var j$=m(()=>{y();Ps();pe();_d();Ve()});function U$({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
+  </li>`}var U$=m(()=>{y();Ps();pe();_d();Ve()});function V$({title:e,note:t,part:n,plan:s,settings:o}){return i`<div class="revision-view" data-test="snapshot">
     <p>
       <b>${e}</b>, ${$(w(n.thickness_mm,{digits:2}))},
       ${qe(s)?ps(s.folded):`${$(w(n.bend_length_mm))} long`}${t?i`. ${t}`:u}
@@ -3573,7 +3574,7 @@ return t||"nothing";if(!t)return"as planned";let n=t,s=n.punch_depth_mm===null||
     ${qr(s)} ${Ue(s.checks,{quiet:!0})}
   </div>`}function cS(e,t){let n={set_angle_deg:t.set_angle_deg??null,punch_depth_mm:t.punch_depth_mm??null};if(!e||
 !ct(e,n))return"had a setting beyond its tools";let s=$(w(n.punch_depth_mm,{digits:2}));return`set at ${$(M(n.
-set_angle_deg))}, depth ${s}`}var V$=m(()=>{y();Zs();Nn();kn();L();G();On()});var G$={};ie(G$,{show:()=>dS});async function dS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+set_angle_deg))}, depth ${s}`}var G$=m(()=>{y();Zs();Nn();kn();L();G();On()});var z$={};ie(z$,{show:()=>dS});async function dS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
 s={revisions:null,proposals:[],silent:!1,waiting:[],open:0,snapshot:null,busy:!1},o=()=>e.render(pS(n,s,{look:r,
 bringBack:l})),a=async()=>{try{let c=h=>O("GET",`/cards/${t}/${h}`,{signal:e.signal}),[d,p]=await Promise.all(
 [c("revisions?limit=200"),c("proposals")]);s.revisions=d.body.revisions,s.proposals=p.body.proposals,s.silent=
@@ -3595,7 +3596,7 @@ e.code);return lr(n,{restore_revision:t,reason:`Revision ${t} brought back`,id:N
         <h2>What changed</h2>
         ${hS(e,t,n)}
       </section>
-      ${H$(t.proposals,e.code)}
+      ${j$(t.proposals,e.code)}
       <section class="panel">
         <h2>Results</h2>
         ${fS(e,t)}
@@ -3634,14 +3635,14 @@ t.revision,r=n.open===e.revision;return i`<li class="row revision" data-test="re
                 Bring this one back
               </button>`)}
     </div>
-    ${r?n.snapshot?U$(n.snapshot):i`<p>Fetching it…</p>`:u}
+    ${r?n.snapshot?V$(n.snapshot):i`<p>Fetching it…</p>`:u}
   </li>`}function fS(e,t){return!e.trials.length&&!t.waiting.length?i`<p data-test="no-results">Nothing measured yet.</p>`:
 i`<ol class="rows results" data-test="results">
       ${[...t.waiting].reverse().map(n=>yo(n.body,{waiting:n}))}
       ${[...e.trials].reverse().map(n=>yo(n,{step:e.plan.steps[n.step-1]}))}
     </ol>
-    ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:u}`}var z$=m(
-()=>{y();j();He();fe();Ze();Pe();ae();ye();an();G();pe();j$();V$();md();Ve()});var q$={};ie(q$,{show:()=>gS});async function gS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+    ${e.trials_total>e.trials.length?i`<p>The newest ${e.trials.length} of ${e.trials_total}.</p>`:u}`}var q$=m(
+()=>{y();j();He();fe();Ze();Pe();ae();ye();an();G();pe();U$();G$();md();Ve()});var K$={};ie(K$,{show:()=>gS});async function gS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
 s={title:"",note:"",archived:!1,typed:!1,restored:!1,sending:!1,wrong:{},general:""},o=()=>{e.title(`${n.title||
 B(t)}: note`),e.render(wS(n,s,{draw:o,save:()=>bS(n,s,o,e.signal)}))};tt(()=>s.typed?"Leave without saving wha\
 t you typed?":null),await Dt(e,a=>{if(s.typed||s.sending)return;let r=Cn(Wi(t));n={...a,...r?.on};let{title:l,
@@ -3673,14 +3674,14 @@ nswer.","The owner changes the rest of the card.")}
         ${t.sending?"Saving…":"Save"}
       </button>
     </div>
-  </form>`}var Wi,$S,K$=m(()=>{y();va();fe();j();vn();Ze();Oe();we();ye();an();pe();z();Ii();go();Wi=e=>`/c/${e}\
+  </form>`}var Wi,$S,Z$=m(()=>{y();va();fe();j();vn();Ze();Oe();we();ye();an();pe();z();Ii();go();Wi=e=>`/c/${e}\
 /note`;$S=({title:e,note:t,archived:n,etag:s,revision:o,revision_id:a,after:r})=>({title:e,note:t,archived:n,etag:s,
-revision:o,revision_id:a,after:r})});var Z$={};ie(Z$,{show:()=>yS});async function yS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+revision:o,revision_id:a,after:r})});var J$={};ie(J$,{show:()=>yS});async function yS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
 s={proposal:null,rows:[],mine:!1,chosen:{},sending:!1,fault:""},o=()=>{e.title(`${n.title||B(t)}: to resolve`),
 e.render(_S(n,s,c))},a=async d=>{if(!d||s.sending)return;let p=[n?.etag,s.proposal?.id].join();n=d,[s.proposal]=
 n.proposals;let{changes:h={},before:f={}}=s.proposal??{};s.rows=Ns(h,f,n),s.mine=!!(s.proposal&&await Ba(s.proposal.
 id).catch(()=>{})),p!==[n.etag,s.proposal?.id].join()&&(s.chosen={}),o(),e.ready()},r=async()=>a(await Hl(t).catch(
-()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await xt(n,lp(s.rows,s.chosen,
+()=>{})),c={keep:async()=>{Object.assign(s,{sending:!0,fault:""}),o();try{let d=await xt(n,cp(s.rows,s.chosen,
 n),{settles:[s.proposal.id],reason:"Resolved"});q(Li(d.where)),s.sending=!1,await r(),W()}catch(d){Object.assign(
 s,{sending:!1,fault:Y(d)}),o()}},choose:(d,p)=>{s.chosen[d]=p,o()},all:d=>{for(let{name:p}of s.rows)s.chosen[p]=
 d;o()}};document.addEventListener("sync",r,{signal:e.signal}),await Dt(e,async d=>a(await Hl(t).catch(()=>{})??
@@ -3709,7 +3710,7 @@ length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
                 ${s?"All of yours":t.by?`All by ${t.by}`:"All of the other one"}
               </button>
             </div>
-            ${F$(n,o,d,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
+            ${H$(n,o,d,l.choose)}`:i`<p data-test="same-now">The shop has the same by now. Nothing is lost whatever you do.</p>`}
     ${r?i`<p class="wrong" role="alert" data-test="wrong">${r}</p>`:u}
     <div class="buttons resolve-keep">
       <button
@@ -3721,7 +3722,7 @@ length,d=s?"Yours":t.by?`By ${t.by}`:"The other one";return i`<p data-test="why"
         ${a?"Saving…":"Keep this"}
         ${c?i`<small>${c===1?"1 still to choose":`${c} still to choose`}</small>`:u}
       </button>
-    </div>`}var J$=m(()=>{y();j();Ps();fe();vn();Ze();Pe();ye();an();go();_d();Ve()});function Y$(e,t){let{plan:n}=e,s=PS(n.checks);return i`<article
+    </div>`}var Y$=m(()=>{y();j();Ps();fe();vn();Ze();Pe();ye();an();go();_d();Ve()});function X$(e,t){let{plan:n}=e,s=PS(n.checks);return i`<article
     class="card-sheet ${n.steps.length<4?"few":n.steps.length>5?"many":""}"
     data-test="card-sheet">
     ${xS(e,t)}
@@ -3809,7 +3810,7 @@ return e.tools.length?i`<table class="fetch">
     <td class="pen">
       <span
         >${t.included_angle_deg?le(M(t.included_angle_deg)):"flat"}
-        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${Sh(o.firstHit)}</span>`:u}</span
+        wanted${o.firstHit?i`<br /><span data-test="sheet-first-hit">first ${Th(o.firstHit)}</span>`:u}</span
       >
     </td>
   </tr>`}function OS(e){let t=Or(e);return t===u?u:i`<span data-test="sheet-force">allow for ${t}</span>`}function AS(e,t){
@@ -3837,7 +3838,7 @@ join(" ")}</b></div>`)}function PS(e){let t=new Map;for(let n of vd)for(let s of
   </div>`}function BS(e){return`${e[0].template} ${ts(e[0])}`.replace(/\{(\w+)\}/g,(t,n)=>[...new Set(e.map(({
 numbers:s})=>le(Gt(n,s[n]))))].join(" / ")).trim()}function IS(e,{set_angle_deg:t,punch_depth_mm:n,firstHit:s}){
 if(t===null&&e.die)return i`<b>no setting</b>`;let o=s?i` <span class="small" data-test="sheet-first">first hit</span>`:
-u;return i`<b>${$(M(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Di,vd,CS,WS,X$=m(()=>{y();Zs();
+u;return i`<b>${$(M(t))}</b>${o}<br />depth <b>${w(n,{digits:2}).text}</b>`}var Di,vd,CS,WS,Q$=m(()=>{y();Zs();
 Nn();pt();pd();He();L();$t();G();is();Ys();On();Yr();on();Ve();po();Di=e=>$({text:U(e),unit:N()});vd=Ds.filter(
 e=>e!=="ok");CS=e=>String.fromCharCode(97+e%26)+(e<26?"":String(Math.floor(e/26)+1));WS=e=>e.fromTrial&&e.set_angle_deg!==
 null});function ko(e){return Q({name:"paper",label:"Paper",value:P().paper,options:[["A4","A4"],["Letter","Letter"]],
@@ -3848,15 +3849,15 @@ print()}>
     <div class="paper ${P().paper.toLowerCase()} ${t?"lying":"upright"}" data-test="sheet">
       ${e}
     </div>
-  </div>`}var Hi=m(()=>{y();ae();z()});var Q$={};ie(Q$,{show:()=>DS});async function DS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
+  </div>`}var Hi=m(()=>{y();ae();z()});var eb={};ie(eb,{show:()=>DS});async function DS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n,
 s=[],o=async()=>{s=(await yn())?.metals??s,n&&a()};function a(){e.title(`${n.title}, on paper`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${n.
 title}</a></p>
         <h1 class="screen-only">On paper</h1>
         <div class="paper-tools screen-only">${ko(a)}${xo("Print the card")}</div>
-        ${Fi(Y$(n,Is(s,n.part.metal)),{about:"The card as it prints"})}`)}xe(()=>n&&a(),e.signal),document.addEventListener(
-"sync",o,{signal:e.signal}),await o(),await Dt(e,r=>{n=r,a(),e.ready()})}var eb=m(()=>{y();fe();be();ae();an();
-X$();Hi()});var nb={};ie(nb,{show:()=>FS});async function FS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n=P().
-units,s=tb[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
+        ${Fi(X$(n,Is(s,n.part.metal)),{about:"The card as it prints"})}`)}xe(()=>n&&a(),e.signal),document.addEventListener(
+"sync",o,{signal:e.signal}),await o(),await Dt(e,r=>{n=r,a(),e.ready()})}var tb=m(()=>{y();fe();be();ae();an();
+Q$();Hi()});var sb={};ie(sb,{show:()=>FS});async function FS(e){let{code:t}=e.params;if(!$e(t).whole)return ke(e,Be(t));let n=P().
+units,s=nb[0],o;async function a(l){s=l,r(),await document.querySelector(".label-print").decode().catch(()=>{}),
 window.print()}function r(){e.title(`Label of ${o.title}`),e.render(i`<p class="crumb screen-only"><a href="/c/${t}">${o.
 title}</a></p>
         <h1 class="screen-only">Label</h1>
@@ -3865,7 +3866,7 @@ title}</a></p>
 "inch"?"inch":"mm",r()}})}
         </div>
         <div class="labels-both screen-only">
-          ${tb.map(l=>HS(o,l,n,()=>a(l)))}
+          ${nb.map(l=>HS(o,l,n,()=>a(l)))}
         </div>
         <p class="screen-only">
           One label prints at true size on a page of its own size, for a label printer.
@@ -3907,9 +3908,9 @@ bel-${e.code}-${t}`;return i`<section class="panel label-panel" data-test="label
         >PNG</a
       >
     </div>
-  </section>`}var tb,ji,sb=m(()=>{y();fe();ae();an();z();pe();tb=[{size:"50x25",words:"50 × 25 mm, for a bin",
+  </section>`}var nb,ji,ob=m(()=>{y();fe();ae();an();z();pe();nb=[{size:"50x25",words:"50 × 25 mm, for a bin",
 print:"small"},{size:"100x50",words:"100 × 50 mm, for a shelf or a door",print:"large"}];ji=(e,t,n,s)=>`/api/\
-v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var ob={};ie(ob,{show:()=>US});async function US(e){e.title("Labels on a sheet"),e.render(Ce("Fetching the car\
+v1/cards/${e}/label.${s}?size=${t}&units=${n}`});var ab={};ie(ab,{show:()=>US});async function US(e){e.title("Labels on a sheet"),e.render(Ce("Fetching the car\
 ds…"));let t=(await GS(e.signal)).filter(b=>!b.archived);if(!t.length)return e.render(Te("No cards yet",R("c\
 ards.create",i`Save a part as a card first. <a href="/part">New part</a>`))),e.ready();let n=new Set((e.query.
 get("codes")??"").split(",").filter(b=>t.some(_=>_.code===b))),s="50x25",o=P().units,a="0",r="",l={key:"",pages:[],
@@ -3989,8 +3990,8 @@ paper.toLowerCase()}">
     </figcaption>
   </figure>`}async function GS(e){try{let t=[];for(;;){let{body:n}=await O("GET",`/cards?limit=100&offset=${t.
 length}`,{signal:e});if(t.push(...n.cards),t.length>=n.total||!n.cards.length)return t}}catch(t){let n=await un().
-catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var jS,ab=m(()=>{y();j();ae();Fe();z();pe();Hi();We();
-jS=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function rb(e){return i`<article class="chart-sheet" data-test="chart">
+catch(()=>[]);if(e.aborted||!n.length)throw t;return n}}var jS,rb=m(()=>{y();j();ae();Fe();z();pe();Hi();We();
+jS=[["50x25","50 × 25 mm"],["100x50","100 × 50 mm"]]});function ib(e){return i`<article class="chart-sheet" data-test="chart">
     <header>
       <h2>${e.metal.name}</h2>
       <p>
@@ -4046,7 +4047,7 @@ e,"force_kn_per_m").text}</span>`}${e.level==="ok"?u:S(e.level,qS(e))}</span
     <li>${S("caution","die 85 %")} over 80 % of a rating</li>
     <li>${S("unknown","rating?")} a rating is not known</li>
     <li><b>–</b> outside the die's range</li>
-  </ul>`}var ib=m(()=>{y();pt();L();$t();G();Ve()});var lb={};ie(lb,{show:()=>ZS});async function ZS(e){e.title("Wall chart"),e.render(Ce("Working out the chart…"));
+  </ul>`}var lb=m(()=>{y();pt();L();$t();G();Ve()});var cb={};ie(cb,{show:()=>ZS});async function ZS(e){e.title("Wall chart"),e.render(Ce("Working out the chart…"));
 let t=(await he("metals",e.signal)).items;if(!t.length)return e.render(Te("No metals yet",i`A chart needs one. ${R(
 re.metals,i`<a href="/shop/metals">Metals</a>`)}`)),e.ready();let n=e.query.get("metal")??t[0].code,s=e.query.
 get("bend_length")??"",o=null,a=null,{ask:r}=Qt(async(p,h)=>(await O("GET",`/chart?${l()}`,{signal:h,timeout:2e4})).
@@ -4060,8 +4061,8 @@ bend_length:s.trim()}:{}});history.replaceState(null,"",`/chart?${p}`),r(null),d
           ${ko(d)} ${xo("Print the chart")}
         </div>
         ${a?$n(a):u}
-        ${o?Fi(rb(o),{lying:!0,about:"Wall chart as it prints"}):a?u:Ce("Working out the chart…")}`)}xe(d,e.
-signal),r(null,{now:!0})}var cb=m(()=>{y();j();be();ae();L();ib();z();pe();Hi();We();sa()});function db(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-press-screens">
+        ${o?Fi(ib(o),{lying:!0,about:"Wall chart as it prints"}):a?u:Ce("Working out the chart…")}`)}xe(d,e.
+signal),r(null,{now:!0})}var db=m(()=>{y();j();be();ae();L();lb();z();pe();Hi();We();sa()});function ub(e,{fault:t,takeOut:n}){return i`<section class="panel" data-test="panel-press-screens">
     <h2>Press screens <span class="soft">${e.length}</span></h2>
     ${t?i`<p class="wrong" role="alert" data-test="press-screen-fault">${t}</p>`:u}
     ${e.length?i`<ul class="plain-list press-screen-list">
@@ -4080,7 +4081,7 @@ signal),r(null,{now:!0})}var cb=m(()=>{y();j();be();ae();L();ib();z();pe();Hi();
     <p class="hint">
       To add one, open the shop's address on it, with <a href="/press-screen">/press-screen</a> behind it.
     </p>
-  </section>`}var JS,ub=m(()=>{y();Rt();fe();pe();JS=({code:e})=>e?i`<a href="/c/${e}">${B(e)}</a>`:i`<span class="soft">empty</span>`});function pb(e){let t=e.map(({ring:o})=>ut([o])),n=kd-2*Vi,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
+  </section>`}var JS,pb=m(()=>{y();Rt();fe();pe();JS=({code:e})=>e?i`<a href="/c/${e}">${B(e)}</a>`:i`<span class="soft">empty</span>`});function hb(e){let t=e.map(({ring:o})=>ut([o])),n=kd-2*Vi,s=Math.min(...t.map(([o,a,r,l])=>Math.min(n/(r-o),n/
 (l-a))));return e.map(({name:o,ring:a},r)=>YS(o,a,t[r],s))}function YS(e,t,[n,s,o,a],r){let l=Math.round((a-s)*
 r+2*Vi),c=(kd-(o-n)*r)/2-n*r,d=h=>c+h*r,p=h=>Vi+(a-h)*r;return i`<figure>
     <svg
@@ -4103,11 +4104,11 @@ return v`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-5}v10M${t} ${n-5}v1
     <text class="measure" x=${(e+t)/2} y=${n-8} text-anchor="middle" font-size="20">${s}</text>`}function e2(e,t,n,s){
 let o=(e+t)/2;return v`<path class="dimension" d="M${n} ${e}V${t}M${n-5} ${e}h10M${n-5} ${t}h10"/>
     <text class="measure" x=${n+22} y=${o} text-anchor="middle" font-size="20"
-      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function So(e,t){return e?.length?i`<svg class="small-outline" viewBox=${Rp(
+      transform="rotate(-90 ${n+22} ${o})">${s}</text>`}function So(e,t){return e?.length?i`<svg class="small-outline" viewBox=${Bp(
 t,2)} aria-hidden="true">
     <path class="tool" d=${Re(e)} />
   </svg>`:u}function To(e){let t=e.filter(n=>n?.length);return t.length?ut(t):[0,0,1,1]}var kd,Vi,Ui,Sa=m(()=>{
-y();L();xn();pt();kd=360,Vi=50;Ui=e=>$({text:U(e),unit:N()})});function hb(e,t){let n=To(t.map(s=>s.outline_mm));return i`<ul class="rack">
+y();L();xn();pt();kd=360,Vi=50;Ui=e=>$({text:U(e),unit:N()})});function mb(e,t){let n=To(t.map(s=>s.outline_mm));return i`<ul class="rack">
     ${t.map(s=>i`<li>
           <a
             href="/shop/${e}/${encodeURIComponent(s.code)}"
@@ -4117,11 +4118,11 @@ y();L();xn();pt();kd=360,Vi=50;Ui=e=>$({text:U(e),unit:N()})});function hb(e,t){
             >
           </a>
         </li>`)}
-  </ul>`}var mb=m(()=>{y();Sa()});var fb={};ie(fb,{show:()=>t2});async function t2(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
+  </ul>`}var fb=m(()=>{y();Sa()});var gb={};ie(gb,{show:()=>t2});async function t2(e){e.title("Shop");let[{press:t,kept:n},s,o,a,r,l]=await Promise.
 all([rr(e.signal),he("punches",e.signal),he("dies",e.signal),he("holders",e.signal),he("metals",e.signal),sn(e.
 signal).catch(()=>null)]),c={benches:l,fault:""};async function d(h){let f=us(h.name);if(confirm(`Take ${f} ou\
 t of the shop? Its card stays as it is. A display that still shows it asks which press screen it is.`)){c.fault=
-"";try{await am(h.name)}catch(g){c.fault=Y(g)}c.benches=await sn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
+"";try{await rm(h.name)}catch(g){c.fault=Y(g)}c.benches=await sn(e.signal).catch(()=>c.benches),p()}}let p=()=>e.
 render(i`<h1>The shop</h1>
         ${n?i`<p data-test="kept">
                 As this device last saw it.
@@ -4137,7 +4138,7 @@ render(i`<h1>The shop</h1>
               ${r.items.map(n2)}
             </ul>
           </section>
-          ${c.benches?db(c.benches,{...c,takeOut:d}):u} ${o2()}
+          ${c.benches?ub(c.benches,{...c,takeOut:d}):u} ${o2()}
         </div>`);p(),e.ready()}function s2(e){return e?i`<section class="panel" data-test="panel-press">
     <h2><a href="/shop/press">Press</a></h2>
     <p class="lead-line">${e.name}</p>
@@ -4167,7 +4168,7 @@ render(i`<h1>The shop</h1>
     </section>`}function xd(e,t){let n=t.filter(o=>o.rating_kn_per_m===null).length,s=t.filter(o=>o.condition===
 "damaged"||o.condition==="worn").length;return i`<section class="panel" data-test="panel-${e}">
     <h2><a href="/shop/${e}">${wn[e].title}</a> <span class="soft">${t.length}</span></h2>
-    ${t.length?hb(e,t):i`<p>None yet. ${R(re[e],i`<a href="/shop/${e}/+">Add the first</a>`)}</p>`}
+    ${t.length?mb(e,t):i`<p>None yet. ${R(re[e],i`<a href="/shop/${e}/+">Add the first</a>`)}</p>`}
     ${n||s?i`<p class="rack-flags">
             ${n?S("unknown",`${n} without a rating`):u}
             ${s?S("caution",`${s} worn or damaged`):u}
@@ -4181,13 +4182,13 @@ return ce("/chart",i`<section class="panel" data-test="panel-paper">
         ${e}
         ${ce("/crew",i`<a class="button wide" href="/crew" data-test="to-crew">Devices and pairing</a>`)}
       </div>
-    </section>`)}var n2,gb=m(()=>{y();j();Rt();be();L();ub();G();pe();mb();n2=({code:e,name:t})=>i`<li>
+    </section>`)}var n2,$b=m(()=>{y();j();Rt();be();L();pb();G();pe();fb();n2=({code:e,name:t})=>i`<li>
     <a href="/shop/metals/${encodeURIComponent(e)}">${t}</a>
     ${ce("/shop/learned/x",i`<a href="/shop/learned/${encodeURIComponent(e)}" data-test="learned-${e}"
         ><span class="wide-only">Measured&nbsp;</span>springback</a
       >`)}
-  </li>`});function bb(e,{took:t,show:n,signal:s}){let o={file:"",busy:!1,choices:{...$b},answer:null,wrong:"",fault:null,
-code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...$b},layers:[]}),
+  </li>`});function wb(e,{took:t,show:n,signal:s}){let o={file:"",busy:!1,choices:{...bb},answer:null,wrong:"",fault:null,
+code:"",layers:[]},a=null,r=0;function l(p){return a=p,Object.assign(o,{file:p.name,choices:{...bb},layers:[]}),
 d()}function c(p,h){return o.choices={...o.choices,[p]:h},o.choices.origin==="point"&&!o.choices.point?n():d()}
 async function d(){if(!a)return;let p=++r;Object.assign(o,{busy:!0,answer:null,wrong:"",fault:null,code:""}),n();
 try{if(a.size>a2)throw new Error("The file is over 2 MB. Save the tool's outline by itself.");let{body:h}=await La(
@@ -4195,34 +4196,34 @@ try{if(a.size>a2)throw new Error("The file is over 2 MB. Save the tool's outline
 t(h)}catch(h){if(p!==r||s.aborted)return;if(o.wrong=Y(h),h instanceof E&&h.outline){let{code:f,layers:g}=h.outline;
 Object.assign(o,{fault:h.outline,code:f,layers:g.length?g:o.layers})}}o.busy=!1,n()}return{state:o,choose:l,set:c}}
 function r2(e,t){let n=Object.entries(e).filter(([s,o])=>o&&(s!=="point"||e.origin==="point"));return new URLSearchParams(
-[["kind",t],...n])}var $b,a2,wb=m(()=>{j();$b={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
+[["kind",t],...n])}var bb,a2,yb=m(()=>{j();bb={units:"",layer:"",origin:"rule",point:"",turn_deg:"0",mirror:"n\
 o"},a2=2e6});async function Mo(e,t){let n=await e.read(t),s=e.drafts?.begun()??null,o=s?s.kept:n,a={kept:o,draft:{...e.toDraft(
 o??e.blank),...s?.draft},restored:s!==null,wrong:{},others:[],clash:null,busy:!1},r=()=>e.fromDraft(a.draft,a.
 kept??{}),l=()=>e.draw(a);function c(_,C){a.draft={...a.draft,[_]:C},delete a.wrong[_],tt(()=>"Leave without s\
 aving what you typed?"),e.drafts?.keep(a),e.preview?.(r()),l()}async function d(_){Object.assign(a,{busy:!0,wrong:{},
 others:[],clash:null}),l();try{await e.write(_),e.drafts?.clear(),tt(null),e.done(_);return}catch(C){await p(C)}
 a.busy=!1,l(),Ot(a.wrong)}async function p(_){if(_ instanceof E&&_.status===412){let C=a.kept;a.kept=await e.read(
-t);let D=a.kept?e.toDraft(a.kept):{},k=Lp(C,a.kept)?"others changed":a.kept?"this changed":"taken out";a.clash=
+t);let D=a.kept?e.toDraft(a.kept):{},k=Ep(C,a.kept)?"others changed":a.kept?"this changed":"taken out";a.clash=
 {how:k,differences:k==="this changed"?wi(a.draft,D,e.boxes):[]}}else if(_ instanceof E&&Object.keys(_.errors).
-length){let{byName:C,others:D}=gh(_.errors,e.boxes.map(({name:k})=>k));Object.assign(a,{wrong:C,others:D})}else
+length){let{byName:C,others:D}=$h(_.errors,e.boxes.map(({name:k})=>k));Object.assign(a,{wrong:C,others:D})}else
 a.others=[`Not saved: ${Y(_)} What you typed is still here.`]}function h(){Object.assign(a,{draft:e.toDraft(a.
 kept??e.blank),clash:null,restored:!1}),tt(null),e.drafts?.clear(),e.preview?.(r()),l()}let f=new Map;function g(_,C){
-let D=f.get(C)??bb(_,{signal:t,show:l,took:k=>b(C,k)});return f.set(C,D),D}function b(_,{points_mm:C,height_mm:D}){
-_==="points_mm"&&a.draft.height_mm===""&&c("height_mm",J(D)),c(_,hh(C))}return s&&tt(()=>"Leave without saving\
+let D=f.get(C)??wb(_,{signal:t,show:l,took:k=>b(C,k)});return f.set(C,D),D}function b(_,{points_mm:C,height_mm:D}){
+_==="points_mm"&&a.draft.height_mm===""&&c("height_mm",J(D)),c(_,mh(C))}return s&&tt(()=>"Leave without saving\
  what you typed?"),e.preview?.(r()),{reader:g,state:a,change:c,takeTheirs:h,show:l,save:()=>d(r()),takeOut:()=>d(
-null)}}var Gi=m(()=>{j();be();Nt();wb();Oe();L();mo();z()});function qi(e,t,n){let s=[],o={},{ask:a}=Qt(async(r,l)=>{let{body:c}=await O("POST","/outline",{body:{kind:e,...c2(
-e,r)},signal:l});return c},({question:r,answer:l,error:c})=>{l&&([s,o]=[yb(l,r),l.assumed_mm??{}]);let d=c instanceof
+null)}}var Gi=m(()=>{j();be();Nt();yb();Oe();L();mo();z()});function qi(e,t,n){let s=[],o={},{ask:a}=Qt(async(r,l)=>{let{body:c}=await O("POST","/outline",{body:{kind:e,...c2(
+e,r)},signal:l});return c},({question:r,answer:l,error:c})=>{l&&([s,o]=[_b(l,r),l.assumed_mm??{}]);let d=c instanceof
 E&&c.outline?.lines_mm.some(h=>h.length>1)?c.outline:null,p=c?d2(c):[];t({parts:s,checks:l2(l),wrong:p,fault:d,
 assumed:o})},n);return r=>{i2(e,r)&&a(r)}}function i2(e,t){let n={punch:"punches",die:"dies",holder:"holders",
 press:"press"}[e],s=t.assumed??[];return Et(n).filter(({name:o,type:a,blank:r,when:l})=>["length","number"].includes(
 a)&&r===void 0&&!s.includes(o)&&(!l||l(t))).every(({name:o})=>t[o]!==void 0)&&(t.shape!=="multi_v"||t.openings.
-every(o=>o.v_opening_mm&&o.angle_deg&&(o.shoulder_radius_mm||s.includes("shoulder_radius_mm"))))}function yb({
+every(o=>o.v_opening_mm&&o.angle_deg&&(o.shoulder_radius_mm||s.includes("shoulder_radius_mm"))))}function _b({
 outline_mm:e,ram:t,bed:n},s){let o=a=>[`${a}_width_mm`,`${a}_height_mm`].some(r=>s[r]===null);return[{name:"",
 ring:e},{name:o("ram")?"Ram, usual size assumed":"Ram",ring:t},{name:o("bed")?"Bed, usual size assumed":"Bed",
 ring:n}].filter(({ring:a})=>a?.length)}function c2(e,t){return e==="press"?Yn(t):{...Yn(t),code:t.code||"new"}}
 function d2(e){if(!(e instanceof E))return["The drawing waits: the shop's server does not answer."];let t=[...new Set(
 Object.values(e.errors).flat())];return t.length?t:[e.message]}var zi,l2,Sd=m(()=>{j();be();Nt();sa();zi=e=>({
-parts:yb({...e,...e?.outlines_mm},{...e}),checks:[],wrong:[],fault:null,assumed:{}});l2=e=>(e?.checks??[]).filter(
+parts:_b({...e,...e?.outlines_mm},{...e}),checks:[],wrong:[],fault:null,assumed:{}});l2=e=>(e?.checks??[]).filter(
 ({code:t})=>!/(rating-unknown|no-segments)$/.test(t))});function Ta({state:e,change:t},n){let s=n.taken(e.draft.code)?["This code is in use already."]:e.wrong.code;return A(
 {name:"code",label:"Code",value:e.draft.code,change:o=>t("code",o),wrong:s,hint:"As marked on the tool. It sta\
 ys."})}function Ki({state:e,takeOut:t},n,s){let o=`Take ${n.code} out of the shop? Saved cards keep their set-\
@@ -4247,7 +4248,7 @@ up, new plans no longer use this ${s}.`;return K(re[n.kind])?i`<div role="alert"
             </button>`}
     </div>`:i`<div class="buttons"><a class="button" href="/shop/${n.kind}">Back to the list</a></div>`}var Oo,
 Zi=m(()=>{y();be();we();z();Oo=(e,t)=>K(e)?t:i`<p data-test="owners">The owner keeps these figures.</p>
-        <fieldset class="only-read" disabled>${t}</fieldset>`});function vb(e,t){if(!e?.systematic)return u;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
+        <fieldset class="only-read" disabled>${t}</fieldset>`});function kb(e,t){if(!e?.systematic)return u;let n=e.zero_mm>0?"back":"forward";return i`<section class="panel" data-test="gauge-zero">
     <h2>The gauge’s zero</h2>
     <p>
       <b
@@ -4260,7 +4261,7 @@ Zi=m(()=>{y();be();we();z();Oo=(e,t)=>K(e)?t:i`<p data-test="owners">The owner k
     <div class="buttons">
       <button type="button" class="button" data-test="gauge-zero-set" @click=${t}>The zero is set</button>
     </div>
-  </section>`}var _b,kb=m(()=>{y();j();L();_b=e=>O("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function Mb(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=f=>g=>{r[f]=g,delete l[f]},
+  </section>`}var vb,xb=m(()=>{y();j();L();vb=e=>O("GET","/press/gauge",{signal:e}).then(({body:t})=>t,()=>null)});function Ob(e,{metals:t,dies:n,punches:s},{draw:o,take:a}){let{typed:r,wrong:l,found:c}=e,d=f=>g=>{r[f]=g,delete l[f]},
 p=(f,g)=>({name:f,label:g,value:r[f]??"",wrong:l[f],change:d(f)}),h=(f,g,b)=>i`<div class="broad">${X({...p(f,
 g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips" data-test="strips">
     <summary>Find how far it gives way, with three strips</summary>
@@ -4271,8 +4272,8 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
     <form novalidate @submit=${_e(()=>p2(e,o))}>
       <div class="fields">
         ${h("metal","Metal",t)} ${h("die","Die",n)} ${h("punch","Punch",s)}
-        ${Tb.map(([f,g,b])=>A({...p(f,g),unit:N(),keys:"decimal",hint:b}))}
-        ${Sb.map(([f,g])=>A({...p(f,g),unit:"°",keys:"decimal"}))}
+        ${Mb.map(([f,g,b])=>A({...p(f,g),unit:N(),keys:"decimal",hint:b}))}
+        ${Tb.map(([f,g])=>A({...p(f,g),unit:"°",keys:"decimal"}))}
       </div>
       <p class="wrong" role="alert" data-test="strips-wrong">${e.general}</p>
       <div class="buttons">
@@ -4297,12 +4298,12 @@ g),options:[["","Choose"],...b]})}</div>`;return i`<details class="panel strips"
     </div>
   </div>`}async function p2(e,t){if(!e.busy){Object.assign(e,{busy:!0,wrong:{},general:"",found:null}),t();try{
 let{body:n}=await O("POST","/press/strip-test",{body:h2(e.typed)});e.found=n}catch(n){e.wrong=n instanceof E?n.
-errors:{},e.general=Y(n)}e.busy=!1,t()}}function h2(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of Tb)
-t[n]=ne(e[n]??"");for(let[n]of Sb)t[n]=ya(e[n]??"");return t}var xb,Sb,Tb,Ob=m(()=>{y();j();Pn();L();z();xb=()=>({
-typed:{},wrong:{},general:"",busy:!1,found:null}),Sb=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
-"Right"]],Tb=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
+errors:{},e.general=Y(n)}e.busy=!1,t()}}function h2(e){let t={metal:e.metal,die:e.die,punch:e.punch};for(let[n]of Mb)
+t[n]=ne(e[n]??"");for(let[n]of Tb)t[n]=ya(e[n]??"");return t}var Sb,Tb,Mb,Ab=m(()=>{y();j();Pn();L();z();Sb=()=>({
+typed:{},wrong:{},general:"",busy:!1,found:null}),Tb=[["left_deg","Left"],["middle_deg","Middle"],["right_deg",
+"Right"]],Mb=[["thickness_mm","Thickness of the strips",""],["strip_length_mm","Length of the bend","All three\
  alike, at most a quarter of the bed."],["end_mm","Outer strips from the bed’s end","To the middle of the st\
-rip, left and right alike."]]});function Ji({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=ut([...t,s]),a=Qn(o,Td-2*Ab,Md-2*Ab),[r,l]=a([o[2],o[1]]),
+rip, left and right alike."]]});function Ji({code:e,lines_mm:t,edges:n,marks_mm:s}){let o=ut([...t,s]),a=Qn(o,Td-2*Lb,Md-2*Lb),[r,l]=a([o[2],o[1]]),
 c=[(Td-r)/2,(Md-l)/2],d=f=>{let[g,b]=a(f);return[g+c[0],-(b+c[1])]},p=!["open","branching"].includes(e),h=`${s.
 length} ${s.length===1?"place":"places"} marked`;return i`<svg
     class="drawing fault"
@@ -4314,15 +4315,15 @@ length} ${s.length===1?"place":"places"} marked`;return i`<svg
     ${n.map(f=>m2(t[0],f,d))} ${s.map(f=>f2(d(f)))}
   </svg>`}function m2(e,t,n){let[s,o]=[e[t-1],e[t%e.length]].map(n);return v`<path class="fault-edge" d=${Zo([
 s,o])}/>
-    ${Lb(s,t)}${Lb(o,t%e.length+1)}`}var Td,Md,Ab,Lb,f2,Od=m(()=>{y();xn();Td=360,Md=300,Ab=30;Lb=([e,t],n)=>v`<text class="fault-number" x=${e} y=${-t-
+    ${Eb(s,t)}${Eb(o,t%e.length+1)}`}var Td,Md,Lb,Eb,f2,Od=m(()=>{y();xn();Td=360,Md=300,Lb=30;Eb=([e,t],n)=>v`<text class="fault-number" x=${e} y=${-t-
 9} text-anchor="middle" font-size="19">${n}</text>`,f2=([e,t])=>v`<g class="fault-mark" data-test="fault-mark"><circle cx=${e} cy=${-t} r="10"/>
-    <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});var Eb,Nb,ks,Ao,Ft,Ad,Pb=m(()=>{y();Eb={bed_length_mm:1,between_frames_mm:2,open_height_mm:3,stroke_mm:4,throat_mm:5,
+    <path d="M${e-14} ${-t}h28M${e} ${-t-14}v28"/></g>`});var Nb,Pb,ks,Ao,Ft,Ad,Cb=m(()=>{y();Nb={bed_length_mm:1,between_frames_mm:2,open_height_mm:3,stroke_mm:4,throat_mm:5,
 ram_width_mm:6,ram_height_mm:7,bed_width_mm:8,bed_height_mm:9,gauge_x_min_mm:10,gauge_x_max_mm:10,gauge_r_min_mm:11,
-gauge_r_max_mm:11,finger_height_mm:12,finger_depth_mm:13},Nb=(e,t,n)=>v`<circle class="mark" cx=${e} cy=${t} r="13"/>
+gauge_r_max_mm:11,finger_height_mm:12,finger_depth_mm:13},Pb=(e,t,n)=>v`<circle class="mark" cx=${e} cy=${t} r="13"/>
     <text class="mark-number" x=${e} y=${t+6} text-anchor="middle" font-size="16">${n}</text>`,ks=(e,t,n,s,o=(e+
 t)/2)=>v`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-6}v12M${t} ${n-6}v12"/>
-    ${Nb(o,n,s)}`,Ao=(e,t,n,s,o=(t+n)/2)=>v`<path class="dimension" d="M${e} ${t}V${n}M${e-6} ${t}h12M${e-6} ${n}h12"/>
-    ${Nb(e,o,s)}`,Ft=e=>v`<path class="tool" d=${e} />`,Ad=()=>i`<div class="press-sizes" data-test="press-sizes">
+    ${Pb(o,n,s)}`,Ao=(e,t,n,s,o=(t+n)/2)=>v`<path class="dimension" d="M${e} ${t}V${n}M${e-6} ${t}h12M${e-6} ${n}h12"/>
+    ${Pb(e,o,s)}`,Ft=e=>v`<path class="tool" d=${e} />`,Ad=()=>i`<div class="press-sizes" data-test="press-sizes">
     <figure>
       <svg class="drawing" viewBox="0 0 360 300" role="img" aria-label="The press from the front">
         ${Ft("M40 20H70V280H40Z")}${Ft("M290 20H320V280H290Z")}${Ft("M55 60H305V120H55Z")}
@@ -4343,7 +4344,7 @@ t)/2)=>v`<path class="dimension" d="M${e} ${n}H${t}M${e} ${n-6}v12M${t} ${n-6}v1
       </svg>
       <figcaption>From the side; the back gauge stands on the right</figcaption>
     </figure>
-  </div>`});function Cb(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:d,layers:p}=t,h=`dx\
+  </div>`});function Rb(e,{state:t,choose:n,set:s}){let{file:o,busy:a,answer:r,wrong:l,fault:c,choices:d,layers:p}=t,h=`dx\
 f-${e}`,f=(g,b,_)=>X({name:`${h}-${g}`,label:b,value:d[g],options:_,change:C=>s(g,C)});return i`<div class="dxf broad" data-test=${h}>
     <label class="button dxf-file" for="${h}-file"
       >${o?"Read another DXF file":"Read a DXF file"}
@@ -4376,27 +4377,27 @@ change",hint:"As the points are listed below, from 1.",change:g=>s("point",g)}):
             One closed outline of the section: lines, arcs, circles, polylines or splines.
           </p>`}
   </div>`}function y2({left_out:e}){return e.length?` Left out: ${e.map(({kind:t,count:n})=>`${n} ${t}`).join(
-", ")}.`:""}var g2,$2,b2,w2,Ld,Rb=m(()=>{y();Od();L();z();g2=[["","as the file says"],["mm","mm"],["cm","cm"],
+", ")}.`:""}var g2,$2,b2,w2,Ld,Bb=m(()=>{y();Od();L();z();g2=[["","as the file says"],["mm","mm"],["cm","cm"],
 ["m","m"],["inch","inch"],["ft","foot"]],$2=[["rule","by its shape"],["drawn","as drawn"],["point","at a point"]],
 b2=[["0","as drawn"],["90","a quarter left"],["180","upside down"],["270","a quarter right"]],w2=[["no","no"],
-["yes","front to back"]];Ld=e=>$(w(e,{digits:2}))});function Bb({draft:e,change:t,wrong:n}){let s=e.openings??"",o=At(s);return i`<div class="broad openings" data-test="openings">
+["yes","front to back"]];Ld=e=>$(w(e,{digits:2}))});function Ib({draft:e,change:t,wrong:n}){let s=e.openings??"",o=At(s);return i`<div class="broad openings" data-test="openings">
     <h3>The V's of the block</h3>
     <p class="hint">
       Each V gets a code to plan with; its pieces are the block's. A face is named as the block is drawn with
       its top up. The middle is measured on the V's own face from the face's middle, to the back gauge with
       that face up.
     </p>
-    ${o.map((r,l)=>_2(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",ah(s,l,c)),raise:()=>t("up",String(
+    ${o.map((r,l)=>_2(r,l,{rows:o,wrong:n,up:e.up||"1",set:c=>t("openings",rh(s,l,c)),raise:()=>t("up",String(
 l+1)),drop:()=>a(l)}))}
     ${(n.openings??[]).map(r=>i`<p class="wrong" data-test="wrong-openings">${r}</p>`)}
     <button
       type="button"
       class="button"
       data-test="add-opening"
-      @click=${()=>t("openings",rh(s))}>
+      @click=${()=>t("openings",ih(s))}>
       Add a V
     </button>
-  </div>`;function a(r){let l=Number(e.up||"1");t("openings",ih(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
+  </div>`;function a(r){let l=Number(e.up||"1");t("openings",lh(s,r)),(l>r+1||l>=o.length)&&t("up",String(Math.
 max(l-1,1)))}}function _2(e,t,{rows:n,wrong:s,up:o,set:a,raise:r,drop:l}){let[c,d]=[t+1,`openings.${t}`],p=b=>s[`${d}\
 .${b}`]??[],h=Object.keys(ta).map(b=>`${d}.${b}`),f=Object.entries(s).filter(([b])=>(b===d||b.startsWith(`${d}\
 .`))&&!h.includes(b)).flatMap(([,b])=>b),g=(b,_,C,D="")=>A({name:`opening-${c}-${ta[b]}`,label:_,unit:C,placeholder:D,
@@ -4425,45 +4426,45 @@ value:e[ta[b]],keys:b==="code"?"text":"decimal",change:k=>a({[ta[b]]:k}),wrong:p
     <div class="fields three">
       ${g("v_opening_mm","V opening",N())} ${g("angle_deg","Angle","°")}
       ${g("shoulder_radius_mm","Shoulder radius",N())}
-      ${X({name:`opening-${c}-face`,label:"Face",value:e.face||"top",options:oh,change:b=>a({face:b}),wrong:p(
+      ${X({name:`opening-${c}-face`,label:"Face",value:e.face||"top",options:ah,change:b=>a({face:b}),wrong:p(
 "face")})}
       ${g("centre_mm","Off the middle",N(),"0")}
       ${g("rating_kn_per_m","Rating",at().unit,"as the block")}
       ${g("code","Code","","automatic")}
     </div>
     ${f.map(b=>i`<p class="wrong">${b}</p>`)}
-  </fieldset>`}var Ib=m(()=>{y();bn();br();L();z()});function Yi({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=u,reader:l,groups:c=Vs[e]}){return i`<div class="workbench">
+  </fieldset>`}var Wb=m(()=>{y();bn();br();L();z()});function Yi({kind:e,draft:t,change:n,wrong:s,preview:o,options:a={},first:r=u,reader:l,groups:c=Vs[e]}){return i`<div class="workbench">
     ${c.map((d,p)=>i`<section class="panel ${d.part}">
           <h2>${d.title}</h2>
           ${p===0?r:u} ${d.part==="outline"?Nd(o):u}
           <div class="fields">
-            ${d.fields.filter(({when:h,hidden:f})=>!f&&(!h||h(t))).map(h=>h.type==="openings"?Bb({draft:t,change:n,
+            ${d.fields.filter(({when:h,hidden:f})=>!f&&(!h||h(t))).map(h=>h.type==="openings"?Ib({draft:t,change:n,
 wrong:s}):v2(h,t[h.name]??"",f=>n(h.name,f),{wrong:s[h.name],options:a[h.name],assumed:o?.assumed[h.name],reader:l}))}
           </div>
         </section>`)}
   </div>`}function Nd(e){return i`<div class="outline-view" data-test="outline-view" aria-live="polite">
-    ${e?.fault?Ji(e.fault):e?.parts.length?i`<div class="outlines">${pb(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
+    ${e?.fault?Ji(e.fault):e?.parts.length?i`<div class="outlines">${hb(e.parts)}</div>`:i`<p class="hint">The outline appears as you type.</p>`}
     ${e?.wrong.map(t=>i`<p class="wrong" data-test="outline-wrong">${t}</p>`)}
     ${e?Ue(e.checks,{quiet:!0}):u}
   </div>`}function v2(e,t,n,{wrong:s=[],options:o=e.options,assumed:a,reader:r}){let{name:l,label:c,type:d}=e;
-if(d==="pick"||d==="yes"){let g=e.blank?[["",e.blank],...o??[]]:o??[];return Wb(e,X({name:l,label:c,value:t,options:g,
-change:n,wrong:s}))}if(d==="points"||d==="note"){let g=e.dxf?Cb(l,r(e.dxf,l)):u;return k2(e,t,i`${g}${x2(e,t,n,
-s)}`)}let p=Fb(e),h=["number","length","force","rating","speed"].includes(d)?"decimal":"text",f=A({name:l,label:c,
-mark:Eb[l],value:t,change:n,wrong:s,unit:p,keys:h,hint:[Ed(a),S2(e,t)].filter(Boolean).join(" "),placeholder:e.
+if(d==="pick"||d==="yes"){let g=e.blank?[["",e.blank],...o??[]]:o??[];return Db(e,X({name:l,label:c,value:t,options:g,
+change:n,wrong:s}))}if(d==="points"||d==="note"){let g=e.dxf?Rb(l,r(e.dxf,l)):u;return k2(e,t,i`${g}${x2(e,t,n,
+s)}`)}let p=Hb(e),h=["number","length","force","rating","speed"].includes(d)?"decimal":"text",f=A({name:l,label:c,
+mark:Nb[l],value:t,change:n,wrong:s,unit:p,keys:h,hint:[Ed(a),S2(e,t)].filter(Boolean).join(" "),placeholder:e.
 blank??(a===void 0?"":"assumed")});return d==="rating"?i`<div class="broad">
       ${f}${t.trim()?u:S("unknown",`${c} unknown`)}
-    </div>`:Wb(e,f)}function k2({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
+    </div>`:Db(e,f)}function k2({folded:e,label:t},n,s){return e?i`<details class="broad" ?open=${!!n}>
         <summary>${t}</summary>
         ${s}
-      </details>`:s}function Fb({type:e,unit:t=""}){return e==="force"?ft().unit:e==="rating"?at().unit:e==="s\
+      </details>`:s}function Hb({type:e,unit:t=""}){return e==="force"?ft().unit:e==="rating"?at().unit:e==="s\
 peed"?`${N()}/s`:["length","lengths","points"].includes(e)?N():t}function x2(e,t,n,s){let{name:o,label:a,hint:r,
-type:l}=e;return es({name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Fb(e),lines:l==="points"?7:2})}function S2({
+type:l}=e;return es({name:o,label:a,value:t,change:n,wrong:s,hint:r,unit:Hb(e),lines:l==="points"?7:2})}function S2({
 type:e,hint:t="",counted_mm:n},s){let o=[t];return n!==void 0&&o.push(`Empty: ${le(Gt("counted_mm",n))} is cou\
-nted with (common practice).`),e==="rating"&&!s.trim()&&o.push(dh),(e==="force"||e==="rating")&&o.push(T2(e,s)),
+nted with (common practice).`),e==="rating"&&!s.trim()&&o.push(uh),(e==="force"||e==="rating")&&o.push(T2(e,s)),
 e==="lengths"&&o.push(M2(s)),o.filter(Boolean).join(" ")}function T2(e,t){if(P().units==="inch")return"Short t\
 ons, of 2000 lb; metric ones with a t.";let n=dn(t,{unit:""}).match(/^([\d.]+) *t( *\/ *m)?$/)?.[1];if(!n)return"";
 let s=Number(n)*Aa;return`In metric tons: ${$(e==="force"?me(s):Ie(s))}.`}function M2(e){let t=e.split(/[,;\n]/).
-filter(n=>n.trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}function Hb(e,{kept:t,open:n}){let s=Db.
+filter(n=>n.trim()).length;return t?t===1?"1 piece.":`${t} pieces.`:""}function jb(e,{kept:t,open:n}){let s=Fb.
 flatMap(({fields:o})=>o).filter(({name:o,blank:a,type:r})=>(a==="unknown"||r==="rating")&&!e.draft[o]?.trim()).
 length;return i`${Yi({...e,kind:"press",groups:O2})}
     <details class="fold more-figures" data-test="more-figures" ?open=${n}>
@@ -4471,10 +4472,10 @@ length;return i`${Yi({...e,kind:"press",groups:O2})}
         More figures${s?i` <span class="soft">(${s} not known)</span>`:u}
       </summary>
       <p>Each may stay unknown. An answer that depends on one says so and asks for it.</p>
-      ${t?A2():Ad()} ${Yi({...e,kind:"press",groups:Db})}
-    </details>`}var Ed,Wb,O2,Db,A2,Xi=m(()=>{y();Od();Pb();Sa();ae();tc();L();G();Rb();z();st();Ib();Ed=e=>e===
-void 0?"":`Counted with ${le(Gt("assumed_mm",e))}, assumed.`;Wb=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:
-n;O2=Vs.press.slice(0,1),Db=Vs.press.slice(1);A2=()=>oe("Where each size is measured",Ad(),{test:"sketch",open:!1})});function jb(e,t){return i`<section class="panel" id="zero" data-test="zero">
+      ${t?A2():Ad()} ${Yi({...e,kind:"press",groups:Fb})}
+    </details>`}var Ed,Db,O2,Fb,A2,Xi=m(()=>{y();Od();Cb();Sa();ae();tc();L();G();Bb();z();st();Wb();Ed=e=>e===
+void 0?"":`Counted with ${le(Gt("assumed_mm",e))}, assumed.`;Db=({broad:e,type:t},n)=>e||t==="lengths"?i`<div class="broad">${n}</div>`:
+n;O2=Vs.press.slice(0,1),Fb=Vs.press.slice(1);A2=()=>oe("Where each size is measured",Ad(),{test:"sketch",open:!1})});function Ub(e,t){return i`<section class="panel" id="zero" data-test="zero">
     <h2>Zero set anew, or another press?</h2>
     <p>
       What results taught of this press’s error no longer holds then. It is measured again from the next piece
@@ -4488,11 +4489,11 @@ n;O2=Vs.press.slice(0,1),Db=Vs.press.slice(1);A2=()=>oe("Where each size is meas
         It is another press
       </button>
     </div>
-  </section>`}var Ub=m(()=>{y()});var Vb={};ie(Vb,{show:()=>L2});async function L2(e){let t=K(re.press),s=(await he("holders",e.signal)).items.map(
+  </section>`}var Vb=m(()=>{y()});var Gb={};ie(Gb,{show:()=>L2});async function L2(e){let t=K(re.press),s=(await he("holders",e.signal)).items.map(
 ({code:k,name:x})=>[k,`${k}, ${x}`]),o=async k=>(await he(k,e.signal)).items.flatMap(mc).map(({code:x,name:T})=>[
-x,T?`${x}, ${T}`:x]),a=xb(),[r,l,c,d]=t?await Promise.all([_b(e.signal),o("metals"),o("dies"),o("punches")]):[
+x,T?`${x}, ${T}`:x]),a=Sb(),[r,l,c,d]=t?await Promise.all([vb(e.signal),o("metals"),o("dies"),o("punches")]):[
 null,[],[],[]],p=null,h={before:null,after:null},f=null,g=await Mo({async read(k){let x=await(t?ir:rr)(k);return p=
-x.etag,h.before=x.press?.depth_zeroed_at??null,x.press??void 0},async write(k){let x=await Ap(k,p);h.after=x.depth_zeroed_at},
+x.etag,h.before=x.press?.depth_zeroed_at??null,x.press??void 0},async write(k){let x=await Lp(k,p);h.after=x.depth_zeroed_at},
 blank:{},boxes:Et("press"),toDraft:k=>vr("press",k),fromDraft:(k,x)=>({...kr("press",k,x),depth_zeroed_at:x?.depth_zeroed_at??
 null,gauge_zeroed_at:x?.gauge_zeroed_at??null}),preview:t?qi("press",k=>{f=k,g.show()},e.signal):void 0,drafts:{
 begun(){let k=t?Cn(Qi):null;return k?(p=k.etag,h.before=k.kept?.depth_zeroed_at??null,k):null},keep:({draft:k,
@@ -4509,9 +4510,9 @@ e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
               </p>`:u}
         ${k.restored?vo(Qi):u}
         ${k.clash?ho(k.clash,"press",{saveMine:T,takeTheirs:g.takeTheirs}):u}
-        ${vb(r,()=>_("gauge_zeroed_at"))}
+        ${kb(r,()=>_("gauge_zeroed_at"))}
         <form novalidate @submit=${_e(T)}>
-          ${Oo(re.press,Hb({draft:k.draft,change:x,wrong:k.wrong,preview:f,reader:g.reader,options:{holder:s}},
+          ${Oo(re.press,jb({draft:k.draft,change:x,wrong:k.wrong,preview:f,reader:g.reader,options:{holder:s}},
 {kept:!!k.kept,open:!!k.kept&&b}))}
           <div role="alert">
             ${k.others.map(F=>i`<p class="wrong-line" data-test="not-saved">${F}</p>`)}
@@ -4523,21 +4524,21 @@ e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
             <a class="button" href="/shop">Back to the shop</a>
           </div>
         </form>
-        ${t&&k.kept?Mb(a,{metals:l,dies:c,punches:d},{draw:D,take:C}):u}
-        ${t&&k.kept?jb(()=>_("depth_zeroed_at"),()=>_("depth_zeroed_at","gauge_zeroed_at")):u}`),document.querySelectorAll(
-".workbench :is(.wrong, .fault)").forEach(Kn)}D(),e.ready()}var Qi,Gb=m(()=>{y();be();Nt();Gi();va();Ze();Sd();
-we();Oe();Ii();mo();Zi();kb();cs();Ob();Xi();Ub();et();st();z();Qi="/shop/press"});function qb(e,t,n,s){let{angles:o,wrong:a}=_a(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=as(
+        ${t&&k.kept?Ob(a,{metals:l,dies:c,punches:d},{draw:D,take:C}):u}
+        ${t&&k.kept?Ub(()=>_("depth_zeroed_at"),()=>_("depth_zeroed_at","gauge_zeroed_at")):u}`),document.querySelectorAll(
+".workbench :is(.wrong, .fault)").forEach(Kn)}D(),e.ready()}var Qi,zb=m(()=>{y();be();Nt();Gi();va();Ze();Sd();
+we();Oe();Ii();mo();Zi();xb();cs();Ab();Xi();Vb();et();st();z();Qi="/shop/press"});function Kb(e,t,n,s){let{angles:o,wrong:a}=_a(s),{metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d}=as(
 t),p={id:e,metal:r,thickness_mm:l,bend_length_mm:c,included_angle_deg:d,die:n.die,punch:n.punch,...o};p.set_angle_deg=
 s.set.trim()?N2(s.set,a):n.set_angle_deg;for(let[h,f]of E2)s[h].trim()&&(p[f]=ne(s[h]));return s.lot.trim()&&(p.
 lot=s.lot.trim()),s.note.trim()&&(p.note=s.note.trim()),P().name&&(p.by=P().name),{body:p,wrong:a}}function N2(e,t){
 let{angles:n}=_a({...el,one:e});return n.measured_deg===void 0&&(t.set_angle_deg=["Type the angle that was set\
- in degrees, such as 88.5."]),n.measured_deg}var el,E2,zb,Kb=m(()=>{Tr();Pn();ae();L();el={...bo,depth:"",flat:"",
+ in degrees, such as 88.5."]),n.measured_deg}var el,E2,qb,Zb=m(()=>{Tr();Pn();ae();L();el={...bo,depth:"",flat:"",
 leftFlange:"",rightFlange:""},E2=[["depth","punch_depth_mm"],["flat","flat_length_mm"],["leftFlange","flange_l\
-eft_mm"],["rightFlange","flange_right_mm"],["radius","radius_mm"]],zb=e=>Object.entries(e).some(([t,n])=>t!=="\
-places"&&t!=="lot"&&n.trim()!=="")});function Yb(e,t){let n=Math.min((Zb-2*Jb-34)/e,170/t),[s,o]=[e*n,t*n],[a,r]=[Jb+34,24],[l,c,d]=[a+s,r+o,a+s/2],
+eft_mm"],["rightFlange","flange_right_mm"],["radius","radius_mm"]],qb=e=>Object.entries(e).some(([t,n])=>t!=="\
+places"&&t!=="lot"&&n.trim()!=="")});function Xb(e,t){let n=Math.min((Jb-2*Yb-34)/e,170/t),[s,o]=[e*n,t*n],[a,r]=[Yb+34,24],[l,c,d]=[a+s,r+o,a+s/2],
 p=$(w(e,{digits:0})),h=$(w(t,{digits:0}));return i`<svg
     class="drawing strip"
-    viewBox="0 0 ${Zb} ${Math.round(c+52)}"
+    viewBox="0 0 ${Jb} ${Math.round(c+52)}"
     role="img"
     aria-label="A strip ${p} long and ${h} wide, bent in its middle"
     data-test="strip">
@@ -4558,11 +4559,11 @@ p=$(w(e,{digits:0})),h=$(w(t,{digits:0}));return i`<svg
       transform="rotate(-90 ${a-26} ${(r+c)/2})">
       ${h}
     </text>
-  </svg>`}var Zb,Jb,Xb=m(()=>{y();L();Zb=400,Jb=30});function tw({before:e,after:t,points:n=[],size:s=1,words:o}){let a=[e.low,e.high,t.low,t.high,...n.map(p=>p.value)],
-[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return u;let c=Ks(r,l,{from:ew,to:Qb-ew,size:s,most:5}),{at:d}=c;
+  </svg>`}var Jb,Yb,Qb=m(()=>{y();L();Jb=400,Yb=30});function nw({before:e,after:t,points:n=[],size:s=1,words:o}){let a=[e.low,e.high,t.low,t.high,...n.map(p=>p.value)],
+[r,l]=[Math.min(...a),Math.max(...a)];if(r===l)return u;let c=Ks(r,l,{from:tw,to:ew-tw,size:s,most:5}),{at:d}=c;
 return i`<svg
     class="drawing band-picture"
-    viewBox="0 0 ${Qb} 112"
+    viewBox="0 0 ${ew} 112"
     role="img"
     aria-label=${o}
     data-test="band-picture">
@@ -4580,11 +4581,11 @@ return i`<svg
 6} ${t-6}l-12 12"
         data-test="band-point" data-id=${n} data-odd="true"/>`:v`<circle class="result-point" cx=${e} cy=${t} r=${o<
 .25?3:6} data-test="band-point"
-        data-id=${n}/>`}var Qb,ew,P2,nw=m(()=>{y();gc();Qb=340,ew=24,P2=17});function rw({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
+        data-id=${n}/>`}var ew,tw,P2,sw=m(()=>{y();gc();ew=340,tw=24,P2=17});function iw({before_mm:e,after_mm:t,flanges:n,strips:s}){let o=c=>$(w(c,{digits:2})),a=t.nominal-e.nominal,r=Number(
 te(a,2))===0,l=`${o(Math.abs(a))} ${a>0?"shorter":"longer"}`;return i`<p data-test="deduction">
     A bend takes <b>${o(t.nominal)}</b> (${o(t.low)} to ${o(t.high)}) off the sum of its
     flats${r?", as before":i`: the next blank is <b>${l}</b> for each such bend`}. Rests on
-    ${[sw(n,"measured flange"),sw(s,"strip")].filter(Boolean).join(" and ")} of this
+    ${[ow(n,"measured flange"),ow(s,"strip")].filter(Boolean).join(" and ")} of this
     metal.
   </p>`}function tl(e){if(!e.length)return i`<p data-test="no-figures">No figure changed.</p>`;let t=e.flatMap(
 s=>s.points??[]),n=["Thin: before. Thick: now. Rings: results"];return t.some(s=>(s.weight??1)<.25)&&n.push("s\
@@ -4598,31 +4599,31 @@ points:a=[]}=e,r=c=>B2(e.unit,c),l=`${t[0].toUpperCase()}${t.slice(1)}`;return i
     <dl class="was-now">
       <div class="was">
         <dt>Before</dt>
-        <dd data-test="before">${ow(n,r)}</dd>
+        <dd data-test="before">${aw(n,r)}</dd>
       </div>
       <div class="now">
         <dt>Now</dt>
-        <dd data-test="after">${ow(s,r)}</dd>
+        <dd data-test="after">${aw(s,r)}</dd>
       </div>
     </dl>
-    ${tw({before:n,after:s,points:a,size:e.unit==="mm"&&N()==="in"?Se:1,words:`${l}: before ${aw(n,r)}, now ${aw(
+    ${nw({before:n,after:s,points:a,size:e.unit==="mm"&&N()==="in"?Se:1,words:`${l}: before ${rw(n,r)}, now ${rw(
 s,r)}, ${a.length} results drawn.`})}
-  </section>`}function B2(e,t){return e==="deg"?M(t):e==="mm"?w(t,{digits:2}):{text:te(t,3),unit:e}}var sw,ow,
-aw,Pd=m(()=>{y();nw();L();sw=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";ow=(e,t)=>i`<b>${$(t(e.nominal))}</b>
-    <span class="band">${t(e.low).text} to ${t(e.high).text}</span>`,aw=({low:e,high:t},n)=>`${n(e).text} to ${$(
-n(t))}`});function uw(e,{metals:t,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:d}=e,p=(f,g,b={})=>A(
+  </section>`}function B2(e,t){return e==="deg"?M(t):e==="mm"?w(t,{digits:2}):{text:te(t,3),unit:e}}var ow,aw,
+rw,Pd=m(()=>{y();sw();L();ow=(e,t)=>e?`${e} ${t}${e>1?"s":""}`:"";aw=(e,t)=>i`<b>${$(t(e.nominal))}</b>
+    <span class="band">${t(e.low).text} to ${t(e.high).text}</span>`,rw=({low:e,high:t},n)=>`${n(e).text} to ${$(
+n(t))}`});function pw(e,{metals:t,dies:n,punches:s},{choose:o,draw:a}){let{form:r,typed:l,wrong:c,busy:d}=e,p=(f,g,b={})=>A(
 {name:f,label:g,value:r[f],wrong:I(c,f),change:_=>Object.assign(r,{[f]:_}),unit:N(),next:!0,...b}),h=(f,g,b)=>X(
 {name:f,label:g,value:r[f],options:b,wrong:I(c,f),change:_=>{Object.assign(r,{[f]:_}),a()}});return i`<form novalidate data-test="choose-form" @submit=${_e(
 o)}>
     <p>One strip, bent and measured, turns the handbook’s figures into those of your metal and your tools.</p>
-    ${dw(e)}
+    ${uw(e)}
     <div class="test-fields">
       ${h("metal","Metal",t.map(({code:f,name:g})=>[f,g]))}
       ${p("thickness_mm","Thickness, measured",{hint:"With the micrometer, away from the burr."})}
       ${p("bend_length_mm","Strip’s width, along the bend")}
       ${p("included_angle_deg","Angle wanted",{unit:"°, 90 is square",keys:"decimal"})}
-      ${h("die","Die",lw(n,r.die))}
-      ${h("punch","Punch",lw(s,r.punch))}
+      ${h("die","Die",cw(n,r.die))}
+      ${h("punch","Punch",cw(s,r.punch))}
       ${A({name:"lot",label:"Lot or heat",value:l.lot,wrong:I(c,"lot"),change:f=>Object.assign(l,{lot:f}),hint:"\
 As on the sheet’s tag, if you know it."})}
     </div>
@@ -4631,8 +4632,8 @@ As on the sheet’s tag, if you know it."})}
         ${d?"Working it out…":"Next: bend it"}
       </button>
     </div>
-  </form>`}function lw(e,t){let n=e.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=t&&!e.some(({code:o})=>o===t)?
-[[t,`${t} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function pw({bend:e},{go:t}){let n=e.
+  </form>`}function cw(e,t){let n=e.map(({code:o,name:a})=>[o,`${o} · ${a}`]),s=t&&!e.some(({code:o})=>o===t)?
+[[t,`${t} (not in the crib)`]]:[];return[["","Best of the crib"],...s,...n]}function hw({bend:e},{go:t}){let n=e.
 worst!=="stop"&&e.die&&e.punch,s=$(w(W2,{digits:0}));return i`${Nr(e.checks)}
     <section class="panel urgent hands" aria-label="Hands" data-test="hands">
       <p>
@@ -4646,7 +4647,7 @@ worst!=="stop"&&e.die&&e.punch,s=$(w(W2,{digits:0}));return i`${Nr(e.checks)}
         <ol class="do-list">
           <li>
             Cut a strip <b>${$(w(e.bend_length_mm,{digits:0}))}</b> wide and about
-            <b>${$(w(iw,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
+            <b>${$(w(lw,{digits:0}))}</b> long, its grain as in your parts. Deburr it:
             edges cut.
           </li>
           <li>
@@ -4665,7 +4666,7 @@ worst!=="stop"&&e.die&&e.punch,s=$(w(W2,{digits:0}));return i`${Nr(e.checks)}
         <div class="figures">${oa("Allow for",e)}</div>
       </div>
       <div class="strip-pictures">
-        ${Yb(iw,e.bend_length_mm)}
+        ${Xb(lw,e.bend_length_mm)}
         ${e.drawing?Ct(e.drawing,{pose:"before",close:!0,opening:e.v_opening_mm,gauge:"",angle:e.set_angle_deg,
 words:"The strip on the die before the bend"}):u}
       </div>
@@ -4678,10 +4679,10 @@ words:"The strip on the die before the bend"}):u}
             </button>`:i`<p class="nav-words" data-test="not-so">
               <b>Not like this.</b> Go back and choose other tools or another strip.
             </p>`}
-    </div>`}function hw(e,{go:t,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=e,c=(p,h,f,g={})=>A({name:h,
+    </div>`}function mw(e,{go:t,send:n,draw:s}){let{typed:o,wrong:a,bend:r,busy:l}=e,c=(p,h,f,g={})=>A({name:h,
 label:f,value:o[p],wrong:I(a,h),change:b=>Object.assign(o,{[p]:b}),unit:N(),next:!0,...g}),d={keys:"decimal",unit:"\
 °"};return i`<form novalidate data-test="measure-form" @submit=${_e(n)}>
-    ${dw(e)}
+    ${uw(e)}
     <p>
       <b>Out of the tools, lying free.</b> Wanted: ${$(M(r.included_angle_deg))}. The angle is
       needed; the lengths and the radius improve the figures.
@@ -4726,7 +4727,7 @@ t if it was set as shown."})}
       <button type="button" class="button" data-test="back" @click=${()=>t("bend")}>Back</button>
       <button class="button next" data-test="done" ?disabled=${l}>${l?"Sending…":"Done"}</button>
     </div>
-  </form>`}function mw({answer:e,form:t,busy:n},s,{again:o}){if(!e)return u;let a=s.find(({code:d})=>d===t.metal)?.
+  </form>`}function fw({answer:e,form:t,busy:n},s,{again:o}){if(!e)return u;let a=s.find(({code:d})=>d===t.metal)?.
 name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed <small>${a}</small></h2>
     <div class=${e.figures.length?"unseen":"panel"} role="status" data-test="taught-words">
       ${e.said.map(d=>i`<p>${Me(d)}</p>`)}
@@ -4761,19 +4762,19 @@ name??t.metal,{teaches:r,asks:l,said:c}=e.test_bend;return i`<h2>What it changed
       <a class="button next" href="/shop/learned/${encodeURIComponent(t.metal)}" data-test="to-learned"
         >Measured springback</a
       >
-    </div>`}var I2,iw,W2,cw,dw,D2,fw=m(()=>{y();aa();Xb();L();$t();z();wd();ra();G();is();Pd();An();et();I2=[[
-"choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],iw=300,W2=102,cw=e=>i`<ol class="stages" aria-label="Stages">
+    </div>`}var I2,lw,W2,dw,uw,D2,gw=m(()=>{y();aa();Qb();L();$t();z();wd();ra();G();is();Pd();An();et();I2=[[
+"choose","Choose"],["bend","Bend"],["measure","Measure"],["taught","Result"]],lw=300,W2=102,dw=e=>i`<ol class="stages" aria-label="Stages">
     ${I2.map(([t,n])=>i`<li aria-current=${t===e?"step":"false"}>${n}</li>`)}
-  </ol>`,dw=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:u;D2=({code:e,title:t,
+  </ol>`,uw=({general:e})=>e?i`<p class="wrong" role="alert" data-test="wrong">${e}</p>`:u;D2=({code:e,title:t,
 said:n})=>i`<li class="row" data-test="changed-card" data-code=${e}>
     <a href="/c/${e}">
       <span class="lead">${t||e}</span> <span class="code">${e}</span>
       <span class="more">${n.map(Me).join("; ")}</span>
     </a>
-  </li>`});var gw={};ie(gw,{show:()=>H2});async function H2(e){e.title("Test bend"),e.render(Ce("Looking into the crib…"));
+  </li>`});var $w={};ie($w,{show:()=>H2});async function H2(e){e.title("Test bend"),e.render(Ce("Looking into the crib…"));
 let[t,n,s]=await Promise.all(["metals","dies","punches"].map(async b=>(await he(b,e.signal)).items)),o=xr(e.query);
 o.metal||=t[0]?.code??"",o.bend_length_mm||=N()==="in"?"4":"100";let a={stage:"choose",form:o,typed:{...el},bend:null,
-answer:null,id:Ne(),wrong:{},general:"",busy:!1};tt(()=>a.stage==="measure"&&zb(a.typed)?"Leave without keepin\
+answer:null,id:Ne(),wrong:{},general:"",busy:!1};tt(()=>a.stage==="measure"&&qb(a.typed)?"Leave without keepin\
 g what you measured?":null);let r=()=>e.render(i`<article
         class="test-bend"
         data-test="test-bend"
@@ -4781,22 +4782,22 @@ g what you measured?":null);let r=()=>e.render(i`<article
         aria-busy=${a.busy?"true":"false"}>
         <p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Test bend</h1>
-        ${cw(a.stage)} ${l()}
-      </article>`);function l(){let b={draw:r,go:c,choose:d,send:p,again:h};return a.stage==="bend"?pw(a,b):a.
-stage==="measure"?hw(a,b):a.stage==="taught"?mw(a,t,b):uw(a,{metals:t,dies:n,punches:s},b)}function c(b){Object.
+        ${dw(a.stage)} ${l()}
+      </article>`);function l(){let b={draw:r,go:c,choose:d,send:p,again:h};return a.stage==="bend"?hw(a,b):a.
+stage==="measure"?mw(a,b):a.stage==="taught"?fw(a,t,b):pw(a,{metals:t,dies:n,punches:s},b)}function c(b){Object.
 assign(a,{stage:b,wrong:{},general:""}),r(),scrollTo(0,0)}async function d(){let b=na(o);if(b.length)return f(
 Object.fromEntries(b.map(_=>[_,F2[_]])));history.replaceState(null,"",`/shop/test-bend?${Sr(o)}`),await g(async()=>{
 let _=await O("POST","/bend",{body:as(o),signal:e.signal});a.bend=_.body,c("bend")})}async function p(){let{body:b,
-wrong:_}=qb(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return f(_);await g(async()=>{let C=await O("POST",
+wrong:_}=Kb(a.id,o,a.bend,a.typed);if(Object.keys(_).length)return f(_);await g(async()=>{let C=await O("POST",
 "/test-bends",{body:b,timeout:2e4});a.answer=C.body,c("taught"),W()})}function h(){Object.assign(a,{typed:{...el,
 lot:a.typed.lot,places:a.typed.places},answer:null,id:Ne()}),d()}function f(b,_=""){Object.assign(a,{wrong:b,general:_}),
 r(),Ot(b)}async function g(b){if(!a.busy){Object.assign(a,{busy:!0,wrong:{},general:""}),r();try{await b()}catch(_){
 return e.signal.aborted?void 0:(a.busy=!1,f(_ instanceof E?_.errors:{},j2(_)))}a.busy=!1,r()}}xe(r,e.signal),r(),
 e.ready()}function j2(e){return e instanceof E?e.message:e instanceof V?"The shop’s server does not answer. Wh\
-at you typed stays here: try again.":String(e)}var F2,$w=m(()=>{y();j();Tr();be();Pe();Oe();ae();ye();Kb();L();
-z();We();fw();F2={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
+at you typed stays here: try again.":String(e)}var F2,bw=m(()=>{y();j();Tr();be();Pe();Oe();ae();ye();Zb();L();
+z();We();gw();F2={metal:["Choose the metal."],thickness_mm:["Measure the strip and type its thickness, such as\
  1.98."],bend_length_mm:["Type how wide the strip is along the bend."],included_angle_deg:["Type the angle you\
- want, such as 90."]}});function bw(e){if(!e)return u;let{set_by:t,offset_mm:n,results:s,strip:o}=e;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
+ want, such as 90."]}});function ww(e){if(!e)return u;let{set_by:t,offset_mm:n,results:s,strip:o}=e;return i`<section class="press-learned" data-test="press-learned" data-apart=${String(
 e.apart)}>
     <h2>
       The press <small>${t?U2[t]:i`<a href="/shop/press">how is it set?</a>`}</small>
@@ -4815,8 +4816,8 @@ e.apart)}>
       >(${a(e)} to ${a(n)}; ${s===1?"1 result":`${s} results`}, all
       metals)</span
     >.
-  </p>`}var U2,G2,ww=m(()=>{y();L();G();pe();U2={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
-G2=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var yw={};ie(yw,{show:()=>z2});async function z2(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
+  </p>`}var U2,G2,yw=m(()=>{y();L();G();pe();U2={angle:"set by angle",depth:"set by depth",stop:"set by a stop"};
+G2=({metal:e,thickness_mm:t,die:n})=>`/shop/test-bend?${new URLSearchParams({metal:e,thickness:`${t} mm`,die:n})}`});var _w={};ie(_w,{show:()=>z2});async function z2(e){let{metal:t}=e.params,n=`metal=${encodeURIComponent(t)}`;e.
 title("Measured springback");let{items:s}=await he("metals",e.signal),o=s.find(({code:d})=>d===t);if(!o)return e.
 title("No such metal"),e.render(Te(`No metal ${t} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(`${o.name}: measured springback`);let a={groups:[],press:null,evidence:[],busy:""};async function r(){
@@ -4836,7 +4837,7 @@ let c=()=>e.render(i`<p class="crumb">
         </div>
         ${a.evidence.length?i`<div class="learned" data-test="learned" aria-busy=${a.busy?"true":"false"}>
                 <section class="learned-figures">
-                  ${bw(a.press)} ${Z2(a.groups)}
+                  ${ww(a.press)} ${Z2(a.groups)}
                 </section>
                 <section class="learned-evidence">
                   <h2>Results</h2>
@@ -4858,7 +4859,7 @@ figures:r,said:l})=>i`<section data-test="group" data-thickness=${t} data-v=${n}
                 The metal springs back <b>${te(o.nominal,2)} times</b> as much as expected
                 (${te(o.low,2)} to ${te(o.high,2)}).
               </p>`:u}
-        ${a?rw(a):u} ${tl(r)}
+        ${a?iw(a):u} ${tl(r)}
       </section>`):i`<h2>Figures</h2>
       <p data-test="no-groups">No result is in use: the figures are the metal’s own.</p>`}function J2(e,t,n){
 let s=e.kind==="test bend"?"Test bend":i`First piece${e.code?i` of <a href="/c/${e.code}">${e.code}</a>`:u}`,o=[
@@ -4889,8 +4890,8 @@ e.v_opening_mm?`V ${$(w(e.v_opening_mm))}`:"",e.lot?`lot ${e.lot}`:"",de(e.made_
           </button>`))}
     </div>
   </li>`}function Y2({forgotten:e,asks:t}){return e?[["remember","Use it again"]]:t?[["confirm","It was measur\
-ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var q2,_w=m(()=>{y();j();be();Ze();ae();ye();
-L();G();Pd();pe();ww();We();Ve();q2={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var vw={};ie(vw,{show:()=>X2});async function X2(e){let t=or(e.params.kind);if(!t)return e.title("Not here"),e.
+ed right"],["forget","It was wrong"]]:[["forget","Forget this one"]]}var q2,vw=m(()=>{y();j();be();Ze();ae();ye();
+L();G();Pd();pe();yw();We();Ve();q2={forget:"Forgotten.",remember:"Used again.",confirm:"It counts now."}});var kw={};ie(kw,{show:()=>X2});async function X2(e){let t=or(e.params.kind);if(!t)return e.title("Not here"),e.
 render(Te("No such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready();let{one:n,title:s,many:o}=wn[t];
 e.title(s);let{items:a,kept:r}=await he(t,e.signal),l=To(a.map(c=>c.outline_mm??[]));e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
       <div class="head-line">
@@ -4931,32 +4932,32 @@ u}`}function oT(e){let{tensile_mpa:t}=e;return i`<li class="row" data-test="row-
       <span class="fact"><span class="what">Reliability</span>${t.standing}</span>
       <span class="fact"><span class="what">Gauge</span>${e.gauge_family??"none"}</span>
     </a>
-  </li>`}var eT,nT,kw=m(()=>{y();be();L();G();pe();We();Sa();eT=e=>e.assumed?.length?S("unknown","Sizes assume\
+  </li>`}var eT,nT,xw=m(()=>{y();be();L();G();pe();We();Sa();eT=e=>e.assumed?.length?S("unknown","Sizes assume\
 d"):u;nT=e=>Math.max(...e)});function Rd(e,t){let n=t.params.tool===Cd,s=n?void 0:t.params.tool,o={items:[],etag:null,kept:!1};return{kind:e,
 isNew:n,code:s,async read(a){return o=await(K(re[e])?ar:he)(e,a),o.items.find(r=>r.code===s)},async write(a){let r=o.
-items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await Op(e,r.toSpliced(
+items.filter(d=>d.code!==s),l=o.items.findIndex(d=>d.code===s),c=a?[{...a,code:s??a.code}]:[];await Ap(e,r.toSpliced(
 l<0?r.length:l,0,...c),o.etag)},done(a){q(a?`${a.name||s} is saved.`:`${s} is taken out.`),se(`/shop/${e}`)},free(){
 let a=e[0].toUpperCase();for(let r=1;;r+=1)if(!o.items.some(l=>l.code===`${a}${r}`))return`${a}${r}`},taken:a=>n&&
-o.items.some(r=>r.code===a.trim())}}var Cd,xw=m(()=>{be();Ze();we();Oe();Cd="+"});function Ow(e,t,n){let s=e==="holders"?[]:t.assumed??[];return{...n,...Object.fromEntries(s.map(o=>[o,""]))}}function Aw(e,t,{
+o.items.some(r=>r.code===a.trim())}}var Cd,Sw=m(()=>{be();Ze();we();Oe();Cd="+"});function Aw(e,t,n){let s=e==="holders"?[]:t.assumed??[];return{...n,...Object.fromEntries(s.map(o=>[o,""]))}}function Lw(e,t,{
 draft:n,kept:s,shape:o}){if(e==="holders")return t;let a=s.assumed??[],r=(aT[n.shape]??[]).filter(l=>!n[l]?.trim()&&
 (o||a.includes(l)));return o?{...t,assumed:r,name:t.name||rT(o,n)}:{...t,assumed:r}}function rT({title:e,boxes:t},n){
-let s=N();return t===Ma?`${e} ${n.angle_deg}°, R ${n.tip_radius_mm} ${s}`:t===Mw?`V ${n.v_opening_mm} ${s}, ${n.
-angle_deg}°`:`${e}: ${iT(n.openings).join(", ")} ${s}`}function Lw(e,t){let n=Tw(t);return os(Tw(e).map((s,o)=>({
-...At("")[0],v:s,angle:n.length===1?n[0]:n[o]??""})))}var xs,Ma,Mw,Sw,nl,aT,iT,Tw,Bd=m(()=>{L();br();xs=e=>e.split(
+let s=N();return t===Ma?`${e} ${n.angle_deg}°, R ${n.tip_radius_mm} ${s}`:t===Ow?`V ${n.v_opening_mm} ${s}, ${n.
+angle_deg}°`:`${e}: ${iT(n.openings).join(", ")} ${s}`}function Ew(e,t){let n=Mw(t);return os(Mw(e).map((s,o)=>({
+...At("")[0],v:s,angle:n.length===1?n[0]:n[o]??""})))}var xs,Ma,Ow,Tw,nl,aT,iT,Mw,Bd=m(()=>{L();br();xs=e=>e.split(
 " ").map(t=>t.split(",").map(Number)),Ma=["angle_deg","tip_radius_mm","rating_kn_per_m","height_mm","segments_\
-mm"],Mw=["v_opening_mm","angle_deg","rating_kn_per_m","height_mm","segments_mm"],Sw=["openings","rating_kn_per\
+mm"],Ow=["v_opening_mm","angle_deg","rating_kn_per_m","height_mm","segments_mm"],Tw=["openings","rating_kn_per\
 _m","height_mm","segments_mm"],nl={punches:[{key:"straight",title:"Straight",shape:"straight",ring:xs("0,0 11,\
 12 11,60 -11,60 -11,12"),boxes:Ma},{key:"acute",title:"Acute",shape:"straight",ring:xs("0,0 10,36 10,60 -10,60\
  -10,36"),boxes:Ma},{key:"gooseneck",title:"Gooseneck",shape:"gooseneck",ring:xs("0,0 7,8 26,26 26,38 13,50 13\
 ,60 -13,60 -13,50 12,34 12,26 -7,8"),boxes:Ma},{key:"radius",title:"Radius",shape:"straight",ring:xs("-12,8 -9\
 ,3 -5,0.7 0,0 5,0.7 9,3 12,8 12,60 -12,60"),boxes:Ma}],dies:[{key:"single",title:"Single V",shape:"single_v",ring:xs(
-"-22,-45 22,-45 22,0 11,0 0,-11 -11,0 -22,0"),boxes:Mw},{key:"block",title:"Block of V’s",shape:"multi_v",ring:xs(
+"-22,-45 22,-45 22,0 11,0 0,-11 -11,0 -22,0"),boxes:Ow},{key:"block",title:"Block of V’s",shape:"multi_v",ring:xs(
 "-30,-60 -8,-60 0,-52 8,-60 30,-60 30,-35 25,-30 30,-25 30,0 12,0 0,-12 -12,0 -30,0 -30,-20 -20,-30 -30,-40"),
-boxes:Sw},{key:"angles",title:"Several angles",shape:"multi_v",ring:xs("-30,-60 -5,-60 0,-40 5,-60 30,-60 30,-\
-36 24,-30 30,-24 30,0 16,0 0,-8 -16,0 -30,0 -30,-24 -14,-30 -30,-36"),boxes:Sw}]},aT={straight:["height_mm","b\
+boxes:Tw},{key:"angles",title:"Several angles",shape:"multi_v",ring:xs("-30,-60 -5,-60 0,-40 5,-60 30,-60 30,-\
+36 24,-30 30,-24 30,0 16,0 0,-8 -16,0 -30,0 -30,-24 -14,-30 -30,-36"),boxes:Tw}]},aT={straight:["height_mm","b\
 ody_width_mm"],gooseneck:["height_mm","body_width_mm","neck_relief_mm"],single_v:["shoulder_radius_mm","height\
-_mm","width_mm"],multi_v:["shoulder_radius_mm","height_mm","width_mm"]};iT=e=>At(e).map(({v:t})=>t);Tw=e=>e.split(
-/[,;]/).map(t=>t.trim()).filter(Boolean)});function Ew(e){let{kind:t,shape:n,preview:s}=e;return i`<div class="workbench">
+_mm","width_mm"],multi_v:["shoulder_radius_mm","height_mm","width_mm"]};iT=e=>At(e).map(({v:t})=>t);Mw=e=>e.split(
+/[,;]/).map(t=>t.trim()).filter(Boolean)});function Nw(e){let{kind:t,shape:n,preview:s}=e;return i`<div class="workbench">
     <section class="panel what">
       <h2>Which looks like it?</h2>
       ${cT(t,n,e.pick)}
@@ -4986,7 +4987,7 @@ _mm","width_mm"],multi_v:["shoulder_radius_mm","height_mm","width_mm"]};iT=e=>At
 let l=r.type==="rating"?at().unit:r.type==="number"?r.unit:N();return A({name:a,label:r.label,unit:l,keys:r.type===
 "lengths"?"text":"decimal",value:t[a]??"",change:c=>n(a,c),wrong:s[a],hint:Ed(o?.assumed[a])||lT[a]?.hint,placeholder:o&&
 a in o.assumed?"assumed":""})}function uT({draft:e,change:t,wrong:n}){cn.openings!==(e.openings??"")&&Object.assign(
-cn,{openings:"",vs:"",angles:""});let s=r=>{Object.assign(cn,r),cn.openings=Lw(cn.vs,cn.angles),t("openings",cn.
+cn,{openings:"",vs:"",angles:""});let s=r=>{Object.assign(cn,r),cn.openings=Ew(cn.vs,cn.angles),t("openings",cn.
 openings)},o=Object.entries(n).filter(([r])=>r.startsWith("openings")),a=r=>o.filter(([l])=>l.endsWith("angle_\
 deg")===r).flatMap(([,l])=>l);return i`<div class="broad">
       ${A({name:"vs",label:"V openings",unit:N(),value:cn.vs,change:r=>s({vs:r}),wrong:a(!1),hint:"All of the \
@@ -4997,11 +4998,11 @@ wrong:a(!0),hint:"One for all, or one for each, with commas between."})}`}functi
 e?.assumed??{});if(t.length===0)return u;let n=t.map(([s,o])=>`${hT[s]??s} ${le(w(o))}`).join(", ");return i`<p data-test="assumed">
     ${S("unknown","Assumed")} ${n}: usual proportions, common practice without a source. Answers that
     depend on them say so; measure and enter them under All sizes.
-  </p>`}var lT,cn,hT,Nw=m(()=>{y();Nt();Bd();L();Sa();z();G();Xi();lT={height_mm:{hint:"May stay empty."},segments_mm:{
+  </p>`}var lT,cn,hT,Pw=m(()=>{y();Nt();Bd();L();Sa();z();G();Xi();lT={height_mm:{hint:"May stay empty."},segments_mm:{
 hint:"Lengths with commas between. Empty: one piece as long as needed, assumed."},rating_kn_per_m:{hint:"As en\
 graved. Empty is unknown."}};cn={openings:"",vs:"",angles:""};hT={height_mm:"height",body_width_mm:"width of t\
-he body",neck_relief_mm:"throat",width_mm:"width",shoulder_radius_mm:"shoulder radius"}});async function Pw(e,t){let n=await Mo({...t,blank:{poisson:.3},boxes:mT,toDraft:o=>({code:String(o.code??""),...mh(
-o)}),fromDraft:o=>({...fh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
+he body",neck_relief_mm:"throat",width_mm:"width",shoulder_radius_mm:"shoulder radius"}});async function Cw(e,t){let n=await Mo({...t,blank:{poisson:.3},boxes:mT,toDraft:o=>({code:String(o.code??""),...fh(
+o)}),fromDraft:o=>({...gh(o),code:o.code.trim()}),draw:()=>n&&s()},e.signal);if(!n.state.kept&&!t.isNew)return e.
 title("No such metal"),e.render(Te(`No metal ${t.code} in the shop`,i`<a href="/shop/metals">Metals</a>`)),e.ready();
 e.title(t.isNew?"New metal":`${n.state.kept?.name}`);function s(){let{state:o,change:a}=n,r=(l,c,d={})=>A({name:l,
 label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i`<p class="crumb"><a href="/shop">Shop</a> / <a href="/shop/metals">Metals</a></p>
@@ -5026,7 +5027,7 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
                 <h2>What it is</h2>
                 <div class="fields">
                   ${t.isNew?Ta(n,t):u} ${r("name","Name")}
-                  ${X({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:th,change:l=>a(
+                  ${X({name:"gauge_family",label:"Gauge numbers mean",value:o.draft.gauge_family,options:nh,change:l=>a(
 "gauge_family",l),wrong:o.wrong.gauge_family})}
                   ${js.map(({name:l,label:c})=>r(l,c,{keys:"decimal"}))}
                 </div>
@@ -5044,17 +5045,17 @@ label:c,value:o.draft[l]??"",change:p=>a(l,p),wrong:o.wrong[l],...d});e.render(i
     ${d?S("unknown","Not known"):u}
     <div class="fields source-line">
       ${es({name:`${e}.source`,label:"Source",value:r("source"),change:c("source"),wrong:l("source"),lines:3})}
-      ${X({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:eh.map(p=>[p,p]),change:c("sta\
+      ${X({name:`${e}.standing`,label:"Reliability",value:r("standing"),options:th.map(p=>[p,p]),change:c("sta\
 nding"),wrong:l("standing")})}
     </div>
-  </fieldset>`}var Id,mT,Cw=m(()=>{y();Nt();be();Gi();Jl();Zi();mo();G();z();pe();We();Id=[["low","Low"],["nom\
+  </fieldset>`}var Id,mT,Rw=m(()=>{y();Nt();be();Gi();Jl();Zi();mo();G();z();pe();We();Id=[["low","Low"],["nom\
 inal","Nominal"],["high","High"]],mT=[{name:"code",label:"Code"},{name:"name",label:"Name"},{name:"note",label:"\
 Note"},{name:"gauge_family",label:"Gauge numbers"},...js,...ss.flatMap(({name:e,label:t})=>[...Id,["source","s\
-ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...ss]});var Rw={};ie(Rw,{show:()=>$T});async function $T(e){let t=or(e.params.kind);return t?e.params.tool===Cd&&!K(re[t])?
-(e.title(`New ${wn[t].one}`),e.render(er(re[t])),e.ready()):t==="metals"?Pw(e,Rd(t,e)):bT(e,t):(e.render(Te("N\
+ource"],["standing","reliability"]].map(([n,s])=>({name:`${e}.${n}`,label:`${t}: ${s.toLowerCase()}`}))),...ss]});var Bw={};ie(Bw,{show:()=>$T});async function $T(e){let t=or(e.params.kind);return t?e.params.tool===Cd&&!K(re[t])?
+(e.title(`New ${wn[t].one}`),e.render(er(re[t])),e.ready()):t==="metals"?Cw(e,Rd(t,e)):bT(e,t):(e.render(Te("N\
 o such list in the shop",i`<a href="/shop">The shop</a>`)),e.ready())}async function bT(e,t){let n=wn[t],s=Rd(
 t,e),o=K(re[t]),a=null,r=o&&s.isNew?nl[t]?.[0]:void 0,l=await Mo({...s,blank:gT[t],boxes:[{name:"code",label:"\
-Code"},...Et(t)],toDraft:p=>({code:String(p.code??(r?s.free():"")),...Ow(t,p,vr(t,p))}),fromDraft:(p,h)=>Aw(t,
+Code"},...Et(t)],toDraft:p=>({code:String(p.code??(r?s.free():"")),...Aw(t,p,vr(t,p))}),fromDraft:(p,h)=>Lw(t,
 {...kr(t,p,h),code:p.code.trim()},{draft:p,kept:h,shape:r}),preview:o?qi(n.one,p=>{a=p,l.show()},e.signal):void 0,
 draw:()=>l&&d()},e.signal);if(!l.state.kept&&!s.isNew)return e.title("Not in the crib"),e.render(Te(`No ${n.one}\
  ${s.code} in the crib`,i`It may have been taken out. <a href="/shop/${t}">${n.title}</a>`)),e.ready();e.title(
@@ -5066,13 +5067,13 @@ title}</a></p>
         </h1>
         ${p.clash?ho(p.clash,n.one,{saveMine:l.save,takeTheirs:l.takeTheirs}):u}
         <form novalidate @submit=${_e(l.save)}>
-          ${Oo(re[t],r&&t!=="holders"?Ew({kind:t,shape:r,draft:p.draft,change:h,wrong:p.wrong,preview:a,first:Ta(
+          ${Oo(re[t],r&&t!=="holders"?Nw({kind:t,shape:r,draft:p.draft,change:h,wrong:p.wrong,preview:a,first:Ta(
 l,s),pick:c,allSizes:()=>{r=void 0,d()}}):Yi({kind:t,draft:p.draft,change:h,wrong:p.wrong,preview:a,reader:l.reader,
 first:s.isNew?Ta(l,s):u}))}
           ${Ki(l,s,n.one)}
-        </form>`)}d(),e.ready()}var gT,Bw=m(()=>{y();be();Nt();Gi();xw();Bd();Sd();we();mo();Zi();pe();We();Nw();
-Xi();Cw();z();gT={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"\
-unknown",up:1},holders:{shape:"block",condition:"unknown"}}});var Dw={};ie(Dw,{show:()=>yT});async function yT(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
+        </form>`)}d(),e.ready()}var gT,Iw=m(()=>{y();be();Nt();Gi();Sw();Bd();Sd();we();mo();Zi();pe();We();Pw();
+Xi();Rw();z();gT={punches:{shape:"straight",condition:"unknown",neck_relief_mm:null},dies:{shape:"single_v",condition:"\
+unknown",up:1},holders:{shape:"block",condition:"unknown"}}});var Fw={};ie(Fw,{show:()=>yT});async function yT(e){e.title("Crew");let{signal:t}=e,n={devices:[],joining:null,
 open:!1,role:"operator",name:"",offer:null,known:new Set,came:null,fault:""},s=()=>e.render(vT(n,o)),o=_T(n,s,
 t),[a,r,l]=await Promise.all([O("GET","/devices",{signal:t}),O("GET","/crew-options",{signal:t}),Fn(t).then(({
 network:d})=>d?O("GET","/join",{signal:t}):null)]);Object.assign(n,{devices:a.body.devices,open:r.body.labels_open,
@@ -5104,7 +5105,7 @@ async()=>{await O("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
         ${it[n.role].word}${n.name?i`: <b>${n.name}</b>`:u}. Works once, until
         ${de(n.expires_at).slice(-5)}.
       </p>
-      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${Ww(n.qr)} />
+      <img class="pair-qr" data-test="offer-qr" alt="QR code: ${n.address}" src=${Dw(n.qr)} />
       <p class="pair-code" data-test="offer-code">${n.code}</p>
       <p class="hint">
         A phone that has not joined the shop's https yet does that first, with the other code.
@@ -5121,7 +5122,7 @@ async()=>{await O("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     ${s?i`<p data-test="came">
             ${S("ok","Paired")} <b>${s.name}</b> is in, as ${it[s.role].word.toLowerCase()}.
           </p>`:u}
-    ${Q({name:"role",label:"As",value:e.role,options:Iw,change:o=>{e.role=o,t.draw()}})}
+    ${Q({name:"role",label:"As",value:e.role,options:Ww,change:o=>{e.role=o,t.draw()}})}
     <p class="hint" data-test="role-does">${it[e.role].word}: ${it[e.role].does}.</p>
     ${A({name:"device-name",label:"Whose?",value:e.name,placeholder:"Ann's phone",change:o=>e.name=o})}
     <button type="button" class="button next wide" data-test="show-code" @click=${t.offer}>
@@ -5129,7 +5130,7 @@ async()=>{await O("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
     </button>
   </section>`}function ST(e){return i`<section class="panel" data-test="begin">
     <h2>A new phone begins here</h2>
-    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${Ww(e.qr)} />
+    <img class="pair-qr" alt="QR code of the page that helps a phone to join" src=${Dw(e.qr)} />
     <p>${e.shop}: ${e.https.map(t=>i`<span class="address">${t}</span> `)}</p>
     ${e.http.length?i`<p class="hint">Or type <span class="address">${e.http[0]}/join</span></p>`:u}
     ${e.fingerprint?i`<p class="hint">The shop's authority, to compare on the phone (SHA-256):</p>
@@ -5145,13 +5146,13 @@ async()=>{await O("PUT",`/devices/${a.id}`,{body:{role:r},signal:n}),await o()})
             >
           </div>
           ${n.revoked_at?i`<p>${S("stop","Removed")}</p>`:i`${X({name:`role-${n.id}`,label:`Role of ${n.name}`,
-value:n.role,options:Iw,change:s=>t.setRole(n,s)})}
+value:n.role,options:Ww,change:s=>t.setRole(n,s)})}
                   <button type="button" class="button" data-test="revoke" @click=${()=>t.revoke(n)}>
                     Remove…
                   </button>`}
         </li>`)}
-  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var wT,Iw,kT,Ww,MT,Fw=m(()=>{y();j();Hn();
-G();z();Ve();wT=2e3,Iw=Object.entries(it).map(([e,{word:t}])=>[e,t]);kT=()=>i`<section class="panel" data-test="no-network">
+  </ul>`:i`<p data-test="nobody">Nobody yet but this computer.</p>`}var wT,Ww,kT,Dw,MT,Hw=m(()=>{y();j();Hn();
+G();z();Ve();wT=2e3,Ww=Object.entries(it).map(([e,{word:t}])=>[e,t]);kT=()=>i`<section class="panel" data-test="no-network">
     <h2>Let a device in</h2>
     <p>
       This server answers only the computer it runs on. To let phones and screens in, stop it and start it
@@ -5159,18 +5160,18 @@ G();z();Ve();wT=2e3,Iw=Object.entries(it).map(([e,{word:t}])=>[e,t]);kT=()=>i`<s
     </p>
     <p><code>server/start --lan --shop "Your shop"</code></p>
     <p class="hint">The shop's cards, tools and press stay as they are.</p>
-  </section>`;Ww=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,MT=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var sl,Wd=m(()=>{y();sl=i`<p class="hint" data-test="kept-how-long">
+  </section>`;Dw=e=>`data:image/svg+xml,${encodeURIComponent(e)}`,MT=e=>e.replace(/(.{4})(?=.)/g,"$1 ")});var sl,Wd=m(()=>{y();sl=i`<p class="hint" data-test="kept-how-long">
   Some phones drop what a page keeps when it is not opened for seven days. An app on the home screen is not
   dropped: choose “Add to Home Screen” in the browser’s menu, and pair that app too. Cards come back from the
   shop; what still waits to be sent does not, so open Flangebook in the shop’s network first. Some phones ask
   each time before the camera may be used.
-</p>`});var jw={};ie(jw,{show:()=>OT});async function OT(e){e.title("Pair this device"),e.render(Ce("Asking the shop…"));
+</p>`});var Uw={};ie(Uw,{show:()=>OT});async function OT(e){e.title("Pair this device"),e.render(Ce("Asking the shop…"));
 let t={me:null,code:AT(),name:P().name,fault:"",asking:!1,waits:0},n=()=>e.render(LT(t,n));t.me=await Fn(e.signal).
 catch(()=>null),t.waits=(await Qe().catch(()=>[])).length,n(),e.ready()}function AT(){if(location.pathname!=="\
 /pair"||!location.hash)return"";let e=decodeURIComponent(location.hash.slice(1)).slice(0,20);return history.replaceState(
 null,"",location.pathname),e}function LT(e,t){let{me:n}=e;return n?n.role?ET(n):i`<div class="door">
     <h1>Ask for pairing</h1>
-    ${Hw[pn()??n.why]?i`<p data-test="why">${S("caution","Not paired")} ${Hw[pn()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
+    ${jw[pn()??n.why]?i`<p data-test="why">${S("caution","Not paired")} ${jw[pn()??n.why]}</p>`:i`<p class="lead" data-test="why">The shop does not know this device yet.</p>`}
     ${e.waits?i`<p data-test="waits">
             ${e.waits===1?"1 result":`${e.waits} results`} typed here still
             ${e.waits===1?"waits":"wait"}. Pair again and
@@ -5213,17 +5214,17 @@ s,hint:"The owner sees this name in the list."})}
       <button type="button" class="button wide" data-test="leave" @click=${NT}>Unpair this device…</button>
     </p>
   </div>`}async function NT(){confirm("Unpair this device? Its cards go; what waits to be sent stays until it \
-is paired again.")&&await Vu()}async function PT(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Uu(e.
+is paired again.")&&await Gu()}async function PT(e,t){Object.assign(e,{asking:!0,fault:""}),t();try{await Vu(e.
 code,e.name.trim()),W(),se(location.pathname==="/pair"?"/":location.pathname,{replace:!0})}catch(n){Object.assign(
-e,{asking:!1,fault:Ua(n)}),t()}}var Hw,Uw=m(()=>{y();Hn();Pe();Oe();ae();ye();G();z();Wd();We();Hw={revoked:"T\
+e,{asking:!1,fault:Ua(n)}),t()}}var jw,Vw=m(()=>{y();Hn();Pe();Oe();ae();ye();G();z();Wd();We();jw={revoked:"T\
 his device was taken off the shop's list. Its cards were removed from it.",expired:"This device was not used f\
-or half a year, so its pairing has ended."}});function Vw({show:e,done:t,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
+or half a year, so its pairing has ended."}});function Gw({show:e,done:t,signal:n}){let s={name:"",busy:"",told:null,wrong:[]},o=null;function a(c){return o=
 c,s.name=c.name,l("looking","preview=true")}function r(){return l("importing",`replace=${!s.told?.untouched}`)}
 async function l(c,d){if(!(!o||s.busy)){Object.assign(s,{busy:c,told:null,wrong:[]}),e();try{if(o.size>RT)throw new Error(
 "The file is over 60 MB. On the shop's own computer `flangebook import` takes it.");let p=await La(`/import?${d}`,
 o,"application/json",n,CT);s.told=p.body}catch(p){if(n.aborted)return;s.wrong=BT(p)}s.busy="",e(),s.told?.imported&&
 t()}}return{state:s,choose:a,take:r}}function BT(e){if(!(e instanceof E))return[Y(e)];let t=Object.entries(e.errors).
-slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var CT,RT,Gw=m(()=>{j();CT=3e5,RT=6e7});function Kw({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
+slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var CT,RT,zw=m(()=>{j();CT=3e5,RT=6e7});function Zw({state:e,choose:t,take:n}){let{name:s,busy:o,told:a,wrong:r}=e;return i`<section class="panel" data-test="panel-import">
     <h2>Bring a file in</h2>
     <p>
       A file that was exported here or in another shop. It is looked through first; nothing changes until you
@@ -5252,8 +5253,8 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var CT,RT,G
       <tbody>
         ${IT.map(([s,o])=>i`<tr>
               <th scope="row">${o}</th>
-              <td>${qw(t.holds[s])}</td>
-              <td>${qw(t.here[s])}</td>
+              <td>${Kw(t.holds[s])}</td>
+              <td>${Kw(t.here[s])}</td>
             </tr>`)}
       </tbody>
     </table>
@@ -5271,28 +5272,28 @@ slice(1).map(([n,s])=>`${n}: ${s.join(" ")}`);return[e.message,...t]}var CT,RT,G
               @click=${()=>FT(t)&&n()}>
               Replace the shop…
             </button>`}
-  </div>`}var IT,zw,WT,qw,FT,HT,Zw=m(()=>{y();G();Ve();po();IT=[["press","Press"],["tools","Tools"],["metals",
-"Metals"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],zw=8;WT=
+  </div>`}var IT,qw,WT,Kw,FT,HT,Jw=m(()=>{y();G();Ve();po();IT=[["press","Press"],["tools","Tools"],["metals",
+"Metals"],["cards","Cards"],["revisions","Revisions"],["trials","Results"],["test_bends","Test bends"]],qw=8;WT=
 (e,t)=>i`<div data-test="import-wrong">
     <p>${S("stop","Not brought in")} ${e}</p>
     <ul>
-      ${t.slice(0,zw).map(n=>i`<li class="wrong">${n}</li>`)}
+      ${t.slice(0,qw).map(n=>i`<li class="wrong">${n}</li>`)}
     </ul>
-    ${t.length>zw?i`<p>There are more.</p>`:u}
+    ${t.length>qw?i`<p>There are more.</p>`:u}
     <p>Nothing in the shop was changed.</p>
-  </div>`;qw=e=>e===""?"none":e,FT=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
+  </div>`;Kw=e=>e===""?"none":e,FT=({here:e,holds:t})=>confirm(`Replace the shop? Its ${e.cards} cards and ${e.
 trials} results go, the file's ${t.cards} cards and ${t.trials} results come. A backup is made first.`),HT=({holds:e,
 kept_as:t})=>i`<div data-test="import-done">
     <p>${S("ok","Brought in")} ${e.cards} cards, ${e.trials} results.</p>
     ${t?i`<p>The shop that was there is kept as ${t}.</p>`:u}
     <p>Phones fetch everything anew when they next reach the server.</p>
-  </div>`});var Jw={};ie(Jw,{show:()=>UT});async function UT(e){e.title("Backups and export");let t=Vw({show:a,done:s,signal:e.
+  </div>`});var Yw={};ie(Yw,{show:()=>UT});async function UT(e){e.title("Backups and export");let t=Gw({show:a,done:s,signal:e.
 signal}),n=await o();async function s(){W(),n=await o(),a()}async function o(){let{body:r}=await O("GET","/bac\
 kups",{signal:e.signal});return r}function a(){e.render(i`<p class="crumb"><a href="/shop">Shop</a></p>
         <h1>Backups and export</h1>
         <div class="settings-grid">
           ${VT(n)}
-          <div class="stack">${qT()}${Kw(t)}</div>
+          <div class="stack">${qT()}${Zw(t)}</div>
         </div>`)}a(),e.ready()}function VT({standing:e,last_good_at:t,trouble:n,folder:s,backups:o}){return i`<section class="panel" data-test="panel-backups">
     <h2>Backups</h2>
     <p data-test="standing">${GT(e)}</p>
@@ -5328,8 +5329,8 @@ is no backup yet")}function qT(){return i`<section class="panel" data-test="pane
       >Export the whole shop</a
     >
     <p class="hint">Paired devices are not in it.</p>
-  </section>`}var jT,zT,Yw=m(()=>{y();j();Gw();ye();G();Zw();Ve();po();jT={night:"automatic","by-hand":"by han\
-d",replaced:"before it was replaced"};zT=e=>`${(e/1e6).toFixed(1)} MB`});var Oa,Xw=m(()=>{Oa=[{key:"bend",title:"Check a bend",picture:"v-opening",steps:["Pick the metal, type thickne\
+  </section>`}var jT,zT,Xw=m(()=>{y();j();zw();ye();G();Jw();Ve();po();jT={night:"automatic","by-hand":"by han\
+d",replaced:"before it was replaced"};zT=e=>`${(e/1e6).toFixed(1)} MB`});var Oa,Qw=m(()=>{Oa=[{key:"bend",title:"Check a bend",picture:"v-opening",steps:["Pick the metal, type thickne\
 ss and length of the bend. 90 is square.","Read the answer: which die and punch, what to set, the force to all\
 ow for.","Read what is not known: each line says what to measure or enter.","Without a press or tools of your \
 own, plain stand-in tools are counted with, and the answer says so."],to:["/bend","Check a bend"]},{key:"part",
@@ -5368,7 +5369,7 @@ let{title:n,picture:s,steps:o,to:a}=Oa[t],r=Oa[t+1];return i`<p class="crumb"><a
           ${r?i`<a class="button" href="/guide/${r.key}">Next: ${r.title}</a>`:u}
         </div>
       </div>
-    </div>`}var ZT,Fd=m(()=>{y();Vl();pe();We();Xw();ZT=()=>i`<h1>Guide</h1>
+    </div>`}var ZT,Fd=m(()=>{y();Vl();pe();We();Qw();ZT=()=>i`<h1>Guide</h1>
     <ol class="guide-list" data-test="guide">
       ${Oa.map(({key:e,title:t,picture:n})=>i`<li>
             <a class="panel" href="/guide/${e}" data-test="guide-${e}"
@@ -5376,16 +5377,16 @@ let{title:n,picture:s,steps:o,to:a}=Oa[t],r=Oa[t+1];return i`<p class="crumb"><a
             >
           </li>`)}
     </ol>
-    <p><a class="button" href="/words" data-test="to-words">The trade’s words</a></p>`});var Qw={};ie(Qw,{show:()=>YT});function YT(e){e.title("The trade’s words"),e.render(i`<p class="crumb"><a href="/guide">Guide</a></p>
+    <p><a class="button" href="/words" data-test="to-words">The trade’s words</a></p>`});var ey={};ie(ey,{show:()=>YT});function YT(e){e.title("The trade’s words"),e.render(i`<p class="crumb"><a href="/guide">Guide</a></p>
       <h1>The trade’s words</h1>
       <div class="word-list" data-test="words">
         ${Object.entries(Qo).map(([t,{title:n}])=>i`<section class="panel" id=${t}>
               <h2>${n}</h2>
               ${Gl(t)}
             </section>`)}
-      </div>`),e.ready()}var ey=m(()=>{y();fr()});async function ty(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
+      </div>`),e.ready()}var ty=m(()=>{y();fr()});async function ny(e){let{code:t,part:n,title:s,note:o,created_by:a}=e,r={code:t,part:{...n,title:s},note:o,by:a},
 {body:l}=await O("POST","/cards",{body:r,timeout:2e4}),c=qo(await _t(l),[]);await xt(c,Ya(Es(e,["archived","se\
-ttings"]),c),{reason:"Restored from a device"}),await Iu(e),await ja(t)}var ny=m(()=>{j();Ps();vn();Fe()});function sy(e){return e.length?i`<section class="panel" data-test="lost">
+ttings"]),c),{reason:"Restored from a device"}),await Wu(e),await ja(t)}var sy=m(()=>{j();Ps();vn();Fe()});function oy(e){return e.length?i`<section class="panel" data-test="lost">
     <h2>Not in the shop any more</h2>
     <p>
       The shop was restored from an earlier backup and does not know these cards. This device still has
@@ -5406,9 +5407,9 @@ ttings"]),c),{reason:"Restored from a device"}),await Iu(e),await ja(t)}var ny=m
             </div>
           </li>`)}
     </ul>
-  </section>`:u}async function XT(e){try{await ty(e),await W()}catch(t){q(Y(t))}}async function QT(e){confirm(
+  </section>`:u}async function XT(e){try{await ny(e),await W()}catch(t){q(Y(t))}}async function QT(e){confirm(
 `Throw away the card ${B(e.code)}, ${e.title}? This device may have the only copy.`)&&(await ja(e.code),await fn())}
-var oy=m(()=>{y();j();fe();Ze();ny();Fe();ye();pe()});var iy={};ie(iy,{show:()=>eM});async function eM(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
+var ay=m(()=>{y();j();fe();Ze();sy();Fe();ye();pe()});var ly={};ie(ly,{show:()=>eM});async function eM(e){e.title("Settings");let t={cards:0,total:null,entries:[],lost:[]};
 async function n(){let[a,r,l]=await Promise.all([un().catch(()=>[]),Qe().catch(()=>[]),Ha().catch(()=>[])]);t=
 {...t,cards:a.length,entries:r,lost:l},o()}async function s(){let a=await O("GET","/cards?limit=1",{signal:e.signal,
 timeout:4e3}).catch(()=>null);t={...t,total:a?.body?.total??null},o()}function o(){e.render(i`<h1>Settings of this device</h1>
@@ -5426,7 +5427,7 @@ timeout:4e3}).catch(()=>null);t={...t,total:a?.body?.total??null},o()}function o
             <h2>Waiting to be sent</h2>
             ${oM(t.entries)}
           </section>
-          ${sy(t.lost)}
+          ${oy(t.lost)}
           <section class="panel" data-test="complete">
             <h2>Is everything here?</h2>
             ${lM(t)} ${sl}
@@ -5449,7 +5450,7 @@ op, dark"]],change:s=>{Je({theme:s==="shop"||s==="day"?s:"system"}),e()}})}
 hat the history says who."})}`}function oM(e){return e.length?i`<ul class="waiting-list">
       ${e.map(t=>i`<li data-test="waits-${t.id}">
             <p>
-              <b>${ry(t)}</b> on <a href="/c/${t.code}">${B(t.code)}</a>,
+              <b>${iy(t)}</b> on <a href="/c/${t.code}">${B(t.code)}</a>,
               ${de(t.queued_at)} by this device’s clock
               ${t.body.note?i`<br /><span class="soft">${t.body.note}</span>`:u}
             </p>
@@ -5478,10 +5479,10 @@ hat the history says who."})}`}function oM(e){return e.length?i`<ul class="waiti
       <button type="button" class="button" data-test="send-now" @click=${()=>W()}>Send now</button>
     </div>`:i`<p data-test="nothing-waits">
       Nothing. Every result, note and edit typed here is saved in the shop.
-    </p>`}function ry({kind:e,body:t}){if(e==="trial")return`${rn(t)}, step ${t.step}`;if(e==="note")return"No\
-te";if(e==="run")return`Run: ${aM[t.kind??"piece"]}`;let n=Object.keys(t).filter(s=>s in ay).map(s=>ay[s]);return n.
+    </p>`}function iy({kind:e,body:t}){if(e==="trial")return`${rn(t)}, step ${t.step}`;if(e==="note")return"No\
+te";if(e==="run")return`Run: ${aM[t.kind??"piece"]}`;let n=Object.keys(t).filter(s=>s in ry).map(s=>ry[s]);return n.
 length?`Edit: ${n.join(", ")}`:"Edit: what was resolved"}async function rM(e){await xu(e.id),await W()}async function iM(e){
-confirm(`Throw away ${ry(e)} on ${B(e.code)}? It cannot be brought back.`)&&(await Ia(e.id),await fn())}function lM({
+confirm(`Throw away ${iy(e)} on ${B(e.code)}? It cannot be brought back.`)&&(await Ia(e.id),await fn())}function lM({
 cards:e,total:t}){let{reached:n,at:s}=lt(),o=t!==null&&e>=t,a=document.documentElement.dataset.offlineReady===
 "true";return i`<dl class="plate">
       <div>
@@ -5503,29 +5504,29 @@ cards:e,total:t}){let{reached:n,at:s}=lt(),o=t!==null&&e>=t,a=document.documentE
 r on the shop's own computer."}`}
     </p>
     ${n===!1?i`<p>${S("caution","Not connected now")}</p>`:u}
-    <button type="button" class="button" data-test="check-now" @click=${()=>W()}>Look again</button>`}var aM,ay,
-ly=m(()=>{y();j();Hn();fe();Pe();we();ae();Fe();ye();G();z();Wd();go();oy();Pn();Ve();aM={begun:"begun",setup:"\
+    <button type="button" class="button" data-test="check-now" @click=${()=>W()}>Look again</button>`}var aM,ry,
+cy=m(()=>{y();j();Hn();fe();Pe();we();ae();Fe();ye();G();z();Wd();go();ay();Pn();Ve();aM={begun:"begun",setup:"\
 set-up finished",piece:"a piece done",scrap:"a piece scrapped",back:"a count taken back",paused:"paused",resumed:"\
-went on",ended:"ended"},ay={title:"title",note:"note",archived:"in use or archived",settings:"settings"}});Hn();Rl();Oe();var cy={home:()=>Promise.resolve().then(()=>(Qp(),Xp)),bend:()=>Promise.resolve().then(()=>(em(),Qh)),"press-s\
-creen":()=>Promise.resolve().then(()=>(df(),cf)),part:()=>Promise.resolve().then(()=>(Lg(),Ag)),scan:()=>Promise.resolve().then(()=>(Yg(),Jg)),
-card:()=>Promise.resolve().then(()=>(h$(),p$)),step:()=>Promise.resolve().then(()=>(k$(),v$)),result:()=>Promise.resolve().then(()=>(W$(),I$)),
-history:()=>Promise.resolve().then(()=>(z$(),G$)),note:()=>Promise.resolve().then(()=>(K$(),q$)),resolve:()=>Promise.resolve().then(()=>(J$(),Z$)),
-print:()=>Promise.resolve().then(()=>(eb(),Q$)),label:()=>Promise.resolve().then(()=>(sb(),nb)),labels:()=>Promise.resolve().then(()=>(ab(),ob)),
-chart:()=>Promise.resolve().then(()=>(cb(),lb)),shop:()=>Promise.resolve().then(()=>(gb(),fb)),press:()=>Promise.resolve().then(()=>(Gb(),Vb)),
-"test-bend":()=>Promise.resolve().then(()=>($w(),gw)),learned:()=>Promise.resolve().then(()=>(_w(),yw)),tools:()=>Promise.resolve().then(()=>(kw(),vw)),
-tool:()=>Promise.resolve().then(()=>(Bw(),Rw)),crew:()=>Promise.resolve().then(()=>(Fw(),Dw)),pair:()=>Promise.resolve().then(()=>(Uw(),jw)),
-backups:()=>Promise.resolve().then(()=>(Yw(),Jw)),guide:()=>Promise.resolve().then(()=>(Fd(),Dd)),"guide-page":()=>Promise.resolve().then(()=>(Fd(),Dd)),
-words:()=>Promise.resolve().then(()=>(ey(),Qw)),settings:()=>Promise.resolve().then(()=>(ly(),iy))};ae();ye();Ze();async function uy(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
-js");e.waiting&&dy(e.waiting),e.addEventListener("updatefound",()=>{let t=e.installing;t?.addEventListener("st\
-atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&dy(t)})}),await navigator.serviceWorker.
+went on",ended:"ended"},ry={title:"title",note:"note",archived:"in use or archived",settings:"settings"}});Hn();Rl();Oe();var dy={home:()=>Promise.resolve().then(()=>(eh(),Qp)),bend:()=>Promise.resolve().then(()=>(tm(),em)),"press-s\
+creen":()=>Promise.resolve().then(()=>(uf(),df)),part:()=>Promise.resolve().then(()=>(Eg(),Lg)),scan:()=>Promise.resolve().then(()=>(Xg(),Yg)),
+card:()=>Promise.resolve().then(()=>(m$(),h$)),step:()=>Promise.resolve().then(()=>(x$(),k$)),result:()=>Promise.resolve().then(()=>(D$(),W$)),
+history:()=>Promise.resolve().then(()=>(q$(),z$)),note:()=>Promise.resolve().then(()=>(Z$(),K$)),resolve:()=>Promise.resolve().then(()=>(Y$(),J$)),
+print:()=>Promise.resolve().then(()=>(tb(),eb)),label:()=>Promise.resolve().then(()=>(ob(),sb)),labels:()=>Promise.resolve().then(()=>(rb(),ab)),
+chart:()=>Promise.resolve().then(()=>(db(),cb)),shop:()=>Promise.resolve().then(()=>($b(),gb)),press:()=>Promise.resolve().then(()=>(zb(),Gb)),
+"test-bend":()=>Promise.resolve().then(()=>(bw(),$w)),learned:()=>Promise.resolve().then(()=>(vw(),_w)),tools:()=>Promise.resolve().then(()=>(xw(),kw)),
+tool:()=>Promise.resolve().then(()=>(Iw(),Bw)),crew:()=>Promise.resolve().then(()=>(Hw(),Fw)),pair:()=>Promise.resolve().then(()=>(Vw(),Uw)),
+backups:()=>Promise.resolve().then(()=>(Xw(),Yw)),guide:()=>Promise.resolve().then(()=>(Fd(),Dd)),"guide-page":()=>Promise.resolve().then(()=>(Fd(),Dd)),
+words:()=>Promise.resolve().then(()=>(ty(),ey)),settings:()=>Promise.resolve().then(()=>(cy(),ly))};ae();ye();Ze();async function py(){if("serviceWorker"in navigator)try{let e=await navigator.serviceWorker.register("/sw.\
+js");e.waiting&&uy(e.waiting),e.addEventListener("updatefound",()=>{let t=e.installing;t?.addEventListener("st\
+atechange",()=>{t.state==="installed"&&navigator.serviceWorker.controller&&uy(t)})}),await navigator.serviceWorker.
 ready,document.documentElement.dataset.offlineReady="true",await navigator.storage?.persist?.()}catch(e){console.
-warn("The app could not be kept on this device:",e)}}function dy(e){q("A newer Flangebook is here. It opens wh\
+warn("The app could not be kept on this device:",e)}}function uy(e){q("A newer Flangebook is here. It opens wh\
 en you say so.",{label:"Open it now",act:()=>{navigator.serviceWorker.addEventListener("controllerchange",()=>location.
 reload(),{once:!0}),e.postMessage("take over")}})}No();xe(()=>No());document.addEventListener("sync",()=>gn());document.addEventListener("held",()=>gn());document.
 addEventListener("storage",e=>{gn(),!e.detail.silent&&(document.documentElement.dataset.ready==="failed"&&Zt(),
 W())});document.addEventListener("turned-away",()=>{gn(),document.documentElement.dataset.screen!=="pair"&&Zt()});
-document.addEventListener("rights",()=>{pn()===null&&document.documentElement.dataset.screen!=="pair"&&Sp()});
-Gu();Tp(cy).finally(()=>{$p(),uy()});
+document.addEventListener("rights",()=>{pn()===null&&document.documentElement.dataset.screen!=="pair"&&Tp()});
+zu();Mp(dy).finally(()=>{bp(),py()});
 /**
  * @license
  * Copyright 2017 Google LLC

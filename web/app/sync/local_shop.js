@@ -144,7 +144,9 @@ export async function keepPage(page) {
       }
       const aside = new Set(more.length ? await transaction.objectStore("lost").getAllKeys() : []);
       for (const card of page.cards) {
-        put(transaction, card);
+        // A page may have been on its way while the card was changed here.
+        const held = page.reset ? undefined : await transaction.objectStore("cards").get(card.code);
+        if (!held || !isOlder(card, held)) put(transaction, card);
         if (aside.has(card.code)) await found(transaction, card);
       }
       for (const entry of page.run_entries ?? []) transaction.objectStore("runs").put(entry);
