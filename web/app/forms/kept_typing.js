@@ -7,7 +7,8 @@ const key = (address) => `flangebook.typed.${address}`;
 
 /**
  * @param {string} address
- * @returns {any} null where nothing was typed, or while this device was in other units
+ * @returns {any} null where nothing was typed, or while this device was in other units; any: each form knows
+ *   what it kept
  */
 export function keptTyping(address) {
   try {
