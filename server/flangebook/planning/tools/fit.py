@@ -240,9 +240,10 @@ def _height(
     press = equipment.press
     if press is None or not (punch.code and die.code):
         return
-    if not press.knows("open_height_mm", "stroke_mm") or _assumed_heights(die, punch):
-        yield _heights_unknown(press, _assumed_heights(die, punch))
-    if _assumed_heights(die, punch):
+    known, assumed = press.knows("open_height_mm", "stroke_mm"), _assumed_heights(die, punch)
+    if not known or assumed:
+        yield _heights_unknown(press, assumed)
+    if assumed:
         return
     stack = equipment.stack_mm(punch, die)
     below = " and die holder" if press.die_holder_height_mm else ""
@@ -257,7 +258,7 @@ def _height(
             numbers,
         )
         return
-    if not press.knows("open_height_mm", "stroke_mm"):
+    if not known:
         return
     reach = press.open_height_mm - press.stroke_mm
     bottom = stack + wanted.thickness_mm - bend.punch_depth_mm.high
