@@ -1,5 +1,6 @@
 // What is typed into a form, kept on this device at every key, so that a reload or an empty battery loses
 // nothing. Cleared when it is saved.
+import { readKept, writeKept } from "../shell/kept_json.js";
 import { settings } from "../shell/settings.js";
 
 /** @param {string} address of the form's screen */
@@ -11,31 +12,15 @@ const key = (address) => `flangebook.typed.${address}`;
  *   what it kept
  */
 export function keptTyping(address) {
-  try {
-    const kept = JSON.parse(localStorage.getItem(key(address)) ?? "null");
-    return kept?.units === settings().units ? kept.typed : null;
-  } catch {
-    return null; // storage blocked or damaged
-  }
+  const kept = /** @type {{units: string, typed: object}|null} */ (readKept(key(address)));
+  return kept?.units === settings().units ? kept.typed : null;
 }
 
 /**
  * @param {string} address
  * @param {object} typed
  */
-export function keepTyping(address, typed) {
-  try {
-    localStorage.setItem(key(address), JSON.stringify({ units: settings().units, typed }));
-  } catch {
-    // This browser keeps nothing: leaving the screen asks first.
-  }
-}
+export const keepTyping = (address, typed) => writeKept(key(address), { units: settings().units, typed });
 
 /** @param {string} address */
-export function clearTyping(address) {
-  try {
-    localStorage.removeItem(key(address));
-  } catch {
-    // Nothing was kept either.
-  }
-}
+export const clearTyping = (address) => writeKept(key(address), null);

@@ -1,5 +1,6 @@
 // The part being typed, kept on this device at every key, so that a reload or an empty battery
 // loses nothing. Cleared when the shop has it.
+import { readKept, writeKept } from "../shell/kept_json.js";
 
 /** @typedef {import("./part_form.js").PartForm} PartForm */
 /**
@@ -19,12 +20,8 @@ const key = (from) => `flangebook.part.${from || "new"}`;
  * @returns {Draft|null}
  */
 export function keptDraft(from) {
-  try {
-    const draft = JSON.parse(localStorage.getItem(key(from)) ?? "null");
-    return draft && Array.isArray(draft.form?.flats) && Array.isArray(draft.form?.bends) ? draft : null;
-  } catch {
-    return null; // storage blocked or damaged
-  }
+  const draft = /** @type {Draft|null} */ (readKept(key(from)));
+  return draft && Array.isArray(draft.form?.flats) && Array.isArray(draft.form?.bends) ? draft : null;
 }
 
 /**
@@ -32,20 +29,8 @@ export function keptDraft(from) {
  * @param {Omit<Draft, "kept_at">} draft
  * @returns {boolean} whether it is kept
  */
-export function keepDraft(from, draft) {
-  try {
-    localStorage.setItem(key(from), JSON.stringify({ ...draft, kept_at: new Date().toISOString() }));
-    return true;
-  } catch {
-    return false;
-  }
-}
+export const keepDraft = (from, draft) =>
+  writeKept(key(from), { ...draft, kept_at: new Date().toISOString() });
 
 /** @param {string} from */
-export function clearDraft(from) {
-  try {
-    localStorage.removeItem(key(from));
-  } catch {
-    // Nothing was kept either.
-  }
-}
+export const clearDraft = (from) => writeKept(key(from), null);

@@ -1,4 +1,5 @@
 // The shop's press screens by name, and which one this device is or last showed a card on.
+import { readKept, writeKept } from "../shell/kept_json.js";
 import { call } from "../sync/api.js";
 
 /**
@@ -59,45 +60,20 @@ export const pressScreenTitle = (name) => (/^\d/.test(name) ? `Press screen ${na
  * @returns {Seen|null}
  */
 export function pressScreenHere() {
-  const seen = /** @type {Partial<Seen>|null} */ (read(HERE));
+  const seen = /** @type {Partial<Seen>|null} */ (readKept(HERE));
   return typeof seen?.name === "string"
     ? /** @type {Seen} */ ({ code: null, step: 0, etag: null, ...seen })
     : null;
 }
 
 /** @param {Seen|null} seen */
-export const keepPressScreenHere = (seen) => write(HERE, seen);
+export const keepPressScreenHere = (seen) => writeKept(HERE, seen);
 
 /**
  * Where this phone last showed a card.
  * @returns {string}
  */
-export const lastPressScreen = () => String(read(LAST) ?? "");
+export const lastPressScreen = () => String(readKept(LAST) ?? "");
 
 /** @param {string} name */
-export const keepLastPressScreen = (name) => write(LAST, name);
-
-/**
- * @param {string} key
- * @returns {unknown}
- */
-function read(key) {
-  try {
-    return JSON.parse(localStorage.getItem(key) ?? "null");
-  } catch {
-    return null; // storage blocked or damaged: it is asked again
-  }
-}
-
-/**
- * @param {string} key
- * @param {unknown} value
- */
-function write(key, value) {
-  try {
-    if (value === null) localStorage.removeItem(key);
-    else localStorage.setItem(key, JSON.stringify(value));
-  } catch {
-    // Not kept: asked again when the page is opened afresh.
-  }
-}
+export const keepLastPressScreen = (name) => writeKept(LAST, name);

@@ -1,6 +1,7 @@
 // What this device may do, as the shop last said it. Kept on the device, so that its screens are the
 // same without the shop. Until the shop has said anything it is the shop's own computer, the owner's:
 // any other device is told when it is paired.
+import { readKept, writeKept } from "./kept_json.js";
 import { match } from "./routes.js";
 
 /** @typedef {"bench"|"operator"|"owner"} Role */
@@ -17,12 +18,8 @@ let current = read();
 
 /** @returns {Rights} */
 function read() {
-  try {
-    const kept = JSON.parse(localStorage.getItem(KEY) ?? "null");
-    return kept?.refused ? kept : OWNER;
-  } catch {
-    return OWNER; // storage blocked or damaged: the shop says it again
-  }
+  const kept = /** @type {Rights|null} */ (readKept(KEY));
+  return kept?.refused ? kept : OWNER; // where nothing can be read, the shop says it again
 }
 
 /**
@@ -59,14 +56,10 @@ export const whoMay = (right) => current.refused[right] ?? "owner";
  * @returns {boolean} whether it is something else than before
  */
 export function keepRights({ role, refused = {} }) {
-  const text = JSON.stringify({ role, refused });
-  if (text === JSON.stringify(current)) return false;
-  current = { role, refused };
-  try {
-    localStorage.setItem(KEY, text);
-  } catch {
-    // Not kept, but in force until the page closes.
-  }
+  const said = { role, refused };
+  if (JSON.stringify(said) === JSON.stringify(current)) return false;
+  current = said;
+  writeKept(KEY, current); // where it is not kept, it is in force until the page closes
   return true;
 }
 

@@ -1,4 +1,5 @@
 // What this device prefers. Kept on the device; no account.
+import { readKept, writeKept } from "./kept_json.js";
 
 /**
  * @typedef {{units: "mm"|"inch", inches: "decimal"|"fraction", theme: "system"|"day"|"shop", name: string,
@@ -18,11 +19,7 @@ let current = read();
 
 /** @returns {Settings} */
 function read() {
-  try {
-    return { ...FIRST, ...JSON.parse(localStorage.getItem(KEY) ?? "{}") };
-  } catch {
-    return { ...FIRST }; // storage blocked or damaged: the app still works
-  }
+  return { ...FIRST, .../** @type {Partial<Settings>|null} */ (readKept(KEY)) };
 }
 
 /** Whether anything was ever chosen on this device. */
@@ -42,11 +39,7 @@ export function settings() {
 /** @param {Partial<Settings>} change */
 export function changeSettings(change) {
   current = { ...current, ...change };
-  try {
-    localStorage.setItem(KEY, JSON.stringify(current));
-  } catch {
-    // Not kept, but in force until the page closes.
-  }
+  writeKept(KEY, current); // where it is not kept, it is in force until the page closes
   applyTheme();
   for (const listener of listeners) listener(current);
 }

@@ -36,7 +36,7 @@ export function pressScreenPanel(benches, { fault, takeOut }) {
         : html`<p>None yet.</p>`
     }
     <p class="hint">
-      To add one, open the shop's address on it, with <a href="/press-screen">/press-screen</a> behind it.
+      To add one, open the shop's address on it with <a href="/press-screen">/press-screen</a> at the end.
     </p>
   </section>`;
 }
