@@ -129,6 +129,15 @@ def test_sides_come_and_go_and_lips_turn(phone: Page, shop_server, root: Path):
     assert [bend["direction"] for bend in kept["left"]["bends"]] == ["up", "down"]
 
 
+def test_height_and_angle_of_a_side_have_their_labels_on_a_phone(phone: Page, shop_server):
+    type_tray(phone, shop_server.url)
+    for name in ("flats_mm.0", "bends.0.included_angle_deg"):
+        label = phone.locator(f'label[for="box.sides.left.{name}"]')
+        place = label.bounding_box()
+        assert place is not None
+        assert min(place["width"], place["height"]) >= 16, name
+
+
 def test_what_is_wrong_with_a_box_stands_at_its_field(page: Page, shop_server, console):
     console.expect("422")
     type_tray(page, shop_server.url)
